@@ -1,0 +1,37 @@
+#include "core/base/id.h"
+
+#include <sodium.h>
+
+namespace weavelog {
+
+std::array<std::uint8_t, 16> uuid_v7(std::uint64_t unix_ms, std::uint16_t random_a, std::uint64_t random_b) {
+  std::array<std::uint8_t, 16> out{};
+  for (std::size_t i = 0; i < 6; ++i) out[i] = static_cast<std::uint8_t>(unix_ms >> (40 - 8 * i));
+  out[6] = static_cast<std::uint8_t>(0x70 | ((random_a >> 8) & 0x0f));
+  out[7] = static_cast<std::uint8_t>(random_a);
+  for (std::size_t i = 0; i < 8; ++i) out[8 + i] = static_cast<std::uint8_t>(random_b >> (56 - 8 * i));
+  out[8] = static_cast<std::uint8_t>(0x80 | (out[8] & 0x3f));
+  return out;
+}
+
+template <class IdType>
+IdType make_id(std::int64_t unix_ms) {
+  std::uint16_t random_a = 0;
+  std::uint64_t random_b = 0;
+  randombytes_buf(&random_a, sizeof random_a);
+  randombytes_buf(&random_b, sizeof random_b);
+  IdType id;
+  id.bytes = uuid_v7(unix_ms < 0 ? 0 : static_cast<std::uint64_t>(unix_ms), random_a, random_b);
+  return id;
+}
+template BookId make_id<BookId>(std::int64_t);
+template EntityId make_id<EntityId>(std::int64_t);
+template AuthorId make_id<AuthorId>(std::int64_t);
+
+std::string uuid_text(const std::array<std::uint8_t, 16>& bytes) {
+  std::string out = to_hex(bytes);
+  for (const std::size_t at : {20u, 16u, 12u, 8u}) out.insert(at, 1, '-');
+  return out;
+}
+
+}  // namespace weavelog

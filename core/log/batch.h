@@ -1,0 +1,55 @@
+#pragma once
+// Batch: a run of entries on its way between two ledgers, in an order that respects causality, with the seals that prove it.
+
+#include <cstdint>
+#include <vector>
+
+#include "core/log/author.h"
+#include "core/log/entry.h"
+
+namespace weavelog {
+
+/// An author's newest known sequence number in one book, with the chain's hash there.
+struct Head {
+  AuthorId author;
+  std::uint64_t seq = 0;
+  Digest hash{};
+  auto operator<=>(const Head&) const = default;
+};
+
+/// Proof of a chain up to its last entry in the batch: the author's signature over the hash at `seq`, and, where that lies
+/// beyond the batch's last entry of the chain, the digests of the bodies in between, so that the receiver can reach it.
+struct Seal {
+  std::uint32_t book = 0;    ///< index into Batch::books
+  std::uint32_t author = 0;  ///< index into Batch::authors
+  std::uint64_t seq = 0;
+  Signature signature{};
+  std::vector<Digest> tail;
+  bool operator==(const Seal&) const = default;
+};
+
+struct BatchBook {
+  BookId id;
+  BookKind kind{};
+  bool operator==(const BatchBook&) const = default;
+};
+
+struct BatchEntry {
+  std::uint32_t book = 0;
+  std::uint32_t author = 0;
+  std::uint64_t seq = 0;
+  Bytes body;
+  bool operator==(const BatchEntry&) const = default;
+};
+
+/// Proves itself: every chain that occurs in `entries` has one seal at or beyond its last entry here.
+struct Batch {
+  std::vector<AuthorCard> authors;
+  std::vector<BatchBook> books;
+  std::vector<BatchEntry> entries;
+  std::vector<Seal> seals;
+  [[nodiscard]] bool empty() const { return entries.empty(); }
+  bool operator==(const Batch&) const = default;
+};
+
+}  // namespace weavelog

@@ -1,0 +1,174 @@
+#pragma once
+// Ledger: one device's books in one SQLite file. An acknowledged write is on disk. Three layers, written in one
+// transaction: entry bytes; entity rows with their cells packed; projections (typed tables that screens ask).
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/log/batch.h"
+#include "core/log/cell.h"
+#include "core/log/draft.h"
+#include "core/log/registry.h"
+
+namespace SQLite {
+class Database;
+}
+
+namespace weavelog {
+
+/// Typed tables of layer three. Called inside the ledger's transaction, on the writer's connection; may throw
+/// SQLite::Exception, which undoes the whole transaction. Names its tables itself, with a prefix of its own.
+class Projection {
+ public:
+  virtual ~Projection() = default;
+  [[nodiscard]] virtual std::string_view name() const = 0;
+  /// Raised when the tables change; the ledger then rebuilds them from the entity rows at open.
+  [[nodiscard]] virtual int version() const = 0;
+  /// Drops what there is and creates the tables empty.
+  virtual void create(SQLite::Database& db) = 0;
+  /// An entity came into being or changed: bring its rows up to date. Called once per entity and transaction.
+  virtual void apply(SQLite::Database& db, const EntityState& state) = 0;
+  /// The book is forgotten: erase all rows of it.
+  virtual void forget(SQLite::Database& db, const BookId& book) = 0;
+};
+
+struct LedgerOptions {
+  std::filesystem::path file;  ///< ":memory:" for a private one in memory
+  const FieldRegistry* registry = nullptr;
+  const WallClock* clock = &WallClock::system();
+  DeviceKey key = DeviceKey::generate();
+  std::string device_name;
+  std::vector<std::shared_ptr<Projection>> projections;
+};
+
+/// What a committed action was named.
+struct Committed {
+  std::int64_t position = 0;  ///< in this ledger, rises by one with every entry
+  Dot dot;                    ///< of its first write
+  Stamp stamp;
+};
+
+struct BookInfo {
+  BookId id;
+  BookKind kind{};
+  Digest heads{};  ///< digest over all heads of the book: equal on two devices exactly if they hold the same entries
+};
+
+/// A guarded field with more than one different answer.
+struct OpenQuestion {
+  BookId book;
+  EntityId entity;
+  EntityKind kind{};
+  Cell cell;
+};
+
+/// Who wrote something, when: what stands beside every answer and every line of a history.
+struct Origin {
+  AuthorCard author;
+  Stamp stamp;
+  ActionKind action{};
+};
+
+struct Quarantined {
+  std::int64_t number = 0;
+  BookId book;
+  AuthorId author;
+  std::uint64_t seq = 0;
+  std::string reason;
+  UnixMs at = 0;
+};
+
+struct IngestReport {
+  std::size_t applied = 0;
+  std::size_t known = 0;        ///< already there, byte for byte
+  std::size_t quarantined = 0;  ///< kept aside with a reason, not applied
+  std::vector<AuthorId> wrong_clocks;  ///< authors whose stamps lie too far ahead
+  std::int64_t position = 0;
+};
+
+struct VerifyReport {
+  std::size_t entries = 0;
+  std::size_t entities = 0;
+  std::vector<std::string> faults;  ///< empty: all is well
+};
+
+/// Heads of one book as a version vector.
+using Heads = std::vector<Head>;
+
+/// Thread-safe: one writer connection behind a lock, readers on connections of their own.
+class Ledger {
+ public:
+  /// Creates the file if there is none. Faults: locked (another program has it), damaged, newer, no_space, io.
+  [[nodiscard]] static Outcome<std::unique_ptr<Ledger>> open(LedgerOptions options);
+  ~Ledger();
+  Ledger(const Ledger&) = delete;
+  Ledger& operator=(const Ledger&) = delete;
+
+  // --- local actions
+  /// Writes one entry, durable when it returns. Faults: bad_input (empty or too large), refused (forgotten book), no_space, io.
+  [[nodiscard]] Outcome<Committed> append(const Draft& draft);
+  [[nodiscard]] BookId create_book_id() const;
+  [[nodiscard]] const AuthorCard& self() const;
+  [[nodiscard]] const WallClock& wall() const;
+  [[nodiscard]] const FieldRegistry& registry() const;
+
+  // --- reading (a snapshot each)
+  [[nodiscard]] std::optional<EntityState> entity(const BookId& book, const EntityId& id) const;
+  /// All entities of a book, of one kind if given, ordered by id (which is by time of making).
+  [[nodiscard]] std::vector<EntityState> entities(const BookId& book, std::optional<EntityKind> kind = {}) const;
+  [[nodiscard]] std::vector<BookInfo> books(std::optional<BookKind> kind = {}) const;
+  [[nodiscard]] std::optional<BookInfo> book(const BookId& id) const;
+  [[nodiscard]] Heads heads(const BookId& book) const;
+  [[nodiscard]] std::vector<OpenQuestion> open_questions(std::optional<BookId> book = {}) const;
+  [[nodiscard]] std::optional<Origin> origin(const BookId& book, const Dot& dot) const;
+  [[nodiscard]] std::vector<Quarantined> quarantine() const;
+  /// The newest position: 0 for an empty ledger.
+  [[nodiscard]] std::int64_t position() const;
+  /// Runs a query on a reader connection; may block while another reader query runs, never while a writer writes.
+  void read(const std::function<void(SQLite::Database&)>& query) const;
+
+  // --- exchange
+  /// Entries of the given books after `position`, oldest first, without those that `except` wrote, until about `max_bytes`.
+  /// `next` is the position to go on from (== the ledger's position when there is no more).
+  struct Since {
+    Batch batch;
+    std::int64_t next = 0;
+  };
+  [[nodiscard]] Since since(std::int64_t position, const std::function<bool(const BookId&)>& wanted,
+                            std::size_t max_bytes) const;
+  /// What somebody with these heads of the book lacks, oldest first, until about `max_bytes`; empty when nothing is lacking.
+  [[nodiscard]] Batch missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const;
+  /// Takes a batch in, all or nothing, durable when it returns. Wrong seals or broken chains: untrusted or malformed, and nothing
+  /// is stored. Gaps: bad_input. Single entries that break a rule are quarantined and end their chain there.
+  [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch);
+
+  // --- small state of other rooms, in the same file
+  [[nodiscard]] std::optional<Bytes> remembered(std::string_view key) const;
+  [[nodiscard]] Outcome<> remember(std::string_view key, ByteView value);
+  /// Runs `work` in a write transaction (tables of other rooms live beside the ledger's). Exceptions of SQLite become faults.
+  [[nodiscard]] Outcome<> transact(const std::function<void(SQLite::Database&)>& work);
+
+  /// Called after every commit of entries, on the committing thread, outside the lock. Keep it short; returns a handle for unsubscribe.
+  int subscribe(std::function<void(std::int64_t position)> listener);
+  void unsubscribe(int handle);
+
+  // --- care
+  /// Layers two and three again from layer one, compared with what is stored; chains and SQLite's own check.
+  [[nodiscard]] VerifyReport verify() const;
+  /// Layers two and three made anew.
+  [[nodiscard]] Outcome<> rebuild();
+
+ private:
+  struct Impl;
+  explicit Ledger(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace weavelog
