@@ -17,11 +17,10 @@
 #include "core/log/draft.h"
 #include "core/log/registry.h"
 
-namespace SQLite {
-class Database;
-}
-
 namespace weavelog {
+
+/// A database connection with its prepared statements (core/store/database.h): `connection.statement("SELECT ...")`.
+class Connection;
 
 /// Typed tables of layer three. Called inside the ledger's transaction, on the writer's connection; may throw
 /// SQLite::Exception, which undoes the whole transaction. Names its tables itself, with a prefix of its own.
@@ -32,11 +31,11 @@ class Projection {
   /// Raised when the tables change; the ledger then rebuilds them from the entity rows at open.
   [[nodiscard]] virtual int version() const = 0;
   /// Drops what there is and creates the tables empty.
-  virtual void create(SQLite::Database& db) = 0;
+  virtual void create(Connection& db) = 0;
   /// An entity came into being or changed: bring its rows up to date. Called once per entity and transaction.
-  virtual void apply(SQLite::Database& db, const EntityState& state) = 0;
+  virtual void apply(Connection& db, const EntityState& state) = 0;
   /// The book is forgotten: erase all rows of it.
-  virtual void forget(SQLite::Database& db, const BookId& book) = 0;
+  virtual void forget(Connection& db, const BookId& book) = 0;
 };
 
 struct LedgerOptions {
@@ -132,28 +131,31 @@ class Ledger {
   /// The newest position: 0 for an empty ledger.
   [[nodiscard]] std::int64_t position() const;
   /// Runs a query on a reader connection; may block while another reader query runs, never while a writer writes.
-  void read(const std::function<void(SQLite::Database&)>& query) const;
+  void read(const std::function<void(Connection&)>& query) const;
 
   // --- exchange
-  /// Entries of the given books after `position`, oldest first, without those that `except` wrote, until about `max_bytes`.
+  /// Entries of the given books after `position`, oldest first, without those that came from peer `not_from`, until about
+  /// `max_bytes`.
   /// `next` is the position to go on from (== the ledger's position when there is no more).
   struct Since {
     Batch batch;
     std::int64_t next = 0;
   };
   [[nodiscard]] Since since(std::int64_t position, const std::function<bool(const BookId&)>& wanted,
-                            std::size_t max_bytes) const;
+                            std::int64_t not_from, std::size_t max_bytes) const;
   /// What somebody with these heads of the book lacks, oldest first, until about `max_bytes`; empty when nothing is lacking.
   [[nodiscard]] Batch missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const;
-  /// Takes a batch in, all or nothing, durable when it returns. Wrong seals or broken chains: untrusted or malformed, and nothing
-  /// is stored. Gaps: bad_input. Single entries that break a rule are quarantined and end their chain there.
-  [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch);
+  /// Takes a batch in, in one transaction, durable when it returns. A chain that has a gap, a wrong seal, or does not continue
+  /// the one held here, and an entry that breaks a rule, goes to quarantine with its reason and ends there; the rest is
+  /// applied. `from` is the caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused
+  /// (quarantine full), no_space, io.
+  [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch, std::int64_t from);
 
   // --- small state of other rooms, in the same file
   [[nodiscard]] std::optional<Bytes> remembered(std::string_view key) const;
   [[nodiscard]] Outcome<> remember(std::string_view key, ByteView value);
   /// Runs `work` in a write transaction (tables of other rooms live beside the ledger's). Exceptions of SQLite become faults.
-  [[nodiscard]] Outcome<> transact(const std::function<void(SQLite::Database&)>& work);
+  [[nodiscard]] Outcome<> transact(const std::function<void(Connection&)>& work);
 
   /// Called after every commit of entries, on the committing thread, outside the lock. Keep it short; returns a handle for unsubscribe.
   int subscribe(std::function<void(std::int64_t position)> listener);

@@ -1,0 +1,70 @@
+#pragma once
+// One SQLite file: locked against a second program, checked, set up for durable writes; one writer and one reader connection.
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <mutex>
+#include <string>
+#include <unordered_map>
+
+#include "core/base/outcome.h"
+
+namespace weavelog {
+
+/// A connection with the statements that were prepared on it. Statements are named by their text: pass literals.
+class Connection {
+ public:
+  Connection(const std::string& path, int flags);
+
+  /// The prepared statement, reset and without bindings. Valid until the same text is asked for again.
+  SQLite::Statement& statement(const char* sql);
+  SQLite::Database& raw() { return db_; }
+  /// Forgets prepared statements, which would otherwise hold on to tables that are about to be dropped.
+  void drop_statements() { statements_.clear(); }
+
+ private:
+  SQLite::Database db_;
+  std::unordered_map<std::string, SQLite::Statement> statements_;
+};
+
+class Database {
+ public:
+  /// Opens or creates. ":memory:" gives a private one whose reader is its writer.
+  /// Faults: locked, damaged, newer, no_space, io; each names the file.
+  [[nodiscard]] static Outcome<std::unique_ptr<Database>> open(const std::filesystem::path& file);
+  ~Database();
+  Database(const Database&) = delete;
+  Database& operator=(const Database&) = delete;
+
+  /// Runs `work` in one durable write transaction; a thrown exception undoes it. SQLite's become faults, others pass on.
+  [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
+  /// Runs `work` on one snapshot. May be nested.
+  void read(const std::function<void(Connection&)>& work) const;
+
+  [[nodiscard]] const std::filesystem::path& file() const { return file_; }
+
+ private:
+  class FileLock;
+  Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<Connection> writer,
+           std::unique_ptr<Connection> reader);
+
+  std::filesystem::path file_;
+  std::unique_ptr<FileLock> lock_;
+  mutable std::recursive_mutex write_mutex_;
+  mutable std::recursive_mutex read_mutex_;
+  mutable int read_depth_ = 0;
+  std::unique_ptr<Connection> writer_;
+  std::unique_ptr<Connection> reader_;  ///< null for a database in memory
+};
+
+/// What SQLite's exception means to a person.
+[[nodiscard]] Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file);
+
+/// Blobs in and out of statements.
+void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);
+[[nodiscard]] std::span<const std::uint8_t> blob_of(const SQLite::Statement& statement, int column);
+
+}  // namespace weavelog

@@ -1,0 +1,35 @@
+#pragma once
+// The tables of the ledger. Other rooms (projections, sync) add tables of their own beside these.
+
+namespace weavelog {
+
+/// Raised with every change of the tables below; a database of a higher number is refused.
+inline constexpr int kSchemaVersion = 1;
+
+inline constexpr const char* kSchema = R"sql(
+-- Small state: our own author, the clock, versions of projections, and what other rooms remember.
+CREATE TABLE meta(key TEXT PRIMARY KEY, value BLOB NOT NULL) WITHOUT ROWID;
+-- Everyone whose entries we hold, once.
+CREATE TABLE author(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, key BLOB NOT NULL, incarnation INTEGER NOT NULL,
+                    device TEXT NOT NULL, wrong_clock INTEGER NOT NULL DEFAULT 0);
+CREATE TABLE book(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, kind INTEGER NOT NULL, heads BLOB NOT NULL,
+                  forgotten INTEGER NOT NULL DEFAULT 0);
+-- Layer one: the bytes of every entry in the order in which they were applied here, which respects causality.
+CREATE TABLE entry(position INTEGER PRIMARY KEY AUTOINCREMENT, book INTEGER NOT NULL, author INTEGER NOT NULL,
+                   seq INTEGER NOT NULL, source INTEGER NOT NULL, body BLOB NOT NULL);
+CREATE UNIQUE INDEX entry_by_chain ON entry(book, author, seq);
+-- The head of every chain, and the newest seal of those that are not ours. `tail` holds the digests of the bodies between
+-- the head and the sealed entry, 32 bytes each.
+CREATE TABLE chain(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL,
+                   sealed INTEGER NOT NULL DEFAULT 0, signature BLOB, tail BLOB, PRIMARY KEY(book, author)) WITHOUT ROWID;
+-- Layer two: one row per entity with its cells packed; `questions` counts its open ones.
+CREATE TABLE entity(book INTEGER NOT NULL, id BLOB NOT NULL, kind INTEGER NOT NULL, questions INTEGER NOT NULL,
+                    state BLOB NOT NULL, PRIMARY KEY(book, id)) WITHOUT ROWID;
+CREATE TABLE question(book INTEGER NOT NULL, entity BLOB NOT NULL, tag INTEGER NOT NULL,
+                      PRIMARY KEY(book, entity, tag)) WITHOUT ROWID;
+-- What was refused, with the reason.
+CREATE TABLE quarantine(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB NOT NULL, author BLOB NOT NULL, seq INTEGER NOT NULL,
+                        body BLOB NOT NULL, reason TEXT NOT NULL, at INTEGER NOT NULL, UNIQUE(book, author, seq, body));
+)sql";
+
+}  // namespace weavelog
