@@ -1,0 +1,73 @@
+#include "core/model/choices.h"
+
+#include <array>
+
+namespace weavelog {
+namespace {
+
+constexpr auto kHands =
+    std::to_array<Choice<Hand>>({{Hand::unsaid, "unsaid"}, {Hand::right, "right"}, {Hand::left, "left"}});
+constexpr auto kConsents =
+    std::to_array<Choice<ConsentChoice>>({{ConsentChoice::unsaid, "unsaid"},
+                                          {ConsentChoice::this_room, "this_room"},
+                                          {ConsentChoice::events_entered, "events_entered"},
+                                          {ConsentChoice::any_room, "any_room"},
+                                          {ConsentChoice::withdrawn, "withdrawn"}});
+constexpr auto kSupplies =
+    std::to_array<Choice<Supply>>({{Supply::unsaid, "unsaid"}, {Supply::reel, "reel"}, {Supply::set, "set"}});
+constexpr auto kOwners = std::to_array<Choice<StringOwner>>(
+    {{StringOwner::unsaid, "unsaid"}, {StringOwner::room, "room"}, {StringOwner::player, "player"}});
+constexpr auto kRushes =
+    std::to_array<Choice<Rush>>({{Rush::none, "none"}, {Rush::rush, "rush"}, {Rush::on_court, "on_court"}});
+constexpr auto kVias = std::to_array<Choice<EntryVia>>({{EntryVia::unsaid, "unsaid"},
+                                                        {EntryVia::direct, "direct"},
+                                                        {EntryVia::qualifier, "qualifier"},
+                                                        {EntryVia::lucky_loser, "lucky_loser"},
+                                                        {EntryVia::wild_card, "wild_card"}});
+constexpr auto kRoles = std::to_array<Choice<TeamRole>>({{TeamRole::unsaid, "unsaid"},
+                                                         {TeamRole::head, "head"},
+                                                         {TeamRole::desk, "desk"},
+                                                         {TeamRole::stringer, "stringer"},
+                                                         {TeamRole::reader, "reader"}});
+constexpr auto kStages = std::to_array<Choice<Stage>>({{Stage::none, "none"},
+                                                       {Stage::received, "received"},
+                                                       {Stage::inspected, "inspected"},
+                                                       {Stage::waiting, "waiting"},
+                                                       {Stage::cut_out, "cut_out"},
+                                                       {Stage::on_machine, "on_machine"},
+                                                       {Stage::strung, "strung"},
+                                                       {Stage::checked, "checked"},
+                                                       {Stage::stencilled, "stencilled"},
+                                                       {Stage::ready, "ready"},
+                                                       {Stage::collected, "collected"},
+                                                       {Stage::aside, "aside"}});
+static_assert(kStages.size() == kStageCount);
+
+}  // namespace
+
+std::span<const Choice<Hand>> choices(Hand) {
+  return kHands;
+}
+std::span<const Choice<ConsentChoice>> choices(ConsentChoice) {
+  return kConsents;
+}
+std::span<const Choice<Supply>> choices(Supply) {
+  return kSupplies;
+}
+std::span<const Choice<StringOwner>> choices(StringOwner) {
+  return kOwners;
+}
+std::span<const Choice<Rush>> choices(Rush) {
+  return kRushes;
+}
+std::span<const Choice<EntryVia>> choices(EntryVia) {
+  return kVias;
+}
+std::span<const Choice<TeamRole>> choices(TeamRole) {
+  return kRoles;
+}
+std::span<const Choice<Stage>> choices(Stage) {
+  return kStages;
+}
+
+}  // namespace weavelog

@@ -1,0 +1,74 @@
+#pragma once
+// Small closed choices. Stored as integers; 0 always means "not said". A number of a newer version is kept as
+// it is.
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace weavelog {
+
+enum class Hand : std::uint8_t { unsaid = 0, right = 1, left = 2 };
+/// What the player allows (see the consent texts): asked on the turned screen, withdrawable.
+enum class ConsentChoice : std::uint8_t {
+  unsaid = 0,
+  this_room = 1,
+  events_entered = 2,
+  any_room = 3,
+  withdrawn = 4
+};
+enum class Supply : std::uint8_t { unsaid = 0, reel = 1, set = 2 };
+enum class StringOwner : std::uint8_t { unsaid = 0, room = 1, player = 2 };
+enum class Rush : std::uint8_t { none = 0, rush = 1, on_court = 2 };
+enum class EntryVia : std::uint8_t { unsaid = 0, direct = 1, qualifier = 2, lucky_loser = 3, wild_card = 4 };
+enum class TeamRole : std::uint8_t { unsaid = 0, head = 1, desk = 2, stringer = 3, reader = 4 };
+
+/// Where a racket is on its way through the room.
+enum class Stage : std::uint8_t {
+  none = 0,
+  received = 1,
+  inspected = 2,
+  waiting = 3,  ///< for an answer of the player
+  cut_out = 4,
+  on_machine = 5,
+  strung = 6,
+  checked = 7,
+  stencilled = 8,
+  ready = 9,
+  collected = 10,
+  aside = 11,  ///< taken out of the run, with a reason
+};
+inline constexpr std::size_t kStageCount = 12;
+
+template <class Enum>
+struct Choice {
+  Enum value;
+  std::string_view name;  ///< stable, snake_case: exports, commands, phrases
+};
+
+/// Every value with its name, in order of number.
+[[nodiscard]] std::span<const Choice<Hand>> choices(Hand);
+[[nodiscard]] std::span<const Choice<ConsentChoice>> choices(ConsentChoice);
+[[nodiscard]] std::span<const Choice<Supply>> choices(Supply);
+[[nodiscard]] std::span<const Choice<StringOwner>> choices(StringOwner);
+[[nodiscard]] std::span<const Choice<Rush>> choices(Rush);
+[[nodiscard]] std::span<const Choice<EntryVia>> choices(EntryVia);
+[[nodiscard]] std::span<const Choice<TeamRole>> choices(TeamRole);
+[[nodiscard]] std::span<const Choice<Stage>> choices(Stage);
+
+/// "on_court"; "" for a number of a newer version.
+template <class Enum>
+[[nodiscard]] std::string_view name_of_choice(Enum value) {
+  for (const auto& choice : choices(Enum{}))
+    if (choice.value == value) return choice.name;
+  return {};
+}
+template <class Enum>
+[[nodiscard]] std::optional<Enum> choice_from(std::string_view name) {
+  for (const auto& choice : choices(Enum{}))
+    if (choice.name == name) return choice.value;
+  return std::nullopt;
+}
+
+}  // namespace weavelog

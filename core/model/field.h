@@ -1,0 +1,176 @@
+#pragma once
+// One table per struct says which member is which field. Loading, putting, comparing, exporting and the
+// registry all work from that table, so no field list is written twice.
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/log/draft.h"
+#include "core/model/choices.h"
+#include "core/model/fields.h"
+
+namespace weavelog {
+
+template <class S>
+using Member = std::variant<std::string S::*, std::optional<Quantity> S::*, std::optional<std::int64_t> S::*,
+                            std::optional<bool> S::*, Bytes S::*, EntityId S::*, BookId S::*, Unit S::*,
+                            Hand S::*, ConsentChoice S::*, Supply S::*, StringOwner S::*, Rush S::*,
+                            EntryVia S::*, TeamRole S::*, Stage S::*>;
+
+/// One row of a struct's table. Empty text, bytes and ids, choice 0 and an empty optional all mean "no
+/// value".
+template <class S>
+struct Field {
+  std::uint32_t number;   ///< added to the kind's base gives the tag
+  std::string_view name;  ///< as in the registry
+  Member<S> member;
+  bool guarded = false;
+};
+
+/// Specialised beside each struct: `kind`, `base`, `table`; and `part`, `part_base` where it contains fields
+/// of another struct (its base class) under numbers of its own.
+template <class S>
+struct Described;
+
+// --- between a member and a Value
+
+[[nodiscard]] inline Value to_value(const std::string& member) {
+  return member.empty() ? Value{} : Value{member};
+}
+[[nodiscard]] inline Value to_value(const Bytes& member) {
+  return member.empty() ? Value{} : Value{member};
+}
+template <class T>
+[[nodiscard]] Value to_value(const std::optional<T>& member) {
+  return member ? Value{*member} : Value{};
+}
+template <class Tag>
+[[nodiscard]] Value to_value(const Id<Tag>& member) {
+  return member ? Value{member} : Value{};
+}
+template <class Enum>
+requires std::is_enum_v<Enum>
+[[nodiscard]] Value to_value(Enum member) {
+  return member == Enum{} ? Value{} : Value{static_cast<std::int64_t>(member)};
+}
+
+template <class T>
+void from_value(const Value& value, T& member) {
+  if (const T* held = std::get_if<T>(&value)) member = *held;
+}
+template <class T>
+void from_value(const Value& value, std::optional<T>& member) {
+  if (const T* held = std::get_if<T>(&value)) member = *held;
+}
+/// A choice that does not fit the number's width is left unsaid rather than cut down to another meaning.
+template <class Enum>
+requires std::is_enum_v<Enum>
+void from_value(const Value& value, Enum& member) {
+  const auto* held = std::get_if<std::int64_t>(&value);
+  if (held && std::in_range<std::underlying_type_t<Enum>>(*held)) member = static_cast<Enum>(*held);
+}
+
+// --- over all fields of a struct
+
+/// Calls visit(tag, name, guarded, member pointer) for every field, those of a contained part included.
+template <class S, class Visit>
+constexpr void for_each_field(Visit&& visit) {
+  for (const Field<S>& field : Described<S>::table) {
+    std::visit(
+        [&](auto member) {
+          visit(FieldTag{Described<S>::base + field.number}, field.name, field.guarded, member);
+        },
+        field.member);
+  }
+  if constexpr (requires { typename Described<S>::Part; }) {
+    using Part = typename Described<S>::Part;
+    for (const Field<Part>& field : Described<Part>::table) {
+      std::visit(
+          [&](auto member) {
+            visit(FieldTag{Described<S>::part_base + field.number}, field.name, field.guarded, member);
+          },
+          field.member);
+    }
+  }
+}
+
+/// The tag of a member: `tag_of<Job>(&Job::ready_by)`, `tag_of<Setup>(&Agreed::mains_tension)`.
+template <class S, class MemberPointer>
+[[nodiscard]] constexpr FieldTag tag_of(MemberPointer wanted) {
+  FieldTag found{};
+  for_each_field<S>([&](FieldTag tag, std::string_view, bool, auto member) {
+    if constexpr (std::is_same_v<decltype(member), MemberPointer>)
+      if (member == wanted) found = tag;
+  });
+  return found;
+}
+
+/// The current (latest) values of an entity. Values of another type than the field's are passed over.
+template <class S>
+[[nodiscard]] S from_state(const EntityState& state) {
+  S out;
+  for_each_field<S>([&](FieldTag tag, std::string_view, bool, auto member) {
+    if (const Value* value = state.get(tag)) from_value(*value, out.*member);
+  });
+  return out;
+}
+
+/// A struct together with the state that it was loaded from: what its reader saw, and what a Draft replaces.
+template <class S>
+struct Loaded {
+  EntityState seen;
+  S now;
+
+  Loaded() = default;
+  explicit Loaded(EntityState state) : seen(std::move(state)), now(from_state<S>(seen)) {}
+  [[nodiscard]] const EntityId& id() const { return seen.id; }
+};
+
+/// Puts the fields in which `wanted` differs from what was seen; fields emptied are cleared.
+template <class S>
+void put_changes(Draft& draft, const EntityState& seen, const S& wanted) {
+  const S before = from_state<S>(seen);
+  for_each_field<S>([&](FieldTag tag, std::string_view, bool, auto member) {
+    Value value = to_value(wanted.*member);
+    if (value != to_value(before.*member)) draft.put(seen, tag, std::move(value));
+  });
+}
+
+/// A new entity of the struct's kind with its fields; returns the state (without cells) under which it was
+/// put.
+template <class S>
+EntityState put_new(Draft& draft, const S& wanted, UnixMs now) {
+  EntityState fresh = new_entity(draft.book(), Described<S>::kind, now);
+  put_changes(draft, fresh, wanted);
+  return fresh;
+}
+
+/// One field in which two values differ.
+struct Change {
+  FieldTag tag{};
+  std::string_view name;
+  bool guarded = false;
+  Value before;
+  Value after;
+  bool operator==(const Change&) const = default;
+};
+
+template <class S>
+[[nodiscard]] std::vector<Change> compare(const S& before, const S& after) {
+  std::vector<Change> changes;
+  for_each_field<S>([&](FieldTag tag, std::string_view name, bool guarded, auto member) {
+    Value old_value = to_value(before.*member);
+    Value new_value = to_value(after.*member);
+    if (old_value != new_value)
+      changes.push_back({tag, name, guarded, std::move(old_value), std::move(new_value)});
+  });
+  return changes;
+}
+
+}  // namespace weavelog

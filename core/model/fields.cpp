@@ -1,0 +1,71 @@
+#include "core/model/fields.h"
+
+#include <array>
+
+#include "core/model/event.h"
+#include "core/model/player.h"
+
+namespace weavelog {
+namespace {
+
+constexpr auto kKinds = std::to_array<KindInfo>({
+    {kPerson, "person"},
+    {kRacket, "racket"},
+    {kSetup, "setup"},
+    {kDropOff, "drop_off"},
+    {kJob, "job"},
+    {kStageMark, "stage_mark"},
+    {kConsentGiven, "consent_given"},
+    {kEvent, "event"},
+    {kTeamMember, "team_member"},
+    {kEntryListItem, "entry"},
+    {kPrice, "price"},
+});
+
+struct NamedAction {
+  ActionKind action;
+  std::string_view name;
+};
+constexpr auto kActions = std::to_array<NamedAction>({
+    {kActEdit, "edit"},
+    {kActNewPlayer, "new_player"},
+    {kActDropOff, "drop_off"},
+    {kActStage, "stage"},
+    {kActStepBack, "step_back"},
+    {kActCloseQuestion, "close_question"},
+    {kActUndo, "undo"},
+    {kActConsent, "consent"},
+    {kActNewEvent, "new_event"},
+    {kActImportEntryList, "import_entry_list"},
+    {kActImportPrices, "import_prices"},
+    {kActTeam, "team"},
+    {kActLinkEntry, "link_entry"},
+    {kActImportJobs, "import_jobs"},
+});
+
+template <class... Structs>
+std::vector<FieldInfo> fields_of() {
+  std::vector<FieldInfo> fields;
+  (for_each_field<Structs>([&](FieldTag tag, std::string_view name, bool guarded, auto) {
+     fields.push_back({tag, Described<Structs>::kind, name, guarded});
+   }),
+   ...);
+  return fields;
+}
+
+}  // namespace
+
+const FieldRegistry& model_registry() {
+  static const FieldRegistry registry(1, kKinds,
+                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven,
+                                                EventInfo, TeamMember, EntryListItem, Price>());
+  return registry;
+}
+
+std::string_view name_of(ActionKind action) {
+  for (const NamedAction& named : kActions)
+    if (named.action == action) return named.name;
+  return {};
+}
+
+}  // namespace weavelog

@@ -1,0 +1,53 @@
+#pragma once
+// The numbers of Weavelog's own books, entities and actions, and the one field registry. Numbers are stored
+// and sent: add new ones in the gaps, never renumber, never reuse. Field tags stand in the tables of player.h
+// and event.h.
+
+#include "core/log/registry.h"
+
+namespace weavelog {
+
+inline constexpr BookKind kPlayerBook{1};  ///< one player: person, rackets, setups, jobs of every event
+inline constexpr BookKind kEventBook{2};   ///< team, entry list, prices of one event
+inline constexpr BookKind kKitBook{3};     ///< the stringer's own bag; never leaves the owner's devices
+
+// Player book. Tags of a kind lie in a hundred of their own: person 100 to 199, racket 200 to 299, ...
+inline constexpr EntityKind kPerson{1};
+inline constexpr EntityKind kRacket{2};
+inline constexpr EntityKind kSetup{3};
+inline constexpr EntityKind kDropOff{4};
+inline constexpr EntityKind kJob{5};
+inline constexpr EntityKind kStageMark{6};
+inline constexpr EntityKind kConsentGiven{7};
+// 8 to 19 (tags 800 to 1999) are kept for what else belongs to a player: findings, photos, readings, links.
+
+// Event book. Tags: event 2000 to 2099, team member 2100 to 2199, ...
+inline constexpr EntityKind kEvent{20};
+inline constexpr EntityKind kTeamMember{21};
+inline constexpr EntityKind kEntryListItem{22};
+inline constexpr EntityKind kPrice{23};
+// 24 to 39 (tags 2400 to 3999) are kept for machines, stock, payments, shifts, draws, matches.
+// 40 to 59 (tags 4000 to 5999) are kept for the kit book.
+
+/// What the person did, for the history and for undo.
+inline constexpr ActionKind kActEdit{1};  ///< fields of anything, by hand
+inline constexpr ActionKind kActNewPlayer{2};
+inline constexpr ActionKind kActDropOff{3};
+inline constexpr ActionKind kActStage{4};
+inline constexpr ActionKind kActStepBack{5};
+inline constexpr ActionKind kActCloseQuestion{6};
+inline constexpr ActionKind kActUndo{7};
+inline constexpr ActionKind kActConsent{8};
+inline constexpr ActionKind kActNewEvent{9};
+inline constexpr ActionKind kActImportEntryList{10};
+inline constexpr ActionKind kActImportPrices{11};
+inline constexpr ActionKind kActTeam{12};
+inline constexpr ActionKind kActLinkEntry{13};
+inline constexpr ActionKind kActImportJobs{14};
+
+/// Built once from the tables beside the structs; schema version 1.
+[[nodiscard]] const FieldRegistry& model_registry();
+/// "drop_off", "stage", ...; "" for a number of a newer version.
+[[nodiscard]] std::string_view name_of(ActionKind action);
+
+}  // namespace weavelog
