@@ -1,0 +1,74 @@
+#include "core/base/localised.h"
+
+#include <unicode/datefmt.h>
+#include <unicode/locid.h>
+#include <unicode/numberformatter.h>
+#include <unicode/timezone.h>
+
+#include <memory>
+#include <stdexcept>
+
+namespace weavelog {
+namespace {
+
+constexpr std::string_view kNoBreakSpace = "\xC2\xA0";
+
+icu::Locale locale_of(const Language& language) {
+  UErrorCode status = U_ZERO_ERROR;
+  return icu::Locale::forLanguageTag(language.tag(), status);
+}
+
+std::string to_utf8(const icu::UnicodeString& text) {
+  std::string out;
+  return text.toUTF8String(out);
+}
+
+const char* skeleton_of(Moment::Form form) {
+  switch (form) {
+    case Moment::Form::time_of_day:
+      return "jm";
+    case Moment::Form::day:
+      return "EEEMMMd";
+    case Moment::Form::day_and_time:
+      return "EEEMMMdjm";
+  }
+  throw std::logic_error("unknown form of a moment");
+}
+
+void must(UErrorCode status, const char* what) {
+  if (U_FAILURE(status)) throw std::logic_error(std::string(what) + ": ICU says " + u_errorName(status));
+}
+
+}  // namespace
+
+std::string localised(const Language& language, const Decimal& decimal) {
+  UErrorCode status = U_ZERO_ERROR;
+  const auto text = icu::number::NumberFormatter::withLocale(locale_of(language))
+                        .precision(icu::number::Precision::fixedFraction(decimal.scale))
+                        .formatDecimal(decimal.text(), status)
+                        .toString(status);
+  must(status, "formatting a number");
+  return to_utf8(text);
+}
+
+std::string localised(const Language& language, const Quantity& quantity) {
+  std::string out = localised(language, quantity.amount);
+  if (quantity.unit != Unit::none) out.append(kNoBreakSpace).append(symbol_of(quantity.unit));
+  return out;
+}
+
+std::string localised(const Language& language, const Moment& moment) {
+  UErrorCode status = U_ZERO_ERROR;
+  const std::unique_ptr<icu::DateFormat> format(
+      icu::DateFormat::createInstanceForSkeleton(skeleton_of(moment.form), locale_of(language), status));
+  must(status, "making a date format");
+  std::unique_ptr<icu::TimeZone> zone(
+      icu::TimeZone::createTimeZone(icu::UnicodeString::fromUTF8(moment.zone)));
+  if (*zone == icu::TimeZone::getUnknown()) zone.reset(icu::TimeZone::getGMT()->clone());
+  format->adoptTimeZone(zone.release());
+  icu::UnicodeString text;
+  format->format(static_cast<UDate>(moment.at), text);
+  return to_utf8(text);
+}
+
+}  // namespace weavelog

@@ -1,0 +1,28 @@
+#pragma once
+// Numbers, quantities and times as a person of a language reads them, with the decimals kept as spoken.
+
+#include <string>
+
+#include "core/base/clock.h"
+#include "core/base/language.h"
+#include "core/base/units.h"
+
+namespace weavelog {
+
+/// A point in time with the zone it is told in.
+struct Moment {
+  enum class Form { time_of_day, day, day_and_time };
+
+  UnixMs at = 0;
+  std::string zone = "UTC";  ///< IANA name such as "Europe/Lisbon"; an unknown one is told in UTC
+  Form form = Form::day_and_time;
+};
+
+/// "24,50" in German for 24.50.
+[[nodiscard]] std::string localised(const Language& language, const Decimal& decimal);
+/// "24,5 kg" with a no-break space (U+00A0) before the unit.
+[[nodiscard]] std::string localised(const Language& language, const Quantity& quantity);
+/// "14:05", "Di., 3. März", or both, by the language's customary order (Unicode CLDR).
+[[nodiscard]] std::string localised(const Language& language, const Moment& moment);
+
+}  // namespace weavelog
