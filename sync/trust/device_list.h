@@ -1,0 +1,111 @@
+#pragma once
+// Whom this device knows: as host the enrolled devices and the open invitations, as guest the hosts it was
+// paired with. Tables of their own (trust_*) in the ledger's file; every change is on disk when the call
+// returns.
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/log/author.h"
+#include "core/store/ledger.h"
+#include "sync/trust/pairing.h"
+#include "sync/trust/role.h"
+
+namespace weavelog {
+
+/// A device that this host enrolled.
+struct EnrolledDevice {
+  PublicKey key{};
+  std::string name;  ///< as it calls itself; shown, never trusted
+  Role role = Role::reader;
+  UnixMs since = 0;
+  std::optional<UnixMs> revoked;
+};
+
+/// Handed out once; afterwards only the sealed key of it is in the file.
+struct Invitation {
+  PairingSecret secret{};
+  Role role = Role::reader;
+  UnixMs expires = 0;
+};
+
+struct OpenInvitation {
+  InvitationNumber number{};
+  Role role = Role::reader;
+  UnixMs expires = 0;
+  int wrong_tries = 0;
+};
+
+/// What a guest that proved itself is told.
+struct Admission {
+  Role role = Role::reader;
+  Digest host_proof{};
+};
+
+/// A host that this device was paired with as guest.
+struct KnownHost {
+  PublicKey key{};
+  std::string name;
+  Address address;
+  Fingerprint fingerprint{};
+  Role role = Role::reader;  ///< ours, there
+  UnixMs since = 0;
+};
+
+/// Thread-safe as the ledger is.
+class DeviceList {
+ public:
+  static constexpr UnixMs kInvitationLife = 15 * 60 * 1000;
+  static constexpr int kTriesPerInvitation = 5;
+  /// Wrong tries of all guests together; further ones are refused unread, and cost the disk nothing.
+  static constexpr int kTriesPerMinute = 30;
+  static constexpr int kOpenInvitations = 64;
+
+  /// `ledger` must outlive the list. `key` is the device's: open invitations are sealed with a key derived
+  /// from it, so that the database file alone does not reveal them. Faults: those of Ledger::transact.
+  [[nodiscard]] static Outcome<std::unique_ptr<DeviceList>> open(Ledger& ledger, const DeviceKey& key);
+  ~DeviceList();
+  DeviceList(const DeviceList&) = delete;
+  DeviceList& operator=(const DeviceList&) = delete;
+
+  // --- as host
+  /// Faults: bad_input (life not positive or over a week), refused (too many are open), those of
+  /// Ledger::transact.
+  [[nodiscard]] Outcome<Invitation> invite(Role role, UnixMs life = kInvitationLife);
+  /// Neither used nor expired nor tried out, oldest first.
+  [[nodiscard]] std::vector<OpenInvitation> open_invitations() const;
+  [[nodiscard]] Outcome<> withdraw(const InvitationNumber& number);
+  /// Checks a guest's proof, uses the invitation up and enrols the guest's key, all in one transaction. The
+  /// same guest may come again with a used invitation until it expires: its first answer may have been lost
+  /// on the way. A device that was revoked and is invited again is a member again. Faults: untrusted (wrong
+  /// code or proof), expired, refused (used up, tried out, too many tries this minute).
+  [[nodiscard]] Outcome<Admission> admit(const InvitationNumber& number, const Digest& transcript,
+                                         const Digest& proof, const PublicKey& guest,
+                                         std::string_view guest_name);
+  /// Is this key enrolled? The caller has checked that the peer holds it. Faults: untrusted (unknown),
+  /// refused (revoked).
+  [[nodiscard]] Outcome<EnrolledDevice> member(const PublicKey& key) const;
+  /// All that ever were, oldest first.
+  [[nodiscard]] std::vector<EnrolledDevice> devices() const;
+  /// Faults: not_found, those of Ledger::transact.
+  [[nodiscard]] Outcome<> revoke(const PublicKey& key);
+
+  // --- as guest
+  /// Adds the host, or brings its name, address, fingerprint and role up to date.
+  [[nodiscard]] Outcome<> remember_host(const KnownHost& host);
+  /// Newest first.
+  [[nodiscard]] std::vector<KnownHost> hosts() const;
+  [[nodiscard]] std::optional<KnownHost> host(const PublicKey& key) const;
+  [[nodiscard]] Outcome<> forget_host(const PublicKey& key);
+
+ private:
+  DeviceList(Ledger& ledger, const DeviceKey& key);
+
+  Ledger& ledger_;
+  std::array<std::uint8_t, 32> sealing_key_{};
+};
+
+}  // namespace weavelog
