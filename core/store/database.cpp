@@ -60,7 +60,18 @@ SQLite::Statement& Connection::statement(const char* sql) {
     found->second.tryReset();
     found->second.clearBindings();
   }
+  in_use_.push_back(&found->second);
   return found->second;
+}
+
+void Connection::reset_statements() {
+  for (SQLite::Statement* statement : in_use_) statement->tryReset();
+  in_use_.clear();
+}
+
+void Connection::drop_statements() {
+  in_use_.clear();
+  statements_.clear();
 }
 
 /// Held for as long as the database is open; the kernel lets go of it when the process dies, however it dies.
@@ -116,9 +127,15 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
 
 Outcome<> Database::write(const std::function<void(Connection&)>& work) {
   const std::lock_guard guard(write_mutex_);
+  struct EndStatements {
+    Connection& connection;
+    ~EndStatements() { connection.reset_statements(); }
+  };
   try {
     SQLite::Transaction transaction(writer_->raw(), SQLite::TransactionBehavior::IMMEDIATE);
+    const EndStatements end{*writer_};
     work(*writer_);
+    writer_->reset_statements();
     transaction.commit();
     return {};
   } catch (const SQLite::Exception& error) {
@@ -138,17 +155,18 @@ void Database::read(const std::function<void(Connection&)>& work) const {
     return;
   }
   struct Snapshot {
-    SQLite::Database& db;
+    Connection& connection;
     int& depth;
-    Snapshot(SQLite::Database& held, int& level) : db(held), depth(level) {
-      db.exec("BEGIN");
+    Snapshot(Connection& held, int& level) : connection(held), depth(level) {
+      connection.raw().exec("BEGIN");
       ++depth;
     }
     ~Snapshot() {
       --depth;
-      db.tryExec("ROLLBACK");
+      connection.reset_statements();
+      connection.raw().tryExec("ROLLBACK");
     }
-  } snapshot(reader_->raw(), read_depth_);
+  } snapshot(*reader_, read_depth_);
   work(*reader_);
 }
 
@@ -180,8 +198,8 @@ void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uin
   statement.bindNoCopy(index, bytes.empty() ? "" : static_cast<const void*>(bytes.data()), static_cast<int>(bytes.size()));
 }
 
-std::span<const std::uint8_t> blob_of(const SQLite::Statement& statement, int column) {
-  const SQLite::Column held = const_cast<SQLite::Statement&>(statement).getColumn(column);
+std::span<const std::uint8_t> blob_of(SQLite::Statement& statement, int column) {
+  const SQLite::Column held = statement.getColumn(column);
   return {static_cast<const std::uint8_t*>(held.getBlob()), static_cast<std::size_t>(held.getBytes())};
 }
 

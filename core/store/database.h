@@ -10,6 +10,7 @@
 #include <span>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 #include "core/base/outcome.h"
 
@@ -22,13 +23,16 @@ class Connection {
 
   /// The prepared statement, reset and without bindings. Valid until the same text is asked for again.
   SQLite::Statement& statement(const char* sql);
+  /// Ends every statement in use, so that none keeps a snapshot open past its transaction.
+  void reset_statements();
   SQLite::Database& raw() { return db_; }
   /// Forgets prepared statements, which would otherwise hold on to tables that are about to be dropped.
-  void drop_statements() { statements_.clear(); }
+  void drop_statements();
 
  private:
   SQLite::Database db_;
   std::unordered_map<std::string, SQLite::Statement> statements_;
+  std::vector<SQLite::Statement*> in_use_;
 };
 
 class Database {
@@ -66,6 +70,7 @@ class Database {
 
 /// Blobs in and out of statements.
 void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);
-[[nodiscard]] std::span<const std::uint8_t> blob_of(const SQLite::Statement& statement, int column);
+/// Valid until the statement's next step or reset.
+[[nodiscard]] std::span<const std::uint8_t> blob_of(SQLite::Statement& statement, int column);
 
 }  // namespace weavelog

@@ -88,6 +88,7 @@ struct IngestReport {
   std::size_t applied = 0;
   std::size_t known = 0;        ///< already there, byte for byte
   std::size_t quarantined = 0;  ///< kept aside with a reason, not applied
+  bool gaps = false;            ///< the sender was wrong about what is held here: reconcile with it
   std::vector<AuthorId> wrong_clocks;  ///< authors whose stamps lie too far ahead
   std::int64_t position = 0;
 };
@@ -114,7 +115,11 @@ class Ledger {
   /// Writes one entry, durable when it returns. Faults: bad_input (empty or too large), refused (forgotten book), no_space, io.
   [[nodiscard]] Outcome<Committed> append(const Draft& draft);
   [[nodiscard]] BookId create_book_id() const;
-  [[nodiscard]] const AuthorCard& self() const;
+  /// Who writes here now. A device that is given entries of its own which it does not remember (it was restored from an
+  /// older copy) takes them back and goes on under a new incarnation, so this can change with an ingest.
+  [[nodiscard]] AuthorCard self() const;
+  /// The device's key, for proofs at an exchange.
+  [[nodiscard]] const DeviceKey& key() const;
   [[nodiscard]] const WallClock& wall() const;
   [[nodiscard]] const FieldRegistry& registry() const;
 
@@ -145,9 +150,9 @@ class Ledger {
                             std::int64_t not_from, std::size_t max_bytes) const;
   /// What somebody with these heads of the book lacks, oldest first, until about `max_bytes`; empty when nothing is lacking.
   [[nodiscard]] Batch missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const;
-  /// Takes a batch in, in one transaction, durable when it returns. A chain that has a gap, a wrong seal, or does not continue
-  /// the one held here, and an entry that breaks a rule, goes to quarantine with its reason and ends there; the rest is
-  /// applied. `from` is the caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused
+  /// Takes a batch in, in one transaction, durable when it returns. A chain whose seal does not prove it or that does not
+  /// continue the one held here, and an entry that breaks a rule with all after it in its chain, go to quarantine with the
+  /// reason; a chain with a gap and a forgotten book are left out; the rest is applied. `from` is the caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused
   /// (quarantine full), no_space, io.
   [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch, std::int64_t from);
 
@@ -167,8 +172,9 @@ class Ledger {
   /// Layers two and three made anew.
   [[nodiscard]] Outcome<> rebuild();
 
+  struct Impl;  ///< core/store/ledger_impl.h, for the sources of this room only
+
  private:
-  struct Impl;
   explicit Ledger(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> impl_;
 };

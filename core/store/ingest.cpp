@@ -1,0 +1,291 @@
+// Ledger::ingest: what comes from another device is proved, checked, and applied, or put aside with a reason.
+
+#include <algorithm>
+#include <map>
+
+#include "core/store/ledger_impl.h"
+
+namespace weavelog {
+namespace {
+
+constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
+
+/// One chain of the batch.
+struct Chain {
+  std::vector<std::size_t> entries;  ///< places in Batch::entries that are new here, in order of seq
+  std::vector<Digest> bodies;        ///< digests of their bodies
+  const Seal* seal = nullptr;
+  std::int64_t book = 0;
+  std::int64_t author = 0;
+  ChainRow head;            ///< moves on as entries are applied
+  std::size_t applied = 0;  ///< of `entries`
+  bool gap = false;         ///< later entries came without those between
+  std::string stopped;      ///< why the rest is put aside; empty while all is well
+};
+
+class Intake {
+ public:
+  Intake(Ledger::Impl& ledger, Connection& db, const Batch& batch, std::int64_t from)
+      : ledger_(ledger), db_(db), batch_(batch), from_(from), applier_(db, *ledger.options.registry, ledger.options.projections) {}
+
+  IngestReport run() {
+    check_bounds();
+    number_books_and_authors();
+    gather_chains();
+    for (auto& [key, chain] : chains_) prove(key.second, chain);
+    for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
+    applier_.finish();
+    store_chains();
+    settle_clock();
+    return report_;
+  }
+
+ private:
+  using ChainKey = std::pair<std::uint32_t, std::uint32_t>;
+
+  void check_bounds() const {
+    const auto bad = [](const char* what) { throw Abort{{FaultCode::malformed, what, "batch", "the sender is faulty; nothing was taken"}}; };
+    for (const auto& entry : batch_.entries) {
+      if (entry.book >= batch_.books.size() || entry.author >= batch_.authors.size()) bad("an entry of a book or author that is not listed");
+      if (entry.body.size() > kMaxEntryBytes) bad("an entry of more than 256 KiB");
+      if (entry.seq == 0 || entry.seq > INT64_MAX) bad("an entry number out of range");
+    }
+    for (const auto& seal : batch_.seals)
+      if (seal.book >= batch_.books.size() || seal.author >= batch_.authors.size() || seal.seq > INT64_MAX)
+        bad("a seal of a book or author that is not listed");
+  }
+
+  void number_books_and_authors() {
+    std::vector<bool> used_books(batch_.books.size()), used_authors(batch_.authors.size());
+    for (const auto& entry : batch_.entries) used_books[entry.book] = used_authors[entry.author] = true;
+    books_.resize(batch_.books.size());
+    authors_.resize(batch_.authors.size());
+    for (std::size_t i = 0; i < batch_.books.size(); ++i) {
+      if (!used_books[i]) continue;
+      try {
+        books_[i] = ledger_.book_number(db_, batch_.books[i].id, batch_.books[i].kind);
+      } catch (const Abort& abort) {
+        if (abort.fault.code != FaultCode::refused) throw;  // a forgotten book stays away and holds nothing else up
+      }
+    }
+    for (std::size_t i = 0; i < batch_.authors.size(); ++i) {
+      ids_.push_back(batch_.authors[i].id());
+      if (used_authors[i]) authors_[i] = ledger_.author_number(db_, batch_.authors[i]);
+    }
+  }
+
+  void gather_chains() {
+    for (std::size_t i = 0; i < batch_.entries.size(); ++i) {
+      const auto& entry = batch_.entries[i];
+      if (!books_[entry.book]) continue;
+      const auto [found, fresh] = chains_.try_emplace({entry.book, entry.author});
+      Chain& chain = found->second;
+      if (fresh) {
+        chain.book = *books_[entry.book];
+        chain.author = *authors_[entry.author];
+        const auto& book = batch_.books[entry.book];
+        chain.head = ledger_.chain(db_, chain.book, chain.author, chain_start(book.id, book.kind, ids_[entry.author]));
+        next_[found->first] = chain.head.seq + 1;
+      }
+      std::uint64_t& next = next_.at(found->first);
+      if (entry.seq < next) {
+        if (entry.seq > chain.head.seq) continue;  // doubled within the batch
+        if (stored_body(chain, entry.seq) == entry.body) {
+          ++report_.known;
+        } else {
+          put_aside(i, "another entry stands under this number here: the device was copied or its log was forged (fork)");
+        }
+        continue;
+      }
+      if (entry.seq > next || chain.gap) {
+        report_.gaps = chain.gap = true;
+        continue;
+      }
+      ++next;
+      chain.entries.push_back(i);
+      chain.bodies.push_back(digest_of(entry.body));
+    }
+    for (const auto& seal : batch_.seals) {
+      const auto found = chains_.find({seal.book, seal.author});
+      if (found != chains_.end()) found->second.seal = &seal;
+    }
+  }
+
+  /// One signature check a chain: the author signed the hash that these entries, and the digests after them, lead to.
+  void prove(std::uint32_t author, Chain& chain) {
+    if (chain.entries.empty()) return;
+    const std::uint64_t last = batch_.entries[chain.entries.back()].seq;
+    bool proved = false;
+    if (chain.seal != nullptr && chain.seal->seq == last + chain.seal->tail.size()) {
+      Digest hash = chain.head.hash;
+      for (const Digest& body : chain.bodies) hash = chain_next(hash, body);
+      for (const Digest& body : chain.seal->tail) hash = chain_next(hash, body);
+      proved = verify(batch_.authors[author].key, seal_message(chain.seal->seq, hash), chain.seal->signature);
+    }
+    if (proved) return;
+    chain.stopped = "the author's signature does not cover this entry after those held here (forged, or a fork)";
+    for (const std::size_t i : chain.entries) put_aside(i, chain.stopped);
+    chain.entries.clear();
+    chain.bodies.clear();
+  }
+
+  void take(std::size_t i) {
+    const auto& incoming = batch_.entries[i];
+    const auto found = chains_.find({incoming.book, incoming.author});
+    if (found == chains_.end()) return;
+    Chain& chain = found->second;
+    if (chain.applied == chain.entries.size() || chain.entries[chain.applied] != i) return;
+    if (!chain.stopped.empty()) {
+      put_aside(i, chain.stopped);
+      chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
+      return;
+    }
+    const AuthorId& author = ids_[incoming.author];
+    const auto entry = decode_entry(incoming.body, author);
+    std::string reason;
+    if (!entry) {
+      reason = entry.error().message();
+    } else if (entry->seq != incoming.seq) {
+      reason = "its number inside differs from the one it came under";
+    } else {
+      reason = broken_rule(chain, incoming.book, *entry);
+    }
+    if (!reason.empty()) {
+      put_aside(i, reason);
+      chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
+      chain.stopped = "follows an entry of its author that was refused: " + reason;
+      return;
+    }
+    report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
+    applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
+    chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
+    ++chain.applied;
+    ++report_.applied;
+    if (author == ledger_.self_id) took_own_back_ = true;
+    if (ledger_.clock.too_far_ahead(entry->stamp)) {
+      if (std::find(report_.wrong_clocks.begin(), report_.wrong_clocks.end(), author) == report_.wrong_clocks.end())
+        report_.wrong_clocks.push_back(author);
+    } else {
+      newest_ = std::max(newest_, entry->stamp);
+    }
+  }
+
+  /// Empty, or what the entry breaks: it must come after everything that it replaces, and that must be here.
+  std::string broken_rule(const Chain& chain, std::uint32_t book, const Entry& entry) {
+    for (const Write& write : entry.writes) {
+      if (write.replaces.empty()) continue;
+      const EntityState& state = applier_.state(chain.book, batch_.books[book].id, write.entity);
+      const Cell* cell = state.find(write.tag);
+      for (const Dot& dot : write.replaces) {
+        std::optional<Stamp> replaced;
+        if (cell != nullptr)
+          for (const auto& held : cell->values)
+            if (held.dot == dot) replaced = held.stamp;
+        if (!replaced) replaced = stored_stamp(chain.book, dot);
+        if (!replaced) return "it replaces a value that its sender should have sent before";
+        if (entry.stamp <= *replaced) return "its time stamp is not after what it replaces";
+      }
+    }
+    return {};
+  }
+
+  std::optional<Stamp> stored_stamp(std::int64_t book, const Dot& dot) {
+    const auto author = ledger_.find_author(db_, dot.author);
+    if (!author) return std::nullopt;
+    auto& query = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
+    query.bind(1, book);
+    query.bind(2, *author);
+    query.bind(3, static_cast<std::int64_t>(dot.seq));
+    if (!query.executeStep()) return std::nullopt;
+    const auto entry = decode_entry(blob_of(query, 0), dot.author);
+    if (!entry || dot.index >= entry->writes.size()) return std::nullopt;
+    return entry->stamp;
+  }
+
+  Bytes stored_body(const Chain& chain, std::uint64_t seq) {
+    auto& query = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
+    query.bind(1, chain.book);
+    query.bind(2, chain.author);
+    query.bind(3, static_cast<std::int64_t>(seq));
+    if (!query.executeStep()) return {};
+    const ByteView held = blob_of(query, 0);
+    return Bytes(held.begin(), held.end());
+  }
+
+  void put_aside(std::size_t i, const std::string& reason) {
+    const auto& entry = batch_.entries[i];
+    auto& size = db_.statement("SELECT coalesce(sum(length(body)), 0) FROM quarantine");
+    size.executeStep();
+    if (size.getColumn(0).getInt64() > kQuarantineBytes)
+      throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
+                   "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
+    auto& add = db_.statement("INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) VALUES(?,?,?,?,?,?)");
+    bind_blob(add, 1, batch_.books[entry.book].id.bytes);
+    bind_blob(add, 2, ids_[entry.author].bytes);
+    add.bind(3, static_cast<std::int64_t>(entry.seq));
+    bind_blob(add, 4, entry.body);
+    add.bind(5, reason);
+    add.bind(6, ledger_.options.clock->now());
+    add.exec();
+    ++report_.quarantined;
+  }
+
+  void store_chains() {
+    std::vector<std::int64_t> touched;
+    for (auto& [key, chain] : chains_) {
+      if (chain.applied == 0) continue;
+      ledger_.store_chain(db_, chain.book, chain.author, chain.head);
+      touched.push_back(chain.book);
+      if (ids_[key.second] == ledger_.self_id) continue;  // we seal our own whenever we hand it over
+      Bytes tail;
+      for (std::size_t i = chain.applied; i < chain.bodies.size(); ++i) tail.insert(tail.end(), chain.bodies[i].begin(), chain.bodies[i].end());
+      for (const Digest& digest : chain.seal->tail) tail.insert(tail.end(), digest.begin(), digest.end());
+      auto& put = db_.statement("UPDATE chain SET sealed=?, signature=?, tail=? WHERE book=? AND author=?");
+      put.bind(1, static_cast<std::int64_t>(chain.seal->seq));
+      bind_blob(put, 2, chain.seal->signature);
+      bind_blob(put, 3, tail);
+      put.bind(4, chain.book);
+      put.bind(5, chain.author);
+      put.exec();
+    }
+    std::sort(touched.begin(), touched.end());
+    touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
+    for (const std::int64_t book : touched) ledger_.refresh_heads(db_, book);
+  }
+
+  void settle_clock() {
+    for (const AuthorId& author : report_.wrong_clocks) {
+      auto& flag = db_.statement("UPDATE author SET wrong_clock=1 WHERE id=?");
+      bind_blob(flag, 1, author.bytes);
+      flag.exec();
+    }
+    if (newest_ > ledger_.clock.last() && ledger_.clock.witness(newest_)) ledger_.store_clock(db_);
+    if (took_own_back_) ledger_.new_incarnation(db_);
+  }
+
+  Ledger::Impl& ledger_;
+  Connection& db_;
+  const Batch& batch_;
+  std::int64_t from_;
+  Applier applier_;
+  IngestReport report_;
+  std::vector<std::optional<std::int64_t>> books_;
+  std::vector<std::optional<std::int64_t>> authors_;
+  std::vector<AuthorId> ids_;
+  std::map<ChainKey, Chain> chains_;
+  std::map<ChainKey, std::uint64_t> next_;
+  Stamp newest_;
+  bool took_own_back_ = false;
+};
+
+}  // namespace
+
+Outcome<IngestReport> Ledger::ingest(const Batch& batch, std::int64_t from) {
+  IngestReport report;
+  auto written = impl_->write([&](Connection& db) { report = Intake(*impl_, db, batch, from).run(); });
+  if (!written) return fail(written.error());
+  if (report.applied > 0) impl_->announce(report.position);
+  return report;
+}
+
+}  // namespace weavelog

@@ -1,0 +1,68 @@
+#pragma once
+// What ledger.cpp, ingest.cpp, outgoing.cpp and verify.cpp share. Not for others.
+
+#include <mutex>
+#include <vector>
+
+#include "core/store/applier.h"
+#include "core/store/database.h"
+#include "core/store/ledger.h"
+
+namespace weavelog {
+
+/// Thrown inside a write transaction to undo it and hand the fault to the caller.
+struct Abort {
+  Fault fault;
+};
+
+struct ChainRow {
+  std::uint64_t seq = 0;
+  Digest hash{};
+};
+
+struct Ledger::Impl {
+  LedgerOptions options;
+  std::unique_ptr<Database> database;
+  // Changed inside write transactions only; `self` is read elsewhere too, under its mutex.
+  mutable std::mutex self_mutex;
+  AuthorCard self;
+  AuthorId self_id;
+  std::int64_t self_number = 0;
+  HybridClock clock;
+
+  mutable std::mutex listeners_mutex;
+  std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
+  int next_listener = 1;
+
+  explicit Impl(LedgerOptions given) : options(std::move(given)), clock(*options.clock) {}
+
+  /// Reads or makes our author. Changes members that a rolled-back transaction would have to restore: call it last.
+  void become(Connection& db, std::uint64_t incarnation);
+  /// Opens what LedgerOptions say; called once by Ledger::open.
+  [[nodiscard]] Outcome<> start();
+  /// A write transaction whose Abort becomes its fault.
+  [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
+  void announce(std::int64_t position) const;
+
+  // Rows, inside a transaction.
+  [[nodiscard]] std::int64_t author_number(Connection& db, const AuthorCard& card) const;
+  [[nodiscard]] std::optional<std::int64_t> find_author(Connection& db, const AuthorId& id) const;
+  /// Aborts with `refused` if the book is forgotten, with `malformed` if it is of another kind.
+  [[nodiscard]] std::int64_t book_number(Connection& db, const BookId& book, BookKind kind) const;
+  [[nodiscard]] std::optional<std::int64_t> find_book(Connection& db, const BookId& book) const;
+  /// The chain's head, or its start if there is none yet.
+  [[nodiscard]] ChainRow chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const;
+  std::int64_t insert_entry(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source,
+                            ByteView body) const;
+  void store_chain(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& head) const;
+  void refresh_heads(Connection& db, std::int64_t book) const;
+  void store_clock(Connection& db) const;
+  void new_incarnation(Connection& db);
+  [[nodiscard]] Heads heads(Connection& db, std::int64_t book) const;
+  [[nodiscard]] AuthorCard card(Connection& db, std::int64_t author) const;
+  /// Makes layers two and three anew, inside the caller's transaction.
+  void rebuild(Connection& db) const;
+  void rebuild_projection(Connection& db, Projection& projection) const;
+};
+
+}  // namespace weavelog

@@ -1,0 +1,171 @@
+// Ledger::since and Ledger::missing: entries on their way to another device, with the seals that prove them.
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <map>
+#include <stdexcept>
+
+#include "core/store/ledger_impl.h"
+
+namespace weavelog {
+namespace {
+
+/// Collects entries and, at the end, one seal for every chain that occurs.
+class Packer {
+ public:
+  Packer(const Ledger::Impl& ledger, Connection& db) : ledger_(ledger), db_(db) {}
+
+  void add(std::int64_t book, std::int64_t author, std::uint64_t seq, ByteView body) {
+    BatchEntry& entry = batch_.entries.emplace_back();
+    entry.book = place(books_, book);
+    if (entry.book == batch_.books.size()) batch_.books.push_back(book_info(book));
+    entry.author = place(authors_, author);
+    if (entry.author == batch_.authors.size()) batch_.authors.push_back(ledger_.card(db_, author));
+    entry.seq = seq;
+    entry.body.assign(body.begin(), body.end());
+    last_[{entry.book, entry.author}] = seq;
+    bytes_ += body.size() + 8;
+  }
+
+  [[nodiscard]] std::size_t bytes() const { return bytes_; }
+
+  Batch finish() {
+    for (const auto& [key, seq] : last_) seal(key.first, key.second, seq);
+    return std::move(batch_);
+  }
+
+ private:
+  static std::uint32_t place(std::map<std::int64_t, std::uint32_t>& places, std::int64_t number) {
+    return places.try_emplace(number, static_cast<std::uint32_t>(places.size())).first->second;
+  }
+
+  BatchBook book_info(std::int64_t book) {
+    auto& query = db_.statement("SELECT id, kind FROM book WHERE n=?");
+    query.bind(1, book);
+    if (!query.executeStep()) throw std::logic_error("a book that is not in the table");
+    const auto id = BookId::from_bytes(blob_of(query, 0));
+    if (!id) throw SQLite::Exception("an identifier of the wrong length", SQLITE_CORRUPT);
+    return {*id, static_cast<BookKind>(query.getColumn(1).getInt())};
+  }
+
+  void seal(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
+    const std::int64_t book = number_at(books_, book_place);
+    const std::int64_t author = number_at(authors_, author_place);
+    auto& query = db_.statement("SELECT seq, hash, sealed, signature, tail FROM chain WHERE book=? AND author=?");
+    query.bind(1, book);
+    query.bind(2, author);
+    if (!query.executeStep()) throw std::logic_error("entries without a chain");
+    const auto head = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
+    Seal seal{book_place, author_place, head, {}, {}};
+    Bytes beyond;
+    if (author == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key()) {
+      // Ours, also of an earlier incarnation: signed as it is handed over.
+      Digest hash;
+      const ByteView held = blob_of(query, 1);
+      if (held.size() != hash.size()) throw SQLite::Exception("a digest of the wrong length", SQLITE_CORRUPT);
+      std::copy(held.begin(), held.end(), hash.begin());
+      seal.signature = ledger_.options.key.sign(seal_message(head, hash));
+    } else {
+      seal.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
+      const ByteView signature = blob_of(query, 3);
+      if (seal.seq < head || signature.size() != seal.signature.size())
+        throw SQLite::Exception("a chain without its seal", SQLITE_CORRUPT);
+      std::copy(signature.begin(), signature.end(), seal.signature.begin());
+      const ByteView tail = blob_of(query, 4);
+      beyond.assign(tail.begin(), tail.end());
+    }
+    auto& bodies = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq>? ORDER BY seq");
+    bodies.bind(1, book);
+    bodies.bind(2, author);
+    bodies.bind(3, static_cast<std::int64_t>(last));
+    while (bodies.executeStep()) seal.tail.push_back(digest_of(blob_of(bodies, 0)));
+    for (std::size_t at = 0; at + sizeof(Digest) <= beyond.size(); at += sizeof(Digest))
+      std::copy_n(beyond.begin() + static_cast<std::ptrdiff_t>(at), sizeof(Digest), seal.tail.emplace_back().begin());
+    batch_.seals.push_back(std::move(seal));
+  }
+
+  static std::int64_t number_at(const std::map<std::int64_t, std::uint32_t>& places, std::uint32_t wanted) {
+    for (const auto& [number, place] : places)
+      if (place == wanted) return number;
+    throw std::logic_error("a place that was never given");
+  }
+
+  const Ledger::Impl& ledger_;
+  Connection& db_;
+  Batch batch_;
+  std::map<std::int64_t, std::uint32_t> books_;
+  std::map<std::int64_t, std::uint32_t> authors_;
+  std::map<std::pair<std::uint32_t, std::uint32_t>, std::uint64_t> last_;
+  std::size_t bytes_ = 0;
+};
+
+}  // namespace
+
+Ledger::Since Ledger::since(std::int64_t position, const std::function<bool(const BookId&)>& wanted, std::int64_t not_from,
+                            std::size_t max_bytes) const {
+  Since out;
+  out.next = position;
+  impl_->database->read([&](Connection& db) {
+    Packer packer(*impl_, db);
+    std::map<std::int64_t, bool> cross;  // asked once a book
+    auto& query = db.statement(
+        "SELECT e.position, e.book, e.author, e.seq, e.source, e.body, b.id, b.forgotten FROM entry e JOIN book b ON b.n=e.book WHERE "
+        "e.position>? ORDER BY e.position");
+    query.bind(1, position);
+    while (packer.bytes() < max_bytes && query.executeStep()) {
+      out.next = query.getColumn(0).getInt64();
+      if (not_from != 0 && query.getColumn(4).getInt64() == not_from) continue;
+      const std::int64_t book = query.getColumn(1).getInt64();
+      const auto [found, fresh] = cross.try_emplace(book, false);
+      if (fresh) {
+        const auto id = BookId::from_bytes(blob_of(query, 6));
+        found->second = id && query.getColumn(7).getInt() == 0 && wanted(*id);
+      }
+      if (!found->second) continue;
+      packer.add(book, query.getColumn(2).getInt64(), static_cast<std::uint64_t>(query.getColumn(3).getInt64()), blob_of(query, 5));
+    }
+    out.batch = packer.finish();
+  });
+  return out;
+}
+
+Batch Ledger::missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const {
+  Batch out;
+  impl_->database->read([&](Connection& db) {
+    const auto number = impl_->find_book(db, book);
+    if (!number) return;
+    struct Place {
+      std::int64_t position, author;
+      std::uint64_t seq;
+    };
+    std::vector<Place> lacking;
+    for (const Head& ours : impl_->heads(db, *number)) {
+      std::uint64_t known = 0;
+      for (const Head& head : theirs)
+        if (head.author == ours.author) known = head.seq;
+      if (known >= ours.seq) continue;
+      const auto author = impl_->find_author(db, ours.author);
+      auto& query = db.statement("SELECT position, seq FROM entry WHERE book=? AND author=? AND seq>?");
+      query.bind(1, *number);
+      query.bind(2, *author);
+      query.bind(3, static_cast<std::int64_t>(known));
+      while (query.executeStep())
+        lacking.push_back({query.getColumn(0).getInt64(), *author, static_cast<std::uint64_t>(query.getColumn(1).getInt64())});
+    }
+    // The order in which they were applied here respects causality, whoever wrote them.
+    std::sort(lacking.begin(), lacking.end(), [](const Place& a, const Place& b) { return a.position < b.position; });
+    Packer packer(*impl_, db);
+    for (const Place& place : lacking) {
+      if (packer.bytes() >= max_bytes) break;
+      auto& body = db.statement("SELECT body FROM entry WHERE position=?");
+      body.bind(1, place.position);
+      if (!body.executeStep()) throw std::logic_error("an entry that vanished within a snapshot");
+      packer.add(*number, place.author, place.seq, blob_of(body, 0));
+    }
+    out = packer.finish();
+  });
+  return out;
+}
+
+}  // namespace weavelog

@@ -1,0 +1,166 @@
+// Ledger::verify and Ledger::rebuild: layers two and three can always be made again from layer one.
+
+#include <map>
+
+#include "core/store/ledger_impl.h"
+
+namespace weavelog {
+namespace {
+
+struct BookAuthor {
+  std::int64_t book;
+  std::int64_t author;
+  auto operator<=>(const BookAuthor&) const = default;
+};
+
+/// Walks all entries in ledger order. `visit` gets book number and id, author id, entry.
+void walk(Connection& db, const std::function<void(std::int64_t, const BookId&, BookKind, std::int64_t, const AuthorId&, ByteView)>& visit) {
+  auto& query = db.statement(
+      "SELECT e.book, b.id, b.kind, e.author, a.id, e.body FROM entry e JOIN book b ON b.n=e.book JOIN author a ON a.n=e.author "
+      "ORDER BY e.book, e.position");
+  while (query.executeStep()) {
+    const auto book = BookId::from_bytes(blob_of(query, 1));
+    const auto author = AuthorId::from_bytes(blob_of(query, 4));
+    if (!book || !author) continue;
+    visit(query.getColumn(0).getInt64(), *book, static_cast<BookKind>(query.getColumn(2).getInt()), query.getColumn(3).getInt64(),
+          *author, blob_of(query, 5));
+  }
+}
+
+void apply_to(std::map<EntityId, EntityState>& states, const BookId& book, const AuthorId& author, const Entry& entry) {
+  for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
+    const Write& write = entry.writes[i];
+    EntityState& state = states[write.entity];
+    state.book = book;
+    state.id = write.entity;
+    state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
+  }
+}
+
+class Verification {
+ public:
+  explicit Verification(Connection& db) : db_(db) {}
+
+  VerifyReport run() {
+    ask_sqlite();
+    std::int64_t current = -1;
+    walk(db_, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id, ByteView body) {
+      if (book != current) compare(current);
+      current = book;
+      ++report_.entries;
+      auto& chain = chains_.try_emplace({book, author}, ChainRow{0, chain_start(book_id, kind, author_id)}).first->second;
+      const auto entry = decode_entry(body, author_id);
+      if (!entry) {
+        complain("entry " + std::to_string(chain.seq + 1) + " of " + author_id.hex() + " in book " + book_id.hex() + ": " +
+                 entry.error().message());
+        return;
+      }
+      if (entry->seq != chain.seq + 1) complain("a gap before entry " + std::to_string(entry->seq) + " of " + author_id.hex());
+      chain = {entry->seq, chain_next(chain.hash, digest_of(body))};
+      apply_to(states_, book_id, author_id, *entry);
+    });
+    compare(current);
+    compare_chains();
+    return report_;
+  }
+
+ private:
+  void complain(std::string what) {
+    if (report_.faults.size() < 100) report_.faults.push_back(std::move(what));
+  }
+
+  void ask_sqlite() {
+    auto& query = db_.statement("PRAGMA integrity_check");
+    while (query.executeStep())
+      if (const std::string line = query.getColumn(0).getString(); line != "ok") complain("SQLite: " + line);
+  }
+
+  void compare(std::int64_t book) {
+    if (book < 0) return;
+    std::size_t stored = 0;
+    auto& query = db_.statement("SELECT id, state FROM entity WHERE book=?");
+    query.bind(1, book);
+    while (query.executeStep()) {
+      ++stored;
+      const auto id = EntityId::from_bytes(blob_of(query, 0));
+      const auto found = id ? states_.find(*id) : states_.end();
+      const ByteView held = blob_of(query, 1);
+      if (found == states_.end() || encode_state(found->second) != Bytes(held.begin(), held.end()))
+        complain("the row of entity " + (id ? id->hex() : "?") + " is not what its entries give");
+    }
+    if (stored != states_.size()) complain("book number " + std::to_string(book) + " has rows missing");
+    report_.entities += stored;
+    states_.clear();
+  }
+
+  void compare_chains() {
+    auto& query = db_.statement("SELECT book, author, seq, hash FROM chain");
+    std::size_t count = 0;
+    while (query.executeStep()) {
+      ++count;
+      const auto found = chains_.find({query.getColumn(0).getInt64(), query.getColumn(1).getInt64()});
+      const ByteView hash = blob_of(query, 3);
+      if (found == chains_.end() || found->second.seq != static_cast<std::uint64_t>(query.getColumn(2).getInt64()) ||
+          !std::equal(hash.begin(), hash.end(), found->second.hash.begin(), found->second.hash.end()))
+        complain("a chain's head is not what its entries give");
+    }
+    if (count != chains_.size()) complain("chain heads are missing");
+  }
+
+  Connection& db_;
+  VerifyReport report_;
+  std::map<EntityId, EntityState> states_;
+  std::map<BookAuthor, ChainRow> chains_;
+};
+
+}  // namespace
+
+VerifyReport Ledger::verify() const {
+  VerifyReport report;
+  try {
+    impl_->database->read([&](Connection& db) { report = Verification(db).run(); });
+  } catch (const SQLite::Exception& error) {
+    report.faults.push_back(fault_of(error, impl_->database->file()).message());
+  }
+  return report;
+}
+
+void Ledger::Impl::rebuild(Connection& db) const {
+  db.raw().exec("DELETE FROM entity; DELETE FROM question;");
+  for (const auto& projection : options.projections) projection->create(db);
+  db.drop_statements();
+  // Book by book, so that memory holds one book's entities at a time.
+  std::int64_t current = -1;
+  auto applier = std::make_unique<Applier>(db, *options.registry, options.projections);
+  walk(db, [&](std::int64_t book, const BookId& book_id, BookKind, std::int64_t, const AuthorId& author, ByteView body) {
+    if (book != current) {
+      applier->finish();
+      applier = std::make_unique<Applier>(db, *options.registry, options.projections);
+      current = book;
+    }
+    const auto entry = decode_entry(body, author);
+    if (!entry) throw Abort{{FaultCode::damaged, entry.error().what, "entry in book " + book_id.hex(), "restore a backup"}};
+    applier->apply(book, book_id, author, *entry);
+  });
+  applier->finish();
+}
+
+void Ledger::Impl::rebuild_projection(Connection& db, Projection& projection) const {
+  projection.create(db);
+  db.drop_statements();
+  auto& query = db.statement("SELECT b.id, e.id, e.state FROM entity e JOIN book b ON b.n=e.book ORDER BY e.book, e.id");
+  while (query.executeStep()) {
+    const auto book = BookId::from_bytes(blob_of(query, 0));
+    const auto id = EntityId::from_bytes(blob_of(query, 1));
+    if (!book || !id) throw Abort{{FaultCode::damaged, "an identifier of the wrong length", "entity table", "restore a backup"}};
+    const auto state = decode_state(*book, *id, blob_of(query, 2));
+    if (!state) throw Abort{state.error()};
+    projection.apply(db, *state);
+  }
+}
+
+Outcome<> Ledger::rebuild() {
+  return impl_->write([&](Connection& db) { impl_->rebuild(db); });
+}
+
+}  // namespace weavelog

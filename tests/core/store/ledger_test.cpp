@@ -1,0 +1,313 @@
+#include "core/store/ledger.h"
+
+#include <catch2/catch.hpp>
+#include <fstream>
+
+#include "core/store/database.h"
+#include "tests/support/ledgers.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+const EntityId kOne = make_id<EntityId>(kNoon);
+
+std::string text(const Device& device, const BookId& book, FieldTag tag) {
+  const auto state = device.ledger->entity(book, kOne);
+  return state && state->get(tag) ? text_of(*state->get(tag)) : "";
+}
+}  // namespace
+
+TEST_CASE("an appended value is there after reopening") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  AuthorId author;
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("kept"));
+    author = device.ledger->self().id();
+  }
+  Device again("one", folder / "a.db", key);
+  CHECK(text(again, book, kLabel) == "kept");
+  CHECK(again.ledger->self().id() == author);
+  CHECK(again.ledger->verify().faults.empty());
+}
+
+TEST_CASE("another key on the same file writes as another author") {
+  TemporaryFolder folder;
+  AuthorId first;
+  {
+    Device device("one", folder / "a.db");
+    first = device.ledger->self().id();
+  }
+  Device device("one", folder / "a.db");
+  CHECK(device.ledger->self().id() != first);
+}
+
+TEST_CASE("a stamp is never given twice, whatever the wall clock does and over a restart") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  Stamp last;
+  for (const UnixMs wall : {kNoon, UnixMs{0}, kNoon - 5000, kNoon + 5000}) {
+    Device device("one", folder / "a.db", key);
+    device.clock.set(wall);
+    const Committed committed = device.put(book, kOne, kCount, std::int64_t{wall});
+    CHECK(committed.stamp > last);
+    last = committed.stamp;
+  }
+}
+
+TEST_CASE("two devices that changed a guarded field apart have an open question, and closing it closes it everywhere") {
+  Device a("a"), b("b");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kGuarded, std::string("52"));
+  pour(a, b, book);
+  a.put(book, kOne, kGuarded, std::string("51"));
+  b.put(book, kOne, kGuarded, std::string("50"));
+  pour(a, b, book);
+  pour(b, a, book);
+  CHECK(a.ledger->book(book)->heads == b.ledger->book(book)->heads);
+  REQUIRE(a.ledger->open_questions().size() == 1);
+  REQUIRE(b.ledger->open_questions(book).size() == 1);
+  const OpenQuestion question = a.ledger->open_questions()[0];
+  CHECK(question.cell.values.size() == 2);
+  CHECK(a.ledger->origin(book, question.cell.values[0].dot)->author.device !=
+        a.ledger->origin(book, question.cell.values[1].dot)->author.device);
+
+  a.put(book, kOne, kGuarded, std::string("50"));
+  pour(a, b, book);
+  CHECK(a.ledger->open_questions().empty());
+  CHECK(b.ledger->open_questions().empty());
+  CHECK(text(b, book, kGuarded) == "50");
+  CHECK(b.ledger->verify().faults.empty());
+}
+
+TEST_CASE("an answer that the closing person had not seen opens the question again") {
+  Device a("a"), b("b"), c("c");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kGuarded, std::string("52"));
+  pour(a, b, book);
+  pour(a, c, book);
+  a.put(book, kOne, kGuarded, std::string("51"));
+  b.put(book, kOne, kGuarded, std::string("50"));
+  c.put(book, kOne, kGuarded, std::string("49"));
+  pour(b, a, book);
+  a.put(book, kOne, kGuarded, std::string("51"));  // closes 51 against 50
+  CHECK(a.ledger->open_questions().empty());
+  pour(c, a, book);
+  REQUIRE(a.ledger->open_questions().size() == 1);
+  CHECK(a.ledger->open_questions()[0].cell.values.size() == 2);
+}
+
+TEST_CASE("an ordinary field shows the latest by clock, and equal guarded answers fold") {
+  Device a("a"), b("b");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kLabel, std::string("first"));
+  pour(a, b, book);
+  a.put(book, kOne, kLabel, std::string("from a"));
+  b.clock.advance(60'000);
+  b.put(book, kOne, kLabel, std::string("from b"));
+  a.put(book, kOne, kGuarded, std::string("same"));
+  b.put(book, kOne, kGuarded, std::string("same"));
+  pour(a, b, book);
+  pour(b, a, book);
+  CHECK(text(a, book, kLabel) == "from b");
+  CHECK(text(b, book, kLabel) == "from b");
+  CHECK(a.ledger->open_questions().empty());
+}
+
+TEST_CASE("a batch taken in twice changes nothing the second time") {
+  Device a("a"), b("b");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kLabel, std::string("x"));
+  const Batch batch = a.ledger->missing(book, {}, 1 << 20);
+  CHECK(b.ledger->ingest(batch, 1)->applied == 1);
+  const auto again = b.ledger->ingest(batch, 1);
+  CHECK(again->applied == 0);
+  CHECK(again->known == 1);
+  CHECK(b.ledger->position() == 1);
+}
+
+TEST_CASE("a relay hands over what it has of a chain that it holds only in part") {
+  Device author("author"), relay("relay"), reader("reader");
+  const BookId book = make_id<BookId>(kNoon);
+  for (int i = 0; i < 20; ++i) author.put(book, kOne, kCount, std::int64_t{i});
+  // A batch cut small: the seal lies beyond its last entry.
+  const Batch cut = author.ledger->missing(book, {}, 200);
+  REQUIRE(cut.entries.size() < 20);
+  REQUIRE(cut.seals.size() == 1);
+  CHECK(cut.seals[0].tail.size() == 20 - cut.entries.size());
+  CHECK(relay.ledger->ingest(cut, 1)->applied == cut.entries.size());
+  CHECK(pour(relay, reader, book).applied == cut.entries.size());
+  CHECK(pour(author, relay, book).applied == 20 - cut.entries.size());
+  CHECK(pour(relay, reader, book).applied == 20 - cut.entries.size());
+  CHECK(reader.ledger->book(book)->heads == author.ledger->book(book)->heads);
+  CHECK(text(reader, book, kCount) == "19");
+}
+
+TEST_CASE("a changed byte in an entry is put aside with the reason and not applied") {
+  Device a("a"), b("b");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kLabel, std::string("x"));
+  Batch batch = a.ledger->missing(book, {}, 1 << 20);
+  batch.entries[0].body.back() ^= 1;
+  const auto report = b.ledger->ingest(batch, 1);
+  REQUIRE(report);
+  CHECK(report->applied == 0);
+  CHECK(report->quarantined == 1);
+  REQUIRE(b.ledger->quarantine().size() == 1);
+  CHECK(b.ledger->quarantine()[0].reason.find("signature") != std::string::npos);
+  CHECK_FALSE(b.ledger->entity(book, kOne));
+}
+
+TEST_CASE("entries with a gap before them are left out and the sender is told to reconcile") {
+  Device a("a"), b("b");
+  const BookId book = make_id<BookId>(kNoon);
+  for (int i = 0; i < 3; ++i) a.put(book, kOne, kCount, std::int64_t{i});
+  Batch batch = a.ledger->missing(book, {}, 1 << 20);
+  batch.entries.erase(batch.entries.begin());
+  const auto report = b.ledger->ingest(batch, 1);
+  REQUIRE(report);
+  CHECK(report->gaps);
+  CHECK(report->applied == 0);
+  CHECK(b.ledger->position() == 0);
+}
+
+TEST_CASE("an entry stamped before what it replaces is refused, and what follows it in its chain too") {
+  Device a("a"), liar("liar");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kGuarded, std::string("52"));
+  pour(a, liar, book);
+  const auto seen = liar.ledger->entity(book, kOne);
+  Entry entry;
+  entry.seq = 1;
+  entry.stamp = Stamp::of(5, 0);
+  entry.writes = {Write{kOne, kBox, kGuarded, std::string("40"), {seen->cells[0].values[0].dot}}};
+  const DeviceKey key = DeviceKey::generate();
+  AuthorCard card{key.public_key(), 7, "liar"};
+  Batch batch;
+  batch.authors = {card};
+  batch.books = {{book, kShelf}};
+  Bytes first = encode_entry(entry, card.id());
+  entry.seq = 2;
+  entry.stamp = Stamp::of(static_cast<std::uint64_t>(kNoon) + 10'000, 0);
+  Bytes second = encode_entry(entry, card.id());
+  batch.entries = {{0, 0, 1, first}, {0, 0, 2, second}};
+  Digest hash = chain_next(chain_next(chain_start(book, kShelf, card.id()), digest_of(first)), digest_of(second));
+  batch.seals = {{0, 0, 2, key.sign(seal_message(2, hash)), {}}};
+  const auto report = a.ledger->ingest(batch, 1);
+  REQUIRE(report);
+  CHECK(report->applied == 0);
+  CHECK(report->quarantined == 2);
+  CHECK(text(a, book, kGuarded) == "52");
+  CHECK(a.ledger->quarantine()[0].reason.find("stamp") != std::string::npos);
+}
+
+TEST_CASE("a clock two days ahead is flagged, kept, and does not drag ours along") {
+  Device a("a"), ahead("ahead");
+  const BookId book = make_id<BookId>(kNoon);
+  ahead.clock.advance(2 * 24 * 3600 * 1000LL);
+  ahead.put(book, kOne, kGuarded, std::string("52"));
+  const auto report = pour(ahead, a, book);
+  CHECK(report.applied == 1);
+  REQUIRE(report.wrong_clocks.size() == 1);
+  // A change of that very value comes after it; everything else keeps our own time.
+  CHECK(a.put(book, kOne, kGuarded, std::string("51")).stamp.wall_ms() > kNoon + 24 * 3600 * 1000LL);
+  CHECK(a.put(book, kOne, kLabel, std::string("now")).stamp.wall_ms() < kNoon + 60'000);
+  CHECK(a.ledger->open_questions().empty());
+}
+
+TEST_CASE("a restored device takes its own later entries back and goes on as a new incarnation") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  Device peer("peer");
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("early"));
+  }
+  std::filesystem::copy_file(folder / "a.db", folder / "copy.db");
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("later"));
+    pour(device, peer, book);
+  }
+  Device restored("one", folder / "copy.db", key);
+  const AuthorId before = restored.ledger->self().id();
+  CHECK(pour(peer, restored, book).applied == 1);
+  CHECK(restored.ledger->self().id() != before);
+  CHECK(text(restored, book, kLabel) == "later");
+  restored.put(book, kOne, kLabel, std::string("after"));
+  CHECK(pour(restored, peer, book).applied == 1);
+  CHECK(text(peer, book, kLabel) == "after");
+}
+
+TEST_CASE("a second program is told that the database is in use") {
+  TemporaryFolder folder;
+  Device device("one", folder / "a.db");
+  LedgerOptions options;
+  options.file = folder / "a.db";
+  options.registry = &small_registry();
+  const auto second = Ledger::open(options);
+  REQUIRE_FALSE(second);
+  CHECK(second.error().code == FaultCode::locked);
+  CHECK(second.error().where.find("a.db") != std::string::npos);
+}
+
+TEST_CASE("a file that is no database, one of another program and one of a newer version are refused untouched") {
+  TemporaryFolder folder;
+  LedgerOptions options;
+  options.registry = &small_registry();
+  options.file = folder / "text.db";
+  std::ofstream(options.file) << std::string(5000, 'x');
+  CHECK(Ledger::open(options).error().code == FaultCode::damaged);
+
+  options.file = folder / "other.db";
+  SQLite::Database(options.file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE).exec("CREATE TABLE theirs(x)");
+  CHECK(Ledger::open(options).error().code == FaultCode::bad_input);
+
+  options.file = folder / "newer.db";
+  { Device device("one", options.file); }
+  SQLite::Database(options.file.string(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version=99");
+  const auto newer = Ledger::open(options);
+  CHECK(newer.error().code == FaultCode::newer);
+  CHECK(newer.error().what.find("99") != std::string::npos);
+}
+
+TEST_CASE("verify finds a row that its entries do not give, and rebuild mends it") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("true"));
+  }
+  {
+    SQLite::Database raw((folder / "a.db").string(), SQLite::OPEN_READWRITE);
+    raw.exec("UPDATE entity SET state = CAST(replace(state, CAST('true' AS BLOB), CAST('fake' AS BLOB)) AS BLOB)");
+  }
+  Device device("one", folder / "a.db", key);
+  CHECK(device.ledger->verify().faults.size() == 1);
+  REQUIRE(device.ledger->rebuild());
+  CHECK(device.ledger->verify().faults.empty());
+  CHECK(text(device, book, kLabel) == "true");
+}
+
+TEST_CASE("since leaves out what came from that peer and books that are not wanted") {
+  Device a("a"), b("b");
+  const BookId one = make_id<BookId>(kNoon), two = make_id<BookId>(kNoon);
+  a.put(one, kOne, kLabel, std::string("x"));
+  a.put(two, kOne, kLabel, std::string("y"));
+  b.put(one, kOne, kCount, std::int64_t{3});
+  REQUIRE(a.ledger->ingest(b.ledger->missing(one, {}, 1 << 20), 7));
+  const auto all = [](const BookId&) { return true; };
+  CHECK(a.ledger->since(0, all, 0, 1 << 20).batch.entries.size() == 3);
+  const auto to_b = a.ledger->since(0, all, 7, 1 << 20);
+  CHECK(to_b.batch.entries.size() == 2);
+  CHECK(to_b.next == a.ledger->position());
+  CHECK(a.ledger->since(0, [&](const BookId& book) { return book == two; }, 0, 1 << 20).batch.entries.size() == 1);
+  CHECK(a.ledger->since(to_b.next, all, 0, 1 << 20).batch.empty());
+}
