@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QSize>
+#include <QString>
+
+#include <string>
+#include <variant>
+
+// What the command line asked of the app.
+struct Arguments {
+  bool gallery = false;   // every part in every state instead of the app
+  bool timing = false;    // one line on standard error with the time to the first frame
+  QSize size{1280, 800};  // of the window, in pixels
+  QString grabFile;       // save the first page as PNG and leave; empty: stay
+  QString theme;          // light or dark for this run only; empty: as in the settings
+  QString language;       // en, fr, es or de for this run only; empty: as in the settings
+  QString place;          // the place that opens; empty: the desk
+};
+
+// Where the process ends before a window opens: help (code 0), or one line about a wrong argument (code 2).
+struct EarlyEnd {
+  int code = 0;
+  std::string text;
+};
+
+[[nodiscard]] std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* argv);

@@ -1,0 +1,92 @@
+#include <QElapsedTimer>
+#include <QFont>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTimer>
+#include <cstdio>
+
+#include "app-qml/arguments.h"
+#include "app-qml/ui/theme/theme.h"
+#include "app-qml/view/settings.h"
+#include "app-qml/view/translation.h"
+
+namespace {
+
+// Saves what the window shows once it has settled, and leaves with 0, or with 1 and one line.
+void grabAndLeave(QQuickWindow* window, const QString& file) {
+  // Fonts, layouts and transitions need a few frames; half a second covers the longest of them.
+  QTimer::singleShot(500, window, [window, file] {
+    if (window->grabWindow().save(file, "PNG")) {
+      QCoreApplication::exit(0);
+      return;
+    }
+    std::fprintf(stderr, "weavelog: could not write '%s'; is the folder writable and the disk not full?\n",
+                 qPrintable(file));
+    QCoreApplication::exit(1);
+  });
+}
+
+}  // namespace
+
+int main(int argc, char* argv[]) {
+  QElapsedTimer sinceStart;
+  sinceStart.start();
+  const auto parsed = readArguments(argc, argv);
+  if (const auto* end = std::get_if<EarlyEnd>(&parsed)) {
+    std::fputs(end->text.c_str(), end->code == 0 ? stdout : stderr);
+    return end->code;
+  }
+  const auto& arguments = std::get<Arguments>(parsed);
+
+  QGuiApplication::setOrganizationName(QStringLiteral("weavelog"));
+  QGuiApplication::setApplicationName(QStringLiteral("weavelog"));
+  QGuiApplication application(argc, argv);
+  QGuiApplication::setFont(themeFont());
+  // The other styles draw with shader effects, which software rendering leaves out.
+  QQuickStyle::setStyle(QStringLiteral("Basic"));
+
+  Translation translation;
+  QQmlApplicationEngine engine;
+  engine.addImportPath(QStringLiteral("qrc:/"));
+  const auto* settings = engine.singletonInstance<Settings*>(qmlTypeId("Weavelog.View", 1, 0, "Settings"));
+  auto* theme = engine.singletonInstance<Theme*>(qmlTypeId("Weavelog.Theme", 1, 0, "Theme"));
+
+  const auto speak = [&] {
+    translation.use(arguments.language.isEmpty() ? settings->language() : arguments.language, &engine);
+  };
+  const auto dress = [&] {
+    theme->setDark(arguments.theme.isEmpty() ? settings->dark() : arguments.theme == QLatin1String("dark"));
+    theme->setTextScale(settings->textScale());
+  };
+  speak();
+  dress();
+  QObject::connect(settings, &Settings::languageChanged, &engine, speak);
+  QObject::connect(settings, &Settings::darkChanged, &engine, dress);
+  QObject::connect(settings, &Settings::textScaleChanged, &engine, dress);
+
+  QVariantMap start{{QStringLiteral("width"), arguments.size.width()},
+                    {QStringLiteral("height"), arguments.size.height()}};
+  if (!arguments.place.isEmpty() && !arguments.gallery)
+    start.insert(QStringLiteral("startPlace"), arguments.place);
+  engine.setInitialProperties(start);
+  QObject::connect(
+      &engine, &QQmlApplicationEngine::objectCreationFailed, &application, [] { QCoreApplication::exit(1); },
+      Qt::QueuedConnection);
+  engine.load(arguments.gallery ? QUrl(QStringLiteral("qrc:/Weavelog/Gallery/GalleryWindow.qml"))
+                                : QUrl(QStringLiteral("qrc:/Weavelog/Screens/Main.qml")));
+  if (engine.rootObjects().isEmpty()) return 1;
+
+  auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+  if (arguments.timing) {
+    QObject::connect(
+        window, &QQuickWindow::frameSwapped, &application,
+        [&sinceStart] {
+          std::fprintf(stderr, "first frame after %lld ms\n", static_cast<long long>(sinceStart.elapsed()));
+        },
+        static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+  }
+  if (!arguments.grabFile.isEmpty()) grabAndLeave(window, arguments.grabFile);
+  return QGuiApplication::exec();
+}

@@ -1,0 +1,59 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Theme
+
+// A sheet of card with what belongs together on it.
+Rectangle {
+    id: card
+
+    property string title
+    property string detail
+    default property alias content: body.data
+    property alias spacing: body.spacing
+    property int padding: Theme.room
+
+    implicitWidth: 320
+    implicitHeight: column.implicitHeight + 2 * padding
+    radius: Theme.radius + 2
+    color: Theme.colour.surface
+    border.width: 1
+    border.color: Theme.colour.line
+    Accessible.role: Accessible.Grouping
+    Accessible.name: title
+
+    ColumnLayout {
+        id: column
+        x: card.padding
+        y: card.padding
+        width: card.width - 2 * card.padding
+        spacing: Theme.gap
+
+        ColumnLayout {
+            visible: card.title.length > 0
+            spacing: 2
+            Words {
+                Layout.fillWidth: true
+                meaning: Words.Title
+                text: card.title
+            }
+            Words {
+                Layout.fillWidth: true
+                visible: card.detail.length > 0
+                meaning: Words.Caption
+                quiet: true
+                text: card.detail
+            }
+            Rectangle {
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.tight
+                implicitHeight: Theme.hair
+                color: Theme.colour.ink
+            }
+        }
+        ColumnLayout {
+            id: body
+            Layout.fillWidth: true
+            spacing: Theme.gap
+        }
+    }
+}

@@ -1,0 +1,86 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Theme
+import Weavelog.View
+
+// A decimal figure with its unit: large minus and plus, arrow keys, or typed. The value is text with a point
+// ("24.5"), exactly as said; "" is no figure yet. What cannot be is said in the error line and not taken over.
+ColumnLayout {
+    id: figureStepper
+
+    property string label
+    property string unit
+    property string value
+    property string step: "0.5"
+    property string least: "0"
+    property string most: "100"
+    property string hint
+    property string error
+    readonly property string language: Qt.locale().name
+    readonly property string rangeError: field.acceptable ? "" : qsTr("Between %1 and %2 %3")
+        .arg(Figures.shown(least, language)).arg(Figures.shown(most, language)).arg(unit)
+    signal edited(string value)
+
+    function stepBy(signed) {
+        const next = Figures.stepped(value, signed, least, most);
+        if (next !== value) take(next);
+        field.refresh();
+    }
+    function take(next) {
+        value = next;
+        edited(next);
+    }
+
+    spacing: Theme.tight
+    onValueChanged: if (!field.typing) field.refresh()
+    onLanguageChanged: field.refresh()
+
+    Words {
+        Layout.fillWidth: true
+        visible: figureStepper.label.length > 0
+        meaning: Words.Strong
+        font.pixelSize: Theme.type.caption
+        text: figureStepper.label
+        Accessible.ignored: true
+    }
+    RowLayout {
+        spacing: Theme.tight
+        Layout.fillWidth: true
+
+        IconAction {
+            objectName: "minus"
+            Layout.preferredWidth: 64
+            Layout.preferredHeight: 64
+            framed: true
+            iconName: "minus"
+            text: qsTr("Less: %1").arg(figureStepper.label)
+            autoRepeat: true
+            enabled: figureStepper.enabled && figureStepper.value !== Figures.read(figureStepper.least)
+            onClicked: figureStepper.stepBy("-" + figureStepper.step)
+        }
+        FigureField {
+            id: field
+            objectName: "field"
+            Layout.fillWidth: true
+            Layout.minimumWidth: 110
+            Layout.preferredHeight: 64
+            stepper: figureStepper
+        }
+        IconAction {
+            objectName: "plus"
+            Layout.preferredWidth: 64
+            Layout.preferredHeight: 64
+            framed: true
+            iconName: "plus"
+            text: qsTr("More: %1").arg(figureStepper.label)
+            autoRepeat: true
+            enabled: figureStepper.enabled && figureStepper.value !== Figures.read(figureStepper.most)
+            onClicked: figureStepper.stepBy(figureStepper.step)
+        }
+    }
+    FieldNote {
+        Layout.fillWidth: true
+        hint: figureStepper.hint
+        error: figureStepper.error.length > 0 ? figureStepper.error : figureStepper.rangeError
+    }
+}

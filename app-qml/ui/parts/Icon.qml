@@ -1,0 +1,76 @@
+import QtQuick
+import QtQuick.Shapes
+import Weavelog.Theme
+
+// A line drawing on a grid of 24, of our own, by name. Decoration only: the word beside it, or the control around
+// it, carries the meaning for screen readers.
+Item {
+    id: icon
+
+    property string name
+    property real size: 24
+    property color colour: Theme.colour.ink
+    property real stroke: 2
+    // Arrows turn round where reading runs from right to left.
+    readonly property bool turned: LayoutMirroring.enabled && directed.indexOf(name) >= 0
+
+    readonly property list<string> directed: ["arrow", "chevron", "back", "undo", "in", "out"]
+    readonly property string ring: "M12 3A9 9 0 1 1 12 21A9 9 0 1 1 12 3Z"
+    readonly property var paths: ({
+        "minus": "M5 12H19",
+        "plus": "M5 12H19M12 5V19",
+        "close": "M6 6L18 18M18 6L6 18",
+        "check": "M5 12.5L10 17.5L19 7",
+        "search": "M10.5 4A6.5 6.5 0 1 1 10.5 17A6.5 6.5 0 1 1 10.5 4ZM15.5 15.5L20.5 20.5",
+        "arrow": "M4 12H20M14 6L20 12L14 18",
+        "back": "M20 12H4M10 6L4 12L10 18",
+        "chevron": "M9 5L16 12L9 19",
+        "down": "M5 9L12 16L19 9",
+        "question": ring + "M9.3 9.6A2.8 2.8 0 1 1 13 12.2C12.3 12.5 12 13 12 13.8M12 17V17.1",
+        "warning": "M12 3.5L21.5 20H2.5ZM12 10V14.3M12 17V17.1",
+        "info": ring + "M12 11V16.8M12 7.4V7.5",
+        "desk": "M2.5 11H21.5M5 11V20M19 11V20M8.5 11V5H15.5V11M11 8H13",
+        "room": "M3.5 4.5H20.5V19.5H3.5ZM9.2 4.5V19.5M14.8 4.5V19.5M5.6 8H7M11.3 8H12.7M11.3 11H12.7M17 8H18.4",
+        "bench": "M12 2.5C16 2.5 18.2 5.5 18.2 9C18.2 12.8 15.5 15.5 12 15.5C8.5 15.5 5.8 12.8 5.8 9C5.8 5.5 8 2.5 12 2.5Z"
+                 + "M12 15.5V21.5M9.5 3.2V14.8M14.5 3.2V14.8M6.2 7H17.8M6.2 11H17.8",
+        "players": "M9 4.5A3.3 3.3 0 1 1 9 11.1A3.3 3.3 0 1 1 9 4.5ZM2.8 19.5C2.8 15.8 5.5 14 9 14C12.5 14 15.2 15.8 15.2 19.5"
+                   + "M16 5A3 3 0 0 1 16 10.7M18 14.4C20 15.2 21.2 16.8 21.2 19.5",
+        "exchange": "M4 8H19M15 4L19 8L15 12M20 16H5M9 12L5 16L9 20",
+        "settings": "M3.5 7H12.5M18 7H20.5M15.3 4.3A2.7 2.7 0 1 1 15.3 9.7A2.7 2.7 0 1 1 15.3 4.3Z"
+                    + "M3.5 17H6M11.5 17H20.5M8.7 14.3A2.7 2.7 0 1 1 8.7 19.7A2.7 2.7 0 1 1 8.7 14.3Z",
+        "undo": "M4 9H15A5 5 0 0 1 15 19H9M8 5L4 9L8 13",
+        "more": "M5 12V12.1M12 12V12.1M19 12V12.1",
+        "rush": "M13.5 2.5L5 13.5H11L10 21.5L19 10H13Z",
+        "in": "M21 12H10M14 8L10 12L14 16M9 4H4V20H9",
+        "out": "M4 12H15M11 8L15 12L11 16M15 4H20V20H15",
+        "half": ring + "M12 3V21M12 7H19.4M12 11H20.8M12 15H20.2",
+        "strung": "M4 4H20V20H4ZM9.3 4V20M14.7 4V20M4 9.3H20M4 14.7H20",
+        "ready": ring + "M7.5 12.5L10.7 15.7L16.5 9",
+        "stopped": ring + "M8.5 8.5L15.5 15.5M15.5 8.5L8.5 15.5",
+        "tag": "M3.5 3.5H12L20.5 12L12 20.5L3.5 12ZM8 7.9V8",
+        "note": "M5 3.5H19V20.5H5ZM8.5 8H15.5M8.5 12H15.5M8.5 16H12.5"
+    })
+
+    implicitWidth: size
+    implicitHeight: size
+    Accessible.ignored: true
+
+    Shape {
+        width: 24
+        height: 24
+        transform: [
+            Scale { xScale: icon.turned ? -1 : 1; origin.x: 12 },
+            Scale { xScale: icon.size / 24; yScale: icon.size / 24 },
+            Translate { x: (icon.width - icon.size) / 2; y: (icon.height - icon.size) / 2 }
+        ]
+
+        ShapePath {
+            strokeColor: icon.colour
+            strokeWidth: icon.stroke
+            fillColor: "transparent"
+            capStyle: ShapePath.RoundCap
+            joinStyle: ShapePath.RoundJoin
+            PathSvg { path: icon.paths[icon.name] ?? "" }
+        }
+    }
+}

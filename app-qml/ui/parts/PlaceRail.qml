@@ -1,0 +1,54 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Theme
+
+// The places of the app at the side of a wide window.
+Rectangle {
+    id: rail
+
+    // [{key, text, icon, waiting}]
+    property var places: []
+    property string current
+    signal picked(string key)
+
+    implicitWidth: 112
+    implicitHeight: column.implicitHeight + 2 * Theme.gap
+    color: Theme.colour.surface
+    Accessible.role: Accessible.PageTabList
+    Accessible.name: qsTr("Places")
+
+    ColumnLayout {
+        id: column
+        anchors.fill: parent
+        anchors.margins: Theme.tight
+        anchors.topMargin: Theme.gap
+        spacing: Theme.tight
+
+        Repeater {
+            model: rail.places
+
+            PlaceButton {
+                required property var modelData
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.maximumHeight: 84
+                objectName: modelData.key
+                text: modelData.text
+                iconName: modelData.icon
+                waiting: modelData.waiting ?? 0
+                current: rail.current === modelData.key
+                onClicked: rail.picked(modelData.key)
+            }
+        }
+        Item {
+            Layout.fillHeight: true
+            Layout.preferredHeight: 0
+        }
+    }
+    Rectangle {
+        anchors.right: parent.right
+        width: 1
+        height: parent.height
+        color: Theme.colour.line
+    }
+}

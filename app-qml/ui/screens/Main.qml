@@ -1,0 +1,102 @@
+import QtQuick
+import QtQuick.Window
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+
+// The window of the app: the places at the side or at the bottom, and the page of the place one is in. A place
+// keeps its page, and what is on it, while one is elsewhere.
+Window {
+    id: window
+
+    property string startPlace: "desk"
+    property string place: startPlace
+    readonly property bool narrow: width < Theme.phoneWidth
+    readonly property var places: [
+        { key: "desk", text: qsTr("Desk"), icon: "desk", page: "DeskPage.qml" },
+        { key: "room", text: qsTr("Room"), icon: "room", page: "RoomPage.qml" },
+        { key: "bench", text: qsTr("Bench"), icon: "bench", page: "BenchPage.qml" },
+        { key: "players", text: qsTr("Players"), icon: "players", page: "PlayersPage.qml" },
+        { key: "questions", text: qsTr("Questions"), icon: "question", page: "QuestionsPage.qml" },
+        { key: "exchange", text: qsTr("Exchange"), icon: "exchange", page: "ExchangePage.qml" },
+        { key: "settings", text: qsTr("Settings"), icon: "settings", page: "SettingsPage.qml" }
+    ]
+
+    function go(key) {
+        place = key;
+        pages.itemAt(places.findIndex(one => one.key === key)).show();
+    }
+
+    width: 1280
+    height: 800
+    minimumWidth: 320
+    minimumHeight: 480
+    visible: true
+    title: qsTr("Weavelog")
+    color: Theme.colour.ground
+    Component.onCompleted: go(place)
+
+    Item {
+        anchors.fill: parent
+        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.childrenInherit: true
+
+        PlaceRail {
+            id: rail
+            anchors.left: parent.left
+            width: window.narrow ? 0 : implicitWidth
+            height: parent.height
+            visible: !window.narrow
+            places: window.places
+            current: window.place
+            onPicked: key => window.go(key)
+        }
+        Item {
+            anchors.left: rail.right
+            anchors.right: parent.right
+            anchors.top: parent.top
+            anchors.bottom: bar.top
+
+            Repeater {
+                id: pages
+                model: window.places.map(one => one.key)
+
+                Loader {
+                    id: loader
+                    required property string modelData
+                    required property int index
+
+                    // The page is made the first time that its place is entered.
+                    function show() {
+                        if (source.toString().length === 0) source = window.places[index].page;
+                        item.forceActiveFocus(Qt.OtherFocusReason);
+                    }
+
+                    anchors.fill: parent
+                    visible: window.place === modelData
+                }
+            }
+        }
+        PlaceBar {
+            id: bar
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: window.narrow ? implicitHeight : 0
+            visible: window.narrow
+            places: window.places
+            current: window.place
+            onPicked: key => window.go(key)
+        }
+    }
+    Repeater {
+        model: window.places.length
+
+        Item {
+            required property int index
+            Shortcut {
+                sequence: "Ctrl+" + (parent.index + 1)
+                onActivated: window.go(window.places[parent.index].key)
+            }
+        }
+    }
+}

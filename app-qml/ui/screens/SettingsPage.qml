@@ -1,0 +1,81 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// What the person at this device prefers; nothing of it leaves the device.
+PageFrame {
+    title: qsTr("Settings")
+    detail: qsTr("They hold for this device only.")
+    widest: 760
+
+    Card {
+        Layout.fillWidth: true
+        title: qsTr("Language and unit")
+
+        // A language is named in itself, so that whoever cannot read the present one finds it.
+        ChoiceBar {
+            objectName: "language"
+            Layout.fillWidth: true
+            label: qsTr("Language")
+            value: Settings.language
+            options: [
+                { value: "en", text: "English" },
+                { value: "fr", text: "Français" },
+                { value: "es", text: "Español" },
+                { value: "de", text: "Deutsch" }
+            ]
+            onChosen: value => Settings.language = value
+        }
+        ChoiceBar {
+            objectName: "unit"
+            Layout.fillWidth: true
+            label: qsTr("Tension is asked in")
+            value: Settings.tensionUnit
+            options: [
+                { value: "kg", text: "kg" },
+                { value: "lb", text: "lb" },
+                { value: "N", text: "N" }
+            ]
+            onChosen: value => Settings.tensionUnit = value
+        }
+    }
+    Card {
+        Layout.fillWidth: true
+        title: qsTr("Look")
+
+        ChoiceBar {
+            objectName: "appearance"
+            Layout.fillWidth: true
+            label: qsTr("Light or dark")
+            value: Settings.appearance
+            options: [
+                { value: "system", text: qsTr("As the device") },
+                { value: "light", text: qsTr("Light") },
+                { value: "dark", text: qsTr("Dark") }
+            ]
+            onChosen: value => Settings.appearance = value
+        }
+        ChoiceBar {
+            objectName: "textScale"
+            Layout.fillWidth: true
+            label: qsTr("Size of text")
+            value: Settings.textScale
+            options: [
+                { value: 0.85, text: qsTr("Small") },
+                { value: 1, text: qsTr("Normal") },
+                { value: 1.25, text: qsTr("Large") },
+                { value: 1.6, text: qsTr("Largest") }
+            ]
+            onChosen: value => Settings.textScale = value
+        }
+        Digits {
+            Layout.fillWidth: true
+            value: "24.5"
+            unit: Settings.tensionUnit
+            size: Theme.type.figure
+        }
+    }
+    Item { Layout.fillHeight: true }
+}

@@ -1,0 +1,98 @@
+#include "app-qml/view/settings.h"
+
+#include <QEvent>
+#include <QGuiApplication>
+#include <QLocale>
+#include <QPalette>
+#include <algorithm>
+#include <cmath>
+
+namespace {
+
+constexpr double leastScale = 0.85;
+constexpr double mostScale = 1.6;
+
+QStringList tensionUnits() {
+  return {QStringLiteral("kg"), QStringLiteral("lb"), QStringLiteral("N")};
+}
+
+QStringList appearances() {
+  return {QStringLiteral("system"), QStringLiteral("light"), QStringLiteral("dark")};
+}
+
+QString oneOf(const QStringList& known, const QString& stored, const QString& otherwise) {
+  return known.contains(stored) ? stored : otherwise;
+}
+
+QString systemLanguage() {
+  return oneOf(Settings::languages(), QLocale::system().name().section(u'_', 0, 0), QStringLiteral("en"));
+}
+
+// Stores a new value of a setting that is one of a few words; false when there is nothing to do.
+bool changeWord(QSettings& store, const char* key, QString& held, const QString& wanted,
+                const QStringList& known) {
+  if (held == wanted || !known.contains(wanted)) return false;
+  held = wanted;
+  store.setValue(QLatin1String(key), wanted);
+  store.sync();
+  return true;
+}
+
+}  // namespace
+
+Settings::Settings(std::unique_ptr<QSettings> store, QObject* parent)
+    : QObject(parent), store_(std::move(store)) {
+  language_ = oneOf(languages(), store_->value(QStringLiteral("language")).toString(), systemLanguage());
+  tensionUnit_ =
+      oneOf(tensionUnits(), store_->value(QStringLiteral("tensionUnit")).toString(), QStringLiteral("kg"));
+  appearance_ =
+      oneOf(appearances(), store_->value(QStringLiteral("appearance")).toString(), QStringLiteral("system"));
+  bool readable = false;
+  const double scale = store_->value(QStringLiteral("textScale"), 1.0).toDouble(&readable);
+  textScale_ = readable && std::isfinite(scale) ? std::clamp(scale, leastScale, mostScale) : 1.0;
+  // Qt 6.4 has no signal for the system's light and dark: the palette changes with it.
+  if (qGuiApp != nullptr) qGuiApp->installEventFilter(this);
+}
+
+Settings* Settings::create(QQmlEngine*, QJSEngine*) {
+  return new Settings(std::make_unique<QSettings>());
+}
+
+QStringList Settings::languages() {
+  return {QStringLiteral("en"), QStringLiteral("fr"), QStringLiteral("es"), QStringLiteral("de")};
+}
+
+bool Settings::dark() const {
+  if (appearance_ == QLatin1String("dark")) return true;
+  if (appearance_ == QLatin1String("light") || qGuiApp == nullptr) return false;
+  return QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
+}
+
+void Settings::setLanguage(const QString& language) {
+  if (changeWord(*store_, "language", language_, language, languages())) emit languageChanged();
+}
+
+void Settings::setTensionUnit(const QString& unit) {
+  if (changeWord(*store_, "tensionUnit", tensionUnit_, unit, tensionUnits())) emit tensionUnitChanged();
+}
+
+void Settings::setAppearance(const QString& appearance) {
+  if (!changeWord(*store_, "appearance", appearance_, appearance, appearances())) return;
+  emit appearanceChanged();
+  emit darkChanged();
+}
+
+void Settings::setTextScale(double scale) {
+  if (!std::isfinite(scale)) return;
+  const double wanted = std::clamp(scale, leastScale, mostScale);
+  if (std::abs(wanted - textScale_) < 1e-9) return;
+  textScale_ = wanted;
+  store_->setValue(QStringLiteral("textScale"), wanted);
+  store_->sync();
+  emit textScaleChanged();
+}
+
+bool Settings::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::ApplicationPaletteChange) emit darkChanged();
+  return QObject::eventFilter(watched, event);
+}

@@ -1,0 +1,66 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QSettings>
+#include <QString>
+#include <QStringList>
+
+#include <memory>
+
+class QQmlEngine;
+class QJSEngine;
+
+// What the person at this device chose; kept in QSettings at once, so a kill loses nothing. A stored value
+// that this version does not know reads as the default. Values are never shared with other devices.
+class Settings : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
+  // "en", "fr", "es" or "de"; the first start takes the system's, English where it is none of these.
+  Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+  Q_PROPERTY(QStringList languages READ languages CONSTANT)
+  // "kg", "lb" or "N": what a new tension is asked in. A stored tension keeps the unit in which it was said.
+  Q_PROPERTY(QString tensionUnit READ tensionUnit WRITE setTensionUnit NOTIFY tensionUnitChanged)
+  // "light", "dark" or "system".
+  Q_PROPERTY(QString appearance READ appearance WRITE setAppearance NOTIFY appearanceChanged)
+  // What appearance comes to on this device now.
+  Q_PROPERTY(bool dark READ dark NOTIFY darkChanged)
+  // 0.85 to 1.6.
+  Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY textScaleChanged)
+
+ public:
+  explicit Settings(std::unique_ptr<QSettings> store, QObject* parent = nullptr);
+
+  // The instance that QML uses keeps its values under the organisation's and application's name.
+  static Settings* create(QQmlEngine* engine, QJSEngine* script);
+
+  [[nodiscard]] QString language() const { return language_; }
+  [[nodiscard]] static QStringList languages();
+  [[nodiscard]] QString tensionUnit() const { return tensionUnit_; }
+  [[nodiscard]] QString appearance() const { return appearance_; }
+  [[nodiscard]] bool dark() const;
+  [[nodiscard]] double textScale() const { return textScale_; }
+
+  // The setters ignore a value that is none of those named above.
+  void setLanguage(const QString& language);
+  void setTensionUnit(const QString& unit);
+  void setAppearance(const QString& appearance);
+  void setTextScale(double scale);
+
+ signals:
+  void languageChanged();
+  void tensionUnitChanged();
+  void appearanceChanged();
+  void darkChanged();
+  void textScaleChanged();
+
+ private:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+  std::unique_ptr<QSettings> store_;
+  QString language_;
+  QString tensionUnit_;
+  QString appearance_;
+  double textScale_ = 1.0;
+};
