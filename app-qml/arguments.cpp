@@ -1,6 +1,7 @@
 #include "app-qml/arguments.h"
 
 #include <CLI/CLI.hpp>
+#include <QDir>
 #include <QFileInfo>
 #include <regex>
 

@@ -1,6 +1,7 @@
 #include <QElapsedTimer>
 #include <QFont>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
@@ -9,6 +10,7 @@
 
 #include "app-qml/arguments.h"
 #include "app-qml/ui/theme/theme.h"
+#include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
 
@@ -47,24 +49,28 @@ int main(int argc, char* argv[]) {
   // The other styles draw with shader effects, which software rendering leaves out.
   QQuickStyle::setStyle(QStringLiteral("Basic"));
 
+  Settings settings(std::make_unique<QSettings>());
+  settings.useForThisRun(arguments.language, arguments.theme);
+  Theme theme(nullptr);
   Translation translation;
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/"));
-  const auto* settings = engine.singletonInstance<Settings*>(qmlTypeId("Weavelog.View", 1, 0, "Settings"));
-  auto* theme = engine.singletonInstance<Theme*>(qmlTypeId("Weavelog.Theme", 1, 0, "Theme"));
+  provide(engine, settings);
+  provide(engine, theme);
 
   const auto speak = [&] {
-    translation.use(arguments.language.isEmpty() ? settings->language() : arguments.language, &engine);
+    translation.use(settings.language(), &engine);
+    theme.setRightToLeft(QLocale().textDirection() == Qt::RightToLeft);
   };
   const auto dress = [&] {
-    theme->setDark(arguments.theme.isEmpty() ? settings->dark() : arguments.theme == QLatin1String("dark"));
-    theme->setTextScale(settings->textScale());
+    theme.setDark(settings.dark());
+    theme.setTextScale(settings.textScale());
   };
   speak();
   dress();
-  QObject::connect(settings, &Settings::languageChanged, &engine, speak);
-  QObject::connect(settings, &Settings::darkChanged, &engine, dress);
-  QObject::connect(settings, &Settings::textScaleChanged, &engine, dress);
+  QObject::connect(&settings, &Settings::languageChanged, &engine, speak);
+  QObject::connect(&settings, &Settings::darkChanged, &engine, dress);
+  QObject::connect(&settings, &Settings::textScaleChanged, &engine, dress);
 
   QVariantMap start{{QStringLiteral("width"), arguments.size.width()},
                     {QStringLiteral("height"), arguments.size.height()}};

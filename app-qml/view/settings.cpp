@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app-qml/view/provided.h"
+
 namespace {
 
 constexpr double leastScale = 0.85;
@@ -54,8 +56,21 @@ Settings::Settings(std::unique_ptr<QSettings> store, QObject* parent)
   if (qGuiApp != nullptr) qGuiApp->installEventFilter(this);
 }
 
-Settings* Settings::create(QQmlEngine*, QJSEngine*) {
-  return new Settings(std::make_unique<QSettings>());
+Settings* Settings::create(QQmlEngine* engine, QJSEngine*) {
+  if (auto* settings = provided<Settings>(engine)) return settings;
+  return new Settings(std::make_unique<QSettings>());  // the engine takes it over
+}
+
+void Settings::useForThisRun(const QString& language, const QString& appearance) {
+  if (languages().contains(language) && language != language_) {
+    language_ = language;
+    emit languageChanged();
+  }
+  if (appearances().contains(appearance) && appearance != appearance_) {
+    appearance_ = appearance;
+    emit appearanceChanged();
+    emit darkChanged();
+  }
 }
 
 QStringList Settings::languages() {

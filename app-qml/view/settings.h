@@ -32,7 +32,7 @@ class Settings : public QObject {
  public:
   explicit Settings(std::unique_ptr<QSettings> store, QObject* parent = nullptr);
 
-  // The instance that QML uses keeps its values under the organisation's and application's name.
+  // What provide() gave the engine, otherwise one that keeps its values under the application's name.
   static Settings* create(QQmlEngine* engine, QJSEngine* script);
 
   [[nodiscard]] QString language() const { return language_; }
@@ -41,6 +41,10 @@ class Settings : public QObject {
   [[nodiscard]] QString appearance() const { return appearance_; }
   [[nodiscard]] bool dark() const;
   [[nodiscard]] double textScale() const { return textScale_; }
+
+  // Takes a language and an appearance for this run without keeping them; an empty or unknown one is left
+  // alone.
+  void useForThisRun(const QString& language, const QString& appearance);
 
   // The setters ignore a value that is none of those named above.
   void setLanguage(const QString& language);

@@ -7,11 +7,9 @@ import Weavelog.Theme
 PageFrame {
     id: gallery
 
-    property bool rightToLeft: false
-
     title: "Every part in every state"
     widest: 1240
-    LayoutMirroring.enabled: rightToLeft
+    LayoutMirroring.enabled: Theme.rightToLeft
     LayoutMirroring.childrenInherit: true
 
     Card {
@@ -29,8 +27,8 @@ PageFrame {
             objectName: "rightToLeft"
             Layout.fillWidth: true
             text: "Right to left"
-            checked: gallery.rightToLeft
-            onToggled: gallery.rightToLeft = checked
+            checked: Theme.rightToLeft
+            onToggled: Theme.rightToLeft = checked
         }
         ChoiceBar {
             objectName: "textScale"
@@ -48,12 +46,22 @@ PageFrame {
         columnSpacing: Theme.room
         rowSpacing: Theme.room
 
-        GalleryActions { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
-        GalleryEntries { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
-        GalleryChoices { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
-        GalleryMarks { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
-        GalleryRows { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
-        GalleryNotices { Layout.fillWidth: true; Layout.alignment: Qt.AlignTop; Layout.preferredWidth: 1 }
+        ColumnLayout {
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+            spacing: Theme.room
+            GalleryActions { Layout.fillWidth: true }
+            GalleryChoices { Layout.fillWidth: true }
+            GalleryNotices { Layout.fillWidth: true }
+        }
+        ColumnLayout {
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+            spacing: Theme.room
+            GalleryEntries { Layout.fillWidth: true }
+            GalleryMarks { Layout.fillWidth: true }
+            GalleryRows { Layout.fillWidth: true }
+        }
     }
     GalleryFigures { Layout.fillWidth: true }
     GalleryPlaces { Layout.fillWidth: true }

@@ -4,6 +4,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 
 Card {
+    id: card
     title: "Entries"
 
     SearchEntry { Layout.fillWidth: true; name: "Find a player" }
@@ -13,7 +14,7 @@ Card {
     TextEntry { Layout.fillWidth: true; label: "Name"; text: "محمد العربي"; enabled: false }
     GridLayout {
         Layout.fillWidth: true
-        columns: width < 480 ? 1 : 2
+        columns: card.width < 520 ? 1 : 2
         columnSpacing: Theme.gap
         FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Mains"; unit: "kg"; value: "24.5"; least: "5"; most: "45" }
         FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Crosses"; unit: "lb"; value: "52"; step: "1"; least: "10"; most: "100"; enabled: false }

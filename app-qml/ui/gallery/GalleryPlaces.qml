@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
-import Weavelog.Theme
 
 Card {
     id: card

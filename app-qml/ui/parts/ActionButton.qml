@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Layouts
 import Weavelog.Theme
 
 // One thing to do, said in a word or two. Primary: the one next step of a page. Danger: what cannot be undone.
@@ -42,27 +41,44 @@ TouchButton {
         border.color: button.enabled ? Theme.colour.action : Theme.colour.disabledInk
     }
 
-    contentItem: RowLayout {
-        spacing: Theme.gap
+    contentItem: Item {
+        implicitWidth: measure.implicitWidth + row.iconRoom
+        implicitHeight: words.implicitHeight
 
-        Item { Layout.fillWidth: true }
-        Icon {
-            visible: button.iconName.length > 0
-            name: button.iconName
-            colour: button.inkColour
-            size: Math.round(button.font.pixelSize * 1.3)
-        }
+        // How wide the text would like to be, whatever it is given.
         Text {
-            Layout.maximumWidth: Math.max(0, button.availableWidth - (button.iconName ? 40 : 0))
+            id: measure
+            visible: false
             text: button.text
             font: button.font
-            color: button.inkColour
-            wrapMode: Text.Wrap
-            maximumLineCount: 2
-            elide: Text.ElideRight
-            horizontalAlignment: Text.AlignHCenter
-            Accessible.ignored: true
         }
-        Item { Layout.fillWidth: true }
+        Row {
+            id: row
+            readonly property real iconRoom: icon.visible ? icon.size + spacing : 0
+            anchors.centerIn: parent
+            spacing: Theme.tight + 2
+
+            Icon {
+                id: icon
+                anchors.verticalCenter: parent.verticalCenter
+                visible: button.iconName.length > 0
+                name: button.iconName
+                colour: button.inkColour
+                size: Math.round(button.font.pixelSize * 1.3)
+            }
+            Text {
+                id: words
+                anchors.verticalCenter: parent.verticalCenter
+                width: Math.min(Math.ceil(measure.implicitWidth), Math.max(0, button.availableWidth - row.iconRoom))
+                text: button.text
+                font: button.font
+                color: button.inkColour
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                elide: Text.ElideRight
+                horizontalAlignment: Text.AlignHCenter
+                Accessible.ignored: true
+            }
+        }
     }
 }

@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
@@ -64,17 +65,18 @@ FocusScope {
                     required property int index
 
                     Layout.fillWidth: true
+                    Layout.preferredWidth: 1
                     Layout.preferredHeight: Math.max(Theme.mainTouch, implicitContentHeight + 2 * Theme.tight)
-                    text: modelData.text
-                    checked: bar.value === modelData.value
-                    activeFocusOnTab: checked || (bar.at < 0 && index === 0)
+                    text: choice.modelData.text
+                    checked: bar.value === choice.modelData.value
+                    activeFocusOnTab: checked || (bar.at < 0 && choice.index === 0)
                     leftPadding: Theme.gap
                     rightPadding: Theme.gap
                     z: visualFocus ? 2 : checked ? 1 : 0
                     Accessible.role: Accessible.RadioButton
                     Accessible.checkable: true
                     Accessible.checked: checked
-                    onClicked: bar.choose(modelData.value)
+                    onClicked: bar.choose(choice.modelData.value)
                     Keys.onRightPressed: bar.move(bar.LayoutMirroring.enabled ? -1 : 1)
                     Keys.onLeftPressed: bar.move(bar.LayoutMirroring.enabled ? 1 : -1)
                     Keys.onDownPressed: bar.move(1)

@@ -10,7 +10,7 @@ Item {
     property string unit
     property int size: Theme.type.figure
     property color colour: Theme.colour.ink
-    readonly property string shownValue: value.length > 0 ? Figures.shown(value, Qt.locale().name) : "\u2013"
+    readonly property string shownValue: value.length > 0 ? Figures.shown(value, Settings.language) : "\u2013"
     readonly property real wish: figure.implicitWidth + (unit.length > 0 ? unitWords.implicitWidth + size * 0.12 : 0)
     readonly property real shrink: width > 0 && wish > width ? width / wish : 1
 

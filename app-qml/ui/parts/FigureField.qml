@@ -7,15 +7,24 @@ import Weavelog.View
 Basic.TextField {
     id: field
 
-    required property FigureStepper stepper
+    property string label
+    property string unit
+    property string value
+    property string least
+    property string most
+    property string error
+    readonly property string language: Settings.language
     property bool typing: false
     // An empty field is no figure, not a wrong one.
     readonly property bool acceptable: text.length === 0
-        || Figures.within(Figures.read(text), stepper.least, stepper.most)
+        || Figures.within(Figures.read(text), least, most)
+    // A figure that may stand, as it is typed; a step that a key asks for (up or down).
+    signal taken(string figure)
+    signal stepAsked(bool up)
 
     function refresh() {
         typing = false;
-        text = Figures.shown(stepper.value, stepper.language);
+        text = Figures.shown(value, language);
     }
 
     horizontalAlignment: TextInput.AlignHCenter
@@ -30,33 +39,35 @@ Basic.TextField {
     selectByMouse: true
     inputMethodHints: Qt.ImhFormattedNumbersOnly
     Accessible.role: Accessible.SpinBox
-    Accessible.name: stepper.unit.length > 0 ? stepper.label + ", " + stepper.unit : stepper.label
-    Accessible.description: stepper.error.length > 0 ? stepper.error : stepper.rangeError
+    Accessible.name: unit.length > 0 ? label + ", " + unit : label
+    Accessible.description: error
     background: FieldGround {
         focused: field.activeFocus
-        wrong: !field.acceptable || field.stepper.error.length > 0
+        wrong: field.error.length > 0
     }
 
     Component.onCompleted: refresh()
+    onValueChanged: if (!typing) refresh()
+    onLanguageChanged: refresh()
     onTextEdited: {
         typing = true;
         const figure = Figures.read(text);
-        if (text.length === 0 || Figures.within(figure, stepper.least, stepper.most)) {
-            if (figure !== stepper.value) stepper.take(figure);
+        if (text.length === 0 || Figures.within(figure, least, most)) {
+            if (figure !== value) taken(figure);
         }
     }
     onEditingFinished: if (acceptable) refresh()
     onActiveFocusChanged: if (activeFocus) selectAll()
-    Keys.onUpPressed: stepper.stepBy(stepper.step)
-    Keys.onDownPressed: stepper.stepBy("-" + stepper.step)
+    Keys.onUpPressed: stepAsked(true)
+    Keys.onDownPressed: stepAsked(false)
 
     Words {
         id: unitWords
-        visible: field.stepper.unit.length > 0
+        visible: field.unit.length > 0
         anchors.right: parent.right
         anchors.rightMargin: Theme.gap
         anchors.baseline: parent.baseline
-        text: field.stepper.unit
+        text: field.unit
         color: field.enabled ? Theme.colour.quietInk : Theme.colour.disabledInk
         wrapMode: Text.NoWrap
         Accessible.ignored: true

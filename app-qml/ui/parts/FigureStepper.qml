@@ -16,9 +16,8 @@ ColumnLayout {
     property string most: "100"
     property string hint
     property string error
-    readonly property string language: Qt.locale().name
     readonly property string rangeError: field.acceptable ? "" : qsTr("Between %1 and %2 %3")
-        .arg(Figures.shown(least, language)).arg(Figures.shown(most, language)).arg(unit)
+        .arg(Figures.shown(least, Settings.language)).arg(Figures.shown(most, Settings.language)).arg(unit)
     signal edited(string value)
 
     function stepBy(signed) {
@@ -32,8 +31,6 @@ ColumnLayout {
     }
 
     spacing: Theme.tight
-    onValueChanged: if (!field.typing) field.refresh()
-    onLanguageChanged: field.refresh()
 
     Words {
         Layout.fillWidth: true
@@ -64,7 +61,14 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.minimumWidth: 110
             Layout.preferredHeight: 64
-            stepper: figureStepper
+            label: figureStepper.label
+            unit: figureStepper.unit
+            value: figureStepper.value
+            least: figureStepper.least
+            most: figureStepper.most
+            error: figureStepper.error.length > 0 ? figureStepper.error : figureStepper.rangeError
+            onTaken: figure => figureStepper.take(figure)
+            onStepAsked: up => figureStepper.stepBy(up ? figureStepper.step : "-" + figureStepper.step)
         }
         IconAction {
             objectName: "plus"

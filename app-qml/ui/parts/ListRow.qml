@@ -21,7 +21,7 @@ TouchButton {
     bottomPadding: Theme.tight
     ringInside: true
     Accessible.role: Accessible.ListItem
-    Accessible.description: [detail, endText].filter(part => part.length > 0).join(", ")
+    Accessible.description: detail.length > 0 && endText.length > 0 ? detail + ", " + endText : detail + endText
     Accessible.selected: chosen
 
     background: Rectangle {

@@ -55,6 +55,7 @@ FocusScope {
             spacing: Theme.room
 
             ColumnLayout {
+                Layout.fillHeight: false
                 spacing: 2
                 Words {
                     Layout.fillWidth: true

@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
@@ -38,7 +39,7 @@ ColumnLayout {
         Accessible.role: Accessible.ComboBox
         Accessible.name: pick.label.length > 0 ? pick.label + ": " + text : text
         Accessible.description: pick.error.length > 0 ? pick.error : pick.hint
-        Keys.onDownPressed: click()
+        Keys.onDownPressed: clicked()
         onClicked: {
             find.text = "";
             sheet.open();
@@ -86,15 +87,15 @@ ColumnLayout {
                 id: option
                 required property var modelData
                 Layout.fillWidth: true
-                text: modelData.text
-                detail: modelData.detail ?? ""
+                text: option.modelData.text
+                detail: option.modelData.detail ?? ""
                 opens: false
-                chosen: modelData.value === pick.value
+                chosen: option.modelData.value === pick.value
                 onClicked: {
                     sheet.close();
-                    if (modelData.value !== pick.value) {
-                        pick.value = modelData.value;
-                        pick.picked(modelData.value);
+                    if (option.modelData.value !== pick.value) {
+                        pick.value = option.modelData.value;
+                        pick.picked(pick.value);
                     }
                 }
                 Icon {

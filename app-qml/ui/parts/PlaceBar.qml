@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
@@ -33,16 +34,17 @@ Rectangle {
             model: bar.places.slice(0, bar.direct)
 
             PlaceButton {
+                id: place
                 required property var modelData
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.fillHeight: true
-                objectName: modelData.key
-                text: modelData.text
-                iconName: modelData.icon
-                waiting: modelData.waiting ?? 0
-                current: bar.current === modelData.key
-                onClicked: bar.picked(modelData.key)
+                objectName: place.modelData.key
+                text: place.modelData.text
+                iconName: place.modelData.icon
+                waiting: place.modelData.waiting ?? 0
+                current: bar.current === place.modelData.key
+                onClicked: bar.picked(place.modelData.key)
             }
         }
         PlaceButton {
@@ -52,8 +54,8 @@ Rectangle {
             Layout.fillHeight: true
             text: qsTr("More")
             iconName: "more"
-            waiting: bar.others.reduce((sum, place) => sum + (place.waiting ?? 0), 0)
-            current: bar.others.some(place => place.key === bar.current)
+            waiting: bar.others.reduce((sum, one) => sum + (one.waiting ?? 0), 0)
+            current: bar.others.some(one => one.key === bar.current)
             onClicked: sheet.open()
         }
     }
@@ -65,16 +67,17 @@ Rectangle {
             model: bar.others
 
             ListRow {
+                id: other
                 required property var modelData
                 Layout.fillWidth: true
-                objectName: modelData.key
-                text: modelData.text
-                iconName: modelData.icon
-                endText: modelData.waiting > 0 ? modelData.waiting : ""
-                chosen: bar.current === modelData.key
+                objectName: other.modelData.key
+                text: other.modelData.text
+                iconName: other.modelData.icon
+                endText: other.modelData.waiting > 0 ? other.modelData.waiting : ""
+                chosen: bar.current === other.modelData.key
                 onClicked: {
                     sheet.close();
-                    bar.picked(modelData.key);
+                    bar.picked(other.modelData.key);
                 }
             }
         }

@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
@@ -28,16 +29,17 @@ Rectangle {
             model: rail.places
 
             PlaceButton {
+                id: place
                 required property var modelData
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.maximumHeight: 84
-                objectName: modelData.key
-                text: modelData.text
-                iconName: modelData.icon
-                waiting: modelData.waiting ?? 0
-                current: rail.current === modelData.key
-                onClicked: rail.picked(modelData.key)
+                objectName: place.modelData.key
+                text: place.modelData.text
+                iconName: place.modelData.icon
+                waiting: place.modelData.waiting ?? 0
+                current: rail.current === place.modelData.key
+                onClicked: rail.picked(place.modelData.key)
             }
         }
         Item {

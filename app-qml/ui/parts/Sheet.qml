@@ -1,6 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import QtQuick.Controls.Basic as Basic
+import QtQuick.Templates as T
 import Weavelog.Theme
 
 // A card over the page for one errand. While it holds changes neither a tap beside it nor Escape throws them away:
@@ -26,7 +27,7 @@ Basic.Popup {
         }
     }
 
-    parent: Basic.Overlay.overlay
+    parent: T.Overlay.overlay
     modal: true
     focus: true
     closePolicy: hasChanges ? Basic.Popup.NoAutoClose
@@ -39,7 +40,7 @@ Basic.Popup {
     onOpened: if (!contentItem.activeFocus) closeButton.forceActiveFocus(Qt.PopupFocusReason)
     onClosed: asking = false
 
-    Basic.Overlay.modal: Rectangle { color: Theme.colour.scrim }
+    T.Overlay.modal: Rectangle { color: Theme.colour.scrim }
     background: Rectangle {
         color: Theme.colour.surface
         radius: Theme.radius + 2
@@ -48,7 +49,7 @@ Basic.Popup {
     }
     contentItem: FocusScope {
         implicitHeight: column.implicitHeight
-        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.enabled: Theme.rightToLeft
         LayoutMirroring.childrenInherit: true
         Accessible.role: Accessible.Dialog
         Accessible.name: sheet.title

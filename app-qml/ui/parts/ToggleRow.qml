@@ -5,7 +5,7 @@ import Weavelog.Theme
 
 // Something that holds or does not; the whole row is touched.
 Basic.Switch {
-    id: toggle
+    id: row
 
     property string detail
 
@@ -19,8 +19,14 @@ Basic.Switch {
     font.pixelSize: Theme.type.body
     Accessible.name: text
     Accessible.description: detail
-    Keys.onReturnPressed: toggle.click()
-    Keys.onEnterPressed: toggle.click()
+    Keys.onReturnPressed: flip()
+    Keys.onEnterPressed: flip()
+
+    function flip() {
+        toggle();
+        toggled();
+        clicked();
+    }
 
     contentItem: RowLayout {
         spacing: Theme.gap
@@ -31,16 +37,16 @@ Basic.Switch {
 
             Words {
                 Layout.fillWidth: true
-                text: toggle.text
-                color: toggle.enabled ? Theme.colour.ink : Theme.colour.disabledInk
+                text: row.text
+                color: row.enabled ? Theme.colour.ink : Theme.colour.disabledInk
                 Accessible.ignored: true
             }
             Words {
                 Layout.fillWidth: true
-                visible: toggle.detail.length > 0
+                visible: row.detail.length > 0
                 meaning: Words.Caption
-                text: toggle.detail
-                color: toggle.enabled ? Theme.colour.quietInk : Theme.colour.disabledInk
+                text: row.detail
+                color: row.enabled ? Theme.colour.quietInk : Theme.colour.disabledInk
                 Accessible.ignored: true
             }
         }
@@ -50,38 +56,38 @@ Basic.Switch {
         }
     }
     indicator: Rectangle {
-        x: toggle.mirrored ? 0 : toggle.width - width
-        y: (toggle.height - height) / 2
+        x: row.mirrored ? 0 : row.width - width
+        y: (row.height - height) / 2
         implicitWidth: 64
         implicitHeight: 36
         radius: 18
-        color: !toggle.enabled ? Theme.colour.disabledGround
-             : toggle.checked ? Theme.colour.action : Theme.colour.raised
+        color: !row.enabled ? Theme.colour.disabledGround
+             : row.checked ? Theme.colour.action : Theme.colour.raised
         border.width: 2
-        border.color: !toggle.enabled ? Theme.colour.disabledInk
-                    : toggle.checked ? Theme.colour.action : Theme.colour.controlLine
+        border.color: !row.enabled ? Theme.colour.disabledInk
+                    : row.checked ? Theme.colour.action : Theme.colour.controlLine
 
         Rectangle {
-            readonly property bool atRight: toggle.checked !== toggle.mirrored
+            readonly property bool atRight: row.checked !== row.mirrored
             x: atRight ? parent.width - width - 5 : 5
             anchors.verticalCenter: parent.verticalCenter
             width: 26
             height: 26
             radius: 13
-            color: !toggle.enabled ? Theme.colour.disabledInk
-                 : toggle.checked ? Theme.colour.onAction : Theme.colour.controlLine
+            color: !row.enabled ? Theme.colour.disabledInk
+                 : row.checked ? Theme.colour.onAction : Theme.colour.controlLine
             Behavior on x { NumberAnimation { duration: 90 } }
 
             Icon {
                 anchors.centerIn: parent
                 size: 18
                 stroke: 3
-                name: toggle.checked ? "check" : "minus"
-                colour: toggle.checked ? Theme.colour.action : Theme.colour.raised
+                name: row.checked ? "check" : "minus"
+                colour: row.checked ? Theme.colour.action : Theme.colour.raised
             }
         }
     }
     background: null
 
-    FocusRing { shown: toggle.visualFocus }
+    FocusRing { shown: row.visualFocus }
 }

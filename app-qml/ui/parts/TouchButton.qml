@@ -16,8 +16,8 @@ Basic.AbstractButton {
     font.pixelSize: Theme.type.body
 
     Accessible.name: text
-    Keys.onReturnPressed: control.click()
-    Keys.onEnterPressed: control.click()
+    Keys.onReturnPressed: control.clicked()
+    Keys.onEnterPressed: control.clicked()
 
     FocusRing {
         shown: control.visualFocus

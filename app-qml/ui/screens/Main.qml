@@ -1,6 +1,5 @@
+pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Window
-import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.Theme
 
@@ -38,7 +37,7 @@ Window {
 
     Item {
         anchors.fill: parent
-        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.enabled: Theme.rightToLeft
         LayoutMirroring.childrenInherit: true
 
         PlaceRail {
@@ -68,12 +67,12 @@ Window {
 
                     // The page is made the first time that its place is entered.
                     function show() {
-                        if (source.toString().length === 0) source = window.places[index].page;
+                        if (status === Loader.Null) source = window.places[loader.index].page;
                         item.forceActiveFocus(Qt.OtherFocusReason);
                     }
 
                     anchors.fill: parent
-                    visible: window.place === modelData
+                    visible: window.place === loader.modelData
                 }
             }
         }
@@ -92,10 +91,11 @@ Window {
         model: window.places.length
 
         Item {
+            id: key
             required property int index
             Shortcut {
-                sequence: "Ctrl+" + (parent.index + 1)
-                onActivated: window.go(window.places[parent.index].key)
+                sequence: "Ctrl+" + (key.index + 1)
+                onActivated: window.go(window.places[key.index].key)
             }
         }
     }

@@ -3,6 +3,19 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app-qml/view/provided.h"
+
+Theme* Theme::create(QQmlEngine* engine, QJSEngine*) {
+  if (auto* theme = provided<Theme>(engine)) return theme;
+  return new Theme(nullptr);  // the engine takes it over
+}
+
+void Theme::setRightToLeft(bool rightToLeft) {
+  if (rightToLeft_ == rightToLeft) return;
+  rightToLeft_ = rightToLeft;
+  emit rightToLeftChanged();
+}
+
 void Theme::setDark(bool dark) {
   if (dark_ == dark) return;
   dark_ = dark;

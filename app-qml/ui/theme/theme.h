@@ -6,6 +6,9 @@
 
 #include "app-qml/ui/theme/colours.h"
 
+class QQmlEngine;
+class QJSEngine;
+
 // Sizes of type in pixels by what they are for, already multiplied with the text scale. "giant" is told from
 // two metres: a digit about 20 mm high on a 10-inch tablet (160 pixels an inch).
 struct TypeSizes {
@@ -29,6 +32,8 @@ class Theme : public QObject {
   QML_SINGLETON
   Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
   Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY textScaleChanged)
+  // Whether the language of the screens is read from right to left.
+  Q_PROPERTY(bool rightToLeft READ rightToLeft WRITE setRightToLeft NOTIFY rightToLeftChanged)
   Q_PROPERTY(Colours colour READ colour NOTIFY darkChanged)
   Q_PROPERTY(TypeSizes type READ type NOTIFY textScaleChanged)
   // Distances between things, in pixels.
@@ -47,19 +52,25 @@ class Theme : public QObject {
   static constexpr double leastTextScale = 0.85;
   static constexpr double mostTextScale = 1.6;
 
-  explicit Theme(QObject* parent = nullptr) : QObject(parent) {}
+  explicit Theme(QObject* parent) : QObject(parent) {}
+
+  // What provide() gave the engine (view/provided.h), otherwise a light one of its own.
+  static Theme* create(QQmlEngine* engine, QJSEngine* script);
 
   [[nodiscard]] bool dark() const { return dark_; }
   void setDark(bool dark);
   [[nodiscard]] double textScale() const { return textScale_; }
   // Clamped to leastTextScale..mostTextScale.
   void setTextScale(double scale);
+  [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
+  void setRightToLeft(bool rightToLeft);
   [[nodiscard]] const Colours& colour() const { return dark_ ? darkColours() : lightColours(); }
   [[nodiscard]] TypeSizes type() const;
 
  signals:
   void darkChanged();
   void textScaleChanged();
+  void rightToLeftChanged();
 
  private:
   const int hair = 2;
@@ -73,6 +84,7 @@ class Theme : public QObject {
   // Below this width the places are a bar at the bottom and sheets take the whole width.
   const int phoneWidth = 720;
   bool dark_ = false;
+  bool rightToLeft_ = false;
   double textScale_ = 1.0;
 };
 
