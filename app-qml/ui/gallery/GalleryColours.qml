@@ -21,7 +21,7 @@ Card {
                 spacing: 2
 
                 Rectangle {
-                    implicitWidth: 104
+                    implicitWidth: 150
                     implicitHeight: 44
                     radius: Theme.radius
                     color: Theme.colour[swatch.modelData]
@@ -29,7 +29,7 @@ Card {
                     border.color: Theme.colour.controlLine
                 }
                 Words {
-                    Layout.preferredWidth: 104
+                    Layout.preferredWidth: 150
                     meaning: Words.Caption
                     text: swatch.modelData
                     elide: Text.ElideRight

@@ -16,9 +16,9 @@ Card {
         Layout.fillWidth: true
         columns: card.width < 520 ? 1 : 2
         columnSpacing: Theme.gap
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Mains"; unit: "kg"; value: "24.5"; least: "5"; most: "45" }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Crosses"; unit: "lb"; value: "52"; step: "1"; least: "10"; most: "100"; enabled: false }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Pre-stretch"; unit: "%"; value: ""; step: "1"; most: "20"; hint: "Nothing is no pre-stretch" }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Tension"; unit: "kg"; value: "55"; least: "5"; most: "45"; error: "55 kg is beyond any frame; were pounds meant?" }
+        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Mains"; unit: "kg"; value: "24.5"; least: "5"; most: "45"; onEdited: figure => value = figure }
+        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Crosses"; unit: "lb"; value: "52"; step: "1"; least: "10"; most: "100"; enabled: false; onEdited: figure => value = figure }
+        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Pre-stretch"; unit: "%"; value: ""; step: "1"; most: "20"; hint: "Nothing is no pre-stretch"; onEdited: figure => value = figure }
+        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Tension"; unit: "kg"; value: "55"; least: "5"; most: "45"; error: "55 kg is beyond any frame; were pounds meant?"; onEdited: figure => value = figure }
     }
 }

@@ -41,44 +41,10 @@ TouchButton {
         border.color: button.enabled ? Theme.colour.action : Theme.colour.disabledInk
     }
 
-    contentItem: Item {
-        implicitWidth: measure.implicitWidth + row.iconRoom
-        implicitHeight: words.implicitHeight
-
-        // How wide the text would like to be, whatever it is given.
-        Text {
-            id: measure
-            visible: false
-            text: button.text
-            font: button.font
-        }
-        Row {
-            id: row
-            readonly property real iconRoom: icon.visible ? icon.size + spacing : 0
-            anchors.centerIn: parent
-            spacing: Theme.tight + 2
-
-            Icon {
-                id: icon
-                anchors.verticalCenter: parent.verticalCenter
-                visible: button.iconName.length > 0
-                name: button.iconName
-                colour: button.inkColour
-                size: Math.round(button.font.pixelSize * 1.3)
-            }
-            Text {
-                id: words
-                anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(Math.ceil(measure.implicitWidth), Math.max(0, button.availableWidth - row.iconRoom))
-                text: button.text
-                font: button.font
-                color: button.inkColour
-                wrapMode: Text.Wrap
-                maximumLineCount: 2
-                elide: Text.ElideRight
-                horizontalAlignment: Text.AlignHCenter
-                Accessible.ignored: true
-            }
-        }
+    contentItem: ButtonWords {
+        text: button.text
+        iconName: button.iconName
+        font: button.font
+        colour: button.inkColour
     }
 }

@@ -1,10 +1,11 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Controls.Basic as Basic
 import Weavelog.Theme
 
 // Two to five answers of which one holds, side by side, or below each other where they do not fit. One stop of the
-// tab key; the arrows choose.
+// tab key; the arrows choose. The value is its owner's: the bar asks with chosen() and never writes it itself.
 FocusScope {
     id: bar
 
@@ -22,14 +23,12 @@ FocusScope {
     }
 
     function choose(next) {
-        if (next === value) return;
-        value = next;
-        chosen(next);
+        if (next !== value) chosen(next);
     }
     function move(by) {
         const next = Math.min(Math.max(at + by, 0), options.length - 1);
-        choose(options[next].value);
         repeater.itemAt(next).forceActiveFocus(Qt.TabFocusReason);
+        choose(options[next].value);
     }
 
     implicitWidth: 320
@@ -59,24 +58,33 @@ FocusScope {
                 id: repeater
                 model: bar.options
 
-                TouchButton {
+                // A RadioButton although it looks like none: Qt 6.4 tells screen readers the role of the control and
+                // not one that is set on it.
+                Basic.RadioButton {
                     id: choice
                     required property var modelData
                     required property int index
 
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
-                    Layout.preferredHeight: Math.max(Theme.mainTouch, implicitContentHeight + 2 * Theme.tight)
+                    implicitWidth: implicitContentWidth + leftPadding + rightPadding
+                    implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + 2 * Theme.tight)
                     text: choice.modelData.text
-                    checked: bar.value === choice.modelData.value
-                    activeFocusOnTab: checked || (bar.at < 0 && choice.index === 0)
+                    font.weight: Font.DemiBold
+                    readonly property bool on: bar.value === choice.modelData.value
+                    // The focused one keeps its stop until the focus has moved on.
+                    activeFocusOnTab: on || activeFocus || (bar.at < 0 && choice.index === 0)
                     leftPadding: Theme.gap
                     rightPadding: Theme.gap
-                    z: visualFocus ? 2 : checked ? 1 : 0
-                    Accessible.role: Accessible.RadioButton
-                    Accessible.checkable: true
-                    Accessible.checked: checked
+                    z: visualFocus ? 2 : on ? 1 : 0
+                    checked: on
+                    indicator: null
+                    focusPolicy: Qt.StrongFocus
+                    font.pixelSize: Theme.type.body
+                    Accessible.name: text
                     onClicked: bar.choose(choice.modelData.value)
+                    Keys.onReturnPressed: bar.choose(choice.modelData.value)
+                    Keys.onEnterPressed: bar.choose(choice.modelData.value)
                     Keys.onRightPressed: bar.move(bar.LayoutMirroring.enabled ? -1 : 1)
                     Keys.onLeftPressed: bar.move(bar.LayoutMirroring.enabled ? 1 : -1)
                     Keys.onDownPressed: bar.move(1)
@@ -85,32 +93,20 @@ FocusScope {
                     background: Rectangle {
                         radius: Theme.radius
                         color: !choice.enabled ? Theme.colour.disabledGround
-                             : choice.checked ? Theme.colour.action
+                             : choice.on ? Theme.colour.action
                              : choice.down ? Theme.colour.chosenGround : Theme.colour.raised
                         border.width: 2
                         border.color: choice.enabled
-                            ? (choice.checked ? Theme.colour.action : Theme.colour.controlLine) : Theme.colour.disabledInk
+                            ? (choice.on ? Theme.colour.action : Theme.colour.controlLine) : Theme.colour.disabledInk
                     }
-                    contentItem: RowLayout {
-                        spacing: Theme.tight
+                    FocusRing { shown: choice.visualFocus }
 
-                        Item { Layout.fillWidth: true }
-                        Icon {
-                            visible: choice.checked
-                            name: "check"
-                            size: 20
-                            stroke: 2.6
-                            colour: choice.enabled ? Theme.colour.onAction : Theme.colour.disabledInk
-                        }
-                        Text {
-                            text: choice.text
-                            font.pixelSize: Theme.type.body
-                            font.weight: Font.DemiBold
-                            color: !choice.enabled ? Theme.colour.disabledInk
-                                 : choice.checked ? Theme.colour.onAction : Theme.colour.ink
-                            Accessible.ignored: true
-                        }
-                        Item { Layout.fillWidth: true }
+                    contentItem: ButtonWords {
+                        text: choice.text
+                        iconName: choice.on ? "check" : ""
+                        font: choice.font
+                        colour: !choice.enabled ? Theme.colour.disabledInk
+                              : choice.on ? Theme.colour.onAction : Theme.colour.ink
                     }
                 }
             }

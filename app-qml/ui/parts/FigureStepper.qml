@@ -4,7 +4,8 @@ import Weavelog.Theme
 import Weavelog.View
 
 // A decimal figure with its unit: large minus and plus, arrow keys, or typed. The value is text with a point
-// ("24.5"), exactly as said; "" is no figure yet. What cannot be is said in the error line and not taken over.
+// ("24.5"), exactly as said; "" is no figure yet. What cannot be is said in the error line and not
+// taken over. The value is its owner's: edited() asks for another.
 ColumnLayout {
     id: figureStepper
 
@@ -22,12 +23,8 @@ ColumnLayout {
 
     function stepBy(signed) {
         const next = Figures.stepped(value, signed, least, most);
-        if (next !== value) take(next);
+        if (next !== value) edited(next);
         field.refresh();
-    }
-    function take(next) {
-        value = next;
-        edited(next);
     }
 
     spacing: Theme.tight
@@ -67,7 +64,7 @@ ColumnLayout {
             least: figureStepper.least
             most: figureStepper.most
             error: figureStepper.error.length > 0 ? figureStepper.error : figureStepper.rangeError
-            onTaken: figure => figureStepper.take(figure)
+            onTaken: figure => figureStepper.edited(figure)
             onStepAsked: up => figureStepper.stepBy(up ? figureStepper.step : "-" + figureStepper.step)
         }
         IconAction {

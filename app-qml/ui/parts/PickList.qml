@@ -3,7 +3,8 @@ import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
 
-// One of many, picked in a sheet of its own; above eight there is a field to find in it.
+// One of many, picked in a sheet of its own; above eight there is a field to find in it. The value is its owner's:
+// picked() asks for another.
 ColumnLayout {
     id: pick
 
@@ -93,10 +94,7 @@ ColumnLayout {
                 chosen: option.modelData.value === pick.value
                 onClicked: {
                     sheet.close();
-                    if (option.modelData.value !== pick.value) {
-                        pick.value = option.modelData.value;
-                        pick.picked(pick.value);
-                    }
+                    if (option.modelData.value !== pick.value) pick.picked(option.modelData.value);
                 }
                 Icon {
                     visible: option.chosen

@@ -13,7 +13,6 @@ TouchButton {
     padding: 2
     ringInside: true
     implicitHeight: Math.max(64, implicitContentHeight + 2 * padding)
-    checked: current
     Accessible.role: Accessible.PageTab
     Accessible.name: waiting > 0 ? qsTr("%1, %2 waiting").arg(text).arg(waiting) : text
     Accessible.selected: current

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Weavelog.Theme
 
-// Says what was just done and offers to take it back for a while; looked at or focused it stays.
+// Says what was just done and offers to take it back for a while; while the keyboard is on its button it stays.
 Rectangle {
     id: toast
 
@@ -32,9 +32,8 @@ Rectangle {
     Timer {
         id: timer
         interval: toast.stays
-        onTriggered: undo.activeFocus || hover.hovered ? restart() : toast.hide()
+        onTriggered: undo.visualFocus ? restart() : toast.hide()
     }
-    HoverHandler { id: hover }
     RowLayout {
         id: row
         anchors.fill: parent

@@ -1,0 +1,41 @@
+#include <QGuiApplication>
+#include <QQmlContext>
+#include <QQmlEngine>
+#include <QQuickStyle>
+#include <QTemporaryDir>
+#include <QtQuickTest>
+
+#include "app-qml/ui/theme/theme.h"
+#include "app-qml/view/provided.h"
+#include "app-qml/view/settings.h"
+#include "tests/ui/walker.h"
+
+// Sets each test file's engine up as the app does, with settings in a folder of its own.
+class Setup : public QObject {
+  Q_OBJECT
+
+ public slots:
+  void applicationAvailable() {
+    QGuiApplication::setFont(themeFont());
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    QLocale::setDefault(QLocale(QStringLiteral("en")));
+  }
+
+  void qmlEngineAvailable(QQmlEngine* engine) {
+    engine->addImportPath(QStringLiteral("qrc:/"));
+    settings_ = std::make_unique<Settings>(
+        std::make_unique<QSettings>(folder_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat));
+    settings_->useForThisRun(QStringLiteral("en"), QStringLiteral("light"));
+    provide(*engine, *settings_);
+    qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Walker", &walker_);
+  }
+
+ private:
+  QTemporaryDir folder_;
+  std::unique_ptr<Settings> settings_;
+  Walker walker_;
+};
+
+QUICK_TEST_MAIN_WITH_SETUP(ui, Setup)
+
+#include "main.moc"
