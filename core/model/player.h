@@ -100,7 +100,6 @@ struct Job : Agreed {
   Rush rush = Rush::none;
   std::optional<std::int64_t> order;  ///< in the drop-off, from 1
   std::optional<std::int64_t> tag_number;
-  std::string cancelled;  ///< the reason, if the hand-over was undone
   bool operator==(const Job&) const = default;
 };
 
@@ -243,7 +242,6 @@ inline constexpr auto kJobFields = std::to_array<Field<Job>>({
     {7, "rush", &Job::rush},
     {8, "order", &Job::order},
     {9, "tag_number", &Job::tag_number},
-    {10, "cancelled", &Job::cancelled},
 });
 template <>
 struct Described<Job> {

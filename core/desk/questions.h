@@ -1,0 +1,38 @@
+#pragma once
+// Open questions as a person reads them: each answer with who, where and when; and the action that closes
+// one.
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "core/desk/player_record.h"
+
+namespace weavelog {
+
+struct AnswerLine {
+  Dot dot;
+  Value value;
+  std::string device;      ///< the name that the writing device gave itself
+  std::string event_name;  ///< where it was said, as far as the drop-offs tell; may be empty
+  UnixMs at = 0;
+  ActionKind action{};
+};
+
+struct QuestionLine {
+  OpenQuestion question;            ///< exactly what was seen: closing replaces this and nothing else
+  std::string_view field;           ///< name in the registry; empty for a field of a newer version
+  std::string subject;              ///< what it is about: the setup's name, the racket's label
+  std::vector<AnswerLine> answers;  ///< newest first
+};
+
+using OriginOf = std::function<std::optional<Origin>(const Dot&)>;
+
+[[nodiscard]] std::vector<QuestionLine> question_lines(const PlayerRecord& record, const OriginOf& origin_of);
+[[nodiscard]] std::vector<QuestionLine> question_lines(const Ledger& ledger, const PlayerRecord& record);
+
+/// The entry that closes a question with an answer, one of those given or another. An answer that arrives
+/// later opens it again. Faults: bad_input if the value is of another kind than the answers.
+[[nodiscard]] Outcome<Draft> close_question(const OpenQuestion& seen, const Value& answer);
+
+}  // namespace weavelog

@@ -1,0 +1,429 @@
+#include "core/model/tables.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/model/event.h"
+#include "core/model/player.h"
+#include "core/model/stage_now.h"
+#include "core/store/database.h"
+
+namespace weavelog {
+namespace {
+
+constexpr const char* kTables[] = {
+    "model_name", "model_player", "model_racket", "model_drop_off",
+    "model_job",  "model_mark",   "model_event",  "model_entry",
+};
+
+constexpr const char* kCreate = R"sql(
+CREATE TABLE model_player(
+  n INTEGER PRIMARY KEY, book BLOB NOT NULL UNIQUE, person BLOB, family TEXT NOT NULL DEFAULT '',
+  given TEXT NOT NULL DEFAULT '', native TEXT NOT NULL DEFAULT '', folded TEXT NOT NULL DEFAULT '',
+  country TEXT NOT NULL DEFAULT '', birth_year INTEGER, hand INTEGER NOT NULL DEFAULT 0,
+  tour_number TEXT NOT NULL DEFAULT '', consent INTEGER NOT NULL DEFAULT 0,
+  last_at INTEGER NOT NULL DEFAULT 0, last_event TEXT NOT NULL DEFAULT '');
+CREATE INDEX model_player_name ON model_player(folded, n);
+CREATE VIRTUAL TABLE model_name USING fts5(words, detail=none, prefix='1 2 3', tokenize='unicode61 remove_diacritics 2');
+CREATE TABLE model_racket(player INTEGER NOT NULL, id BLOB NOT NULL, label TEXT NOT NULL, maker TEXT NOT NULL,
+  model TEXT NOT NULL, PRIMARY KEY(player, id)) WITHOUT ROWID;
+CREATE TABLE model_drop_off(player INTEGER NOT NULL, id BLOB NOT NULL, event BLOB, event_name TEXT NOT NULL,
+  at INTEGER NOT NULL, confirmed INTEGER NOT NULL, PRIMARY KEY(player, id)) WITHOUT ROWID;
+CREATE TABLE model_job(
+  n INTEGER PRIMARY KEY, player INTEGER NOT NULL, id BLOB NOT NULL, drop_off BLOB, racket BLOB, event BLOB,
+  at INTEGER NOT NULL, ready_by INTEGER NOT NULL, rush INTEGER NOT NULL, ord INTEGER NOT NULL, tag_number INTEGER,
+  mains_string TEXT NOT NULL, mains_amount TEXT NOT NULL, mains_unit INTEGER NOT NULL,
+  crosses_string TEXT NOT NULL, crosses_amount TEXT NOT NULL, crosses_unit INTEGER NOT NULL,
+  stage INTEGER NOT NULL DEFAULT 0, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
+  stage_stamp INTEGER NOT NULL DEFAULT 0, newest BLOB NOT NULL DEFAULT x'', clash INTEGER NOT NULL DEFAULT 0);
+CREATE UNIQUE INDEX model_job_id ON model_job(player, id);
+CREATE INDEX model_job_time ON model_job(at DESC, n DESC);
+CREATE INDEX model_job_player ON model_job(player, at DESC, n DESC);
+CREATE INDEX model_job_event ON model_job(event, at DESC, n DESC);
+CREATE INDEX model_job_board ON model_job(event, stage, ready_by, n);
+CREATE INDEX model_job_tag ON model_job(tag_number, at DESC) WHERE tag_number IS NOT NULL;
+CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;
+CREATE TABLE model_mark(player INTEGER NOT NULL, job BLOB NOT NULL, id BLOB NOT NULL, stage INTEGER NOT NULL, at INTEGER,
+  by TEXT NOT NULL, stamp INTEGER NOT NULL, after BLOB NOT NULL, PRIMARY KEY(player, job, id)) WITHOUT ROWID;
+CREATE TABLE model_event(book BLOB PRIMARY KEY, id BLOB NOT NULL, name TEXT NOT NULL, place TEXT NOT NULL, first_day TEXT NOT NULL,
+  last_day TEXT NOT NULL) WITHOUT ROWID;
+CREATE TABLE model_entry(book BLOB NOT NULL, id BLOB NOT NULL, family TEXT NOT NULL, given TEXT NOT NULL, native TEXT NOT NULL,
+  folded TEXT NOT NULL, country TEXT NOT NULL, birth_year INTEGER, seed INTEGER, via INTEGER NOT NULL, draw TEXT NOT NULL,
+  player BLOB, PRIMARY KEY(book, id)) WITHOUT ROWID;
+CREATE INDEX model_entry_name ON model_entry(book, folded);
+)sql";
+
+void bind_id(SQLite::Statement& statement, int index, ByteView id) {
+  bind_blob(statement, index, id);
+}
+template <class Tag>
+void bind_maybe(SQLite::Statement& statement, int index, const Id<Tag>& id) {
+  if (id) bind_blob(statement, index, id.bytes);
+}
+void bind_maybe(SQLite::Statement& statement, int index, const std::optional<std::int64_t>& number) {
+  if (number) statement.bind(index, *number);
+}
+template <class Enum>
+int number_of(Enum value) {
+  return static_cast<int>(value);
+}
+
+/// The surrogate number of a player's book; makes the row if this is the first that is heard of it.
+std::int64_t player_number(Connection& db, const BookId& book) {
+  SQLite::Statement& find = db.statement("SELECT n FROM model_player WHERE book=?");
+  bind_id(find, 1, book.bytes);
+  if (find.executeStep()) return find.getColumn(0).getInt64();
+  SQLite::Statement& add = db.statement("INSERT INTO model_player(book) VALUES(?)");
+  bind_id(add, 1, book.bytes);
+  add.exec();
+  return db.raw().getLastInsertRowid();
+}
+
+void set_words(Connection& db, std::int64_t player, const std::string& words) {
+  SQLite::Statement& remove = db.statement("DELETE FROM model_name WHERE rowid=?");
+  remove.bind(1, player);
+  remove.exec();
+  if (words.empty()) return;
+  SQLite::Statement& add = db.statement("INSERT INTO model_name(rowid, words) VALUES(?, ?)");
+  add.bind(1, player);
+  add.bindNoCopy(2, words);
+  add.exec();
+}
+
+void apply_person(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  const bool here = exists(state);
+  {
+    // A book has one person; if two devices made one each, the first made stands on the screens.
+    SQLite::Statement& held = db.statement("SELECT person FROM model_player WHERE n=?");
+    held.bind(1, player);
+    if (held.executeStep() && !held.getColumn(0).isNull()) {
+      const auto id = EntityId::from_bytes(blob_of(held, 0));
+      if (id && (*id < state.id || (!here && *id != state.id))) return;
+    } else if (!here) {
+      return;
+    }
+  }
+  const auto person = from_state<Person>(state);
+  const std::string words = search_words(person.family_name, person.given_name, person.native_name);
+  SQLite::Statement& set = db.statement(
+      "UPDATE model_player SET person=?, family=?, given=?, native=?, folded=?, country=?, birth_year=?, "
+      "hand=?, tour_number=?, "
+      "consent=? WHERE n=?");
+  if (here) bind_id(set, 1, state.id.bytes);
+  set.bind(2, person.family_name);
+  set.bind(3, person.given_name);
+  set.bind(4, person.native_name);
+  set.bind(5, search_fold(person.family_name + " " + person.given_name));
+  set.bind(6, person.country);
+  bind_maybe(set, 7, person.birth_year);
+  set.bind(8, number_of(person.hand));
+  set.bind(9, person.tour_number);
+  set.bind(10, number_of(person.consent));
+  set.bind(11, player);
+  set.exec();
+  set_words(db, player, words);
+}
+
+void apply_racket(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  if (!exists(state)) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_racket WHERE player=? AND id=?");
+    remove.bind(1, player);
+    bind_id(remove, 2, state.id.bytes);
+    remove.exec();
+    return;
+  }
+  const auto racket = from_state<Racket>(state);
+  SQLite::Statement& set =
+      db.statement("INSERT OR REPLACE INTO model_racket(player, id, label, maker, model) VALUES(?,?,?,?,?)");
+  set.bind(1, player);
+  bind_id(set, 2, state.id.bytes);
+  set.bind(3, racket.label);
+  set.bind(4, racket.maker);
+  set.bind(5, racket.model);
+  set.exec();
+}
+
+/// What the list of players shows of the newest job.
+void refresh_last(Connection& db, std::int64_t player) {
+  SQLite::Statement& last = db.statement(
+      "SELECT j.at, coalesce(d.event_name, '') FROM model_job j LEFT JOIN model_drop_off d ON "
+      "d.player=j.player AND "
+      "d.id=j.drop_off WHERE j.player=? ORDER BY j.at DESC, j.n DESC LIMIT 1");
+  last.bind(1, player);
+  const bool any = last.executeStep();
+  SQLite::Statement& set = db.statement(
+      "UPDATE model_player SET last_at=?1, last_event=?2 WHERE n=?3 AND (last_at<>?1 OR last_event<>?2)");
+  set.bind(1, any ? last.getColumn(0).getInt64() : std::int64_t{0});
+  set.bind(2, any ? last.getColumn(1).getString() : std::string());
+  set.bind(3, player);
+  set.exec();
+}
+
+void apply_drop_off(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  if (!exists(state)) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_drop_off WHERE player=? AND id=?");
+    remove.bind(1, player);
+    bind_id(remove, 2, state.id.bytes);
+    remove.exec();
+  } else {
+    const auto drop_off = from_state<DropOff>(state);
+    SQLite::Statement& set = db.statement(
+        "INSERT OR REPLACE INTO model_drop_off(player, id, event, event_name, at, confirmed) "
+        "VALUES(?,?,?,?,?,?)");
+    set.bind(1, player);
+    bind_id(set, 2, state.id.bytes);
+    bind_maybe(set, 3, drop_off.event);
+    set.bind(4, drop_off.event_name);
+    set.bind(5, drop_off.at.value_or(0));
+    set.bind(6, drop_off.confirmed_text.empty() ? 0 : 1);
+    set.exec();
+  }
+  refresh_last(db, player);
+}
+
+/// The stage of a job from all its marks, into its row if it has one.
+void refresh_stage(Connection& db, std::int64_t player, const EntityId& job) {
+  SQLite::Statement& query =
+      db.statement("SELECT id, stage, at, by, stamp, after FROM model_mark WHERE player=? AND job=?");
+  query.bind(1, player);
+  bind_id(query, 2, job.bytes);
+  std::vector<PlacedMark> marks;
+  while (query.executeStep()) {
+    PlacedMark placed;
+    placed.id = EntityId::from_bytes(blob_of(query, 0)).value_or(EntityId{});
+    placed.mark.stage = static_cast<Stage>(query.getColumn(1).getInt());
+    if (!query.getColumn(2).isNull()) placed.mark.at = query.getColumn(2).getInt64();
+    placed.mark.by = query.getColumn(3).getString();
+    placed.stamp.raw = static_cast<std::uint64_t>(query.getColumn(4).getInt64());
+    const auto after = blob_of(query, 5);
+    placed.mark.after.assign(after.begin(), after.end());
+    marks.push_back(std::move(placed));
+  }
+  const StageNow now = stage_now(marks);
+  const Bytes newest = join_ids(now.newest);
+  SQLite::Statement& set = db.statement(
+      "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=? WHERE player=? "
+      "AND id=?");
+  set.bind(1, number_of(now.stage));
+  bind_maybe(set, 2, now.at);
+  set.bind(3, now.by);
+  set.bind(4, static_cast<std::int64_t>(now.stamp.raw));
+  bind_blob(set, 5, newest);
+  set.bind(6, now.clash ? 1 : 0);
+  set.bind(7, player);
+  bind_id(set, 8, job.bytes);
+  set.exec();
+}
+
+void bind_tension(SQLite::Statement& statement, int index, const std::optional<Quantity>& tension) {
+  statement.bind(index, tension ? tension->amount.text() : std::string());
+  statement.bind(index + 1, tension ? number_of(tension->unit) : 0);
+}
+
+void apply_job(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  if (!exists(state)) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_job WHERE player=? AND id=?");
+    remove.bind(1, player);
+    bind_id(remove, 2, state.id.bytes);
+    remove.exec();
+    refresh_last(db, player);
+    return;
+  }
+  const auto job = from_state<Job>(state);
+  SQLite::Statement& set = db.statement(
+      "INSERT INTO model_job(player, id, drop_off, racket, event, at, ready_by, rush, ord, tag_number, "
+      "mains_string, mains_amount, "
+      "mains_unit, crosses_string, crosses_amount, crosses_unit) VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?) "
+      "ON CONFLICT(player, id) DO UPDATE SET drop_off=excluded.drop_off, racket=excluded.racket, "
+      "event=excluded.event, "
+      "at=excluded.at, ready_by=excluded.ready_by, rush=excluded.rush, ord=excluded.ord, "
+      "tag_number=excluded.tag_number, "
+      "mains_string=excluded.mains_string, mains_amount=excluded.mains_amount, "
+      "mains_unit=excluded.mains_unit, "
+      "crosses_string=excluded.crosses_string, crosses_amount=excluded.crosses_amount, "
+      "crosses_unit=excluded.crosses_unit");
+  set.bind(1, player);
+  bind_id(set, 2, state.id.bytes);
+  bind_maybe(set, 3, job.drop_off);
+  bind_maybe(set, 4, job.racket);
+  bind_maybe(set, 5, job.event);
+  set.bind(6, job.at.value_or(0));
+  set.bind(7, job.ready_by.value_or(kNoTime));
+  set.bind(8, number_of(job.rush));
+  set.bind(9, job.order.value_or(0));
+  bind_maybe(set, 10, job.tag_number);
+  set.bind(11, job.mains_string);
+  bind_tension(set, 12, job.mains_tension);
+  set.bind(14, job.crosses_string);
+  bind_tension(set, 15, job.crosses_tension);
+  set.exec();
+  refresh_stage(db, player, state.id);
+  refresh_last(db, player);
+}
+
+/// The usual step: a mark that goes on from exactly what the job's row shows. False if it is anything else.
+bool step_on(Connection& db, std::int64_t player, const PlacedMark& placed) {
+  SQLite::Statement& set = db.statement(
+      "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=0 "
+      "WHERE player=? AND id=? AND newest=? AND stage_stamp<?4");
+  set.bind(1, number_of(placed.mark.stage));
+  bind_maybe(set, 2, placed.mark.at);
+  set.bind(3, placed.mark.by);
+  set.bind(4, static_cast<std::int64_t>(placed.stamp.raw));
+  bind_id(set, 5, placed.id.bytes);
+  set.bind(6, player);
+  bind_id(set, 7, placed.mark.job.bytes);
+  bind_blob(set, 8, placed.mark.after);
+  return set.exec() > 0;
+}
+
+void apply_mark(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  const auto placed = placed_mark(state);
+  if (!placed) {
+    // The job is not known from a cleared mark; a player's marks are few.
+    SQLite::Statement& find = db.statement("SELECT job FROM model_mark WHERE player=? AND id=?");
+    find.bind(1, player);
+    bind_id(find, 2, state.id.bytes);
+    if (!find.executeStep()) return;
+    const EntityId job = EntityId::from_bytes(blob_of(find, 0)).value_or(EntityId{});
+    find.reset();
+    SQLite::Statement& remove = db.statement("DELETE FROM model_mark WHERE player=? AND job=? AND id=?");
+    remove.bind(1, player);
+    bind_id(remove, 2, job.bytes);
+    bind_id(remove, 3, state.id.bytes);
+    remove.exec();
+    refresh_stage(db, player, job);
+    return;
+  }
+  SQLite::Statement& set = db.statement(
+      "INSERT OR REPLACE INTO model_mark(player, job, id, stage, at, by, stamp, after) "
+      "VALUES(?,?,?,?,?,?,?,?)");
+  set.bind(1, player);
+  bind_id(set, 2, placed->mark.job.bytes);
+  bind_id(set, 3, placed->id.bytes);
+  set.bind(4, number_of(placed->mark.stage));
+  bind_maybe(set, 5, placed->mark.at);
+  set.bind(6, placed->mark.by);
+  set.bind(7, static_cast<std::int64_t>(placed->stamp.raw));
+  bind_blob(set, 8, placed->mark.after);
+  set.exec();
+  if (!step_on(db, player, *placed)) refresh_stage(db, player, placed->mark.job);
+}
+
+void apply_event(Connection& db, const EntityState& state) {
+  if (!exists(state)) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_event WHERE book=? AND id=?");
+    bind_id(remove, 1, state.book.bytes);
+    bind_id(remove, 2, state.id.bytes);
+    remove.exec();
+    return;
+  }
+  const auto event = from_state<EventInfo>(state);
+  // One event a book; the first made stands.
+  SQLite::Statement& set = db.statement(
+      "INSERT INTO model_event(book, id, name, place, first_day, last_day) VALUES(?1,?2,?3,?4,?5,?6) ON "
+      "CONFLICT(book) DO UPDATE "
+      "SET id=?2, name=?3, place=?4, first_day=?5, last_day=?6 WHERE id>=?2");
+  bind_id(set, 1, state.book.bytes);
+  bind_id(set, 2, state.id.bytes);
+  set.bind(3, event.name);
+  set.bind(4, event.place);
+  set.bind(5, event.first_day);
+  set.bind(6, event.last_day);
+  set.exec();
+}
+
+void apply_entry(Connection& db, const EntityState& state) {
+  if (!exists(state)) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_entry WHERE book=? AND id=?");
+    bind_id(remove, 1, state.book.bytes);
+    bind_id(remove, 2, state.id.bytes);
+    remove.exec();
+    return;
+  }
+  const auto item = from_state<EntryListItem>(state);
+  SQLite::Statement& set = db.statement(
+      "INSERT OR REPLACE INTO model_entry(book, id, family, given, native, folded, country, birth_year, "
+      "seed, via, draw, player) "
+      "VALUES(?,?,?,?,?,?,?,?,?,?,?,?)");
+  bind_id(set, 1, state.book.bytes);
+  bind_id(set, 2, state.id.bytes);
+  set.bind(3, item.family_name);
+  set.bind(4, item.given_name);
+  set.bind(5, item.native_name);
+  set.bind(6, search_fold(item.family_name + " " + item.given_name));
+  set.bind(7, item.country);
+  bind_maybe(set, 8, item.birth_year);
+  bind_maybe(set, 9, item.seed);
+  set.bind(10, number_of(item.via));
+  set.bind(11, item.draw);
+  bind_maybe(set, 12, item.player);
+  set.exec();
+}
+
+}  // namespace
+
+void ModelTables::create(Connection& db) {
+  for (const char* table : kTables) db.raw().exec(std::string("DROP TABLE IF EXISTS ") + table);
+  db.raw().exec(kCreate);
+}
+
+void ModelTables::apply(Connection& db, const EntityState& state) {
+  if (state.kind == kStageMark)
+    apply_mark(db, state);
+  else if (state.kind == kJob)
+    apply_job(db, state);
+  else if (state.kind == kPerson)
+    apply_person(db, state);
+  else if (state.kind == kRacket)
+    apply_racket(db, state);
+  else if (state.kind == kDropOff)
+    apply_drop_off(db, state);
+  else if (state.kind == kEntryListItem)
+    apply_entry(db, state);
+  else if (state.kind == kEvent)
+    apply_event(db, state);
+}
+
+void ModelTables::forget(Connection& db, const BookId& book) {
+  for (const char* sql : {"DELETE FROM model_event WHERE book=?", "DELETE FROM model_entry WHERE book=?"}) {
+    SQLite::Statement& remove = db.statement(sql);
+    bind_id(remove, 1, book.bytes);
+    remove.exec();
+  }
+  SQLite::Statement& find = db.statement("SELECT n FROM model_player WHERE book=?");
+  bind_id(find, 1, book.bytes);
+  if (!find.executeStep()) return;
+  const std::int64_t player = find.getColumn(0).getInt64();
+  find.reset();
+  set_words(db, player, {});
+  for (const char* sql : {"DELETE FROM model_racket WHERE player=?",
+                          "DELETE FROM model_drop_off WHERE player=?", "DELETE FROM model_job WHERE player=?",
+                          "DELETE FROM model_mark WHERE player=?", "DELETE FROM model_player WHERE n=?"}) {
+    SQLite::Statement& remove = db.statement(sql);
+    remove.bind(1, player);
+    remove.exec();
+  }
+  // A deleted row of a full-text index leaves its terms behind until its segments are merged.
+  db.raw().exec("INSERT INTO model_name(model_name) VALUES('optimize')");
+}
+
+std::string search_words(std::string_view family, std::string_view given, std::string_view native) {
+  std::string words;
+  for (const std::string_view part : {family, given, native}) {
+    if (part.empty()) continue;
+    const std::string folded = search_fold(part);
+    const std::string latin = search_fold(to_latin(part));
+    words += folded + ' ';
+    if (latin != folded) words += latin + ' ';
+  }
+  if (!words.empty()) words.pop_back();
+  return words;
+}
+
+}  // namespace weavelog
