@@ -37,6 +37,8 @@ std::optional<Quantity> tension_at(SQLite::Statement& row, int column) {
   return Quantity{*parsed, choice_at<Unit>(row, column + 1)};
 }
 
+constexpr std::size_t kMaxTyped = 200;  // bytes
+
 constexpr std::string_view kPlayerColumns =
     "p.book, p.person, p.family, p.given, p.native, p.country, p.birth_year, p.hand, p.tour_number, "
     "p.consent, p.last_event, "
@@ -127,21 +129,6 @@ std::int64_t number_of_query(const Ledger& ledger, const char* sql, const std::o
   return number;
 }
 
-std::vector<std::string> words_of(std::string_view folded) {
-  std::vector<std::string> words;
-  std::string word;
-  for (const char c : folded) {
-    if (c == ' ') {
-      if (!word.empty()) words.push_back(std::move(word));
-      word.clear();
-    } else {
-      word += c;
-    }
-  }
-  if (!word.empty()) words.push_back(std::move(word));
-  return words;
-}
-
 /// FTS5's own string syntax: in double quotes, a quote doubled.
 std::string prefix_term(std::string_view word) {
   std::string out = "\"";
@@ -152,19 +139,10 @@ std::string prefix_term(std::string_view word) {
   return out + "\"*";
 }
 
-/// Every word as typed, or every word as it sounds in Latin letters. Empty if nothing was typed that a name
-/// could hold.
-std::string match_expression(std::string_view typed) {
+/// Every word of a search key begins a word of the name. Empty if nothing was typed that a name could hold.
+std::string match_expression(std::string_view key) {
   std::string all;
-  const std::string folded = search_fold(typed);
-  const std::string latin = search_fold(to_latin(typed));
-  for (const std::string& form : {folded, latin}) {
-    if (&form != &folded && latin == folded) break;
-    std::string one;
-    for (const std::string& word : words_of(form)) one += (one.empty() ? "" : " AND ") + prefix_term(word);
-    if (one.empty()) continue;
-    all += (all.empty() ? "(" : " OR (") + one + ")";
-  }
+  for (const std::string_view word : words_of(key)) all += (all.empty() ? "" : " AND ") + prefix_term(word);
   return all;
 }
 
@@ -172,9 +150,11 @@ std::string match_expression(std::string_view typed) {
 
 std::vector<PlayerRow> find_players(const Ledger& ledger, std::string_view typed, std::size_t limit) {
   std::vector<PlayerRow> rows;
-  const std::string match = match_expression(typed);
+  // A name has a handful of words; more would only cost time.
+  const std::string key = search_key(typed.substr(0, kMaxTyped));
+  const std::string match = match_expression(key);
   const bool blank = match.empty();
-  if (blank && typed.find_first_not_of(' ') != std::string_view::npos) return rows;
+  if (blank && !is_blank(typed)) return rows;
   const std::string columns(kPlayerColumns);
   ledger.read([&](Connection& db) {
     if (blank) {
@@ -186,8 +166,7 @@ std::vector<PlayerRow> find_players(const Ledger& ledger, std::string_view typed
       while (query.executeStep()) rows.push_back(player_row(query));
       return;
     }
-    const auto words = words_of(search_fold(typed));
-    const std::string first = words.empty() ? std::string() : words.front();
+    const std::string first(words_of(key).front());
     // Only the ordering columns are sorted; the rest of a row is fetched for those that are shown.
     SQLite::Statement& query = db.statement(
         ("SELECT " + columns +
@@ -329,7 +308,9 @@ std::optional<JobKey> job_key_at(const Ledger& ledger, std::optional<BookId> eve
 }
 
 std::int64_t highest_tag(const Ledger& ledger, const BookId& event) {
-  return number_of_query(ledger, "SELECT coalesce(max(tag_number), 0) FROM model_job WHERE event=?", event);
+  return number_of_query(
+      ledger, "SELECT coalesce(max(tag_number), 0) FROM model_job WHERE event=? AND tag_number IS NOT NULL",
+      event);
 }
 
 std::vector<EventRow> all_events(const Ledger& ledger) {

@@ -41,6 +41,7 @@ CREATE INDEX model_job_time ON model_job(at DESC, n DESC);
 CREATE INDEX model_job_player ON model_job(player, at DESC, n DESC);
 CREATE INDEX model_job_event ON model_job(event, at DESC, n DESC);
 CREATE INDEX model_job_board ON model_job(event, stage, ready_by, n);
+CREATE INDEX model_job_event_tag ON model_job(event, tag_number) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_tag ON model_job(tag_number, at DESC) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;
 CREATE TABLE model_mark(player INTEGER NOT NULL, job BLOB NOT NULL, id BLOB NOT NULL, stage INTEGER NOT NULL, at INTEGER,
@@ -114,7 +115,7 @@ void apply_person(Connection& db, const EntityState& state) {
   set.bind(2, person.family_name);
   set.bind(3, person.given_name);
   set.bind(4, person.native_name);
-  set.bind(5, search_fold(person.family_name + " " + person.given_name));
+  set.bind(5, search_key(person.family_name + " " + person.given_name));
   set.bind(6, person.country);
   bind_maybe(set, 7, person.birth_year);
   set.bind(8, number_of(person.hand));
@@ -356,7 +357,7 @@ void apply_entry(Connection& db, const EntityState& state) {
   set.bind(3, item.family_name);
   set.bind(4, item.given_name);
   set.bind(5, item.native_name);
-  set.bind(6, search_fold(item.family_name + " " + item.given_name));
+  set.bind(6, search_key(item.family_name + " " + item.given_name));
   set.bind(7, item.country);
   bind_maybe(set, 8, item.birth_year);
   bind_maybe(set, 9, item.seed);
@@ -414,16 +415,9 @@ void ModelTables::forget(Connection& db, const BookId& book) {
 }
 
 std::string search_words(std::string_view family, std::string_view given, std::string_view native) {
-  std::string words;
-  for (const std::string_view part : {family, given, native}) {
-    if (part.empty()) continue;
-    const std::string folded = search_fold(part);
-    const std::string latin = search_fold(to_latin(part));
-    words += folded + ' ';
-    if (latin != folded) words += latin + ' ';
-  }
-  if (!words.empty()) words.pop_back();
-  return words;
+  std::string name;
+  for (const std::string_view part : {family, given, native}) name.append(part).append(" ");
+  return search_key(name);
 }
 
 }  // namespace weavelog

@@ -21,7 +21,7 @@ class ModelTables final : public Projection {
 /// "No time said" in the tables, so that an order by time puts it last and an index can serve it.
 inline constexpr std::int64_t kNoTime = 0x7fff'ffff'ffff'ffff;
 
-/// The folded words under which a name is found: as written, and in Latin letters; separated by spaces.
+/// The folded words (core/base/text.h) under which a name is found, separated by spaces.
 [[nodiscard]] std::string search_words(std::string_view family, std::string_view given,
                                        std::string_view native);
 
