@@ -1,6 +1,7 @@
 #include "core/people/match.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <string_view>
 #include <unordered_map>
@@ -50,19 +51,25 @@ Prepared prepared(const PersonFacts& facts) {
           facts.birth_year, facts.hand, search_key(facts.tour_number)};
 }
 
-/// A slip or two: one edit in four to seven letters, two in longer words.
+/// How many slips leave a word recognisable.
+std::size_t slips_allowed(std::size_t length) {
+  return length < 4 ? 0 : length < 8 ? 1 : 2;
+}
+
 bool nearly_spelled(std::string_view a, std::string_view b) {
   a = a.substr(0, kMaxCompared);
   b = b.substr(0, kMaxCompared);
   const std::size_t shorter = std::min(a.size(), b.size());
-  const std::size_t longer = std::max(a.size(), b.size());
-  const std::size_t edits = shorter < 4 ? 0 : shorter < 8 ? 1 : 2;
-  if (edits == 0 || longer - shorter > edits) return a == b;
-  return jaro_winkler(a, b) >= 0.8 && damerau_levenshtein(a, b) <= edits;
+  const std::size_t slips = slips_allowed(shorter);
+  if (slips == 0 || std::max(a.size(), b.size()) - shorter > slips) return a == b;
+  return jaro_winkler(a, b) >= 0.8 && damerau_levenshtein(a, b) <= slips;
 }
 
 bool near_words(const NameWord& a, const NameWord& b) {
-  return a.text == b.text || (a.sound == b.sound && a.sound.size() >= 2) || nearly_spelled(a.text, b.text);
+  if (a.text == b.text || (a.sound == b.sound && a.sound.size() >= 2)) return true;
+  const auto changed = static_cast<std::size_t>(std::popcount(a.letters ^ b.letters));
+  return changed <= 2 * slips_allowed(std::min(a.text.size(), b.text.size())) &&
+         nearly_spelled(a.text, b.text);
 }
 
 bool is_initial_of(const NameWord& a, const NameWord& b) {

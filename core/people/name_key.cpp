@@ -20,12 +20,18 @@ bool is_particle(std::string_view word) {
   return std::find(kParticles.begin(), kParticles.end(), word) != kParticles.end();
 }
 
+NameWord name_word(std::string_view word) {
+  NameWord out{std::string(word), sound_of(word)};
+  for (const char c : word) out.letters |= 1U << (static_cast<unsigned char>(c) & 31);
+  return out;
+}
+
 std::vector<NameWord> words_without_particles(std::string_view key) {
   std::vector<NameWord> out;
   for (const auto word : words_of(key))
-    if (!is_particle(word)) out.push_back({std::string(word), sound_of(word)});
+    if (!is_particle(word)) out.push_back(name_word(word));
   if (out.empty())
-    for (const auto word : words_of(key)) out.push_back({std::string(word), sound_of(word)});
+    for (const auto word : words_of(key)) out.push_back(name_word(word));
   return out;
 }
 

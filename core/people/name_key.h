@@ -2,6 +2,7 @@
 // A name made comparable: folded words without order, particles aside, with a rough sound of each, in every
 // script given.
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +12,8 @@ namespace weavelog {
 /// One word of a folded name.
 struct NameWord {
   std::string text;
-  std::string sound;  ///< see sound_of()
+  std::string sound;          ///< see sound_of()
+  std::uint32_t letters = 0;  ///< which letters occur: one edit changes at most two of these bits
   bool operator==(const NameWord&) const = default;
 };
 
