@@ -32,6 +32,7 @@ AppCase {
         { key: "players", text: "Players", icon: "players" }, { key: "questions", text: "Questions", icon: "question", waiting: 2 },
         { key: "exchange", text: "Exchange", icon: "exchange" }] } }
     Component { id: listRow; ListRow { width: 400; text: "Mirela"; detail: "3 rackets"; endText: "14:30" } }
+    Component { id: sideBySide; SideBySide { width: 600; Repeater { model: 4; FigureStepper { width: parent.columnWidth; label: "Mains" } } } }
     SignalSpy { id: spy }
 
     function make(component, values) {
@@ -359,6 +360,17 @@ AppCase {
         const row = Walker.interactive(overlay).find(item => item.text === "Exchange");
         mouseClick(row);
         compare(spy.signalArguments[1][0], "exchange");
+    }
+
+    function test_side_by_side_follows_its_width() {
+        const made = make(sideBySide);
+        compare(made.columns, 2);
+        compare(made.children[1].y, 0);
+        made.width = 400;
+        compare(made.columns, 1);
+        tryVerify(() => made.children[1].y > 0 && made.children[1].x === 0);
+        made.width = 600;
+        tryVerify(() => made.children[1].y === 0 && made.children[1].x > 250);
     }
 
     function test_row_says_its_detail() {

@@ -1,10 +1,8 @@
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
-import Weavelog.Theme
 
 Card {
-    id: card
     title: "Entries"
 
     SearchEntry { Layout.fillWidth: true; name: "Find a player" }
@@ -12,13 +10,11 @@ Card {
     TextEntry { Layout.fillWidth: true; label: "Stencil mark"; hint: "As it is painted on the strings"; placeholder: "None" }
     TextEntry { Layout.fillWidth: true; label: "Bag tag"; text: "A-17"; error: "This tag is on another racket" }
     TextEntry { Layout.fillWidth: true; label: "Name"; text: "محمد العربي"; enabled: false }
-    GridLayout {
+    SideBySide {
         Layout.fillWidth: true
-        columns: card.width < 520 ? 1 : 2
-        columnSpacing: Theme.gap
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Mains"; unit: "kg"; value: "24.5"; least: "5"; most: "45"; onEdited: figure => value = figure }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Crosses"; unit: "lb"; value: "52"; step: "1"; least: "10"; most: "100"; enabled: false; onEdited: figure => value = figure }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Pre-stretch"; unit: "%"; value: ""; step: "1"; most: "20"; hint: "Nothing is no pre-stretch"; onEdited: figure => value = figure }
-        FigureStepper { Layout.fillWidth: true; Layout.preferredWidth: 1; label: "Tension"; unit: "kg"; value: "55"; least: "5"; most: "45"; error: "55 kg is beyond any frame; were pounds meant?"; onEdited: figure => value = figure }
+        FigureStepper { width: parent.columnWidth; label: "Mains"; unit: "kg"; value: "24.5"; least: "5"; most: "45"; onEdited: figure => value = figure }
+        FigureStepper { width: parent.columnWidth; label: "Crosses"; unit: "lb"; value: "52"; step: "1"; least: "10"; most: "100"; enabled: false; onEdited: figure => value = figure }
+        FigureStepper { width: parent.columnWidth; label: "Pre-stretch"; unit: "%"; value: ""; step: "1"; most: "20"; hint: "Nothing is no pre-stretch"; onEdited: figure => value = figure }
+        FigureStepper { width: parent.columnWidth; label: "Tension"; unit: "kg"; value: "55"; least: "5"; most: "45"; error: "55 kg is beyond any frame; were pounds meant?"; onEdited: figure => value = figure }
     }
 }

@@ -103,19 +103,19 @@ Basic.Popup {
                         meaning: Words.Strong
                         text: qsTr("There are changes that are not kept yet.")
                     }
-                    GridLayout {
-                        columns: sheet.narrow ? 1 : 2
-                        columnSpacing: Theme.gap
+                    SideBySide {
+                        Layout.fillWidth: true
+                        least: 220
                         ActionButton {
                             id: keepButton
                             objectName: "keep"
-                            Layout.fillWidth: true
+                            width: parent.columnWidth
                             text: qsTr("Go on with them")
                             onClicked: sheet.asking = false
                         }
                         ActionButton {
                             objectName: "discard"
-                            Layout.fillWidth: true
+                            width: parent.columnWidth
                             kind: ActionButton.Danger
                             text: qsTr("Throw them away")
                             onClicked: {
