@@ -30,6 +30,12 @@ void grabAndLeave(QQuickWindow* window, const QString& file) {
   });
 }
 
+// Without this, Qt ends the program with an abort where there is nothing to draw on.
+bool hasDisplay() {
+  return !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+}
+
 }  // namespace
 
 int main(int argc, char* argv[]) {
@@ -41,6 +47,14 @@ int main(int argc, char* argv[]) {
     return end->code;
   }
   const auto& arguments = std::get<Arguments>(parsed);
+
+  if (!hasDisplay()) {
+    std::fputs(
+        "weavelog: there is no display here (neither DISPLAY nor WAYLAND_DISPLAY is set); "
+        "to save pictures without one, set QT_QPA_PLATFORM=offscreen and use --grab\n",
+        stderr);
+    return 1;
+  }
 
   QGuiApplication::setOrganizationName(QStringLiteral("weavelog"));
   QGuiApplication::setApplicationName(QStringLiteral("weavelog"));

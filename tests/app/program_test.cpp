@@ -14,10 +14,11 @@ struct Outcome {
   QString err;
 };
 
-Outcome run(const QStringList& arguments, const QString& home) {
+Outcome run(const QStringList& arguments, const QString& home, bool display = true) {
   QProcess process;
   auto environment = QProcessEnvironment::systemEnvironment();
-  environment.insert("QT_QPA_PLATFORM", "offscreen");
+  for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) environment.remove(name);
+  if (display) environment.insert("QT_QPA_PLATFORM", "offscreen");
   environment.insert("QT_QUICK_BACKEND", "software");
   environment.insert("XDG_CONFIG_HOME", home);
   environment.insert("XDG_RUNTIME_DIR", home);
@@ -67,6 +68,14 @@ TEST_CASE("a wrong argument is one line on standard error and code 2") {
   }
 }
 
+TEST_CASE("where there is no display, one line says so and what to do") {
+  const QTemporaryDir home;
+  const auto outcome = run({}, home.path(), false);
+  CHECK(outcome.code == 1);
+  CHECK(outcome.err.count('\n') == 1);
+  CHECK(outcome.err.contains("--grab"));
+}
+
 TEST_CASE("every place is grabbed at its size without a warning, on a tablet and on a phone") {
   const QTemporaryDir home;
   for (const char* place : {"desk", "room", "bench", "players", "questions", "exchange", "settings"}) {
@@ -93,11 +102,18 @@ TEST_CASE("light and dark are told apart, and each language opens") {
   REQUIRE(run({"--theme", "dark", "--grab", dark}, home.path()).code == 0);
   CHECK(QImage(light).pixelColor(1000, 10).lightness() > 200);
   CHECK(QImage(dark).pixelColor(1000, 10).lightness() < 40);
+  QList<QImage> pictures;
   for (const char* language : {"en", "fr", "es", "de"}) {
     CAPTURE(language);
-    const auto outcome = run({"--language", language, "--grab", home.filePath("page.png")}, home.path());
+    const QString file = home.filePath("page.png");
+    const auto outcome =
+        run({"--language", language, "--place", "settings", "--grab", file, "--theme", "light"}, home.path());
     CHECK(outcome.code == 0);
     CHECK(outcome.err.toStdString().empty());
+    // The heading alone differs in every language.
+    const QImage heading = QImage(file).copy(112, 0, 1000, 100);
+    CHECK_FALSE(pictures.contains(heading));
+    pictures.append(heading);
   }
 }
 

@@ -11,7 +11,7 @@ Item {
     property alias font: words.font
 
     implicitWidth: Math.ceil(measure.implicitWidth) + row.iconRoom
-    implicitHeight: words.implicitHeight
+    implicitHeight: Theme.mainTouch - 2 * Theme.tight
 
     // How wide the text would like to be, whatever it is given.
     Text {
@@ -43,10 +43,13 @@ Item {
             text: face.text
             textFormat: Text.PlainText
             color: face.colour
-            wrapMode: Text.Wrap
-            maximumLineCount: 2
-            elide: Text.ElideRight
+            height: face.implicitHeight
+            wrapMode: Text.WordWrap
+            // What does not fit on two lines is written smaller rather than broken or cut.
+            fontSizeMode: Text.Fit
+            minimumPixelSize: 12
             horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
             Accessible.ignored: true
         }
     }

@@ -27,6 +27,9 @@ Basic.TextField {
         text = Figures.shown(value, language);
     }
 
+    // Figures are read from left to right in every script.
+    LayoutMirroring.enabled: false
+    LayoutMirroring.childrenInherit: true
     horizontalAlignment: TextInput.AlignHCenter
     verticalAlignment: TextInput.AlignVCenter
     leftPadding: Theme.tight

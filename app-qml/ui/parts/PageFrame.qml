@@ -73,6 +73,7 @@ FocusScope {
                 id: body
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                Layout.maximumHeight: Infinity
                 spacing: Theme.room
             }
         }

@@ -47,7 +47,7 @@ ColumnLayout {
                 id: fill
                 height: parent.height
                 radius: 6
-                width: bar.indeterminate ? parent.width * 0.3 : parent.width * bar.visualPosition
+                width: bar.indeterminate ? parent.width * 0.3 : parent.width * bar.position
                 x: bar.mirrored && !bar.indeterminate ? parent.width - width : 0
                 color: Theme.colour.action
 

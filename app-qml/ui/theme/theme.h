@@ -4,6 +4,8 @@
 #include <QFont>
 #include <QObject>
 
+#include <algorithm>
+
 #include "app-qml/ui/theme/colours.h"
 
 class QQmlEngine;
@@ -45,7 +47,7 @@ class Theme : public QObject {
   Q_PROPERTY(int radius MEMBER radius CONSTANT)
   // The least a finger is offered, and what a main action offers.
   Q_PROPERTY(int touch MEMBER touch CONSTANT)
-  Q_PROPERTY(int mainTouch MEMBER mainTouch CONSTANT)
+  Q_PROPERTY(int mainTouch READ mainTouch NOTIFY textScaleChanged)
   Q_PROPERTY(int phoneWidth MEMBER phoneWidth CONSTANT)
 
  public:
@@ -66,6 +68,8 @@ class Theme : public QObject {
   void setRightToLeft(bool rightToLeft);
   [[nodiscard]] const Colours& colour() const { return dark_ ? darkColours() : lightColours(); }
   [[nodiscard]] TypeSizes type() const;
+  // Two lines of a button fit, whatever the text scale, so that no button changes its height with its words.
+  [[nodiscard]] int mainTouch() const { return std::max(60, static_cast<int>(60 * textScale_)); }
 
  signals:
   void darkChanged();
@@ -80,7 +84,6 @@ class Theme : public QObject {
   const int page = 28;
   const int radius = 6;
   const int touch = 48;
-  const int mainTouch = 56;
   // Below this width the places are a bar at the bottom and sheets take the whole width.
   const int phoneWidth = 720;
   bool dark_ = false;
