@@ -1,0 +1,203 @@
+#include "sync/net/host.h"
+
+#include <openssl/ssl.h>
+#include <spdlog/spdlog.h>
+
+#include <atomic>
+#include <boost/asio/executor_work_guard.hpp>
+#include <boost/asio/ip/v6_only.hpp>
+#include <boost/asio/post.hpp>
+#include <boost/asio/steady_timer.hpp>
+#include <mutex>
+#include <thread>
+#include <unordered_set>
+
+#include "sync/net/io_thread.h"
+#include "sync/net/socket_pipe.h"
+
+namespace weavelog {
+namespace {
+
+namespace asio = boost::asio;
+using asio::ip::tcp;
+using Error = boost::system::error_code;
+
+constexpr std::chrono::milliseconds kAcceptPause{100};
+
+Outcome<std::shared_ptr<asio::ssl::context>> host_tls(const ServerCertificate& certificate) {
+  auto tls = std::make_shared<asio::ssl::context>(asio::ssl::context::tls_server);
+  SSL_CTX* const native = tls->native_handle();
+  SSL_CTX_set_min_proto_version(native, TLS1_3_VERSION);
+  // Nobody resumes: a guest that comes back does the whole handshake, which is what pins it. Saves memory
+  // too.
+  SSL_CTX_set_num_tickets(native, 0);
+  SSL_CTX_set_session_cache_mode(native, SSL_SESS_CACHE_OFF);
+  SSL_CTX_set_mode(native, SSL_MODE_RELEASE_BUFFERS);
+  Error error;
+  tls->use_certificate(asio::buffer(certificate.certificate_pem), asio::ssl::context::pem, error);
+  if (!error) tls->use_private_key(asio::buffer(certificate.key_pem), asio::ssl::context::pem, error);
+  if (error) {
+    return fail(FaultCode::untrusted, "the server's certificate can't be used (" + error.message() + ")", "",
+                "put the certificate file back from a backup");
+  }
+  return tls;
+}
+
+tl::unexpected<Fault> listen_fault(const Error& error, const tcp::endpoint& endpoint) {
+  const std::string where = Address{endpoint.address().to_string(), endpoint.port()}.text();
+  const std::string port = std::to_string(endpoint.port());
+  if (error == asio::error::address_in_use) {
+    return fail(FaultCode::locked, "port " + port + " is taken by another program", where,
+                "stop that program (is a second server running?) or choose another port");
+  }
+  if (error == asio::error::access_denied) {
+    return fail(FaultCode::refused, "port " + port + " may not be used", where, "choose a port from 1024 on");
+  }
+  if (error == boost::system::errc::address_not_available) {
+    return fail(FaultCode::bad_input, "this machine does not have the address", where,
+                "choose one of its own addresses, or 0.0.0.0 for all");
+  }
+  return fail(FaultCode::io, "can't listen (" + error.message() + ")", where, "check the network settings");
+}
+
+}  // namespace
+
+class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
+ public:
+  explicit Impl(std::size_t max_connections) : max_connections_(max_connections) {}
+
+  Outcome<> begin(WebHostOptions options, PipeHandlers handlers) {
+    Error error;
+    const auto address = asio::ip::make_address(options.address, error);
+    if (error) {
+      return fail(FaultCode::bad_input,
+                  "\"" + options.address.substr(0, 60) + "\" is no address of a machine", "address",
+                  "write an IPv4 or IPv6 address, or 0.0.0.0 for all");
+    }
+    auto tls = host_tls(options.certificate);
+    if (!tls) return fail(tls.error());
+    const tcp::endpoint endpoint(address, options.port);
+    acceptor_.open(endpoint.protocol(), error);
+    if (!error) acceptor_.set_option(asio::socket_base::reuse_address(true), error);
+    if (!error && address.is_v6()) acceptor_.set_option(asio::ip::v6_only(!address.is_unspecified()), error);
+    if (!error) acceptor_.bind(endpoint, error);
+    if (!error) acceptor_.listen(asio::socket_base::max_listen_connections, error);
+    if (error) return listen_fault(error, endpoint);
+    port_ = acceptor_.local_endpoint(error).port();
+
+    auto share = std::make_shared<PipeShare>();
+    share->io = io_;
+    share->tls = *tls;
+    share->worker = worker_;
+    share->limits = options.limits;
+    share->handlers = std::move(handlers);
+    share->health = std::move(options.health);
+    share->own_fingerprint = options.certificate.fingerprint;
+    share->gone = [weak = weak_from_this()](const std::shared_ptr<SocketPipe>& pipe, bool, const auto&) {
+      if (const auto self = weak.lock()) self->forget(pipe);
+    };
+    share_ = std::move(share);
+    accept_next();
+    thread_.emplace(io_);
+    return {};
+  }
+
+  void stop() {
+    if (!stopping_.exchange(true)) {
+      asio::post(*io_, [self = shared_from_this()] { self->end_all(); });
+    }
+    if (worker_->on_this_thread()) return;
+    const std::lock_guard lock(join_mutex_);
+    thread_.reset();
+    worker_->stop();
+  }
+
+  [[nodiscard]] std::uint16_t port() const { return port_; }
+  [[nodiscard]] const Fingerprint& fingerprint() const { return share_->own_fingerprint; }
+  [[nodiscard]] std::size_t connections() const { return connections_; }
+  bool post(std::function<void()> task) { return worker_->post(std::move(task)); }
+
+ private:
+  void accept_next() {
+    acceptor_.async_accept([self = shared_from_this()](Error error, tcp::socket socket) {
+      if (self->stopping_ || error == asio::error::operation_aborted) return;
+      if (error) {
+        // Out of descriptors or memory: the listener would report it again at once, and for ever.
+        spdlog::warn("can't take a connection: {}", error.message());
+        self->pause_.expires_after(kAcceptPause);
+        self->pause_.async_wait([self](Error cancelled) {
+          if (!cancelled && !self->stopping_) self->accept_next();
+        });
+        return;
+      }
+      // Over the limit the socket simply goes out of scope.
+      if (self->pipes_.size() < self->max_connections_) self->take(std::move(socket));
+      self->accept_next();
+    });
+  }
+
+  void take(tcp::socket socket) {
+    auto pipe = make_host_pipe(std::move(socket), share_);
+    pipes_.insert(pipe);
+    connections_ = pipes_.size();
+    pipe->start();
+  }
+
+  void forget(const std::shared_ptr<SocketPipe>& pipe) {
+    pipes_.erase(pipe);
+    connections_ = pipes_.size();
+  }
+
+  void end_all() {
+    Error ignored;
+    acceptor_.close(ignored);
+    pause_.cancel();
+    const auto pipes = pipes_;  // end() may take some out of the set
+    for (const auto& pipe : pipes) pipe->end();
+    thread_guard_.reset();
+  }
+
+  const std::shared_ptr<asio::io_context> io_ = std::make_shared<asio::io_context>(1);
+  const std::shared_ptr<Worker> worker_ = std::make_shared<Worker>();
+  asio::executor_work_guard<asio::io_context::executor_type> thread_guard_{io_->get_executor()};
+  std::shared_ptr<const PipeShare> share_;
+  tcp::acceptor acceptor_{*io_};
+  asio::steady_timer pause_{*io_};
+  std::unordered_set<std::shared_ptr<SocketPipe>> pipes_;  ///< I/O thread only
+  const std::size_t max_connections_;
+  std::atomic<std::size_t> connections_{0};
+  std::uint16_t port_ = 0;
+  std::atomic<bool> stopping_{false};
+  std::mutex join_mutex_;
+  std::optional<IoThread> thread_;
+};
+
+WebHost::WebHost(std::shared_ptr<Impl> impl) : impl_(std::move(impl)) {}
+WebHost::~WebHost() {
+  stop();
+}
+
+Outcome<std::unique_ptr<WebHost>> WebHost::start(WebHostOptions options, PipeHandlers handlers) {
+  auto impl = std::make_shared<Impl>(options.max_connections);
+  if (const auto begun = impl->begin(std::move(options), std::move(handlers)); !begun)
+    return fail(begun.error());
+  return std::unique_ptr<WebHost>(new WebHost(std::move(impl)));
+}
+
+std::uint16_t WebHost::port() const {
+  return impl_->port();
+}
+const Fingerprint& WebHost::fingerprint() const {
+  return impl_->fingerprint();
+}
+std::size_t WebHost::connections() const {
+  return impl_->connections();
+}
+bool WebHost::post(std::function<void()> task) {
+  return impl_->post(std::move(task));
+}
+void WebHost::stop() {
+  impl_->stop();
+}
+
+}  // namespace weavelog
