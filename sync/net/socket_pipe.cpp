@@ -38,6 +38,7 @@ constexpr std::chrono::seconds kHealthPatience{5};
 constexpr std::size_t kMaxCloseReason = 123;
 /// What a waiting message costs beside its bytes, so that a flood of empty ones is bounded too.
 constexpr std::size_t kMessageCost = 256;
+constexpr std::size_t kPiece = 64 * 1024;
 /// Buffers that grew beyond this for a large message are given back after it.
 constexpr std::size_t kKeptBuffer = 64 * 1024;
 
@@ -55,8 +56,6 @@ std::optional<Fault> fault_in(const websocket::close_reason& reason, const std::
     case websocket::close_code::normal:
     case websocket::close_code::going_away:
       return {};
-    case websocket::close_code::too_big:
-      return Fault{FaultCode::refused, "a message was too large for the other side", remote, ""};
     case websocket::close_code::policy_error:
       break;
     default:
@@ -139,7 +138,7 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
     post([self = shared_from_this()] {
       if (self->done_ || self->trusted_) return;
       self->trusted_ = true;
-      self->stream_->read_message_max(self->share_->limits.message);
+      self->message_limit_ = self->share_->limits.message;
       if (self->open_ && !self->closing()) self->disarm();
     });
   }
@@ -310,7 +309,8 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
   void prepare_stream() {
     trusted_ = host_.has_value();
     stream_->set_option(websocket::stream_base::timeout{share_->limits.handshake, share_->limits.idle, true});
-    stream_->read_message_max(trusted_ ? share_->limits.message : share_->limits.untrusted_message);
+    stream_->read_message_max(0);  // see read_some()
+    message_limit_ = trusted_ ? share_->limits.message : share_->limits.untrusted_message;
     stream_->write_buffer_bytes(16 * 1024);
     stream_->binary(true);
   }
@@ -338,14 +338,24 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
       // The worker may have caught up between the two lines above, and then does not wake us.
       if (unhandled_ >= share_->limits.unhandled || !paused_.exchange(false)) return;
     }
+    read_some();
+  }
+
+  /// Piece by piece, with our own eye on the size: Beast's limit would end the connection without a word of
+  /// why.
+  void read_some() {
     reading_ = true;
-    stream_->async_read(
-        buffer_, operation([this](Error error, std::size_t) {
+    stream_->async_read_some(
+        buffer_, kPiece, operation([this](Error error, std::size_t) {
           reading_ = false;
           if (done_ || (error && close_sent_)) return;
           if (error) return finish(reading_fault(error));
-          if (!stream_->got_binary()) {
+          if (buffer_.size() > message_limit_) {
+            close(Fault{FaultCode::malformed, "a message is larger than is allowed", remote_, ""});
+          } else if (!stream_->got_binary()) {
             close(Fault{FaultCode::malformed, "a text message came where only binary ones are", remote_, ""});
+          } else if (!stream_->is_message_done()) {
+            return read_some();
           } else if (!closing()) {
             hand_over();
           }
@@ -370,9 +380,6 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
   }
 
   [[nodiscard]] std::optional<Fault> reading_fault(Error error) const {
-    if (error == websocket::error::message_too_big) {
-      return Fault{FaultCode::malformed, "a message is larger than is allowed", remote_, ""};
-    }
     // A close frame that came counts, however the connection went down after it.
     if (stream_->reason().code != websocket::close_code::none) return fault_in(stream_->reason(), remote_);
     return network_fault(error, remote_);
@@ -501,6 +508,7 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
   std::optional<http::request_parser<http::empty_body>> parser_;
   std::optional<http::response<http::string_body>> response_;
   Bytes current_;
+  std::size_t message_limit_ = 0;
   int operations_ = 0;
   bool open_ = false;
   bool trusted_ = false;

@@ -50,7 +50,7 @@ std::optional<PairingKey> unseal(ByteView sealed, const SealingKey& with) {
 
 /// A column of fixed size; a damaged row gives zeros, which match nobody.
 template <class Array>
-Array array_in(const SQLite::Statement& row, int column) {
+Array array_in(SQLite::Statement& row, int column) {
   Array out{};
   const auto bytes = blob_of(row, column);
   if (bytes.size() == out.size()) std::copy(bytes.begin(), bytes.end(), out.begin());
