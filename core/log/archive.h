@@ -98,7 +98,13 @@ class InArchive : public cereal::InputArchive<InArchive, cereal::AllowEmptyClass
   ByteView in_;
 };
 
-// --- cereal's arithmetic, enumerations, strings, byte arrays and vectors
+}  // namespace weavelog
+
+CEREAL_SETUP_ARCHIVE_TRAITS(weavelog::InArchive, weavelog::OutArchive)
+
+namespace weavelog {
+
+// --- cereal's arithmetic, strings, byte arrays and vectors (cereal itself takes enumerations as their integers)
 
 template <class T>
 concept Number = std::is_integral_v<T> && !std::is_same_v<T, bool>;

@@ -3,6 +3,7 @@
 // transaction: entry bytes; entity rows with their cells packed; projections (typed tables that screens ask).
 
 #include <cstdint>
+#include <deque>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -102,6 +103,14 @@ struct VerifyReport {
 /// Heads of one book as a version vector.
 using Heads = std::vector<Head>;
 
+/// What somebody holds of a book.
+struct BookHeads {
+  BookId book;
+  BookKind kind{};
+  Heads heads;
+  bool operator==(const BookHeads&) const = default;
+};
+
 /// Thread-safe: one writer connection behind a lock, readers on connections of their own.
 class Ledger {
  public:
@@ -150,6 +159,9 @@ class Ledger {
                             std::int64_t not_from, std::size_t max_bytes) const;
   /// What somebody with these heads of the book lacks, oldest first, until about `max_bytes`; empty when nothing is lacking.
   [[nodiscard]] Batch missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const;
+  /// The same for several books one after the other. `theirs` is brought up to date for what the batch holds; books of which
+  /// nothing is lacking any more are taken from its front.
+  [[nodiscard]] Batch missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) const;
   /// Takes a batch in, in one transaction, durable when it returns. A chain whose seal does not prove it or that does not
   /// continue the one held here, and an entry that breaks a rule with all after it in its chain, go to quarantine with the
   /// reason; a chain with a gap and a forgotten book are left out; the rest is applied. `from` is the caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused

@@ -130,42 +130,76 @@ Ledger::Since Ledger::since(std::int64_t position, const std::function<bool(cons
   return out;
 }
 
-Batch Ledger::missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const {
+namespace {
+
+struct Place {
+  std::int64_t position, author;
+  std::uint64_t seq;
+};
+
+/// What of the book lies beyond those heads, in the order in which it was applied here: that respects causality, whoever
+/// wrote it.
+std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int64_t book, const Heads& theirs) {
+  std::vector<Place> out;
+  for (const Head& ours : ledger.heads(db, book)) {
+    const auto known = std::find_if(theirs.begin(), theirs.end(), [&](const Head& head) { return head.author == ours.author; });
+    const std::uint64_t after = known == theirs.end() ? 0 : known->seq;
+    if (after >= ours.seq) continue;
+    const auto author = ledger.find_author(db, ours.author);
+    auto& query = db.statement("SELECT position, seq FROM entry WHERE book=? AND author=? AND seq>?");
+    query.bind(1, book);
+    query.bind(2, *author);
+    query.bind(3, static_cast<std::int64_t>(after));
+    while (query.executeStep())
+      out.push_back({query.getColumn(0).getInt64(), *author, static_cast<std::uint64_t>(query.getColumn(1).getInt64())});
+  }
+  std::sort(out.begin(), out.end(), [](const Place& a, const Place& b) { return a.position < b.position; });
+  return out;
+}
+
+void advance(Heads& heads, const AuthorId& author, std::uint64_t seq) {
+  const auto found = std::find_if(heads.begin(), heads.end(), [&](const Head& head) { return head.author == author; });
+  if (found == heads.end()) {
+    heads.push_back({author, seq, {}});
+  } else {
+    found->seq = seq;
+  }
+}
+
+}  // namespace
+
+Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) const {
   Batch out;
   impl_->database->read([&](Connection& db) {
-    const auto number = impl_->find_book(db, book);
-    if (!number) return;
-    struct Place {
-      std::int64_t position, author;
-      std::uint64_t seq;
-    };
-    std::vector<Place> lacking;
-    for (const Head& ours : impl_->heads(db, *number)) {
-      std::uint64_t known = 0;
-      for (const Head& head : theirs)
-        if (head.author == ours.author) known = head.seq;
-      if (known >= ours.seq) continue;
-      const auto author = impl_->find_author(db, ours.author);
-      auto& query = db.statement("SELECT position, seq FROM entry WHERE book=? AND author=? AND seq>?");
-      query.bind(1, *number);
-      query.bind(2, *author);
-      query.bind(3, static_cast<std::int64_t>(known));
-      while (query.executeStep())
-        lacking.push_back({query.getColumn(0).getInt64(), *author, static_cast<std::uint64_t>(query.getColumn(1).getInt64())});
-    }
-    // The order in which they were applied here respects causality, whoever wrote them.
-    std::sort(lacking.begin(), lacking.end(), [](const Place& a, const Place& b) { return a.position < b.position; });
     Packer packer(*impl_, db);
-    for (const Place& place : lacking) {
-      if (packer.bytes() >= max_bytes) break;
-      auto& body = db.statement("SELECT body FROM entry WHERE position=?");
-      body.bind(1, place.position);
-      if (!body.executeStep()) throw std::logic_error("an entry that vanished within a snapshot");
-      packer.add(*number, place.author, place.seq, blob_of(body, 0));
+    while (!theirs.empty() && packer.bytes() < max_bytes) {
+      BookHeads& front = theirs.front();
+      const auto number = impl_->find_book(db, front.book);
+      bool all = true;
+      for (const Place& place : number ? lacking(*impl_, db, *number, front.heads) : std::vector<Place>{}) {
+        if (packer.bytes() >= max_bytes) {
+          all = false;
+          break;
+        }
+        auto& body = db.statement("SELECT e.body, a.id FROM entry e JOIN author a ON a.n=e.author WHERE e.position=?");
+        body.bind(1, place.position);
+        if (!body.executeStep()) throw std::logic_error("an entry that vanished within a snapshot");
+        const ByteView held = blob_of(body, 0);
+        const Bytes bytes(held.begin(), held.end());
+        const auto author = AuthorId::from_bytes(blob_of(body, 1));
+        packer.add(*number, place.author, place.seq, bytes);
+        if (author) advance(front.heads, *author, place.seq);
+      }
+      if (all) theirs.pop_front();
     }
     out = packer.finish();
   });
   return out;
+}
+
+Batch Ledger::missing(const BookId& book, const Heads& theirs, std::size_t max_bytes) const {
+  std::deque<BookHeads> one{{book, BookKind{}, theirs}};
+  return missing(one, max_bytes);
 }
 
 }  // namespace weavelog

@@ -1,0 +1,113 @@
+#include "sync/exchange/peer_store.h"
+
+#include <algorithm>
+
+#include "core/store/database.h"
+
+namespace weavelog {
+namespace {
+
+constexpr const char* kTables = R"sql(
+CREATE TABLE IF NOT EXISTS exchange_peer(n INTEGER PRIMARY KEY, key BLOB NOT NULL UNIQUE, token BLOB, position INTEGER NOT NULL
+  DEFAULT 0, digest BLOB, books INTEGER NOT NULL DEFAULT 0, at INTEGER NOT NULL DEFAULT 0);
+CREATE TABLE IF NOT EXISTS exchange_scope(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
+)sql";
+
+template <std::size_t N>
+bool copy_to(std::array<std::uint8_t, N>& out, ByteView bytes) {
+  if (bytes.size() != N) return false;
+  std::copy(bytes.begin(), bytes.end(), out.begin());
+  return true;
+}
+
+}  // namespace
+
+Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
+  auto made = ledger.transact([](Connection& db) { db.raw().exec(kTables); });
+  if (!made) return fail(made.error());
+  return std::unique_ptr<PeerStore>(new PeerStore(ledger));
+}
+
+Outcome<std::int64_t> PeerStore::number_of(const PublicKey& peer) {
+  std::int64_t number = 0;
+  const auto find = [&](Connection& db) {
+    auto& query = db.statement("SELECT n FROM exchange_peer WHERE key=?");
+    bind_blob(query, 1, peer);
+    if (query.executeStep()) number = query.getColumn(0).getInt64();
+  };
+  ledger_.read(find);
+  if (number != 0) return number;
+  auto made = ledger_.transact([&](Connection& db) {
+    auto& add = db.statement("INSERT OR IGNORE INTO exchange_peer(key) VALUES(?)");
+    bind_blob(add, 1, peer);
+    add.exec();
+    find(db);
+  });
+  if (!made) return fail(made.error());
+  return number;
+}
+
+std::optional<Agreement> PeerStore::agreement(std::int64_t peer) const {
+  std::optional<Agreement> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement("SELECT token, digest, position, books, at FROM exchange_peer WHERE n=? AND token IS NOT NULL");
+    query.bind(1, peer);
+    if (!query.executeStep()) return;
+    Agreement held;
+    if (!copy_to(held.token, blob_of(query, 0)) || !copy_to(held.digest, blob_of(query, 1))) return;
+    held.position = query.getColumn(2).getInt64();
+    held.books = static_cast<std::uint64_t>(query.getColumn(3).getInt64());
+    held.at = query.getColumn(4).getInt64();
+    out = held;
+  });
+  return out;
+}
+
+Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement) {
+  return ledger_.transact([&](Connection& db) {
+    auto& put = db.statement("UPDATE exchange_peer SET token=?, position=?, digest=?, books=?, at=? WHERE n=?");
+    bind_blob(put, 1, agreement.token);
+    put.bind(2, agreement.position);
+    bind_blob(put, 3, agreement.digest);
+    put.bind(4, static_cast<std::int64_t>(agreement.books));
+    put.bind(5, agreement.at);
+    put.bind(6, peer);
+    put.exec();
+  });
+}
+
+std::set<BookId> PeerStore::scope(std::int64_t peer) const {
+  std::set<BookId> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement("SELECT book FROM exchange_scope WHERE peer=?");
+    query.bind(1, peer);
+    while (query.executeStep())
+      if (const auto book = BookId::from_bytes(blob_of(query, 0))) out.insert(*book);
+  });
+  return out;
+}
+
+bool PeerStore::in_scope(std::int64_t peer, const BookId& book) const {
+  bool held = false;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement("SELECT 1 FROM exchange_scope WHERE peer=? AND book=?");
+    query.bind(1, peer);
+    bind_blob(query, 2, book.bytes);
+    held = query.executeStep();
+  });
+  return held;
+}
+
+Outcome<> PeerStore::widen(std::int64_t peer, const std::vector<BookId>& books) {
+  if (books.empty()) return {};
+  return ledger_.transact([&](Connection& db) {
+    for (const BookId& book : books) {
+      auto& add = db.statement("INSERT OR IGNORE INTO exchange_scope(peer, book) VALUES(?,?)");
+      add.bind(1, peer);
+      bind_blob(add, 2, book.bytes);
+      add.exec();
+    }
+  });
+}
+
+}  // namespace weavelog

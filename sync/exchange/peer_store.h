@@ -1,0 +1,44 @@
+#pragma once
+// What this device remembers of each device that it exchanges with: which books cross, and up to where both agreed.
+// Tables of their own (exchange_*) in the ledger's file.
+
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "core/store/ledger.h"
+#include "sync/wire/messages.h"
+
+namespace weavelog {
+
+/// The last moment at which both proved to hold the same.
+struct Agreement {
+  AgreementToken token{};
+  std::int64_t position = 0;  ///< of our ledger: what came later is not agreed yet
+  Digest digest{};            ///< over the common books; as words on both screens
+  std::uint64_t books = 0;
+  UnixMs at = 0;
+};
+
+/// Thread-safe as the ledger is.
+class PeerStore {
+ public:
+  /// `ledger` must outlive the store. Faults: those of Ledger::transact.
+  [[nodiscard]] static Outcome<std::unique_ptr<PeerStore>> open(Ledger& ledger);
+
+  /// The peer's number here, from 1; made at the first call. It marks where entries came from.
+  [[nodiscard]] Outcome<std::int64_t> number_of(const PublicKey& peer);
+  [[nodiscard]] std::optional<Agreement> agreement(std::int64_t peer) const;
+  [[nodiscard]] Outcome<> agree(std::int64_t peer, const Agreement& agreement);
+
+  /// Books that a person ticked, or that came from the peer.
+  [[nodiscard]] std::set<BookId> scope(std::int64_t peer) const;
+  [[nodiscard]] bool in_scope(std::int64_t peer, const BookId& book) const;
+  [[nodiscard]] Outcome<> widen(std::int64_t peer, const std::vector<BookId>& books);
+
+ private:
+  explicit PeerStore(Ledger& ledger) : ledger_(ledger) {}
+  Ledger& ledger_;
+};
+
+}  // namespace weavelog

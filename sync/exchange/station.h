@@ -1,0 +1,43 @@
+#pragma once
+// Station: one device on disk. A folder with its key, its ledger, whom it knows and up to where it agreed with whom.
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/store/ledger.h"
+#include "sync/exchange/peer_store.h"
+#include "sync/trust/device_list.h"
+
+namespace weavelog {
+
+struct StationOptions {
+  std::filesystem::path folder;  ///< made (mode 0700) if it is missing
+  std::string device_name;
+  const FieldRegistry* registry = nullptr;
+  std::vector<std::shared_ptr<Projection>> projections;
+  const WallClock* clock = &WallClock::system();
+};
+
+/// Thread-safe as its parts are.
+class Station {
+ public:
+  /// Faults: those of the key file and of Ledger::open, each naming its file.
+  [[nodiscard]] static Outcome<std::unique_ptr<Station>> open(StationOptions options);
+
+  [[nodiscard]] Ledger& ledger() { return *ledger_; }
+  [[nodiscard]] const Ledger& ledger() const { return *ledger_; }
+  [[nodiscard]] DeviceList& devices() { return *devices_; }
+  [[nodiscard]] PeerStore& peers() { return *peers_; }
+  [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+
+ private:
+  Station() = default;
+  std::filesystem::path folder_;
+  std::unique_ptr<Ledger> ledger_;  // before what refers to it
+  std::unique_ptr<DeviceList> devices_;
+  std::unique_ptr<PeerStore> peers_;
+};
+
+}  // namespace weavelog

@@ -1,0 +1,146 @@
+#pragma once
+// Everything that two devices say to each other. The same messages travel over a socket, in a file and in tests.
+
+#include <array>
+#include <cstdint>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/base/outcome.h"
+#include "core/log/batch.h"
+#include "core/store/ledger.h"
+#include "sync/trust/pairing.h"
+
+namespace weavelog {
+
+/// Protocol versions that this program speaks. A pair of devices uses the newest that both speak.
+inline constexpr std::uint32_t kOldestProtocol = 1;
+inline constexpr std::uint32_t kNewestProtocol = 1;
+
+using Nonce = std::array<std::uint8_t, 32>;
+/// Names one agreement between two devices; all zero: they never agreed, or do not remember.
+using AgreementToken = std::array<std::uint8_t, 16>;
+
+/// First word of both sides. Its form never changes: newer versions put what they add into `extra`.
+struct Hello {
+  std::uint32_t oldest = kOldestProtocol;
+  std::uint32_t newest = kNewestProtocol;
+  AuthorCard card;
+  Nonce nonce{};
+  std::int64_t wall_ms = 0;  ///< the sender's wall clock, so that a wrong one is noticed
+  Bytes extra;
+  bool operator==(const Hello&) const = default;
+};
+
+/// The guest holds the key of its card; enrolled before.
+struct MemberProof {
+  Signature signature{};
+  bool operator==(const MemberProof&) const = default;
+};
+
+/// The guest holds the key and knows the secret of an invitation.
+struct PairingProof {
+  Signature signature{};
+  InvitationNumber invitation{};
+  Digest proof{};
+  bool operator==(const PairingProof&) const = default;
+};
+
+/// The host's proof and what it makes of the guest.
+struct Welcome {
+  Signature signature{};
+  std::uint64_t role = 0;
+  Digest pairing_proof{};  ///< zero unless pairing
+  BookId event;            ///< the host's event book; none if it has none
+  bool operator==(const Welcome&) const = default;
+};
+
+/// Why the sender ends the exchange.
+struct Refusal {
+  std::uint8_t code = 0;  ///< FaultCode
+  std::string what;
+  std::string what_to_do;
+  bool operator==(const Refusal&) const = default;
+};
+
+/// What the sender holds of the books in scope, before anything is sent.
+struct Standing {
+  AgreementToken token{};
+  std::uint64_t books = 0;
+  Digest digest{};
+  bool operator==(const Standing&) const = default;
+};
+
+/// One step of set reconciliation; the guest speaks first.
+struct Reconcile {
+  Bytes message;
+  bool operator==(const Reconcile&) const = default;
+};
+
+/// The sender can't trust what was remembered: the guest is to reconcile anew.
+struct Doubt {
+  bool operator==(const Doubt&) const = default;
+};
+
+/// Books of which the sender has something that the receiver may lack, and items of the receiver's that it wants.
+struct Offer {
+  std::vector<BookHeads> books;
+  std::vector<Digest> wanted;
+  bool operator==(const Offer&) const = default;
+};
+
+/// The answer: what the sender holds of those books.
+struct Holding {
+  std::vector<BookHeads> books;
+  bool operator==(const Holding&) const = default;
+};
+
+struct Entries {
+  std::uint64_t number = 0;  ///< counts from 1 in each direction of a session
+  Batch batch;
+  bool operator==(const Entries&) const = default;
+};
+
+/// The batch of that number is on the sender's disk.
+struct Ack {
+  std::uint64_t number = 0;
+  bool operator==(const Ack&) const = default;
+};
+
+/// The sender has nothing more to send. `sent` and `applied` say of which state of both sides `digest` speaks.
+struct Agree {
+  std::uint64_t sent = 0;
+  std::uint64_t applied = 0;
+  Digest digest{};
+  bool operator==(const Agree&) const = default;
+};
+
+/// A head asks the host for an invitation; the host answers with its secret.
+struct InvitationWish {
+  std::uint64_t role = 0;
+  std::int64_t life_ms = 0;
+  bool operator==(const InvitationWish&) const = default;
+};
+struct InvitationGrant {
+  std::uint64_t role = 0;
+  PairingSecret secret{};
+  std::int64_t expires_ms = 0;
+  bool operator==(const InvitationGrant&) const = default;
+};
+
+/// The place in this list is the message's number on the wire: add at the end, never reorder.
+using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal, Standing, Reconcile, Doubt, Offer, Holding, Entries,
+                             Ack, Agree, InvitationWish, InvitationGrant>;
+
+/// Bounds of a frame: as it crosses, and inflated.
+inline constexpr std::size_t kMaxFrameBytes = 1024 * 1024;
+inline constexpr std::size_t kMaxInflatedBytes = 4 * 1024 * 1024;
+
+/// One frame: version (1 byte), number of the message (1 byte, highest bit: compressed), then the message, or its inflated
+/// length (varint) and zstd data. Throws std::length_error on a message that fits no frame.
+[[nodiscard]] Bytes encode_frame(const Message& message);
+/// Fault: malformed (what is wrong with it), newer (a frame version or a message that this program does not know).
+[[nodiscard]] Outcome<Message> decode_frame(ByteView frame);
+
+}  // namespace weavelog

@@ -1,0 +1,309 @@
+#include "sync/exchange/session.h"
+
+#include <catch2/catch.hpp>
+#include <random>
+
+#include "sync/trust/proquint.h"
+#include "tests/support/loopback.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+const EntityId kOne = make_id<EntityId>(kNoon);
+
+bool agreed(const Loopback& loopback) {
+  const auto& guest = loopback.guest.status();
+  const auto& host = loopback.host.status();
+  if (guest.fault) UNSCOPED_INFO("guest: " << guest.fault->message());
+  if (host.fault) UNSCOPED_INFO("host: " << host.fault->message());
+  return guest.state == SessionState::agreed && host.state == SessionState::agreed && guest.agreed->token == host.agreed->token &&
+         agreement_words(guest.agreed->digest) == agreement_words(host.agreed->digest);
+}
+
+}  // namespace
+
+TEST_CASE("a stranger with the right code is enrolled with its role, and one with a wrong code is not") {
+  SyncDevice host("host"), guest("guest"), stranger("stranger");
+  const auto invitation = host.devices->invite(Role::desk);
+  SessionOptions options;
+  options.secret = invitation->secret;
+  Loopback pairing(guest, host, options);
+  pairing.deliver();
+  CHECK(agreed(pairing));
+  CHECK(pairing.guest.status().role == Role::desk);
+  CHECK(host.devices->member(guest.ledger->self().key)->role == Role::desk);
+
+  options.secret = make_pairing_secret();
+  Loopback wrong(stranger, host, options);
+  wrong.deliver();
+  REQUIRE(wrong.guest.status().fault);
+  CHECK(wrong.guest.status().fault->code == FaultCode::untrusted);
+  CHECK_FALSE(wrong.guest.status().fault->what_to_do.empty());
+  CHECK_FALSE(host.devices->member(stranger.ledger->self().key));
+}
+
+TEST_CASE("somebody in between with another certificate can't pair") {
+  SyncDevice host("host"), guest("guest");
+  const auto invitation = host.devices->invite(Role::desk);
+  SessionOptions options;
+  options.secret = invitation->secret;
+  options.certificate = Fingerprint{1};
+  Loopback pairing(guest, host, options);
+  pairing.deliver();
+  CHECK(pairing.guest.status().fault->code == FaultCode::untrusted);
+}
+
+TEST_CASE("an unknown device and a host with another key are refused, each with what to do") {
+  SyncDevice host("host"), guest("guest");
+  Loopback unknown(guest, host);
+  unknown.deliver();
+  REQUIRE(unknown.guest.status().fault);
+  CHECK(unknown.guest.status().fault->code == FaultCode::untrusted);
+  CHECK_FALSE(unknown.guest.status().fault->what_to_do.empty());
+
+  enrol(host, guest);
+  SessionOptions options;
+  options.expected = DeviceKey::generate().public_key();
+  Loopback wrong(guest, host, options);
+  wrong.deliver();
+  CHECK(wrong.guest.status().fault->code == FaultCode::untrusted);
+}
+
+TEST_CASE("only what was ticked crosses, and what the host has comes over") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId ticked = make_id<BookId>(kNoon), kept = make_id<BookId>(kNoon + 1), theirs = make_id<BookId>(kNoon + 2);
+  guest.put(ticked, kOne, kLabel, std::string("ticked"));
+  guest.put(kept, kOne, kLabel, std::string("kept"));
+  host.put(theirs, kOne, kLabel, std::string("theirs"));
+  guest.share(host, ticked);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  CHECK(agreed(loopback));
+  CHECK(host.ledger->book(ticked));
+  CHECK_FALSE(host.ledger->book(kept));
+  CHECK(guest.ledger->book(theirs));
+  CHECK(guest.ledger->book(theirs)->heads == host.ledger->book(theirs)->heads);
+}
+
+TEST_CASE("the second exchange moves only what came since") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  std::vector<BookId> books;
+  for (int i = 0; i < 300; ++i) {
+    books.push_back(make_id<BookId>(kNoon + i));
+    host.put(books.back(), kOne, kLabel, std::string("a label of some length, as people write them"));
+  }
+  {
+    Loopback first(guest, host);
+    first.deliver();
+    REQUIRE(agreed(first));
+    CHECK(first.guest.status().entries_received == 300);
+  }
+  for (int i = 0; i < 5; ++i) guest.put(books[static_cast<std::size_t>(i)], kOne, kGuarded, std::string("52"));
+  Loopback second(guest, host);
+  second.deliver();
+  CHECK(agreed(second));
+  CHECK(second.host.status().entries_received == 5);
+  CHECK(second.guest.status().entries_received == 0);
+  CHECK(second.bytes < 4000);
+}
+
+TEST_CASE("two that have met, one of which forgot, reconcile") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  std::vector<BookId> books;
+  for (int i = 0; i < 200; ++i) {
+    books.push_back(make_id<BookId>(kNoon + i));
+    host.put(books.back(), kOne, kLabel, std::string("x"));
+  }
+  {
+    Loopback first(guest, host);
+    first.deliver();
+    REQUIRE(agreed(first));
+  }
+  guest.put(books[3], kOne, kLabel, std::string("from guest"));
+  host.put(books[4], kOne, kLabel, std::string("from host"));
+  host.put(books[3], kOne, kGuarded, std::string("52"));
+  REQUIRE(guest.peers->agree(guest.peer_number(host), Agreement{}));
+  Loopback second(guest, host);
+  second.deliver();
+  CHECK(agreed(second));
+  CHECK(second.host.status().entries_received == 1);
+  CHECK(second.guest.status().entries_received == 2);
+}
+
+TEST_CASE("a wrong memory of where both agreed is noticed by the digest and mended") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  host.put(book, kOne, kLabel, std::string("x"));
+  {
+    Loopback first(guest, host);
+    first.deliver();
+    REQUIRE(agreed(first));
+  }
+  host.put(book, kOne, kLabel, std::string("y"));
+  host.put(book, kOne, kLabel, std::string("z"));
+  auto wrong = *host.peers->agreement(host.peer_number(guest));
+  wrong.position = host.ledger->position();  // as if y and z had gone over already
+  REQUIRE(host.peers->agree(host.peer_number(guest), wrong));
+  Loopback second(guest, host);
+  second.deliver();
+  CHECK(agreed(second));
+  CHECK(text_of(*guest.ledger->entity(book, kOne)->get(kLabel)) == "z");
+}
+
+TEST_CASE("while connected a change of either side goes over at once, to third devices too") {
+  SyncDevice host("host"), one("one"), two("two");
+  enrol(host, one);
+  enrol(host, two);
+  const BookId book = make_id<BookId>(kNoon);
+  host.put(book, kOne, kLabel, std::string("x"));
+  Loopback first(one, host), second(two, host);
+  first.deliver();
+  second.deliver();
+  REQUIRE(agreed(first));
+  REQUIRE(agreed(second));
+  one.put(book, kOne, kLabel, std::string("from one"));
+  first.changed();
+  second.changed();
+  CHECK(text_of(*two.ledger->entity(book, kOne)->get(kLabel)) == "from one");
+  two.put(book, kOne, kLabel, std::string("from two"));
+  second.changed();
+  first.changed();
+  CHECK(text_of(*one.ledger->entity(book, kOne)->get(kLabel)) == "from two");
+  CHECK(agreed(first));
+  CHECK(agreed(second));
+}
+
+TEST_CASE("a book ticked while connected goes over") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  guest.put(book, kOne, kLabel, std::string("late"));
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  CHECK_FALSE(host.ledger->book(book));
+  guest.share(host, book);
+  loopback.changed();
+  CHECK(host.ledger->book(book));
+  CHECK(agreed(loopback));
+}
+
+TEST_CASE("a reader's changes are refused") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest, Role::reader);
+  const BookId book = make_id<BookId>(kNoon);
+  guest.put(book, kOne, kLabel, std::string("x"));
+  guest.share(host, book);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  REQUIRE(loopback.guest.status().fault);
+  CHECK(loopback.guest.status().fault->code == FaultCode::refused);
+  CHECK_FALSE(host.ledger->book(book));
+}
+
+TEST_CASE("a transfer that breaks at any frame goes on from there and ends the same") {
+  std::mt19937 random(20261);
+  for (int round = 0; round < 12; ++round) {
+    SyncDevice host("host"), guest("guest");
+    enrol(host, guest);
+    std::vector<BookId> books;
+    for (int i = 0; i < 30; ++i) {
+      books.push_back(make_id<BookId>(kNoon + i));
+      SyncDevice& maker = i % 2 == 0 ? host : guest;
+      for (int j = 0; j < 20; ++j) maker.put(books.back(), kOne, kCount, std::int64_t{j});
+      if (i % 2 == 1) guest.share(host, books.back());
+    }
+    SessionOptions small;
+    small.batch_bytes = 700;
+    std::uint64_t received = 0;
+    int breaks = 0;
+    for (;; ++breaks) {
+      REQUIRE(breaks < 100);
+      Loopback loopback(guest, host, small, small);
+      const bool cut = breaks < 15 && loopback.deliver(5 + random() % 30);
+      if (!cut) loopback.deliver();
+      received += loopback.guest.status().entries_received + loopback.host.status().entries_received;
+      if (!cut && agreed(loopback)) break;
+    }
+    CHECK(received == 600);
+    for (const BookId& book : books) CHECK(host.ledger->book(book)->heads == guest.ledger->book(book)->heads);
+    CHECK(host.ledger->verify().faults.empty());
+    CHECK(guest.ledger->verify().faults.empty());
+  }
+}
+
+TEST_CASE("messages out of turn and garbage close the session with a fault and nothing else") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const std::vector<Message> early{Entries{}, Ack{3}, Agree{}, Offer{}, Holding{}, Reconcile{}, Standing{}, Welcome{}, InvitationWish{1, 5}};
+  for (const Message& message : early) {
+    Loopback loopback(guest, host);
+    loopback.to_host.clear();
+    static_cast<void>(loopback.host.receive(encode_frame(message)));
+    REQUIRE(loopback.host.status().fault);
+    CHECK(loopback.host.status().fault->code == FaultCode::malformed);
+  }
+  std::mt19937 random(7);
+  for (int i = 0; i < 500; ++i) {
+    Bytes noise(random() % 200);
+    for (auto& byte : noise) byte = static_cast<std::uint8_t>(random());
+    Loopback loopback(guest, host);
+    static_cast<void>(loopback.host.receive(noise));
+    CHECK(loopback.host.status().state == SessionState::closed);
+  }
+}
+
+TEST_CASE("a server of a newer protocol is told apart from a broken one") {
+  SyncDevice host("host"), guest("guest");
+  Loopback loopback(guest, host);
+  Hello hello;
+  hello.oldest = kNewestProtocol + 1;
+  hello.newest = kNewestProtocol + 3;
+  hello.card.device = "new server";
+  static_cast<void>(loopback.guest.receive(encode_frame(hello)));
+  REQUIRE(loopback.guest.status().fault);
+  CHECK(loopback.guest.status().fault->code == FaultCode::newer);
+  CHECK(loopback.guest.status().fault->what_to_do.find("update") != std::string::npos);
+}
+
+TEST_CASE("the peer's wrong clock is seen at the greeting and does not stop the exchange") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  guest.clock.set(0);
+  const BookId book = make_id<BookId>(kNoon);
+  guest.put(book, kOne, kLabel, std::string("from 1970"));
+  guest.share(host, book);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  CHECK(agreed(loopback));
+  CHECK(loopback.guest.status().clock_ahead_ms > 24 * 3600 * 1000LL);
+  CHECK(text_of(*host.ledger->entity(book, kOne)->get(kLabel)) == "from 1970");
+}
+
+TEST_CASE("a head is granted an invitation and others are not") {
+  SyncDevice host("host"), head("head"), desk("desk"), fresh("fresh");
+  enrol(host, head, Role::head);
+  enrol(host, desk, Role::desk);
+  Loopback loopback(head, host);
+  loopback.deliver();
+  loopback.push(loopback.to_host, loopback.guest.wish_invitation(Role::stringer, 60'000));
+  loopback.deliver();
+  REQUIRE(loopback.guest.status().invitation);
+  SessionOptions options;
+  options.secret = loopback.guest.status().invitation->secret;
+  Loopback pairing(fresh, host, options);
+  pairing.deliver();
+  CHECK(pairing.guest.status().role == Role::stringer);
+
+  Loopback refused(desk, host);
+  refused.deliver();
+  refused.push(refused.to_host, refused.guest.wish_invitation(Role::head, 60'000));
+  refused.deliver();
+  CHECK(refused.guest.status().fault->code == FaultCode::refused);
+}

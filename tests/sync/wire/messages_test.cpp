@@ -1,0 +1,84 @@
+#include "sync/wire/messages.h"
+
+#include <catch2/catch.hpp>
+#include <random>
+
+using namespace weavelog;
+
+namespace {
+
+Entries sample(std::size_t entries) {
+  std::mt19937 random(3);
+  Entries out;
+  out.number = 7;
+  AuthorCard card{{1, 2, 3}, 9, "Tablet of the desk"};
+  out.batch.authors = {card};
+  out.batch.books = {{make_id<BookId>(1), BookKind{1}}};
+  for (std::size_t i = 0; i < entries; ++i) out.batch.entries.push_back({0, 0, i + 1, Bytes(100, static_cast<std::uint8_t>(random()))});
+  out.batch.seals = {{0, 0, entries + 1, Signature{4}, {Digest{5}}}};
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("every message comes back as it went") {
+  const std::vector<Message> all{Hello{1, 2, {{1}, 2, "x"}, {3}, -5, {9, 9}},
+                                 MemberProof{{1}},
+                                 PairingProof{{1}, {2}, {3}},
+                                 Welcome{{1}, 2, {3}, make_id<BookId>(4)},
+                                 Refusal{3, "what", "do"},
+                                 Standing{{1}, 2, {3}},
+                                 Reconcile{{1, 2, 3}},
+                                 Doubt{},
+                                 Offer{{{make_id<BookId>(1), BookKind{2}, {{AuthorId{}, 4, {5}}}}}, {{6}}},
+                                 Holding{{{make_id<BookId>(1), BookKind{2}, {}}}},
+                                 sample(3),
+                                 sample(900),
+                                 Ack{1},
+                                 Agree{1, 2, {3}},
+                                 InvitationWish{1, -2},
+                                 InvitationGrant{1, {2}, 3}};
+  for (const Message& message : all) {
+    const auto back = decode_frame(encode_frame(message));
+    REQUIRE(back);
+    CHECK(*back == message);
+  }
+}
+
+TEST_CASE("a large message is compressed and a frame that inflates beyond the limit is refused unread") {
+  const Bytes frame = encode_frame(sample(900));
+  CHECK(frame.size() < 60'000);
+  CHECK((frame[1] & 0x80) != 0);
+  Bytes bomb{1, 0x80 | 10, 0xff, 0xff, 0xff, 0xff, 0x0f, 1, 2, 3};
+  CHECK(decode_frame(bomb).error().code == FaultCode::malformed);
+}
+
+TEST_CASE("a frame of a newer version and an unknown message ask for an update") {
+  Bytes frame = encode_frame(Ack{1});
+  frame[0] = 2;
+  CHECK(decode_frame(frame).error().code == FaultCode::newer);
+  frame[0] = 1;
+  frame[1] = 77;
+  CHECK(decode_frame(frame).error().code == FaultCode::newer);
+}
+
+TEST_CASE("truncated and changed frames are malformed or another message, never a crash, and cost no memory") {
+  std::mt19937 random(11);
+  for (const Bytes& whole : {encode_frame(sample(2)), encode_frame(sample(900)), encode_frame(Hello{})}) {
+    for (std::size_t cut = 0; cut < std::min<std::size_t>(whole.size(), 300); ++cut) {
+      const auto result = decode_frame(ByteView(whole).first(cut));
+      CHECK_FALSE(result);
+    }
+    for (int i = 0; i < 3000; ++i) {
+      Bytes changed = whole;
+      changed[random() % changed.size()] ^= static_cast<std::uint8_t>(1 << (random() % 8));
+      static_cast<void>(decode_frame(changed));
+    }
+  }
+}
+
+TEST_CASE("a count larger than what follows is refused before anything is allocated") {
+  // Entries: number 1, then a list of authors that claims 2^40 members.
+  const Bytes lie{1, 10, 1, 0x80, 0x80, 0x80, 0x80, 0x80, 0x20};
+  CHECK(decode_frame(lie).error().code == FaultCode::malformed);
+}
