@@ -278,7 +278,8 @@ void Session::doubt() {
 }
 
 void Session::handle(const Doubt&, ByteView) {
-  if (expect(options_.side == Side::guest && open(), "doubt")) doubt();
+  // While we reconcile already, both had the same doubt.
+  if (expect(options_.side == Side::guest && open(), "doubt") && !reconciler_) doubt();
 }
 
 void Session::handle(const Reconcile& step, ByteView) {

@@ -1,0 +1,52 @@
+#include "sync/exchange/workplace.h"
+
+namespace weavelog {
+
+Workplace::Workplace(Station& station, std::function<bool(const BookId&, BookKind)> may_leave)
+    : station_(station), may_leave_(std::move(may_leave)) {}
+
+void Workplace::set_host(std::optional<PublicKey> host) {
+  const std::lock_guard guard(mutex_);
+  host_ = host;
+}
+
+std::optional<PublicKey> Workplace::host() const {
+  const std::lock_guard guard(mutex_);
+  return host_;
+}
+
+Outcome<Committed> Workplace::commit(const Draft& draft) {
+  // The scope first: a crash in between leaves a book ticked that does not exist yet, which does no harm; the other way
+  // round a confirmed job would stay on this tablet.
+  if (const auto to = host(); to && may_leave_(draft.book(), draft.kind())) {
+    const auto peer = station_.peers().number_of(*to);
+    if (!peer) return fail(peer.error());
+    if (!station_.peers().in_scope(*peer, draft.book()))
+      if (auto widened = station_.peers().widen(*peer, {draft.book()}); !widened) return fail(widened.error());
+  }
+  return station_.ledger().append(draft);
+}
+
+Outcome<> Workplace::tick(const std::vector<BookId>& books) {
+  const auto to = host();
+  if (!to) return fail(FaultCode::bad_input, "no event server is chosen", "", "pair with the event server first");
+  for (const BookId& book : books) {
+    const auto held = station_.ledger().book(book);
+    if (!held) return fail(FaultCode::not_found, "this device does not hold the book", "book " + book.hex(), "");
+    if (!may_leave_(held->id, held->kind))
+      return fail(FaultCode::refused, "the player did not agree that this book goes to others", "book " + book.hex(),
+                  "ask the player and record the answer first");
+  }
+  const auto peer = station_.peers().number_of(*to);
+  if (!peer) return fail(peer.error());
+  return station_.peers().widen(*peer, books);
+}
+
+bool Workplace::is_ticked(const BookId& book) const {
+  const auto to = host();
+  if (!to) return false;
+  const auto peer = station_.peers().number_of(*to);
+  return peer && station_.peers().in_scope(*peer, book);
+}
+
+}  // namespace weavelog
