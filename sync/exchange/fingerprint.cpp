@@ -40,7 +40,7 @@ void IdSum::subtract(const IdSum& part) {
   }
 }
 
-Fingerprint IdSum::fingerprint(std::uint64_t count) const {
+RangeFingerprint IdSum::fingerprint(std::uint64_t count) const {
   Bytes hashed;
   for (const std::uint64_t word : words_) {
     for (std::size_t k = 0; k < kWordBytes; ++k) hashed.push_back(static_cast<std::uint8_t>(word >> 8 * k));
@@ -48,7 +48,7 @@ Fingerprint IdSum::fingerprint(std::uint64_t count) const {
   append_range_varint(hashed, count);
   std::array<std::uint8_t, crypto_hash_sha256_BYTES> hash{};
   crypto_hash_sha256(hash.data(), hashed.data(), hashed.size());
-  Fingerprint out{};
+  RangeFingerprint out{};
   std::copy_n(hash.begin(), out.size(), out.begin());
   return out;
 }

@@ -104,7 +104,7 @@ Outcome<Reconciler::Step> Reconciler::receive(ByteView message) {
     const Span span{begin, index_of(upper, begin)};
     RangeBound done = upper;
     if (range->mode == RangeMode::fingerprint) {
-      const Fingerprint ours = fingerprint_of(span);
+      const RangeFingerprint ours = fingerprint_of(span);
       if (std::equal(ours.begin(), ours.end(), range->payload.begin())) {
         out.skip(upper);
       } else {
@@ -155,7 +155,7 @@ IdSum Reconciler::sum_before(std::size_t index) const {
   return sum;
 }
 
-Fingerprint Reconciler::fingerprint_of(Span span) const {
+RangeFingerprint Reconciler::fingerprint_of(Span span) const {
   IdSum sum = sum_before(span.end);
   sum.subtract(sum_before(span.begin));
   return sum.fingerprint(span.end - span.begin);

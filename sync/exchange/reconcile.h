@@ -48,7 +48,7 @@ class Reconciler {
   [[nodiscard]] std::size_t index_of(const RangeBound& bound, std::size_t from) const;
   [[nodiscard]] RangeBound bound_before(std::size_t index) const;
   [[nodiscard]] IdSum sum_before(std::size_t index) const;
-  [[nodiscard]] Fingerprint fingerprint_of(Span span) const;
+  [[nodiscard]] RangeFingerprint fingerprint_of(Span span) const;
   [[nodiscard]] std::span<const ReconcileItem> items_of(Span span) const;
 
   /// Each of these answers one range and returns the bound up to which it could: `upper`, or less for want of

@@ -6,7 +6,7 @@
 namespace weavelog {
 namespace {
 
-constexpr std::size_t kFingerprintBytes = std::tuple_size_v<Fingerprint>;
+constexpr std::size_t kFingerprintBytes = std::tuple_size_v<RangeFingerprint>;
 constexpr std::size_t kIdBytes = std::tuple_size_v<Digest>;
 
 }  // namespace
@@ -115,7 +115,7 @@ void RangeWriter::skip(const RangeBound& upper) {
   skip_to_ = upper;
 }
 
-void RangeWriter::fingerprint(const RangeBound& upper, const Fingerprint& value) {
+void RangeWriter::fingerprint(const RangeBound& upper, const RangeFingerprint& value) {
   begin(upper, RangeMode::fingerprint);
   out_.insert(out_.end(), value.begin(), value.end());
 }

@@ -75,7 +75,7 @@ class RangeWriter {
  public:
   RangeWriter() : out_{kReconcileVersion} {}
   void skip(const RangeBound& upper);
-  void fingerprint(const RangeBound& upper, const Fingerprint& value);
+  void fingerprint(const RangeBound& upper, const RangeFingerprint& value);
   void id_list(const RangeBound& upper, std::span<const ReconcileItem> items);
   [[nodiscard]] std::size_t size() const { return out_.size(); }
   /// True if nothing but skips was written.
