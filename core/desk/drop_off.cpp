@@ -1,0 +1,137 @@
+#include "core/desk/drop_off.h"
+
+#include <algorithm>
+
+#include "core/desk/check_setup.h"
+#include "core/desk/stages.h"
+
+namespace weavelog {
+namespace {
+
+const Racket* racket_of(const PlayerRecord& record, const DropOffLine& line) {
+  if (line.made) return &*line.made;
+  const auto* known = record.racket(line.racket);
+  return known ? &known->now : nullptr;
+}
+
+std::string line_place(const PlayerRecord& record, const DropOffLine& line, std::size_t index) {
+  const Racket* racket = racket_of(record, line);
+  return racket && !racket->label.empty() ? "racket " + racket->label : "racket " + std::to_string(index + 1);
+}
+
+/// The open job of a racket, if it is in the room.
+const Loaded<Job>* open_job(const PlayerRecord& record, const EntityId& racket) {
+  for (const Loaded<Job>& job : record.jobs)
+    if (job.now.racket == racket && is_open(record.stage_of(job.id()).stage)) return &job;
+  return nullptr;
+}
+
+Outcome<> check_line(const PlayerRecord& record, const DropOffRequest& request, std::size_t index) {
+  const DropOffLine& line = request.lines[index];
+  const std::string place = line_place(record, line, index);
+  if (!line.made) {
+    if (!record.racket(line.racket))
+      return fail(FaultCode::not_found, "the player has no such racket", place,
+                  "choose one of the player's, or add it");
+    for (std::size_t other = 0; other < index; ++other)
+      if (!request.lines[other].made && request.lines[other].racket == line.racket)
+        return fail(FaultCode::bad_input, "the racket is handed over twice", place,
+                    "take one of the two out");
+    if (const auto* job = open_job(record, line.racket))
+      return fail(FaultCode::conflict,
+                  "the racket is in the room already (" +
+                      std::string(name_of_choice(record.stage_of(job->id()).stage)) + ")",
+                  place, "mark it as collected or put aside first");
+  }
+  if (line.setup && !record.setup(line.setup))
+    return fail(FaultCode::not_found, "the player has no such setup", place, "choose another one");
+  if (auto sound = require_sound(line.agreed, racket_of(record, line)); !sound) {
+    Fault fault = sound.error();
+    fault.where = place + ", " + fault.where;
+    return fail(std::move(fault));
+  }
+  return {};
+}
+
+/// Setups made in this action, so that rackets with one wish share one.
+class NewSetups {
+ public:
+  NewSetups(Draft& draft, UnixMs at) : draft_(draft), at_(at) {}
+
+  EntityId id_for(const DropOffLine& line) {
+    if (line.setup || line.keep_as.empty()) return line.setup;
+    for (const auto& [setup, id] : made_)
+      if (setup.name == line.keep_as && static_cast<const Agreed&>(setup) == line.agreed) return id;
+    Setup setup;
+    static_cast<Agreed&>(setup) = line.agreed;
+    setup.name = line.keep_as;
+    const EntityId id = put_new(draft_, setup, at_).id;
+    made_.emplace_back(setup, id);
+    return id;
+  }
+
+ private:
+  Draft& draft_;
+  UnixMs at_;
+  std::vector<std::pair<Setup, EntityId>> made_;
+};
+
+}  // namespace
+
+std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request) {
+  ReadBackRequest wanted;
+  wanted.language = request.language;
+  wanted.rush = request.drop_off.rush;
+  if (request.drop_off.ready_by) wanted.ready_by = Moment{*request.drop_off.ready_by, request.time_zone};
+  for (const DropOffLine& line : request.lines) {
+    const Racket* racket = racket_of(record, line);
+    wanted.lines.push_back({racket ? racket->label : std::string(), line.agreed, line.last_time});
+  }
+  return read_back(wanted);
+}
+
+Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,
+                        const std::optional<std::string>& confirmed_text, const std::string& by) {
+  if (request.lines.empty())
+    return fail(FaultCode::bad_input, "no racket was handed over", {}, "choose at least one");
+  if (!request.drop_off.at)
+    return fail(FaultCode::bad_input, "the drop-off has no time", {}, "give the time of day");
+  if (!record.person.id() && !request.new_person)
+    return fail(FaultCode::bad_input, "it is not said whose rackets these are", {},
+                "choose or add the player");
+  for (std::size_t i = 0; i < request.lines.size(); ++i)
+    if (auto checked = check_line(record, request, i); !checked) return fail(checked.error());
+  // Whoever confirms sees exactly what is confirmed.
+  if (confirmed_text && *confirmed_text != read_back_of(record, request))
+    return fail(FaultCode::bad_input, "what was confirmed is not what is about to be stored", "read-back",
+                "read it back again and have it confirmed");
+
+  const UnixMs at = *request.drop_off.at;
+  Draft draft(record.book, kPlayerBook, kActDropOff);
+  if (!record.person.id()) (void)put_new(draft, *request.new_person, at);
+
+  DropOff hand_over = request.drop_off;
+  if (confirmed_text) confirm(hand_over, {*confirmed_text, request.language, at, request.device});
+  const EntityId hand_over_id = put_new(draft, hand_over, at).id;
+
+  NewSetups setups(draft, at);
+  std::int64_t order = 0;
+  for (const DropOffLine& line : request.lines) {
+    Job job;
+    static_cast<Agreed&>(job) = line.agreed;
+    job.drop_off = hand_over_id;
+    job.racket = line.made ? put_new(draft, *line.made, at).id : line.racket;
+    job.setup = setups.id_for(line);
+    job.event = hand_over.event;
+    job.at = at;
+    job.ready_by = hand_over.ready_by;
+    job.rush = hand_over.rush;
+    job.order = ++order;
+    job.tag_number = line.tag_number;
+    const EntityId job_id = put_new(draft, job, at).id;
+    (void)put_new(draft, StageMark{job_id, Stage::received, at, by, {}, {}}, at);
+  }
+  return draft;
+}
+
+}  // namespace weavelog

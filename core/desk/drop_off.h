@@ -1,0 +1,46 @@
+#pragma once
+// One hand-over of rackets by a player: everything it brings into being, in one action.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/desk/player_record.h"
+#include "core/desk/read_back.h"
+
+namespace weavelog {
+
+/// One racket handed over.
+struct DropOffLine {
+  EntityId racket;             ///< a known one, or none and
+  std::optional<Racket> made;  ///< the new one
+  Agreed agreed;
+  EntityId setup;       ///< that the wish came from; none: kept under a name of its own if `keep_as` is given
+  std::string keep_as;  ///< name under which a new setup is kept; lines with the same name and wish share one
+  std::optional<Agreed> last_time;  ///< what it was compared with on the screen
+  std::optional<std::int64_t> tag_number;
+};
+
+struct DropOffRequest {
+  std::optional<Person> new_person;  ///< for a player whose book begins here
+  DropOff drop_off;  ///< event, place, at, who, ready-by, rush, note; its confirmation is filled in
+  std::vector<DropOffLine> lines;
+  /// Where the day is told; IANA name.
+  std::string time_zone = "UTC";
+  Language language;
+  AuthorId device;
+};
+
+/// The text for the turned screen.
+[[nodiscard]] std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request);
+
+/// Person (if new), rackets, setups, the drop-off with its confirmation, a job and its first stage mark for
+/// each line. `confirmed_text` is what stood on the screen when the player confirmed, nothing if it was not
+/// confirmed. Faults: bad_input (no racket, one racket twice, a setup that check_setup refuses, a text that
+/// is not what these answers read back as), not_found (a racket or setup that the book does not have),
+/// conflict (the racket is in the room already).
+[[nodiscard]] Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,
+                                      const std::optional<std::string>& confirmed_text,
+                                      const std::string& by);
+
+}  // namespace weavelog
