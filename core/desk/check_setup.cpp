@@ -92,10 +92,11 @@ class Check {
     const auto& mains = agreed_.mains_tension;
     const auto& crosses = agreed_.crosses_tension;
     if (!mains || !crosses) return;
-    if (mains->unit != crosses->unit) add(false, "units_differ", kCrossesTension);
     const auto mains_kg = in_kg(*mains);
     const auto crosses_kg = in_kg(*crosses);
-    if (mains_kg && crosses_kg && std::abs(*mains_kg - *crosses_kg) > limits_.difference_kg)
+    if (!mains_kg || !crosses_kg) return;
+    if (mains->unit != crosses->unit) add(false, "units_differ", kCrossesTension);
+    if (std::abs(*mains_kg - *crosses_kg) > limits_.difference_kg)
       add(false, "difference_unusual", kCrossesTension, {{"mains", *mains}, {"crosses", *crosses}});
   }
 

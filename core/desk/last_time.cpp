@@ -73,7 +73,7 @@ std::optional<LastTime> same_as_last_time(const PlayerRecord& record, const Enti
   return last;
 }
 
-std::vector<LastTime> same_as_last_time(const PlayerRecord& record, std::span<const EntityId> rackets) {
+std::vector<LastTime> same_for_each(const PlayerRecord& record, std::span<const EntityId> rackets) {
   std::vector<LastTime> all;
   for (const EntityId& racket : rackets)
     if (auto last = same_as_last_time(record, racket)) all.push_back(std::move(*last));

@@ -29,11 +29,12 @@ struct LastTime {
   std::vector<OpenQuestion> questions;
 };
 
-/// Nothing if the player has neither a job nor a setup. Jobs put aside do not count.
+/// Nothing if the player has neither a job nor a setup. Jobs put aside do not count. No racket (EntityId{}):
+/// by the player's newest job, whatever the racket.
 [[nodiscard]] std::optional<LastTime> same_as_last_time(const PlayerRecord& record, const EntityId& racket);
 /// For several rackets, in their order; those without any history are left out.
-[[nodiscard]] std::vector<LastTime> same_as_last_time(const PlayerRecord& record,
-                                                      std::span<const EntityId> rackets);
+[[nodiscard]] std::vector<LastTime> same_for_each(const PlayerRecord& record,
+                                                  std::span<const EntityId> rackets);
 /// The rackets of the newest drop-off, in its order.
 [[nodiscard]] std::vector<EntityId> rackets_of_last_drop_off(const PlayerRecord& record);
 

@@ -379,20 +379,30 @@ std::vector<OpenQuestion> Ledger::open_questions(std::optional<BookId> book) con
   return out;
 }
 
-std::optional<Origin> Ledger::origin(const BookId& book, const Dot& dot) const {
-  std::optional<Origin> out;
+std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const {
+  std::optional<Entry> out;
   impl_->database->read([&](Connection& db) {
     const auto number = impl_->find_book(db, book);
-    const auto author = impl_->find_author(db, dot.author);
-    if (!number || !author) return;
+    const auto author_number = impl_->find_author(db, author);
+    if (!number || !author_number) return;
     auto& query = db.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
     query.bind(1, *number);
-    query.bind(2, *author);
-    query.bind(3, static_cast<std::int64_t>(dot.seq));
+    query.bind(2, *author_number);
+    query.bind(3, static_cast<std::int64_t>(seq));
     if (!query.executeStep()) return;
-    const auto entry = decode_entry(blob_of(query, 0), dot.author);
-    if (!entry) throw SQLite::Exception(entry.error().message(), SQLITE_CORRUPT);
-    out = Origin{impl_->card(db, *author), entry->stamp, entry->action};
+    auto decoded = decode_entry(blob_of(query, 0), author);
+    if (!decoded) throw SQLite::Exception(decoded.error().message(), SQLITE_CORRUPT);
+    out = std::move(*decoded);
+  });
+  return out;
+}
+
+std::optional<Origin> Ledger::origin(const BookId& book, const Dot& dot) const {
+  const auto held = entry(book, dot.author, dot.seq);
+  if (!held) return std::nullopt;
+  std::optional<Origin> out;
+  impl_->database->read([&](Connection& db) {
+    if (const auto author = impl_->find_author(db, dot.author)) out = Origin{impl_->card(db, *author), held->stamp, held->action};
   });
   return out;
 }

@@ -140,6 +140,8 @@ class Ledger {
   [[nodiscard]] std::optional<BookInfo> book(const BookId& id) const;
   [[nodiscard]] Heads heads(const BookId& book) const;
   [[nodiscard]] std::vector<OpenQuestion> open_questions(std::optional<BookId> book = {}) const;
+  /// One entry as it was written, for history and undo.
+  [[nodiscard]] std::optional<Entry> entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const;
   [[nodiscard]] std::optional<Origin> origin(const BookId& book, const Dot& dot) const;
   [[nodiscard]] std::vector<Quarantined> quarantine() const;
   /// The newest position: 0 for an empty ledger.

@@ -13,7 +13,7 @@
 namespace weavelog::testing {
 
 /// 2031-05-26T10:00:00Z
-inline constexpr UnixMs kMonday = 1'937'642'400'000;
+inline constexpr UnixMs kMonday = 1'937'556'000'000;
 inline constexpr UnixMs kMinute = 60'000;
 inline constexpr UnixMs kHour = 60 * kMinute;
 inline constexpr UnixMs kDay = 24 * kHour;

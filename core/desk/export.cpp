@@ -1,0 +1,194 @@
+#include "core/desk/export.h"
+
+#include <algorithm>
+#include <boost/json.hpp>
+#include <ctime>
+
+#include "core/base/csv.h"
+
+namespace weavelog {
+namespace {
+
+namespace json = boost::json;
+
+std::string iso_utc(UnixMs at) {
+  const auto seconds = static_cast<std::time_t>(at / 1000);
+  std::tm parts{};
+  char text[40];
+  if (at < 0 || gmtime_r(&seconds, &parts) == nullptr ||
+      std::strftime(text, sizeof text, "%Y-%m-%dT%H:%M:%SZ", &parts) == 0)
+    return std::to_string(at);
+  return text;
+}
+
+/// The naming habit of the tables: numbers so named are moments.
+bool is_time(std::string_view field) {
+  return field == "at" || field == "ready_by" || field.ends_with("_at");
+}
+
+json::value to_json(std::string_view, const std::string& member) {
+  return json::string(member);
+}
+json::value to_json(std::string_view, const Bytes& member) {
+  return json::string(to_hex(member));
+}
+json::value to_json(std::string_view, const std::optional<bool>& member) {
+  return json::value(member.value_or(false));
+}
+json::value to_json(std::string_view field, const std::optional<std::int64_t>& member) {
+  if (is_time(field)) return json::string(iso_utc(member.value_or(0)));
+  return json::value(member.value_or(0));
+}
+json::value to_json(std::string_view, const std::optional<Quantity>& member) {
+  const Quantity quantity = member.value_or(Quantity{});
+  return json::object{{"amount", quantity.amount.text()}, {"unit", symbol_of(quantity.unit)}};
+}
+template <class Tag>
+json::value to_json(std::string_view, const Id<Tag>& member) {
+  return json::string(member.hex());
+}
+json::value to_json(std::string_view, Unit member) {
+  return json::string(symbol_of(member));
+}
+template <class Enum>
+requires std::is_enum_v<Enum> json::value to_json(std::string_view, Enum member) {
+  const std::string_view name = name_of_choice(member);
+  if (name.empty()) return json::value(static_cast<std::int64_t>(member));
+  return json::string(name);
+}
+
+template <class S>
+json::object fields_json(const S& held) {
+  json::object out;
+  for_each_field<S>([&](FieldTag, std::string_view name, bool, auto member) {
+    if (!is_cleared(to_value(held.*member))) out[name] = to_json(name, held.*member);
+  });
+  return out;
+}
+
+/// An entity with its fields, those of a newer version by their numbers.
+template <class S>
+json::object entity_json(const EntityState& state) {
+  json::object out{{"id", state.id.hex()}};
+  for (auto& [name, value] : fields_json(from_state<S>(state))) out[name] = value;
+  for (const Cell& cell : state.cells)
+    if (!model_registry().find(cell.tag) && !is_cleared(cell.latest().value))
+      out["field_" + std::to_string(static_cast<std::uint32_t>(cell.tag))] = text_of(cell.latest().value);
+  return out;
+}
+
+template <class S>
+json::array list_json(const std::vector<Loaded<S>>& list) {
+  json::array out;
+  for (const auto& held : list) out.push_back(entity_json<S>(held.seen));
+  return out;
+}
+
+template <class S>
+json::array list_json(std::span<const EntityState> entities) {
+  json::array out;
+  for (const EntityState& state : entities)
+    if (state.kind == Described<S>::kind && exists(state)) out.push_back(entity_json<S>(state));
+  return out;
+}
+
+json::array jobs_json(const PlayerRecord& record) {
+  json::array out;
+  for (const auto& job : record.jobs) {
+    json::object one = entity_json<Job>(job.seen);
+    const StageNow now = record.stage_of(job.id());
+    one["stage"] = to_json("stage", now.stage);
+    one["clash"] = now.clash;
+    json::array marks;
+    for (const PlacedMark& placed : record.marks) {
+      if (placed.mark.job != job.id()) continue;
+      json::object mark = fields_json(placed.mark);
+      mark["id"] = placed.id.hex();
+      mark.erase("job");
+      marks.push_back(std::move(mark));
+    }
+    one["marks"] = std::move(marks);
+    out.push_back(std::move(one));
+  }
+  return out;
+}
+
+json::array questions_json(const PlayerRecord& record) {
+  json::array out;
+  for (const OpenQuestion& question : record.questions) {
+    const FieldInfo* info = model_registry().find(question.cell.tag);
+    json::array answers;
+    for (const CellValue& held : question.cell.values)
+      answers.push_back(json::object{{"value", text_of(held.value)}, {"at", iso_utc(held.stamp.wall_ms())}});
+    out.push_back(json::object{{"entity", question.entity.hex()},
+                               {"field", info ? json::string(info->name) : json::string("unknown")},
+                               {"answers", std::move(answers)}});
+  }
+  return out;
+}
+
+template <class T>
+std::string cell_text(std::string_view field, const T& member) {
+  if (is_cleared(to_value(member))) return {};
+  const json::value value = to_json(field, member);
+  if (const auto* text = value.if_string()) return std::string(text->subview());
+  return json::serialize(value);
+}
+std::string cell_text(std::string_view, const std::optional<Quantity>& member) {
+  return member ? text_of(*member) : std::string();
+}
+
+}  // namespace
+
+std::string player_json(const PlayerRecord& record) {
+  json::object out{{"format", "weavelog-player"}, {"version", 1}, {"book", record.book.hex()}};
+  out["person"] =
+      record.person.id() ? json::value(entity_json<Person>(record.person.seen)) : json::value(nullptr);
+  out["rackets"] = list_json(record.rackets);
+  out["setups"] = list_json(record.setups);
+  out["drop_offs"] = list_json(record.drop_offs);
+  out["jobs"] = jobs_json(record);
+  out["consents"] = list_json(record.consents);
+  out["open_questions"] = questions_json(record);
+  return json::serialize(out);
+}
+
+std::string event_json(const BookId& book, std::span<const EntityState> entities) {
+  json::object out{{"format", "weavelog-event"}, {"version", 1}, {"book", book.hex()}};
+  const json::array events = list_json<EventInfo>(entities);
+  out["event"] = events.empty() ? json::value(nullptr) : events.front();
+  out["team"] = list_json<TeamMember>(entities);
+  out["entries"] = list_json<EntryListItem>(entities);
+  out["prices"] = list_json<Price>(entities);
+  return json::serialize(out);
+}
+
+std::string job_history_csv(const PlayerRecord& record) {
+  CsvWriter csv;
+  std::vector<std::string> header{"at", "event", "tag_number", "racket"};
+  for (const Field<Agreed>& field : Described<Agreed>::table) header.emplace_back(field.name);
+  header.emplace_back("stage");
+  csv.row(header);
+
+  std::vector<const Loaded<Job>*> jobs;
+  for (const auto& job : record.jobs) jobs.push_back(&job);
+  std::stable_sort(jobs.begin(), jobs.end(), [](const Loaded<Job>* a, const Loaded<Job>* b) {
+    return std::pair(a->now.at.value_or(0), a->now.order.value_or(0)) <
+           std::pair(b->now.at.value_or(0), b->now.order.value_or(0));
+  });
+  for (const Loaded<Job>* job : jobs) {
+    const auto* drop_off = record.drop_off(job->now.drop_off);
+    const auto* racket = record.racket(job->now.racket);
+    std::vector<std::string> row{
+        cell_text("at", job->now.at), drop_off ? drop_off->now.event_name : std::string(),
+        cell_text("tag_number", job->now.tag_number), racket ? racket->now.label : std::string()};
+    const Agreed& agreed = job->now;
+    for (const Field<Agreed>& field : Described<Agreed>::table)
+      std::visit([&](auto member) { row.push_back(cell_text(field.name, agreed.*member)); }, field.member);
+    row.emplace_back(name_of_choice(record.stage_of(job->id()).stage));
+    csv.row(row);
+  }
+  return csv.text();
+}
+
+}  // namespace weavelog

@@ -1,0 +1,25 @@
+#pragma once
+// All that is held on a player or an event, for people and other programs: JSON (RFC 8259) and CSV (RFC
+// 4180).
+//
+// Times are ISO 8601 in UTC, quantities {"amount": "24.5", "unit": "kg"} with the digits as spoken, choices
+// by name, identifiers and digests in hexadecimal, fields without a value left out.
+
+#include <span>
+#include <string>
+
+#include "core/desk/player_record.h"
+#include "core/model/event.h"
+
+namespace weavelog {
+
+/// {"format": "weavelog-player", "version": 1, "book", "person", "rackets", "setups", "drop_offs", "jobs"
+/// (each with "stage" and "marks"), "consents", "open_questions"}.
+[[nodiscard]] std::string player_json(const PlayerRecord& record);
+/// {"format": "weavelog-event", "version": 1, "book", "event", "team", "entries", "prices"} out of the
+/// entities of one event book.
+[[nodiscard]] std::string event_json(const BookId& book, std::span<const EntityState> entities);
+/// One row a job, oldest first: time, event, tag, racket, everything agreed, stage.
+[[nodiscard]] std::string job_history_csv(const PlayerRecord& record);
+
+}  // namespace weavelog
