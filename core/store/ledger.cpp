@@ -126,7 +126,8 @@ std::int64_t Ledger::Impl::book_number(Connection& db, const BookId& book, BookK
   auto& add = db.statement("INSERT INTO book(id, kind, heads) VALUES(?,?,?)");
   bind_blob(add, 1, book.bytes);
   add.bind(2, static_cast<int>(kind));
-  bind_blob(add, 3, Digest{});
+  const Digest no_heads{};  // bound without copying, so it has to live until exec()
+  bind_blob(add, 3, no_heads);
   add.exec();
   return db.raw().getLastInsertRowid();
 }
