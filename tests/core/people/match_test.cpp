@@ -223,7 +223,11 @@ TEST_CASE("300 entries against 5,000 persons: under a second, nobody mistaken, s
   CHECK(known_wrong == 0);
   CHECK(slip_found >= 90);
   CHECK(strangers_known == 0);
+#ifdef NDEBUG
   CHECK(took.count() < 1.0);
+#else  // unoptimised, and perhaps under a sanitizer
+  CHECK(took.count() < 20.0);
+#endif
 }
 
 TEST_CASE("very long and odd names cost no more than a moment") {
