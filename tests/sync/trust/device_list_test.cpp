@@ -1,0 +1,256 @@
+#include "sync/trust/device_list.h"
+
+#include <catch2/catch.hpp>
+#include <fstream>
+#include <iterator>
+
+#include "tests/sync/trust/temp_folder.h"
+
+using namespace weavelog;
+using weavelog::test::TempFolder;
+
+namespace {
+
+constexpr UnixMs kNoon = 1'750'000'000'000;
+
+/// A host with its ledger in a file, that can be closed and opened again.
+struct Host {
+  explicit Host(const std::filesystem::path& place) : file(place) { start(); }
+  void start() {
+    list.reset();
+    ledger.reset();
+    LedgerOptions options;
+    options.file = file;
+    options.registry = &registry;
+    options.clock = &clock;
+    options.key = key;
+    options.device_name = "Desk";
+    ledger = Ledger::open(std::move(options)).value();
+    list = DeviceList::open(*ledger, key).value();
+  }
+
+  std::filesystem::path file;
+  FieldRegistry registry{1, {}, {}};
+  ManualClock clock{kNoon};
+  DeviceKey key = DeviceKey::generate();
+  std::unique_ptr<Ledger> ledger;
+  std::unique_ptr<DeviceList> list;
+};
+
+/// A guest that knows some secret, and comes with a transcript of its own.
+struct Guest {
+  explicit Guest(const PairingSecret& known) : secret(known) {}
+  Outcome<Admission> come_to(DeviceList& list) const { return come_as(list, key.public_key()); }
+  Outcome<Admission> come_as(DeviceList& list, const PublicKey& who) const {
+    return list.admit(number_of(secret), transcript,
+                      pairing_proof(pairing_key(secret), PairingSide::guest, transcript), who, "Tablet 1");
+  }
+  /// Knows the number but not the secret.
+  Outcome<Admission> guess(DeviceList& list) const {
+    return list.admit(number_of(secret), transcript, Digest{}, key.public_key(), "Tablet 1");
+  }
+
+  PairingSecret secret;
+  DeviceKey key = DeviceKey::generate();
+  Digest transcript = digest_of(as_bytes("hello and hello"));
+};
+
+FaultCode code_of(const Outcome<Admission>& admission) {
+  REQUIRE_FALSE(admission);
+  CHECK_FALSE(admission.error().what_to_do.empty());
+  return admission.error().code;
+}
+
+}  // namespace
+
+TEST_CASE("device list: a guest with the code is enrolled once, with its role, for good", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const auto invitation = host.list->invite(Role::stringer);
+  REQUIRE(invitation);
+  CHECK(invitation->expires == kNoon + DeviceList::kInvitationLife);
+  REQUIRE(host.list->open_invitations().size() == 1);
+  const Guest guest(invitation->secret);
+  CHECK(host.list->member(guest.key.public_key()).error().code == FaultCode::untrusted);
+
+  const auto admission = guest.come_to(*host.list);
+  REQUIRE(admission);
+  CHECK(admission->role == Role::stringer);
+  CHECK(check_pairing_proof(pairing_key(guest.secret), PairingSide::host, guest.transcript,
+                            admission->host_proof));
+  CHECK(host.list->open_invitations().empty());
+
+  host.start();
+  const auto member = host.list->member(guest.key.public_key());
+  REQUIRE(member);
+  CHECK(member->role == Role::stringer);
+  CHECK(member->name == "Tablet 1");
+  CHECK(member->since == kNoon);
+  // Its answer may have been lost: the same guest may come again, another may not.
+  CHECK(guest.come_to(*host.list));
+  CHECK(code_of(Guest(invitation->secret).come_to(*host.list)) == FaultCode::refused);
+  CHECK(host.list->devices().size() == 1);
+}
+
+TEST_CASE("device list: an invitation survives a restart and expires by the wall clock", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const Guest in_time(host.list->invite(Role::desk, 60'000)->secret);
+  const Guest late(host.list->invite(Role::desk, 60'000)->secret);
+  host.start();
+  host.clock.advance(59'999);
+  CHECK(in_time.come_to(*host.list));
+  host.clock.advance(1);
+  CHECK(code_of(late.come_to(*host.list)) == FaultCode::expired);
+  CHECK(host.list->open_invitations().empty());
+  CHECK(host.list->devices().size() == 1);
+  CHECK(host.list->invite(Role::desk, 0).error().code == FaultCode::bad_input);
+  CHECK(host.list->invite(Role::desk, 8LL * 24 * 3600 * 1000).error().code == FaultCode::bad_input);
+}
+
+TEST_CASE("device list: wrong tries close the invitation", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const Guest guest(host.list->invite(Role::reader)->secret);
+  for (int i = 0; i < DeviceList::kTriesPerInvitation; ++i) {
+    CHECK(code_of(guest.guess(*host.list)) == FaultCode::untrusted);
+    host.clock.advance(60'000);  // the limit per minute is another one
+  }
+  CHECK(host.list->open_invitations().empty());
+  CHECK(code_of(guest.come_to(*host.list)) == FaultCode::refused);
+  CHECK(host.list->devices().empty());
+}
+
+TEST_CASE("device list: too many wrong codes in a minute hold everybody for a minute, no longer", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const Guest guest(host.list->invite(Role::reader)->secret);
+  for (int i = 0; i < DeviceList::kTriesPerMinute; ++i) {
+    CHECK(code_of(Guest(make_pairing_secret()).come_to(*host.list)) == FaultCode::untrusted);
+  }
+  host.start();  // a restart forgives nothing
+  CHECK(code_of(guest.come_to(*host.list)) == FaultCode::refused);
+  host.clock.advance(60'000);
+  CHECK(guest.come_to(*host.list));
+  // A clock set back does not lock anybody out.
+  const Guest other(host.list->invite(Role::reader)->secret);
+  for (int i = 0; i < DeviceList::kTriesPerMinute; ++i)
+    (void)Guest(make_pairing_secret()).come_to(*host.list);
+  host.clock.advance(-3600'000);
+  CHECK(other.come_to(*host.list));
+}
+
+TEST_CASE("device list: a withdrawn code is as good as none", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const Guest guest(host.list->invite(Role::head)->secret);
+  REQUIRE(host.list->withdraw(number_of(guest.secret)));
+  CHECK(code_of(guest.come_to(*host.list)) == FaultCode::untrusted);
+}
+
+TEST_CASE("device list: who is revoked stays out until invited anew", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  Guest guest(host.list->invite(Role::head)->secret);
+  REQUIRE(guest.come_to(*host.list));
+  REQUIRE(host.list->revoke(guest.key.public_key()));
+  const auto member = host.list->member(guest.key.public_key());
+  REQUIRE_FALSE(member);
+  CHECK(member.error().code == FaultCode::refused);
+  // The invitation that it used, although not yet expired, does not bring it back.
+  CHECK(code_of(guest.come_to(*host.list)) == FaultCode::refused);
+  CHECK_FALSE(host.list->member(guest.key.public_key()));
+  REQUIRE(host.list->devices().size() == 1);
+  CHECK(host.list->devices()[0].revoked == kNoon);
+
+  host.clock.advance(1000);
+  guest.secret = host.list->invite(Role::reader)->secret;
+  REQUIRE(guest.come_to(*host.list));
+  CHECK(host.list->member(guest.key.public_key())->role == Role::reader);
+  CHECK(host.list->member(guest.key.public_key())->since == kNoon + 1000);
+  CHECK(host.list->revoke(PublicKey{}).error().code == FaultCode::not_found);
+}
+
+TEST_CASE("device list: the database file does not reveal an open code", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const auto invitation = host.list->invite(Role::head).value();
+  const auto key = pairing_key(invitation.secret);
+  std::string all;
+  for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
+    std::ifstream in(entry.path(), std::ios::binary);
+    all.append(std::istreambuf_iterator<char>(in), {});
+  }
+  const auto number = number_of(invitation.secret);
+  CHECK(all.find(as_text(number)) != std::string::npos);  // we did look at the right bytes
+  CHECK(all.find(as_text(invitation.secret)) == std::string::npos);
+  CHECK(all.find(as_text(key)) == std::string::npos);
+  CHECK(all.find(spoken_code(invitation.secret)) == std::string::npos);
+}
+
+TEST_CASE("device list: an invitation made with another device key is a clear fault", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const Guest guest(host.list->invite(Role::head)->secret);
+  host.key = DeviceKey::generate();
+  host.start();
+  CHECK(code_of(guest.come_to(*host.list)) == FaultCode::damaged);
+}
+
+TEST_CASE("device list: no more than so many open codes", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  for (int i = 0; i < DeviceList::kOpenInvitations; ++i) REQUIRE(host.list->invite(Role::desk));
+  CHECK(host.list->invite(Role::desk).error().code == FaultCode::refused);
+  host.clock.advance(DeviceList::kInvitationLife);
+  CHECK(host.list->invite(Role::desk));
+}
+
+TEST_CASE("device list: names from elsewhere are kept readable", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "host.db");
+  const auto enrolled_as = [&](std::string_view name) {
+    const Guest guest(host.list->invite(Role::desk)->secret);
+    REQUIRE(host.list->admit(number_of(guest.secret), guest.transcript,
+                             pairing_proof(pairing_key(guest.secret), PairingSide::guest, guest.transcript),
+                             guest.key.public_key(), name));
+    return host.list->member(guest.key.public_key())->name;
+  };
+  CHECK(enrolled_as("Łucja's tablet") == "Łucja's tablet");
+  CHECK(enrolled_as("a\x1b[2Jb\nc") == "a [2Jb c");
+  CHECK(enrolled_as("good\xff bad") == "good");
+  std::string longest;
+  for (int i = 0; i < 50; ++i) longest += "é";
+  CHECK(enrolled_as(longest).size() == 64);
+  CHECK(enrolled_as("x" + longest).size() == 63);
+}
+
+TEST_CASE("device list: hosts that we were paired with", "[trust]") {
+  const TempFolder folder;
+  Host host(folder / "guest.db");
+  KnownHost harbour;
+  harbour.key.fill(1);
+  harbour.name = "Harbour";
+  harbour.address = {"192.0.2.7", 26110};
+  harbour.fingerprint.fill(7);
+  harbour.role = Role::stringer;
+  harbour.since = kNoon;
+  KnownHost lakeside = harbour;
+  lakeside.key.fill(2);
+  lakeside.name = "Lakeside";
+  lakeside.since = kNoon + 1;
+  REQUIRE(host.list->remember_host(harbour));
+  REQUIRE(host.list->remember_host(lakeside));
+  harbour.address.host = "desk.local";
+  REQUIRE(host.list->remember_host(harbour));
+  host.start();
+  const auto hosts = host.list->hosts();
+  REQUIRE(hosts.size() == 2);
+  CHECK(hosts[0].name == "Lakeside");
+  CHECK(hosts[1].address == Address{"desk.local", 26110});
+  CHECK(hosts[1].fingerprint == harbour.fingerprint);
+  CHECK(hosts[1].role == Role::stringer);
+  REQUIRE(host.list->forget_host(lakeside.key));
+  CHECK_FALSE(host.list->host(lakeside.key));
+  CHECK(host.list->host(harbour.key));
+}
