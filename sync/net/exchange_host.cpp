@@ -1,0 +1,179 @@
+#include "sync/net/exchange_host.h"
+
+#include <spdlog/spdlog.h>
+
+#include <atomic>
+#include <mutex>
+#include <unordered_map>
+
+#include "sync/net/ticker.h"
+
+namespace weavelog {
+namespace {
+
+/// JSON text needs only these escapes; names of devices come from outside.
+std::string json_text(const std::string& text) {
+  std::string out = "\"";
+  for (const char c : text) {
+    if (c == '"' || c == '\\') {
+      out += '\\';
+      out += c;
+    } else if (static_cast<unsigned char>(c) < 0x20) {
+      out += ' ';
+    } else {
+      out += c;
+    }
+  }
+  return out + '"';
+}
+
+}  // namespace
+
+class ExchangeHost::Impl {
+ public:
+  Impl(Station& station, ExchangeHostOptions options) : station_(station), options_(std::move(options)) {}
+
+  ~Impl() {
+    ticker_.reset();
+    if (subscription_ != 0) station_.ledger().unsubscribe(subscription_);
+    if (web_) web_->stop();
+  }
+
+  Outcome<> start() {
+    WebHostOptions web;
+    web.address = options_.address;
+    web.port = options_.port;
+    web.certificate = options_.certificate;
+    web.health = [this] { return health(); };
+    PipeHandlers handlers;
+    handlers.opened = [this](const std::shared_ptr<Pipe>& pipe) { open(pipe); };
+    handlers.message = [this](const std::shared_ptr<Pipe>& pipe, Bytes frame) {
+      step(pipe, [&](Session& session) { return session.receive(frame); });
+    };
+    handlers.closed = [this](const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) { closed(pipe, why); };
+    auto started = WebHost::start(std::move(web), std::move(handlers));
+    if (!started) return fail(started.error());
+    web_ = std::move(*started);
+    subscription_ = station_.ledger().subscribe([this](std::int64_t) { ledger_changed(); });
+    ticker_ = std::make_unique<Ticker>(std::chrono::milliseconds(500), [this] {
+      web_->post([this] { each([](Session& session) { return session.tick(); }); });
+    });
+    return {};
+  }
+
+  [[nodiscard]] const WebHost& web() const { return *web_; }
+
+  [[nodiscard]] std::vector<Connected> connected() const {
+    const std::lock_guard guard(mutex_);
+    std::vector<Connected> out;
+    for (const auto& [pipe, live] : live_) {
+      const SessionStatus& status = live.session->status();
+      out.push_back({status.peer.device, live.pipe->remote(), status.role, status.state});
+    }
+    return out;
+  }
+
+ private:
+  struct Live {
+    std::shared_ptr<Pipe> pipe;
+    std::unique_ptr<Session> session;
+    bool trusted = false;
+  };
+
+  void open(const std::shared_ptr<Pipe>& pipe) {
+    SessionOptions options;
+    options.ledger = &station_.ledger();
+    options.devices = &station_.devices();
+    options.peers = &station_.peers();
+    options.side = Side::host;
+    options.certificate = pipe->host_fingerprint();
+    options.event = options_.event;
+    options.may_leave = options_.may_leave;
+    const std::lock_guard guard(mutex_);
+    live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), false});
+  }
+
+  /// On the worker thread. The lock is for connected(), which reads from others.
+  template <class Work>
+  void step(const std::shared_ptr<Pipe>& pipe, Work work) {
+    SessionStatus status;
+    {
+      const std::lock_guard guard(mutex_);
+      const auto found = live_.find(pipe.get());
+      if (found == live_.end()) return;
+      Live& live = found->second;
+      const SessionState before = live.session->status().state;
+      for (Bytes& frame : work(*live.session)) pipe->send(std::move(frame));
+      status = live.session->status();
+      if (!live.trusted && status.state >= SessionState::comparing && status.state != SessionState::closed) {
+        live.trusted = true;
+        pipe->trust();
+      }
+      if (status.state == before) return;
+      if (status.state == SessionState::closed) {
+        spdlog::warn("exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
+        pipe->close();
+      }
+    }
+    if (options_.on_status) options_.on_status(status);
+  }
+
+  template <class Work>
+  void each(Work work) {
+    std::vector<std::shared_ptr<Pipe>> pipes;
+    {
+      const std::lock_guard guard(mutex_);
+      for (const auto& [key, live] : live_) pipes.push_back(live.pipe);
+    }
+    for (const auto& pipe : pipes) step(pipe, work);
+  }
+
+  void closed(const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) {
+    if (why) spdlog::info("connection from {} ended: {}", pipe->remote(), why->message());
+    const std::lock_guard guard(mutex_);
+    live_.erase(pipe.get());
+  }
+
+  /// From whichever thread committed. Commits that come while one is waiting are served by it.
+  void ledger_changed() {
+    if (waiting_.exchange(true)) return;
+    web_->post([this] {
+      waiting_ = false;
+      each([](Session& session) { return session.changed(); });
+    });
+  }
+
+  std::string health() const {
+    std::string devices;
+    for (const Connected& one : connected()) {
+      if (!devices.empty()) devices += ',';
+      devices += json_text(one.device);
+    }
+    return "{\"status\":\"ok\",\"server\":" + json_text(station_.ledger().self().device) +
+           ",\"position\":" + std::to_string(station_.ledger().position()) + ",\"connected\":[" + devices + "]}";
+  }
+
+  Station& station_;
+  ExchangeHostOptions options_;
+  std::unique_ptr<WebHost> web_;
+  int subscription_ = 0;
+  std::atomic<bool> waiting_{false};
+  mutable std::mutex mutex_;
+  std::unordered_map<Pipe*, Live> live_;
+  std::unique_ptr<Ticker> ticker_;
+};
+
+ExchangeHost::ExchangeHost(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+ExchangeHost::~ExchangeHost() = default;
+
+Outcome<std::unique_ptr<ExchangeHost>> ExchangeHost::start(Station& station, ExchangeHostOptions options) {
+  auto impl = std::make_unique<Impl>(station, std::move(options));
+  if (auto started = impl->start(); !started) return fail(started.error());
+  return std::unique_ptr<ExchangeHost>(new ExchangeHost(std::move(impl)));
+}
+
+std::uint16_t ExchangeHost::port() const { return impl_->web().port(); }
+const Fingerprint& ExchangeHost::fingerprint() const { return impl_->web().fingerprint(); }
+std::vector<Connected> ExchangeHost::connected() const { return impl_->connected(); }
+
+}  // namespace weavelog

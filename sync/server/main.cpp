@@ -1,0 +1,185 @@
+// weavelog-server: the event server. Holds the event's books on disk and brings the tablets of a room together.
+
+#include <spdlog/sinks/stdout_color_sinks.h>
+#include <spdlog/spdlog.h>
+
+#include <CLI/CLI.hpp>
+#include <csignal>
+#include <iostream>
+#include <qrcodegen/qrcodegen.hpp>
+
+#include "core/model/event.h"
+#include "core/model/fields.h"
+#include "core/model/queries.h"
+#include "core/model/tables.h"
+#include "sync/net/exchange_host.h"
+
+using namespace weavelog;
+
+namespace {
+
+struct Arguments {
+  std::string folder;
+  std::string name = "Event server";
+  std::string listen = "0.0.0.0:26110";
+  std::string reach;
+  EventInfo event;
+  std::vector<std::string> invite;
+  int minutes = 15;
+  bool json = false;
+  bool quiet = false;
+};
+
+/// Two rows of modules in one line of text.
+std::string drawn(const qrcodegen::QrCode& code) {
+  constexpr int kQuiet = 2;
+  std::string out;
+  for (int y = -kQuiet; y < code.getSize() + kQuiet; y += 2) {
+    for (int x = -kQuiet; x < code.getSize() + kQuiet; ++x) {
+      const bool upper = code.getModule(x, y);
+      const bool lower = code.getModule(x, y + 1);
+      out += upper ? (lower ? " " : "▄") : (lower ? "▀" : "█");
+    }
+    out += '\n';
+  }
+  return out;
+}
+
+int complain(const Fault& fault) {
+  std::cerr << "weavelog-server: " << fault.message() << '\n';
+  return 1;
+}
+
+/// The folder's event book; made at the first start.
+Outcome<BookId> event_book(Station& station, const Arguments& arguments) {
+  const auto books = station.ledger().books(kEventBook);
+  if (!books.empty()) return books.front().id;
+  EventInfo event = arguments.event;
+  if (event.name.empty()) event.name = arguments.name;
+  Draft draft(station.ledger().create_book_id(), kEventBook, kActNewEvent);
+  put_new(draft, event, station.ledger().wall().now());
+  if (auto made = station.ledger().append(draft); !made) return fail(made.error());
+  return draft.book();
+}
+
+Outcome<> invite(Station& station, const ExchangeHost& host, const Address& reach, Role role, const Arguments& arguments) {
+  const auto invitation = station.devices().invite(role, UnixMs{arguments.minutes} * 60'000);
+  if (!invitation) return fail(invitation.error());
+  const PairingCode code{{reach.host, host.port()}, host.fingerprint(), invitation->secret};
+  if (arguments.json) {
+    std::cout << R"({"invitation":")" << name_of(role) << R"(","code":")" << code.text() << R"(","words":")"
+              << spoken_code(invitation->secret) << R"(","expires":)" << invitation->expires << "}\n"
+              << std::flush;
+    return {};
+  }
+  std::cout << "\nTo pair a tablet as " << name_of(role) << " (once, within " << arguments.minutes << " minutes):\n"
+            << "  words    " << spoken_code(invitation->secret) << "\n  address  " << code.address.text() << "\n  code     " << code.text()
+            << "\n\n"
+            << drawn(qrcodegen::QrCode::encodeText(code.text().c_str(), qrcodegen::QrCode::Ecc::MEDIUM)) << std::flush;
+  return {};
+}
+
+Outcome<> serve(const Arguments& arguments) {
+  const auto listen = Address::parse(arguments.listen);
+  if (!listen) return fail(listen.error());
+  const auto reach = arguments.reach.empty() ? listen : Address::parse(arguments.reach);
+  if (!reach) return fail(reach.error());
+  std::vector<Role> roles;
+  for (const auto& name : arguments.invite) {
+    const auto role = parse_role(name);
+    if (!role) return fail(role.error());
+    roles.push_back(*role);
+  }
+
+  StationOptions options;
+  options.folder = arguments.folder;
+  options.device_name = arguments.name;
+  options.registry = &model_registry();
+  options.projections = {std::make_shared<ModelTables>()};
+  auto station = Station::open(std::move(options));
+  if (!station) return fail(station.error());
+  const auto certificate = load_or_create_certificate((*station)->folder() / "server.pem");
+  if (!certificate) return fail(certificate.error());
+  const auto event = event_book(**station, arguments);
+  if (!event) return fail(event.error());
+
+  ExchangeHostOptions host_options;
+  host_options.address = listen->host;
+  host_options.port = listen->port;
+  host_options.certificate = *certificate;
+  host_options.event = *event;
+  host_options.may_leave = [](const BookId&, BookKind kind) { return kind != kKitBook; };
+  host_options.on_status = [](const SessionStatus& status) {
+    if (status.state == SessionState::agreed)
+      spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);
+  };
+  auto host = ExchangeHost::start(**station, std::move(host_options));
+  if (!host) return fail(host.error());
+
+  if (arguments.json) {
+    std::cout << R"({"listening":")" << listen->host << R"(","port":)" << (*host)->port() << R"(,"fingerprint":")"
+              << to_hex((*host)->fingerprint()) << "\"}\n"
+              << std::flush;
+  } else {
+    std::cout << arguments.name << " listens on " << Address{listen->host, (*host)->port()}.text() << "; data in "
+              << (*station)->folder().string() << "; end with Ctrl-C\n"
+              << std::flush;
+  }
+  // Somebody has to be able to begin: the first start invites a head.
+  if (roles.empty() && (*station)->devices().devices().empty()) roles.push_back(Role::head);
+  for (const Role role : roles)
+    if (auto invited = invite(**station, **host, *reach, role, arguments); !invited) return invited;
+
+  // The signals were blocked before any thread began, so that this wait gets them.
+  sigset_t signals;
+  sigemptyset(&signals);
+  sigaddset(&signals, SIGINT);
+  sigaddset(&signals, SIGTERM);
+  int got = 0;
+  sigwait(&signals, &got);
+  spdlog::info("stopping");
+  host->reset();
+  return {};
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  Arguments arguments;
+  CLI::App app{"The event server of a stringing room: holds the event's books and brings its tablets together.", "weavelog-server"};
+  app.option_defaults()->always_capture_default();
+  app.add_option("--data", arguments.folder, "Folder for the database and keys; made if it is missing")->required();
+  app.add_option("--name", arguments.name, "Name that tablets show for this server");
+  app.add_option("--listen", arguments.listen, "ADDRESS:PORT to listen on; port 0 takes a free one");
+  app.add_option("--reach", arguments.reach, "ADDRESS under which tablets reach this machine, for the codes (default: that of --listen)");
+  app.add_option("--event", arguments.event.name, "Name of the event, used at the first start (default: --name)");
+  app.add_option("--place", arguments.event.place, "Where the event is, used at the first start");
+  app.add_option("--first-day", arguments.event.first_day, "YYYY-MM-DD, used at the first start");
+  app.add_option("--last-day", arguments.event.last_day, "YYYY-MM-DD, used at the first start");
+  app.add_option("--time-zone", arguments.event.time_zone, "IANA name, used at the first start");
+  app.add_option("--currency", arguments.event.currency, "ISO 4217 code, used at the first start");
+  app.add_option("--invite", arguments.invite, "Show a pairing code for a head, desk, stringer or reader; may be given several times");
+  app.add_option("--minutes", arguments.minutes, "How long the codes are good")->check(CLI::Range(1, 7 * 24 * 60));
+  app.add_flag("--json", arguments.json, "Say everything as lines of JSON");
+  app.add_flag("--quiet", arguments.quiet, "Log warnings only");
+  app.footer("Example: weavelog-server --data /var/lib/weavelog --name \"Harbour desk\" --event \"Harbour Open\" --invite desk\n"
+             "Health:  GET https://ADDRESS:PORT/health");
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    if (error.get_exit_code() == 0) return app.exit(error);
+    std::cerr << "weavelog-server: " << error.what() << "; see weavelog-server --help\n";
+    return 2;
+  }
+  sigset_t signals;
+  sigemptyset(&signals);
+  sigaddset(&signals, SIGINT);
+  sigaddset(&signals, SIGTERM);
+  pthread_sigmask(SIG_BLOCK, &signals, nullptr);
+  std::signal(SIGPIPE, SIG_IGN);
+  // The log goes to standard error, so that what is said on standard output can be read by scripts.
+  spdlog::set_default_logger(spdlog::stderr_color_mt("weavelog-server"));
+  spdlog::set_level(arguments.quiet ? spdlog::level::warn : spdlog::level::info);
+  const auto served = serve(arguments);
+  return served ? 0 : complain(served.error());
+}
