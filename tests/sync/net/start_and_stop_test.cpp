@@ -165,6 +165,7 @@ TEST_CASE("host and guest: stop from their own worker, and from several threads 
   const auto host = WebHost::start(loopback_host(), at_host.handlers()).value();
   WebGuest guest(guest_of(*host), at_guest.handlers());
   REQUIRE(at_guest.pipe());
+  REQUIRE(at_host.pipe());
   REQUIRE(host->post([&] { host->stop(); }));
   REQUIRE(at_guest.wait([&] { return at_guest.ends.size() == 1; }));
   std::vector<std::thread> threads;
@@ -222,7 +223,8 @@ TEST_CASE("guest: a server that is silent after the connection is given up", "[n
 }
 
 TEST_CASE("guest: comes back by itself when the host was restarted", "[net]") {
-  Recorder at_guest;
+  Recorder at_guest, at_host;
+  at_host.echo = true;
   auto host = WebHost::start(loopback_host(), {}).value();
   const std::uint16_t port = host->port();
   auto options = guest_of(*host);
@@ -234,8 +236,6 @@ TEST_CASE("guest: comes back by itself when the host was restarted", "[net]") {
   host.reset();
   REQUIRE(at_guest.wait([&] { return at_guest.ends.size() == 1; }));
   REQUIRE(at_guest.wait([&] { return !at_guest.failures.empty(); }));
-  Recorder at_host;
-  at_host.echo = true;
   host = WebHost::start(loopback_host(port), at_host.handlers()).value();
   REQUIRE(at_guest.wait([&] { return at_guest.opened == 2; }));
   at_guest.pipe()->send(Bytes(7));
