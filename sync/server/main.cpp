@@ -80,7 +80,7 @@ Outcome<> invite(Station& station, const ExchangeHost& host, const Address& reac
 }
 
 Outcome<> serve(const Arguments& arguments) {
-  const auto listen = Address::parse(arguments.listen);
+  const auto listen = Address::parse(arguments.listen, true);
   if (!listen) return fail(listen.error());
   const auto reach = arguments.reach.empty() ? listen : Address::parse(arguments.reach);
   if (!reach) return fail(reach.error());

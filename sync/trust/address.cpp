@@ -28,7 +28,7 @@ std::string Address::text() const {
   return (ipv6 ? "[" + host + "]" : host) + ":" + std::to_string(port);
 }
 
-Outcome<Address> Address::parse(std::string_view text) {
+Outcome<Address> Address::parse(std::string_view text, bool listening) {
   while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
   while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
   if (text.empty()) return wrong("there is no address");
@@ -62,7 +62,7 @@ Outcome<Address> Address::parse(std::string_view text) {
   }
   if (has_port) {
     const auto [end, error] = std::from_chars(port.data(), port.data() + port.size(), out.port);
-    if (error != std::errc{} || end != port.data() + port.size() || out.port == 0) {
+    if (error != std::errc{} || end != port.data() + port.size() || (out.port == 0 && !listening)) {
       return wrong("the port is a number from 1 to 65535");
     }
   }

@@ -19,9 +19,9 @@ struct Address {
   bool operator==(const Address&) const = default;
   /// "desk.local:26110", "[fe80::1]:26110"
   [[nodiscard]] std::string text() const;
-  /// "host", "host:port", "[IPv6]", "[IPv6]:port" or a bare IPv6 address. Does not look the name up. Fault:
-  /// bad_input.
-  [[nodiscard]] static Outcome<Address> parse(std::string_view text);
+  /// "host", "host:port", "[IPv6]", "[IPv6]:port" or a bare IPv6 address. Does not look the name up. For
+  /// `listening` port 0 means any free one. Fault: bad_input.
+  [[nodiscard]] static Outcome<Address> parse(std::string_view text, bool listening = false);
 };
 
 }  // namespace weavelog
