@@ -319,7 +319,7 @@ std::vector<EventRow> all_events(const Ledger& ledger) {
     SQLite::Statement& query = db.statement(
         "SELECT e.book, e.id, e.name, e.place, e.first_day, e.last_day, (SELECT count(*) FROM model_job j "
         "WHERE j.event=e.book "
-        "AND j.stage NOT IN (?1, ?2)) FROM model_event e ORDER BY e.first_day DESC, e.name, e.book");
+        "AND j.stage < ?1) FROM model_event e ORDER BY e.first_day DESC, e.name, e.book");
     query.bind(1, static_cast<int>(Stage::collected));
     query.bind(2, static_cast<int>(Stage::aside));
     while (query.executeStep()) {
