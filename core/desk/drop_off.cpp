@@ -78,6 +78,15 @@ class NewSetups {
 
 }  // namespace
 
+DropOffLine line_from(const LastTime& last) {
+  DropOffLine line;
+  line.racket = last.racket;
+  line.agreed = last.proposal;
+  line.setup = last.setup;
+  line.last_time = last.as_strung;
+  return line;
+}
+
 std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request) {
   ReadBackRequest wanted;
   wanted.language = request.language;
@@ -131,6 +140,32 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
     const EntityId job_id = put_new(draft, job, at).id;
     (void)put_new(draft, StageMark{job_id, Stage::received, at, by, {}, {}}, at);
   }
+  return draft;
+}
+
+bool still_confirmed(const PlayerRecord& record, const EntityId& job_id) {
+  const auto* job = record.job(job_id);
+  const auto* hand_over = job ? record.drop_off(job->now.drop_off) : nullptr;
+  if (!hand_over || !is_confirmed(hand_over->now)) return false;
+  const Cell* confirmed = hand_over->seen.find(tag_of<DropOff>(&DropOff::confirmed_text));
+  return std::none_of(job->seen.cells.begin(), job->seen.cells.end(), [&](const Cell& cell) {
+    return model_registry().guarded(cell.tag) &&
+           (cell.split() || cell.latest().stamp > confirmed->latest().stamp);
+  });
+}
+
+Outcome<Draft> confirm_again(const PlayerRecord& record, const EntityId& drop_off,
+                             const Confirmation& confirmation) {
+  const auto* hand_over = record.drop_off(drop_off);
+  if (!hand_over)
+    return fail(FaultCode::not_found, "no such drop-off", drop_off.hex(), "look at the player again");
+  if (confirmation.text.empty())
+    return fail(FaultCode::bad_input, "nothing was read back", "read-back",
+                "read it back and have it confirmed");
+  DropOff now = hand_over->now;
+  confirm(now, confirmation);
+  Draft draft(record.book, kPlayerBook, kActEdit);
+  put_changes(draft, hand_over->seen, now);
   return draft;
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/desk/last_time.h"
 #include "core/desk/player_record.h"
 #include "core/desk/read_back.h"
 
@@ -31,6 +32,9 @@ struct DropOffRequest {
   AuthorId device;
 };
 
+/// The line that "same as last time" makes: the proposal, beside what was strung.
+[[nodiscard]] DropOffLine line_from(const LastTime& last);
+
 /// The text for the turned screen.
 [[nodiscard]] std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request);
 
@@ -42,5 +46,13 @@ struct DropOffRequest {
 [[nodiscard]] Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,
                                       const std::optional<std::string>& confirmed_text,
                                       const std::string& by);
+
+/// True if the job's hand-over was confirmed and nothing guarded in the job was changed after that, or is
+/// open: otherwise it has to be read back again.
+[[nodiscard]] bool still_confirmed(const PlayerRecord& record, const EntityId& job);
+/// A later confirmation of the same hand-over, of a text that was read back anew. Faults: not_found,
+/// bad_input (no text).
+[[nodiscard]] Outcome<Draft> confirm_again(const PlayerRecord& record, const EntityId& drop_off,
+                                           const Confirmation& confirmation);
 
 }  // namespace weavelog

@@ -19,7 +19,8 @@ void Draft::put_replacing(const EntityState& seen, FieldTag tag, Value value, st
       if (std::find(replaces.begin(), replaces.end(), held.dot) != replaces.end())
         newest_replaced_ = std::max(newest_replaced_, held.stamp);
   // A second thought about a field within one action takes the place of the first.
-  std::erase_if(writes_, [&](const Write& write) { return write.entity == seen.id && write.tag == tag; });
+  if (!written_.emplace(seen.id, tag).second)
+    std::erase_if(writes_, [&](const Write& write) { return write.entity == seen.id && write.tag == tag; });
   writes_.push_back(Write{seen.id, seen.kind, tag, std::move(value), std::move(replaces)});
 }
 

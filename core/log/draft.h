@@ -1,6 +1,9 @@
 #pragma once
-// Draft: an action in the making. Each change says what its maker saw, so that it replaces that and nothing else.
+// Draft: an action in the making. Each change says what its maker saw, so that it replaces that and nothing
+// else.
 
+#include <unordered_set>
+#include <utility>
 #include <vector>
 
 #include "core/log/cell.h"
@@ -26,10 +29,18 @@ class Draft {
   [[nodiscard]] Stamp newest_replaced() const { return newest_replaced_; }
 
  private:
+  using Place = std::pair<EntityId, FieldTag>;
+  struct PlaceHash {
+    std::size_t operator()(const Place& place) const {
+      return IdHash()(place.first) ^ (static_cast<std::size_t>(place.second) * 0x9e3779b97f4a7c15U);
+    }
+  };
+
   BookId book_;
   BookKind kind_;
   ActionKind action_;
   std::vector<Write> writes_;
+  std::unordered_set<Place, PlaceHash> written_;  ///< so that a large draft need not search its writes
   Stamp newest_replaced_;
 };
 

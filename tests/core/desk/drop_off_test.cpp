@@ -53,6 +53,26 @@ TEST_CASE("a changed confirmation text is noticed for ever") {
   CHECK_FALSE(is_confirmed(DropOff{}));
 }
 
+TEST_CASE("a change after the confirmation asks again") {
+  Desk desk;
+  const BookId book = desk.first_drop_off(2);
+  const EntityId job = desk.load(book).jobs.at(0).id();
+  const EntityId other = desk.load(book).jobs.at(1).id();
+  CHECK(still_confirmed(desk.load(book), job));
+  CHECK_FALSE(still_confirmed(desk.load(book), EntityId{{1}}));
+  desk.change<Job>(book, job, [](Job& now) { now.overgrip = "blue"; });  // not guarded
+  CHECK(still_confirmed(desk.load(book), job));
+  desk.change<Job>(book, job, [](Job& now) { now.mains_tension = kg("24"); });
+  CHECK_FALSE(still_confirmed(desk.load(book), job));
+  CHECK(still_confirmed(desk.load(book), other));
+  const PlayerRecord record = desk.load(book);
+  Confirmation again{"2 rackets, one changed", Language{}, desk.clock.now(), desk.ledger->self().id()};
+  desk.append(confirm_again(record, record.drop_offs.at(0).id(), again));
+  CHECK(still_confirmed(desk.load(book), job));
+  again.text.clear();
+  CHECK_FALSE(confirm_again(record, record.drop_offs.at(0).id(), again));
+}
+
 TEST_CASE("what was not on the screen is not stored as confirmed") {
   Desk desk;
   const PlayerRecord nobody = record_of(desk.ledger->create_book_id(), {}, {});
@@ -136,11 +156,8 @@ TEST_CASE("same as last time, one kilo less, at another event") {
     CHECK(one.since.empty());
     CHECK(one.questions.empty());
     CHECK(one.proposal == day_wish());
-    DropOffLine line;
-    line.racket = one.racket;
+    DropOffLine line = line_from(one);
     line.agreed = must(adjusted(one.proposal, {StringPart::mains, kg("-1")}));
-    line.last_time = one.as_strung;
-    line.setup = one.setup;
     request.lines.push_back(line);
   }
   const std::string text = read_back_of(record, request);

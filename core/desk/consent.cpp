@@ -1,0 +1,37 @@
+#include "core/desk/consent.h"
+
+#include "core/base/digest.h"
+
+namespace weavelog {
+
+std::string consent_text(const Language& language, ConsentChoice choice) {
+  const std::string key = "consent." + std::string(name_of_choice(choice));
+  return desk_words().has(key) ? desk_words().say(language, key) : std::string();
+}
+
+Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
+                            const Confirmation& confirmation) {
+  if (!record.person.id())
+    return fail(FaultCode::not_found, "there is no player to consent", record.book.hex(),
+                "add the player first");
+  const std::string text = consent_text(confirmation.language, choice);
+  if (text.empty() || confirmation.text != text)
+    return fail(FaultCode::bad_input, "what was agreed to is not what is about to be stored", "consent",
+                "show the sentence again and have it confirmed");
+  const Digest digest = digest_of(as_bytes(text));
+  ConsentGiven given;
+  given.choice = choice;
+  given.at = confirmation.at;
+  given.text = text;
+  given.digest.assign(digest.begin(), digest.end());
+  given.language = confirmation.language.tag();
+  given.device.assign(confirmation.device.bytes.begin(), confirmation.device.bytes.end());
+  Person person = record.person.now;
+  person.consent = choice;
+  Draft draft(record.book, kPlayerBook, kActConsent);
+  put_changes(draft, record.person.seen, person);
+  (void)put_new(draft, given, confirmation.at);
+  return draft;
+}
+
+}  // namespace weavelog

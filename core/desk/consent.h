@@ -1,0 +1,16 @@
+#pragma once
+// Consent: given on the turned screen in the player's own language, dated, withdrawable.
+
+#include "core/desk/player_record.h"
+#include "core/desk/read_back.h"
+
+namespace weavelog {
+
+/// The sentence that the player agrees to (phrases consent.*). Empty for `unsaid`.
+[[nodiscard]] std::string consent_text(const Language& language, ConsentChoice choice);
+/// Records the choice and makes it the valid one. Faults: not_found (the book has no person), bad_input (no
+/// choice, or a text that is not that choice's).
+[[nodiscard]] Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
+                                          const Confirmation& confirmation);
+
+}  // namespace weavelog
