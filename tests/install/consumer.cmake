@@ -1,0 +1,6 @@
+cmake_minimum_required(VERSION 3.25)
+project(consumer LANGUAGES CXX)
+set(CMAKE_CXX_STANDARD 20)
+find_package(weavelog REQUIRED)
+add_executable(consumer consumer.cpp)
+target_link_libraries(consumer PRIVATE weavelog::sync)
