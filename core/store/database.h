@@ -69,6 +69,7 @@ class Database {
 [[nodiscard]] Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file);
 
 /// Blobs in and out of statements.
+/// Binds without copying: the bytes must live until the statement has run.
 void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);
 /// Valid until the statement's next step or reset.
 [[nodiscard]] std::span<const std::uint8_t> blob_of(SQLite::Statement& statement, int column);
