@@ -36,6 +36,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   std::string theme;
   std::string language;
   std::string place;
+  std::string data;
   app.add_flag("--gallery", out.gallery, "Show every part of the screens in every state");
   app.add_flag("--timing", out.timing, "Tell on standard error how long the first frame took");
   app.add_option("--size", size, "Size of the window, such as 1280x800 or 412x915")
@@ -50,6 +51,8 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   app.add_option("--language", language, "en, fr, es or de, for this run only")
       ->type_name("CODE")
       ->check(CLI::IsMember({"en", "fr", "es", "de"}));
+  app.add_option("--data", data, "The folder of this device's ledger and key; made if it is missing")
+      ->type_name("DIR");
   app.add_option("--place", place,
                  "The place that opens: desk, room, bench, players, questions, exchange, settings")
       ->type_name("PLACE")
@@ -68,6 +71,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   out.grabFile = QString::fromStdString(grab);
   out.theme = QString::fromStdString(theme);
   out.language = QString::fromStdString(language);
+  out.dataFolder = QString::fromStdString(data);
   out.place = QString::fromStdString(place);
   return out;
 }

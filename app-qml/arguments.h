@@ -14,6 +14,7 @@ struct Arguments {
   QString grabFile;       // save the first page as PNG and leave; empty: stay
   QString theme;          // light or dark for this run only; empty: as in the settings
   QString language;       // en, fr, es or de for this run only; empty: as in the settings
+  QString dataFolder;     // where the device's ledger and key are; empty: the system's place for it
   QString place;          // the place that opens; empty: the desk
 };
 

@@ -5,11 +5,13 @@
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QStandardPaths>
 #include <QTimer>
 #include <cstdio>
 
 #include "app-qml/arguments.h"
 #include "app-qml/ui/theme/theme.h"
+#include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
@@ -67,10 +69,15 @@ int main(int argc, char* argv[]) {
   settings.useForThisRun(arguments.language, arguments.theme);
   Theme theme(nullptr);
   Translation translation;
+  const QString folder = arguments.dataFolder.isEmpty()
+                             ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
+                             : arguments.dataFolder;
+  AppDevice device(std::filesystem::path(folder.toStdString()), settings);
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/"));
   provide(engine, settings);
   provide(engine, theme);
+  provide(engine, device);
 
   const auto speak = [&] {
     translation.use(settings.language(), &engine);

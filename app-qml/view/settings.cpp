@@ -4,6 +4,7 @@
 #include <QGuiApplication>
 #include <QLocale>
 #include <QPalette>
+#include <QSysInfo>
 #include <algorithm>
 #include <cmath>
 
@@ -24,6 +25,10 @@ QStringList appearances() {
 
 QString oneOf(const QStringList& known, const QString& stored, const QString& otherwise) {
   return known.contains(stored) ? stored : otherwise;
+}
+
+QString shortName(const QString& name) {
+  return name.simplified().left(60);
 }
 
 QString systemLanguage() {
@@ -52,6 +57,10 @@ Settings::Settings(std::unique_ptr<QSettings> store, QObject* parent)
   bool readable = false;
   const double scale = store_->value(QStringLiteral("textScale"), 1.0).toDouble(&readable);
   textScale_ = readable && std::isfinite(scale) ? std::clamp(scale, leastScale, mostScale) : 1.0;
+  deviceName_ = shortName(store_->value(QStringLiteral("deviceName")).toString());
+  if (deviceName_.isEmpty()) deviceName_ = shortName(QSysInfo::machineHostName());
+  if (deviceName_.isEmpty()) deviceName_ = QStringLiteral("weavelog");
+  stringer_ = shortName(store_->value(QStringLiteral("stringer")).toString());
   // Qt 6.4 has no signal for the system's light and dark: the palette changes with it.
   if (qGuiApp != nullptr) qGuiApp->installEventFilter(this);
 }
@@ -105,6 +114,24 @@ void Settings::setTextScale(double scale) {
   store_->setValue(QStringLiteral("textScale"), wanted);
   store_->sync();
   emit textScaleChanged();
+}
+
+void Settings::setDeviceName(const QString& name) {
+  const QString wanted = shortName(name);
+  if (wanted.isEmpty() || wanted == deviceName_) return;
+  deviceName_ = wanted;
+  store_->setValue(QStringLiteral("deviceName"), wanted);
+  store_->sync();
+  emit deviceNameChanged();
+}
+
+void Settings::setStringer(const QString& name) {
+  const QString wanted = shortName(name);
+  if (wanted == stringer_) return;
+  stringer_ = wanted;
+  store_->setValue(QStringLiteral("stringer"), wanted);
+  store_->sync();
+  emit stringerChanged();
 }
 
 bool Settings::eventFilter(QObject* watched, QEvent* event) {

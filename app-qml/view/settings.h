@@ -26,6 +26,10 @@ class Settings : public QObject {
   Q_PROPERTY(QString appearance READ appearance WRITE setAppearance NOTIFY appearanceChanged)
   // What appearance comes to on this device now.
   Q_PROPERTY(bool dark READ dark NOTIFY darkChanged)
+  // What this device is called on others; heard by them at the next start of the app.
+  Q_PROPERTY(QString deviceName READ deviceName WRITE setDeviceName NOTIFY deviceNameChanged)
+  // Who stands at this device: signs stages and drop-offs. May be empty.
+  Q_PROPERTY(QString stringer READ stringer WRITE setStringer NOTIFY stringerChanged)
   // 0.85 to 1.6.
   Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY textScaleChanged)
 
@@ -41,6 +45,8 @@ class Settings : public QObject {
   [[nodiscard]] QString appearance() const { return appearance_; }
   [[nodiscard]] bool dark() const;
   [[nodiscard]] double textScale() const { return textScale_; }
+  [[nodiscard]] QString deviceName() const { return deviceName_; }
+  [[nodiscard]] QString stringer() const { return stringer_; }
 
   // Takes a language and an appearance for this run without keeping them; an empty or unknown one is left
   // alone.
@@ -51,6 +57,9 @@ class Settings : public QObject {
   void setTensionUnit(const QString& unit);
   void setAppearance(const QString& appearance);
   void setTextScale(double scale);
+  // Names lose spaces at their ends and what goes beyond 60 characters. An empty device name is not taken.
+  void setDeviceName(const QString& name);
+  void setStringer(const QString& name);
 
  signals:
   void languageChanged();
@@ -58,6 +67,8 @@ class Settings : public QObject {
   void appearanceChanged();
   void darkChanged();
   void textScaleChanged();
+  void deviceNameChanged();
+  void stringerChanged();
 
  private:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -67,4 +78,6 @@ class Settings : public QObject {
   QString tensionUnit_;
   QString appearance_;
   double textScale_ = 1.0;
+  QString deviceName_;
+  QString stringer_;
 };

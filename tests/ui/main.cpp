@@ -6,6 +6,7 @@
 #include <QtQuickTest>
 
 #include "app-qml/ui/theme/theme.h"
+#include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "tests/ui/walker.h"
@@ -26,13 +27,18 @@ class Setup : public QObject {
     settings_ = std::make_unique<Settings>(
         std::make_unique<QSettings>(folder_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat));
     settings_->useForThisRun(QStringLiteral("en"), QStringLiteral("light"));
+    device_.reset();  // its folder is free again
+    device_ = std::make_unique<AppDevice>(
+        std::filesystem::path(folder_.filePath(QStringLiteral("device")).toStdString()), *settings_);
     provide(*engine, *settings_);
+    provide(*engine, *device_);
     qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Walker", &walker_);
   }
 
  private:
   QTemporaryDir folder_;
   std::unique_ptr<Settings> settings_;
+  std::unique_ptr<AppDevice> device_;
   Walker walker_;
 };
 

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Weavelog.Parts
 import Weavelog.Theme
+import Weavelog.View
 
 // The window of the app: the places at the side or at the bottom, and the page of the place one is in. A place
 // keeps its page, and what is on it, while one is elsewhere.
@@ -33,7 +34,7 @@ Window {
     visible: true
     title: qsTr("Weavelog")
     color: Theme.colour.ground
-    Component.onCompleted: go(place)
+    Component.onCompleted: if (AppDevice.open) go(place)
 
     Item {
         anchors.fill: parent
@@ -43,9 +44,9 @@ Window {
         PlaceRail {
             id: rail
             anchors.left: parent.left
-            width: window.narrow ? 0 : implicitWidth
+            width: visible ? implicitWidth : 0
             height: parent.height
-            visible: !window.narrow
+            visible: !window.narrow && AppDevice.open
             places: window.places
             current: window.place
             onPicked: key => window.go(key)
@@ -76,12 +77,17 @@ Window {
                 }
             }
         }
+        Loader {
+            anchors.fill: parent
+            active: !AppDevice.open
+            source: "FaultPage.qml"
+        }
         PlaceBar {
             id: bar
             anchors.bottom: parent.bottom
             width: parent.width
-            height: window.narrow ? implicitHeight : 0
-            visible: window.narrow
+            height: visible ? implicitHeight : 0
+            visible: window.narrow && AppDevice.open
             places: window.places
             current: window.place
             onPicked: key => window.go(key)
@@ -95,6 +101,7 @@ Window {
             required property int index
             Shortcut {
                 sequence: "Ctrl+" + (key.index + 1)
+                enabled: AppDevice.open
                 onActivated: window.go(window.places[key.index].key)
             }
         }

@@ -1,0 +1,179 @@
+#include "app-qml/view/app_device.h"
+
+#include <QSysInfo>
+
+#include "app-qml/view/provided.h"
+#include "app-qml/view/settings.h"
+#include "core/model/fields.h"
+#include "core/model/queries.h"
+#include "core/model/tables.h"
+#include "sync/net/exchange_guest.h"
+
+namespace {
+
+// Long enough to gather the entries of one batch, short enough that another tablet's change is seen at once.
+constexpr int gatherMs = 30;
+
+constexpr std::string_view eventKey = "app.event";
+constexpr std::string_view hostKey = "app.host";
+
+// A kit book is the stringer's own and stays on the owner's devices.
+bool mayLeave(const weavelog::BookId&, weavelog::BookKind kind) {
+  return kind != weavelog::kKitBook;
+}
+
+}  // namespace
+
+AppDevice::AppDevice(const std::filesystem::path& folder, Settings& settings,
+                     const weavelog::WallClock& clock)
+    : settings_(settings) {
+  gather_.setSingleShot(true);
+  gather_.setInterval(gatherMs);
+  connect(&gather_, &QTimer::timeout, this, [this] {
+    ledgerMoved_ = false;
+    findEvent();
+    emit changed();
+    work_->refresh();
+  });
+  try {
+    openFolder(folder, clock);
+  } catch (const std::exception& error) {
+    // SQLite throws where a file is so damaged that not even its tables can be read.
+    fault_ = weavelog::Fault{weavelog::FaultCode::damaged, error.what(), folder.string(),
+                             "keep a copy of the folder and start with another one"};
+  }
+  if (fault_) return;
+  work_ = std::make_unique<Work>(*workplace_);
+  const auto speak = [this] { work_->setLanguage(settings_.language()); };
+  const auto sign = [this] { work_->setWho(settings_.stringer()); };
+  speak();
+  sign();
+  connect(&settings_, &Settings::languageChanged, this, speak);
+  connect(&settings_, &Settings::stringerChanged, this, sign);
+  findEvent();
+  subscription_ = ledger().subscribe([this](std::int64_t) {
+    if (ledgerMoved_.exchange(true)) return;
+    QMetaObject::invokeMethod(
+        this, [this] { gather_.start(); }, Qt::QueuedConnection);
+  });
+}
+
+AppDevice::~AppDevice() {
+  hangUp();
+  if (subscription_ >= 0) ledger().unsubscribe(subscription_);
+}
+
+AppDevice* AppDevice::create(QQmlEngine* engine, QJSEngine*) {
+  return provided<AppDevice>(engine);
+}
+
+void AppDevice::openFolder(const std::filesystem::path& folder, const weavelog::WallClock& clock) {
+  weavelog::StationOptions options;
+  options.folder = folder;
+  options.device_name = settings_.deviceName().toStdString();
+  options.registry = &weavelog::model_registry();
+  options.projections = {std::make_shared<weavelog::ModelTables>()};
+  options.clock = &clock;
+  auto opened = weavelog::Station::open(std::move(options));
+  if (!opened) {
+    fault_ = opened.error();
+    return;
+  }
+  station_ = std::move(*opened);
+  workplace_ = std::make_unique<weavelog::Workplace>(*station_, mayLeave);
+  // What is written while there is no network is for the event server that this device was at last.
+  if (const auto kept = ledger().remembered(hostKey)) {
+    weavelog::PublicKey key{};
+    if (kept->size() == key.size()) {
+      std::copy(kept->begin(), kept->end(), key.begin());
+      workplace_->set_host(key);
+    }
+  }
+}
+
+QString AppDevice::faultWhat() const {
+  return fault_ ? QString::fromStdString(fault_->what) : QString();
+}
+QString AppDevice::faultWhere() const {
+  return fault_ ? QString::fromStdString(fault_->where) : QString();
+}
+QString AppDevice::faultToDo() const {
+  return fault_ ? QString::fromStdString(fault_->what_to_do) : QString();
+}
+
+QString AppDevice::event() const {
+  return work_ && work_->event() ? QString::fromStdString(work_->event().hex()) : QString();
+}
+
+void AppDevice::chooseEvent(const weavelog::BookId& event) {
+  eventChosen_ = true;
+  useEvent(event);
+  // Not kept means only that the next start falls back on the newest event.
+  (void)ledger().remember(eventKey, event.view());
+}
+
+void AppDevice::findEvent() {
+  const auto events = weavelog::all_events(ledger());
+  weavelog::BookId wanted = work_->event();
+  if (!eventChosen_) {
+    if (const auto kept = ledger().remembered(eventKey)) {
+      const auto chosen = weavelog::BookId::from_bytes(*kept);
+      for (const auto& row : events) eventChosen_ = eventChosen_ || (chosen && row.book == *chosen);
+      if (eventChosen_) wanted = *chosen;
+    }
+    if (!eventChosen_ && !events.empty()) wanted = events.front().book;
+  }
+  useEvent(wanted);
+}
+
+void AppDevice::useEvent(const weavelog::BookId& event) {
+  QString name;
+  for (const auto& row : weavelog::all_events(ledger()))
+    if (row.book == event) name = QString::fromStdString(row.name);
+  if (event == work_->event() && name == eventName_) return;
+  eventName_ = name;
+  work_->setEvent(event);
+  emit eventChanged();
+}
+
+weavelog::GuestStatus AppDevice::connection() const {
+  return guest_ ? guest_->status() : weavelog::GuestStatus{};
+}
+
+void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
+  hangUp();
+  options.may_leave = workplace_->may_leave();
+  guest_ = std::make_unique<weavelog::ExchangeGuest>(*station_, std::move(options),
+                                                     [this](const weavelog::GuestStatus&) {
+                                                       if (connectionMoved_.exchange(true)) return;
+                                                       QMetaObject::invokeMethod(
+                                                           this,
+                                                           [this] {
+                                                             connectionMoved_ = false;
+                                                             followHost();
+                                                             emit connectionChanged();
+                                                           },
+                                                           Qt::QueuedConnection);
+                                                     });
+  emit connectionChanged();
+}
+
+void AppDevice::hangUp() {
+  if (!guest_) return;
+  guest_.reset();
+  emit connectionChanged();
+}
+
+// Once the host has proved who it is, what is written here is for it, and its event is today's.
+void AppDevice::followHost() {
+  const auto status = connection();
+  const auto state = status.session.state;
+  if (state < weavelog::SessionState::comparing || state == weavelog::SessionState::closed) return;
+  const auto& key = status.session.peer.key;
+  if (workplace_->host() != key) {
+    workplace_->set_host(key);
+    (void)ledger().remember(hostKey, key);
+  }
+  const auto& event = status.session.event;
+  if (event && event != work_->event() && ledger().book(event)) chooseEvent(event);
+}

@@ -1,0 +1,85 @@
+#pragma once
+// A device of the app in a folder of its own, with a clock set by hand.
+
+#include <QCoreApplication>
+#include <QDeadlineTimer>
+#include <catch2/catch.hpp>
+#include <functional>
+
+#include "app-qml/view/app_device.h"
+#include "app-qml/view/settings.h"
+#include "tests/support/rooms.h"
+#include "tests/support/temporary_folder.h"
+
+namespace weavelog::testing {
+
+/// Signals between threads and timers need one, once for the whole program.
+inline void needApplication() {
+  static int count = 1;
+  static char name[] = "test_app";
+  static char* arguments[] = {name, nullptr};
+  static QCoreApplication application(count, arguments);
+}
+
+/// Runs the loop until it holds; false if it does not within five seconds.
+inline bool waitUntil(const std::function<bool()>& holds) {
+  const QDeadlineTimer end(5000);
+  while (!holds()) {
+    if (end.hasExpired()) return false;
+    QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 20);
+  }
+  return true;
+}
+
+[[nodiscard]] inline Person named(const std::string& family, const std::string& given = {}) {
+  Person person;
+  person.family_name = family;
+  person.given_name = given;
+  return person;
+}
+
+struct AppRoom {
+  TemporaryFolder folder;
+  ManualClock clock{kMonday};
+  std::unique_ptr<Settings> settings;
+  std::unique_ptr<AppDevice> device;
+
+  AppRoom() {
+    needApplication();
+    settings = std::make_unique<Settings>(std::make_unique<QSettings>(
+        QString::fromStdString((folder / "settings.ini").string()), QSettings::IniFormat));
+    settings->useForThisRun("en", "light");
+    settings->setDeviceName("Desk tablet");
+    settings->setStringer("Ines");
+    start();
+  }
+  /// Opens the device; again after a stop: what is in memory only is lost.
+  void start() { device = std::make_unique<AppDevice>(folder / "device", *settings, clock); }
+  void stop() { device.reset(); }
+
+  [[nodiscard]] Ledger& ledger() const { return device->ledger(); }
+  Committed append(const Draft& draft) {
+    clock.advance(1000);
+    return must(ledger().append(draft));
+  }
+  BookId addEvent(const std::string& name, const std::string& first_day) {
+    const BookId book = ledger().create_book_id();
+    Draft draft(book, kEventBook, kActNewEvent);
+    EventInfo info;
+    info.name = name;
+    info.first_day = first_day;
+    info.time_zone = "Europe/Lisbon";
+    (void)put_new(draft, info, clock.now());
+    append(draft);
+    return book;
+  }
+  BookId addPlayer(const Person& person) {
+    const BookId book = ledger().create_book_id();
+    Draft draft(book, kPlayerBook, kActNewPlayer);
+    (void)put_new(draft, person, clock.now());
+    append(draft);
+    return book;
+  }
+};
+
+}  // namespace weavelog::testing
