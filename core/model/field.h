@@ -111,13 +111,30 @@ template <class S, class MemberPointer>
   return found;
 }
 
+/// One field in which two values differ.
+struct Change {
+  FieldTag tag{};
+  std::string_view name;
+  bool guarded = false;
+  Value before;
+  Value after;
+  bool operator==(const Change&) const = default;
+};
+
+/// What is done field by field. Its bodies, which run over every kind of member, are compiled once for each struct, in
+/// field_work.cpp: a new struct gets a line there.
+template <class S>
+struct FieldWork {
+  static void load(S& out, const EntityState& state);
+  static void put_changes(Draft& draft, const EntityState& seen, const S& wanted);
+  static std::vector<Change> compare(const S& before, const S& after);
+};
+
 /// The current (latest) values of an entity. Values of another type than the field's are passed over.
 template <class S>
 [[nodiscard]] S from_state(const EntityState& state) {
   S out;
-  for_each_field<S>([&](FieldTag tag, std::string_view, bool, auto member) {
-    if (const Value* value = state.get(tag)) from_value(*value, out.*member);
-  });
+  FieldWork<S>::load(out, state);
   return out;
 }
 
@@ -135,11 +152,7 @@ struct Loaded {
 /// Puts the fields in which `wanted` differs from what was seen; fields emptied are cleared.
 template <class S>
 void put_changes(Draft& draft, const EntityState& seen, const S& wanted) {
-  const S before = from_state<S>(seen);
-  for_each_field<S>([&](FieldTag tag, std::string_view, bool, auto member) {
-    Value value = to_value(wanted.*member);
-    if (value != to_value(before.*member)) draft.put(seen, tag, std::move(value));
-  });
+  FieldWork<S>::put_changes(draft, seen, wanted);
 }
 
 /// A new entity of the struct's kind with its fields; returns the state (without cells) under which it was
@@ -151,26 +164,9 @@ EntityState put_new(Draft& draft, const S& wanted, UnixMs now) {
   return fresh;
 }
 
-/// One field in which two values differ.
-struct Change {
-  FieldTag tag{};
-  std::string_view name;
-  bool guarded = false;
-  Value before;
-  Value after;
-  bool operator==(const Change&) const = default;
-};
-
 template <class S>
 [[nodiscard]] std::vector<Change> compare(const S& before, const S& after) {
-  std::vector<Change> changes;
-  for_each_field<S>([&](FieldTag tag, std::string_view name, bool guarded, auto member) {
-    Value old_value = to_value(before.*member);
-    Value new_value = to_value(after.*member);
-    if (old_value != new_value)
-      changes.push_back({tag, name, guarded, std::move(old_value), std::move(new_value)});
-  });
-  return changes;
+  return FieldWork<S>::compare(before, after);
 }
 
 }  // namespace weavelog
