@@ -18,7 +18,7 @@ QColor colour(const Colours& table, const char* name) {
 }  // namespace
 
 // Source of the values: fixtures/published/README.md, contrast.csv (WCAG 2.x, glossary).
-TEST_CASE("contrast follows the published formula") {
+TEST_CASE("contrast follows the published formula", "[published]") {
   const auto rows = weavelog::test::published_rows("contrast.csv");
   REQUIRE(rows.size() >= 15);
   for (const auto& row : rows) {

@@ -45,7 +45,7 @@ int run_trace(const boost::json::array& events) {
 }
 }  // namespace
 
-TEST_CASE("the clock follows the worked traces") {
+TEST_CASE("the clock follows the worked traces", "[published]") {
   const auto traces = test::published_json("sync_clocks_crdt.json").at("hlc");
   CHECK(run_trace(traces.at("fast_clock_trace").as_array()) == 11);
   CHECK(run_trace(traces.at("backward_clock_trace").at("events").as_array()) == 8);

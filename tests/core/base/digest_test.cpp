@@ -9,7 +9,7 @@
 
 using namespace weavelog;
 
-TEST_CASE("BLAKE2b gives the published digests") {
+TEST_CASE("BLAKE2b gives the published digests", "[published]") {
   int full_length = 0;
   int ours = 0;
   const auto vectors = test::published_json("sync_crypto.json");

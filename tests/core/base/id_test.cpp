@@ -9,7 +9,7 @@
 
 using namespace weavelog;
 
-TEST_CASE("UUIDv7 has the published layout") {
+TEST_CASE("UUIDv7 has the published layout", "[published]") {
   const auto vectors = test::published_json("sync_crypto.json").at("uuid_v7");
   int checked = 0;
   for (const char* group : {"published", "layout"}) {

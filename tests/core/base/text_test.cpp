@@ -40,7 +40,7 @@ std::vector<std::string> sorted(std::string_view tag, std::vector<std::string> n
 }
 }  // namespace
 
-TEST_CASE("clean text is in normal form C as published") {
+TEST_CASE("clean text is in normal form C as published", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("names_unicode.csv")) {
     const std::string given = from_code_points(row.at("code_points"));
@@ -52,7 +52,7 @@ TEST_CASE("clean text is in normal form C as published") {
   CHECK(checked == 29);
 }
 
-TEST_CASE("the search key folds what the published stripping folds") {
+TEST_CASE("the search key folds what the published stripping folds", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("names_unicode.csv")) {
     const std::string& folded = row.at("stripped_casefolded");
@@ -95,14 +95,14 @@ TEST_CASE("a decomposed name and a composed one have one key, й included") {
   CHECK(search_key("\u0438\u0306") == search_key("й"));
 }
 
-TEST_CASE("Cyrillic is spelled as in passports") {
+TEST_CASE("Cyrillic is spelled as in passports", "[published]") {
   const auto published = test::published_json("names_transliteration.json");
   for (const auto& pair : published.at("icao_9303_cyrillic").as_array())
     CHECK(to_latin(pair.at(0).as_string().c_str()) == pair.at(1).as_string().c_str());
   CHECK(to_latin("ЩЕГЛОВА Юлия") == "SHCHEGLOVA Iuliia");
 }
 
-TEST_CASE("Latin letters lose their marks in one of the published ways") {
+TEST_CASE("Latin letters lose their marks in one of the published ways", "[published]") {
   const auto published = test::published_json("names_transliteration.json");
   for (const auto& row : published.at("icao_9303_latin").as_array()) {
     std::string latin = to_latin(row.at("letter").as_string().c_str());

@@ -15,7 +15,7 @@ std::optional<Unit> force_unit(const std::string& name) {
 }
 }  // namespace
 
-TEST_CASE("published force factors hold to the last printed digit") {
+TEST_CASE("published force factors hold to the last printed digit", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("units_factors.csv")) {
     const auto from = force_unit(row.at("from"));
@@ -31,7 +31,7 @@ TEST_CASE("published force factors hold to the last printed digit") {
   CHECK(checked == 6);
 }
 
-TEST_CASE("published force cases convert exactly") {
+TEST_CASE("published force cases convert exactly", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("units_cases.csv")) {
     const auto from = force_unit(row.at("from"));

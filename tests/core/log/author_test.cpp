@@ -23,7 +23,7 @@ Bytes message_in(const boost::json::value& object) {
 }
 }  // namespace
 
-TEST_CASE("Ed25519 keys and signatures are the published ones") {
+TEST_CASE("Ed25519 keys and signatures are the published ones", "[published]") {
   const auto vectors = test::published_json("sync_crypto.json");
   for (const auto& example : vectors.at("ed25519").as_array()) {
     CAPTURE(test::text_in(example, "name"));
@@ -37,7 +37,7 @@ TEST_CASE("Ed25519 keys and signatures are the published ones") {
   CHECK(vectors.at("ed25519").as_array().size() == 2);
 }
 
-TEST_CASE("a changed or malleable signature is rejected") {
+TEST_CASE("a changed or malleable signature is rejected", "[published]") {
   const auto vectors = test::published_json("sync_crypto.json");
   for (const auto& example : vectors.at("ed25519_must_reject").as_array()) {
     CAPTURE(test::text_in(example, "why"));

@@ -13,7 +13,7 @@ double number_in(const boost::json::value& object, std::string_view key) {
 }
 }  // namespace
 
-TEST_CASE("weights and probabilities follow the worked cases") {
+TEST_CASE("weights and probabilities follow the worked cases", "[published]") {
   const auto cases = test::published_json("names_fellegi_sunter.json");
   for (const auto& example : cases.at("own").as_array()) {
     double total = weight_of_prior(number_in(example, "prior"));
@@ -32,7 +32,7 @@ TEST_CASE("weights and probabilities follow the worked cases") {
   CHECK(cases.at("own").as_array().size() == 3);
 }
 
-TEST_CASE("the published guide's example and table of probabilities hold") {
+TEST_CASE("the published guide's example and table of probabilities hold", "[published]") {
   const auto cases = test::published_json("names_fellegi_sunter.json");
   const auto& example = cases.at("published_example");
   double total = 0;

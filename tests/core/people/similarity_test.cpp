@@ -16,7 +16,7 @@ double from_rational(const std::string& text) {
 }
 }  // namespace
 
-TEST_CASE("Jaro and Jaro-Winkler give the exact values of the published pairs, both ways round") {
+TEST_CASE("Jaro and Jaro-Winkler give the exact values of the published pairs, both ways round", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("names_jaro_winkler.csv")) {
     const auto& a = row.at("s1");
@@ -33,7 +33,7 @@ TEST_CASE("Jaro and Jaro-Winkler give the exact values of the published pairs, b
   CHECK(checked == 19);
 }
 
-TEST_CASE("the edit distance is the true Damerau-Levenshtein one") {
+TEST_CASE("the edit distance is the true Damerau-Levenshtein one", "[published]") {
   int checked = 0;
   for (const auto& row : test::published_rows("names_edit_distance.csv")) {
     CAPTURE(row.at("s1"), row.at("s2"));

@@ -1,7 +1,9 @@
 #include "core/store/ledger.h"
 
+#include <atomic>
 #include <catch2/catch.hpp>
 #include <fstream>
+#include <thread>
 
 #include "core/store/database.h"
 #include "tests/support/ledgers.h"
@@ -310,4 +312,74 @@ TEST_CASE("since leaves out what came from that peer and books that are not want
   CHECK(to_b.next == a.ledger->position());
   CHECK(a.ledger->since(0, [&](const BookId& book) { return book == two; }, 0, 1 << 20).batch.entries.size() == 1);
   CHECK(a.ledger->since(to_b.next, all, 0, 1 << 20).batch.empty());
+}
+
+TEST_CASE("a full disk refuses the last change with what to do, and keeps everything before it") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  std::int64_t kept = 0;
+  {
+    Device device("one", folder / "a.db", key);
+    // The database may grow by a few pages only: SQLite then says the same as on a full disk.
+    REQUIRE(device.ledger->transact([](Connection& db) {
+      auto& pages = db.statement("PRAGMA page_count");
+      pages.executeStep();
+      const int limit = pages.getColumn(0).getInt() + 12;
+      pages.reset();
+      db.raw().exec("PRAGMA max_page_count=" + std::to_string(limit));
+    }));
+    std::optional<Fault> full;
+    for (std::int64_t i = 1; i <= 1000 && !full; ++i) {
+      device.clock.advance(1000);
+      EntityState seen = device.ledger->entity(book, kOne).value_or(EntityState{book, kOne, kBox, {}});
+      Draft draft(book, kShelf, kEdit);
+      draft.put(seen, kCount, i);
+      draft.put(seen, kLabel, std::string(600, 'x'));
+      const auto committed = device.ledger->append(draft);
+      if (committed) {
+        kept = i;
+      } else {
+        full = committed.error();
+      }
+    }
+    REQUIRE(full);
+    CHECK(full->code == FaultCode::no_space);
+    CHECK(full->what_to_do.find("space") != std::string::npos);
+    CHECK(kept > 0);
+    CHECK(text(device, book, kCount) == std::to_string(kept));
+  }
+  Device again("one", folder / "a.db", key);
+  CHECK(text(again, book, kCount) == std::to_string(kept));
+  CHECK(again.ledger->verify().faults.empty());
+  again.put(book, kOne, kCount, std::int64_t{-1});
+  CHECK(text(again, book, kCount) == "-1");
+}
+
+TEST_CASE("readers see whole actions while another thread writes") {
+  TemporaryFolder folder;
+  Device device("one", folder / "a.db");
+  const BookId book = make_id<BookId>(kNoon);
+  EntityState box{book, kOne, kBox, {}};
+  std::atomic<bool> done{false};
+  std::atomic<int> torn{0}, looks{0};
+  std::thread reader([&] {
+    while (!done) {
+      const auto state = device.ledger->entity(book, kOne);
+      if (!state) continue;
+      ++looks;
+      if (state->get_as<std::int64_t>(kCount) != state->get_as<std::int64_t>(kGuarded)) ++torn;
+    }
+  });
+  for (std::int64_t i = 0; i < 300; ++i) {
+    Draft draft(book, kShelf, kEdit);
+    const EntityState seen = device.ledger->entity(book, kOne).value_or(box);
+    draft.put(seen, kCount, i);
+    draft.put(seen, kGuarded, i);
+    REQUIRE(device.ledger->append(draft));
+  }
+  done = true;
+  reader.join();
+  CHECK(torn == 0);
+  CHECK(looks > 0);
 }

@@ -116,7 +116,7 @@ struct Published {
 
 }  // namespace
 
-TEST_CASE("Fingerprints are those of the protocol's conformance tests") {
+TEST_CASE("Fingerprints are those of the protocol's conformance tests", "[published]") {
   const Published published;
   IdSum sum;
   std::uint64_t count = 0;
@@ -128,7 +128,7 @@ TEST_CASE("Fingerprints are those of the protocol's conformance tests") {
   REQUIRE(count == 3);
 }
 
-TEST_CASE("Messages are those of the protocol's conformance tests") {
+TEST_CASE("Messages are those of the protocol's conformance tests", "[published]") {
   const Published published;
   const Bytes first = bytes_of(test::text_in(published.json, "first_message"));
   SECTION("the first message of a small set") {

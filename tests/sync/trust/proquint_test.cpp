@@ -4,7 +4,7 @@
 
 using namespace weavelog;
 
-TEST_CASE("proquints: the published examples", "[trust]") {
+TEST_CASE("proquints: the published examples", "[trust][published]") {
   // Source: D. S. Wilkerson, "A Proposal for Proquints", arXiv:0901.4016, table of IP addresses.
   struct Example {
     std::array<std::uint8_t, 4> bytes;
