@@ -17,11 +17,11 @@ constexpr std::size_t kBooksPerMessage = 1000;
 constexpr std::size_t kReconcileFrame = 128 * 1024;
 constexpr std::size_t kMostLackingBooks = 2'000'000;
 
-Bytes proof_message(Side side, const Digest& transcript) {
+Bytes proof_message(Side side, const Digest& handshake) {
   Bytes out;
   const ByteView words = as_bytes(side == Side::guest ? "weavelog guest proof 1" : "weavelog host proof 1");
   out.insert(out.end(), words.begin(), words.end());
-  out.insert(out.end(), transcript.begin(), transcript.end());
+  out.insert(out.end(), handshake.begin(), handshake.end());
   return out;
 }
 
@@ -132,21 +132,21 @@ void Session::handle(const Hello& hello, ByteView frame) {
     guest_hello_.assign(frame.begin(), frame.end());
     host_hello_ = own_hello();
     out_.push_back(host_hello_);
-    transcript_ = pairing_transcript(guest_hello_, host_hello_, options_.certificate);
+    handshake_ = handshake_digest(guest_hello_, host_hello_, options_.certificate);
     status_.state = SessionState::proving;
     return;
   }
   host_hello_.assign(frame.begin(), frame.end());
-  transcript_ = pairing_transcript(guest_hello_, host_hello_, options_.certificate);
+  handshake_ = handshake_digest(guest_hello_, host_hello_, options_.certificate);
   if (options_.expected && *options_.expected != hello.card.key) {
     close({FaultCode::untrusted, "this is not the device that this tablet was paired with", "exchange",
            "ask the desk for a new code and pair again"});
     return;
   }
-  const Signature signature = options_.ledger->key().sign(proof_message(Side::guest, transcript_));
+  const Signature signature = options_.ledger->key().sign(proof_message(Side::guest, handshake_));
   if (options_.secret) {
     send(PairingProof{signature, number_of(*options_.secret),
-                      weavelog::pairing_proof(pairing_key(*options_.secret), PairingSide::guest, transcript_)});
+                      weavelog::pairing_proof(pairing_key(*options_.secret), PairingSide::guest, handshake_)});
   } else {
     send(MemberProof{signature});
   }
@@ -155,7 +155,7 @@ void Session::handle(const Hello& hello, ByteView frame) {
 
 bool Session::guest_holds_key(const Signature& signature) {
   if (!expect(options_.side == Side::host && status_.state == SessionState::proving, "proof")) return false;
-  if (verify(status_.peer.key, proof_message(Side::guest, transcript_), signature)) return true;
+  if (verify(status_.peer.key, proof_message(Side::guest, handshake_), signature)) return true;
   close({FaultCode::untrusted, "the device does not hold the key that it names", "exchange", "pair it again"});
   return false;
 }
@@ -169,7 +169,7 @@ void Session::handle(const MemberProof& proof, ByteView) {
 
 void Session::handle(const PairingProof& proof, ByteView) {
   if (!guest_holds_key(proof.signature)) return;
-  const auto admission = options_.devices->admit(proof.invitation, transcript_, proof.proof, status_.peer.key, status_.peer.device);
+  const auto admission = options_.devices->admit(proof.invitation, handshake_, proof.proof, status_.peer.key, status_.peer.device);
   if (!admission) return close(admission.error());
   welcome(admission->role, admission->host_proof);
 }
@@ -177,19 +177,19 @@ void Session::handle(const PairingProof& proof, ByteView) {
 void Session::welcome(Role role, const Digest& host_proof) {
   status_.role = role;
   status_.event = options_.event;
-  send(Welcome{options_.ledger->key().sign(proof_message(Side::host, transcript_)), static_cast<std::uint64_t>(role), host_proof,
+  send(Welcome{options_.ledger->key().sign(proof_message(Side::host, handshake_)), static_cast<std::uint64_t>(role), host_proof,
                options_.event});
   begin_comparing();
 }
 
 void Session::handle(const Welcome& welcome, ByteView) {
   if (!expect(options_.side == Side::guest && status_.state == SessionState::proving, "welcome")) return;
-  if (!verify(status_.peer.key, proof_message(Side::host, transcript_), welcome.signature)) {
+  if (!verify(status_.peer.key, proof_message(Side::host, handshake_), welcome.signature)) {
     close({FaultCode::untrusted, "the server does not hold the key that it names", "exchange", "ask the desk for a new code and pair again"});
     return;
   }
   if (options_.secret) {
-    const auto proved = check_pairing_proof(pairing_key(*options_.secret), PairingSide::host, transcript_, welcome.pairing_proof);
+    const auto proved = check_pairing_proof(pairing_key(*options_.secret), PairingSide::host, handshake_, welcome.pairing_proof);
     if (!proved) return close(proved.error());
   }
   const auto role = role_from(welcome.role);
@@ -482,7 +482,7 @@ void Session::weigh_agreement() {
   agreement.books = books.size();
   agreement.position = cursor_;
   agreement.at = options_.ledger->wall().now();
-  const Digest named = digest_of({as_bytes("weavelog agreement 1"), transcript_, digest});
+  const Digest named = digest_of({as_bytes("weavelog agreement 1"), handshake_, digest});
   std::copy_n(named.begin(), agreement.token.size(), agreement.token.begin());
   if (auto kept = options_.peers->agree(status_.peer_number, agreement); !kept) return close(kept.error());
   status_.agreed = agreement;

@@ -138,7 +138,7 @@ class Session {
   SessionStatus status_;
   Frames out_;
   Bytes guest_hello_, host_hello_;
-  Digest transcript_{};
+  Digest handshake_{};
   Standing ours_;
 
   std::unique_ptr<Reconciler> reconciler_;

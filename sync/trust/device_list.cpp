@@ -135,7 +135,7 @@ void enrol(Connection& db, const PublicKey& key, const std::string& name, Role r
 
 struct Attempt {
   const InvitationNumber& number;
-  const Digest& transcript;
+  const Digest& handshake;
   const Digest& proof;
   const PublicKey& guest;
   std::string guest_name;
@@ -170,7 +170,7 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
   if (!key) {
     return fail(FaultCode::damaged, "the invitation was made with another device key", "pairing", ask);
   }
-  if (const auto held = check_pairing_proof(*key, PairingSide::guest, attempt.transcript, attempt.proof);
+  if (const auto held = check_pairing_proof(*key, PairingSide::guest, attempt.handshake, attempt.proof);
       !held) {
     auto& count = db.statement("UPDATE trust_invitation SET wrong_tries = wrong_tries + 1 WHERE number = ?");
     bind_blob(count, 1, attempt.number);
@@ -191,7 +191,7 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
     use.exec();
     enrol(db, attempt.guest, attempt.guest_name, role, attempt.now);
   }
-  return Admission{role, pairing_proof(*key, PairingSide::host, attempt.transcript)};
+  return Admission{role, pairing_proof(*key, PairingSide::host, attempt.handshake)};
 }
 
 }  // namespace
@@ -273,10 +273,10 @@ Outcome<> DeviceList::withdraw(const InvitationNumber& number) {
   });
 }
 
-Outcome<Admission> DeviceList::admit(const InvitationNumber& number, const Digest& transcript,
+Outcome<Admission> DeviceList::admit(const InvitationNumber& number, const Digest& handshake,
                                      const Digest& proof, const PublicKey& guest,
                                      std::string_view guest_name) {
-  const Attempt attempt{number, transcript, proof, guest, shown_name(guest_name), ledger_.wall().now()};
+  const Attempt attempt{number, handshake, proof, guest, shown_name(guest_name), ledger_.wall().now()};
   std::int64_t recent = 0;
   ledger_.read([&](Connection& db) {
     // The future counts too little rather than too much: a clock set back must not lock everybody out.

@@ -82,7 +82,7 @@ class DeviceList {
   /// same guest may come again with a used invitation until it expires: its first answer may have been lost
   /// on the way. A device that was revoked and is invited again is a member again. Faults: untrusted (wrong
   /// code or proof), expired, refused (used up, tried out, too many tries this minute).
-  [[nodiscard]] Outcome<Admission> admit(const InvitationNumber& number, const Digest& transcript,
+  [[nodiscard]] Outcome<Admission> admit(const InvitationNumber& number, const Digest& handshake,
                                          const Digest& proof, const PublicKey& guest,
                                          std::string_view guest_name);
   /// Is this key enrolled? The caller has checked that the peer holds it. Faults: untrusted (unknown),

@@ -110,24 +110,24 @@ PairingKey pairing_key(const PairingSecret& secret) {
   return digest_of({as_bytes("weavelog pairing key 1"), secret});
 }
 
-Digest pairing_transcript(ByteView guest_hello, ByteView host_hello, const Fingerprint& seen) {
+Digest handshake_digest(ByteView guest_hello, ByteView host_hello, const Fingerprint& seen) {
   // Lengths go in first, so that no byte can move from one hello into the other.
-  return digest_of({as_bytes("weavelog pairing transcript 1"), length_of(guest_hello), guest_hello,
+  return digest_of({as_bytes("weavelog pairing handshake 1"), length_of(guest_hello), guest_hello,
                     length_of(host_hello), host_hello, seen});
 }
 
-Digest pairing_proof(const PairingKey& key, PairingSide side, const Digest& transcript) {
+Digest pairing_proof(const PairingKey& key, PairingSide side, const Digest& handshake) {
   std::array<std::uint8_t, 1 + sizeof(Digest)> message{};
   message[0] = static_cast<std::uint8_t>(side);
-  std::copy(transcript.begin(), transcript.end(), message.begin() + 1);
+  std::copy(handshake.begin(), handshake.end(), message.begin() + 1);
   Digest out{};
   crypto_generichash(out.data(), out.size(), message.data(), message.size(), key.data(), key.size());
   return out;
 }
 
-Outcome<> check_pairing_proof(const PairingKey& key, PairingSide side, const Digest& transcript,
+Outcome<> check_pairing_proof(const PairingKey& key, PairingSide side, const Digest& handshake,
                               const Digest& proof) {
-  const Digest expected = pairing_proof(key, side, transcript);
+  const Digest expected = pairing_proof(key, side, handshake);
   if (sodium_memcmp(expected.data(), proof.data(), expected.size()) == 0) return {};
   return fail(
       FaultCode::untrusted,

@@ -3,9 +3,9 @@
 // that a person carries from one screen to the other.
 //
 // Both send a hello (device card, nonce, the host's also its role). Each then proves that it knows the
-// secret: BLAKE2b keyed with it over (side, transcript), where the transcript binds both hellos and the TLS
+// secret: BLAKE2b keyed with it over (side, handshake), where the handshake binds both hellos and the TLS
 // certificate's fingerprint as that side sees it. The guest proves first. Who stands in between with another
-// certificate makes the two transcripts differ, and 80 random bits can't be searched, so neither a proof nor
+// certificate makes the two handshakes differ, and 80 random bits can't be searched, so neither a proof nor
 // the invitation's number helps him.
 
 #include <array>
@@ -52,10 +52,10 @@ using PairingKey = std::array<std::uint8_t, 32>;
 enum class PairingSide : std::uint8_t { guest = 1, host = 2 };
 
 /// Each hello as the very bytes that crossed; `seen` is the host's certificate as this side knows it.
-[[nodiscard]] Digest pairing_transcript(ByteView guest_hello, ByteView host_hello, const Fingerprint& seen);
-[[nodiscard]] Digest pairing_proof(const PairingKey& key, PairingSide side, const Digest& transcript);
+[[nodiscard]] Digest handshake_digest(ByteView guest_hello, ByteView host_hello, const Fingerprint& seen);
+[[nodiscard]] Digest pairing_proof(const PairingKey& key, PairingSide side, const Digest& handshake);
 /// In constant time. Fault: untrusted.
-[[nodiscard]] Outcome<> check_pairing_proof(const PairingKey& key, PairingSide side, const Digest& transcript,
+[[nodiscard]] Outcome<> check_pairing_proof(const PairingKey& key, PairingSide side, const Digest& handshake,
                                             const Digest& proof);
 
 }  // namespace weavelog

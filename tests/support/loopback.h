@@ -86,9 +86,9 @@ struct Loopback {
 inline void enrol(SyncDevice& host, SyncDevice& guest, Role role = Role::stringer) {
   const auto invitation = host.devices->invite(role);
   REQUIRE(invitation);
-  const Digest transcript{};
+  const Digest handshake{};
   const auto key = pairing_key(invitation->secret);
-  REQUIRE(host.devices->admit(number_of(invitation->secret), transcript, pairing_proof(key, PairingSide::guest, transcript),
+  REQUIRE(host.devices->admit(number_of(invitation->secret), handshake, pairing_proof(key, PairingSide::guest, handshake),
                               guest.ledger->self().key, "guest"));
 }
 

@@ -37,22 +37,22 @@ struct Host {
   std::unique_ptr<DeviceList> list;
 };
 
-/// A guest that knows some secret, and comes with a transcript of its own.
+/// A guest that knows some secret, and comes with a handshake of its own.
 struct Guest {
   explicit Guest(const PairingSecret& known) : secret(known) {}
   Outcome<Admission> come_to(DeviceList& list) const { return come_as(list, key.public_key()); }
   Outcome<Admission> come_as(DeviceList& list, const PublicKey& who) const {
-    return list.admit(number_of(secret), transcript,
-                      pairing_proof(pairing_key(secret), PairingSide::guest, transcript), who, "Tablet 1");
+    return list.admit(number_of(secret), handshake,
+                      pairing_proof(pairing_key(secret), PairingSide::guest, handshake), who, "Tablet 1");
   }
   /// Knows the number but not the secret.
   Outcome<Admission> guess(DeviceList& list) const {
-    return list.admit(number_of(secret), transcript, Digest{}, key.public_key(), "Tablet 1");
+    return list.admit(number_of(secret), handshake, Digest{}, key.public_key(), "Tablet 1");
   }
 
   PairingSecret secret;
   DeviceKey key = DeviceKey::generate();
-  Digest transcript = digest_of(as_bytes("hello and hello"));
+  Digest handshake = digest_of(as_bytes("hello and hello"));
 };
 
 FaultCode code_of(const Outcome<Admission>& admission) {
@@ -76,7 +76,7 @@ TEST_CASE("device list: a guest with the code is enrolled once, with its role, f
   const auto admission = guest.come_to(*host.list);
   REQUIRE(admission);
   CHECK(admission->role == Role::stringer);
-  CHECK(check_pairing_proof(pairing_key(guest.secret), PairingSide::host, guest.transcript,
+  CHECK(check_pairing_proof(pairing_key(guest.secret), PairingSide::host, guest.handshake,
                             admission->host_proof));
   CHECK(host.list->open_invitations().empty());
 
@@ -211,8 +211,8 @@ TEST_CASE("device list: names from elsewhere are kept readable", "[trust]") {
   Host host(folder / "host.db");
   const auto enrolled_as = [&](std::string_view name) {
     const Guest guest(host.list->invite(Role::desk)->secret);
-    REQUIRE(host.list->admit(number_of(guest.secret), guest.transcript,
-                             pairing_proof(pairing_key(guest.secret), PairingSide::guest, guest.transcript),
+    REQUIRE(host.list->admit(number_of(guest.secret), guest.handshake,
+                             pairing_proof(pairing_key(guest.secret), PairingSide::guest, guest.handshake),
                              guest.key.public_key(), name));
     return host.list->member(guest.key.public_key())->name;
   };

@@ -84,32 +84,32 @@ TEST_CASE("spoken code: five words, no more and no less", "[trust]") {
   CHECK_FALSE(parse_spoken_code(""));
 }
 
-TEST_CASE("pairing proofs: hold for one secret, side and transcript only", "[trust]") {
+TEST_CASE("pairing proofs: hold for one secret, side and handshake only", "[trust]") {
   const PairingKey key = pairing_key(example().secret);
   const Bytes guest = {1, 2, 3};
   const Bytes host = {4, 5};
   const Fingerprint seen = example().fingerprint;
-  const Digest transcript = pairing_transcript(guest, host, seen);
-  const Digest proof = pairing_proof(key, PairingSide::guest, transcript);
-  CHECK(check_pairing_proof(key, PairingSide::guest, transcript, proof));
+  const Digest handshake = handshake_digest(guest, host, seen);
+  const Digest proof = pairing_proof(key, PairingSide::guest, handshake);
+  CHECK(check_pairing_proof(key, PairingSide::guest, handshake, proof));
 
   // Another secret, the other side's proof sent back, a middleman's certificate, a byte moved between the
   // hellos.
   auto other = example().secret;
   other[9] ^= 1;
-  CHECK_FALSE(check_pairing_proof(pairing_key(other), PairingSide::guest, transcript, proof));
-  const auto mirrored = check_pairing_proof(key, PairingSide::host, transcript, proof);
+  CHECK_FALSE(check_pairing_proof(pairing_key(other), PairingSide::guest, handshake, proof));
+  const auto mirrored = check_pairing_proof(key, PairingSide::host, handshake, proof);
   REQUIRE_FALSE(mirrored);
   CHECK(mirrored.error().code == FaultCode::untrusted);
   Fingerprint middleman = seen;
   middleman[0] ^= 1;
   CHECK_FALSE(
-      check_pairing_proof(key, PairingSide::guest, pairing_transcript(guest, host, middleman), proof));
-  CHECK(pairing_transcript(Bytes{1, 2}, Bytes{3, 4, 5}, seen) != transcript);
+      check_pairing_proof(key, PairingSide::guest, handshake_digest(guest, host, middleman), proof));
+  CHECK(handshake_digest(Bytes{1, 2}, Bytes{3, 4, 5}, seen) != handshake);
   for (std::size_t bit = 0; bit < 256; ++bit) {
     Digest flipped = proof;
     flipped[bit / 8] = static_cast<std::uint8_t>(flipped[bit / 8] ^ (1u << bit % 8));
-    CHECK_FALSE(check_pairing_proof(key, PairingSide::guest, transcript, flipped));
+    CHECK_FALSE(check_pairing_proof(key, PairingSide::guest, handshake, flipped));
   }
   CHECK(number_of(other) != number_of(example().secret));
 }
