@@ -1,0 +1,28 @@
+#pragma once
+// The benches, each saying its figures as it has them.
+
+#include <filesystem>
+#include <string>
+
+#include "tests/bench/report.h"
+
+namespace weavelog::bench {
+
+struct Setting {
+  std::filesystem::path folder;  ///< below which scratch folders are made: on the disk that is measured
+  std::string program;           ///< this one, for the process that imports
+  bool full = false;             ///< the sizes of the targets, rather than a quick look
+};
+
+/// One action = one durable transaction; on disk, and in memory (/dev/shm) where durability costs nothing.
+void local_write(Report& report, const Setting& setting);
+/// Players' books into an empty tablet in a process of its own; and then the screens on what came.
+void cold_import(Report& report, const Setting& setting);
+/// The importing process: pairs, imports, uses the data meanwhile, and says how it went in one line.
+int import_here(const std::string& code, const std::filesystem::path& folder);
+/// Two that met before, one changed tension; and many books of which five changed.
+void exchanges(Report& report, const Setting& setting);
+/// The server at rest, and fifty tablets that push live.
+void crowd(Report& report, const Setting& setting);
+
+}  // namespace weavelog::bench
