@@ -29,6 +29,9 @@ class CautionsShown {
   bool first_time(const std::string& of_case, Caution caution) {
     return shown_.emplace(of_case, caution).second;
   }
+  [[nodiscard]] bool was_shown(const std::string& of_case, Caution caution) const {
+    return shown_.contains({of_case, caution});
+  }
 
  private:
   std::set<std::pair<std::string, Caution>> shown_;

@@ -89,11 +89,11 @@ std::vector<const NameWord*> all_words(const NameKey& name) {
   return out;
 }
 
-Agreement compare_names(const NameKey& a, const NameKey& b) {
-  if (a.empty() || b.empty()) return Agreement::unsaid;
-  if (!a.sorted_words.empty() && a.sorted_words == b.sorted_words) return Agreement::same;
+Likeness compare_names(const NameKey& a, const NameKey& b) {
+  if (a.empty() || b.empty()) return Likeness::unsaid;
+  if (!a.sorted_words.empty() && a.sorted_words == b.sorted_words) return Likeness::same;
   for (const auto& x : a.joined)
-    if (std::find(b.joined.begin(), b.joined.end(), x) != b.joined.end()) return Agreement::same;
+    if (std::find(b.joined.begin(), b.joined.end(), x) != b.joined.end()) return Likeness::same;
 
   // Each word of the shorter name takes its likeness in the longer one, whatever the order: lists swap family
   // and given name.
@@ -115,37 +115,37 @@ Agreement compare_names(const NameKey& a, const NameKey& b) {
       *found = nullptr;
     }
   }
-  if (near > 0 && near == fewer.size() && surplus == 0) return Agreement::near;
+  if (near > 0 && near == fewer.size() && surplus == 0) return Likeness::near;
   // Words that one list runs together and the other parts.
   if (surplus > 0) {
     for (const auto& x : a.joined)
       for (const auto& y : b.joined)
-        if (std::min(x.size(), y.size()) >= 8 && nearly_spelled(x, y)) return Agreement::near;
+        if (std::min(x.size(), y.size()) >= 8 && nearly_spelled(x, y)) return Likeness::near;
   }
   const bool whole = near + initials == fewer.size();
-  if (whole && near > 0 && fewer.size() >= 2) return Agreement::part;
+  if (whole && near > 0 && fewer.size() >= 2) return Likeness::part;
   if (any_near(a.family, b.family) || (whole && near > 0)) {
     const bool given_unsaid = a.given.empty() || b.given.empty();
-    return given_unsaid || any_near(a.given, b.given) ? Agreement::part : Agreement::family;
+    return given_unsaid || any_near(a.given, b.given) ? Likeness::part : Likeness::family;
   }
-  return Agreement::different;
+  return Likeness::different;
 }
 
 Evidence name_evidence(const NameKey& a, const NameKey& b) {
-  const Agreement agreement = compare_names(a, b);
+  const Likeness agreement = compare_names(a, b);
   const double weight = [&] {
     switch (agreement) {
-      case Agreement::same:
+      case Likeness::same:
         return weight_of(kNameSame);
-      case Agreement::near:
+      case Likeness::near:
         return weight_of(kNameNear);
-      case Agreement::part:
+      case Likeness::part:
         return weight_of(kNamePart);
-      case Agreement::family:
+      case Likeness::family:
         return weight_of(kNameFamily);
-      case Agreement::different:
+      case Likeness::different:
         return weight_of(kNameDifferent);
-      case Agreement::unsaid:
+      case Likeness::unsaid:
         break;
     }
     return 0.0;
@@ -154,22 +154,22 @@ Evidence name_evidence(const NameKey& a, const NameKey& b) {
 }
 
 Evidence year_evidence(std::optional<std::int64_t> a, std::optional<std::int64_t> b) {
-  if (!a || !b) return {EvidenceField::birth_year, Agreement::unsaid, 0};
-  if (*a == *b) return {EvidenceField::birth_year, Agreement::same, weight_of(kYearSame)};
-  if (*a == *b + 1 || *b == *a + 1) return {EvidenceField::birth_year, Agreement::near, weight_of(kYearNear)};
-  return {EvidenceField::birth_year, Agreement::different, weight_of(kYearDifferent)};
+  if (!a || !b) return {EvidenceField::birth_year, Likeness::unsaid, 0};
+  if (*a == *b) return {EvidenceField::birth_year, Likeness::same, weight_of(kYearSame)};
+  if (*a == *b + 1 || *b == *a + 1) return {EvidenceField::birth_year, Likeness::near, weight_of(kYearNear)};
+  return {EvidenceField::birth_year, Likeness::different, weight_of(kYearDifferent)};
 }
 
 Evidence hand_evidence(Hand a, Hand b) {
-  if (a == Hand::unsaid || b == Hand::unsaid) return {EvidenceField::hand, Agreement::unsaid, 0};
-  if (a != b) return {EvidenceField::hand, Agreement::different, weight_of(kHandDifferent)};
-  return {EvidenceField::hand, Agreement::same, weight_of(a == Hand::left ? kHandLeft : kHandRight)};
+  if (a == Hand::unsaid || b == Hand::unsaid) return {EvidenceField::hand, Likeness::unsaid, 0};
+  if (a != b) return {EvidenceField::hand, Likeness::different, weight_of(kHandDifferent)};
+  return {EvidenceField::hand, Likeness::same, weight_of(a == Hand::left ? kHandLeft : kHandRight)};
 }
 
 Evidence text_evidence(EvidenceField field, const std::string& a, const std::string& b, const Odds& odds) {
-  if (a.empty() || b.empty()) return {field, Agreement::unsaid, 0};
-  return a == b ? Evidence{field, Agreement::same, weight_of(odds)}
-                : Evidence{field, Agreement::different, weight_against(odds)};
+  if (a.empty() || b.empty()) return {field, Likeness::unsaid, 0};
+  return a == b ? Evidence{field, Likeness::same, weight_of(odds)}
+                : Evidence{field, Likeness::different, weight_against(odds)};
 }
 
 std::vector<Evidence> compare(const Prepared& a, const Prepared& b) {
@@ -198,15 +198,15 @@ std::vector<std::string> blocking_keys(const Prepared& person) {
 
 bool beyond_doubt(const Candidate& candidate) {
   if (candidate.probability < PersonIndex::kKnown) return false;
-  const Agreement name = candidate.agreement(EvidenceField::name);
-  const Agreement year = candidate.agreement(EvidenceField::birth_year);
-  if (year == Agreement::different || year == Agreement::near) return false;
-  const bool same_number = candidate.agreement(EvidenceField::tour_number) == Agreement::same;
-  if (name == Agreement::same) {
-    return same_number || year == Agreement::same ||
-           candidate.agreement(EvidenceField::country) == Agreement::same;
+  const Likeness name = candidate.agreement(EvidenceField::name);
+  const Likeness year = candidate.agreement(EvidenceField::birth_year);
+  if (year == Likeness::different || year == Likeness::near) return false;
+  const bool same_number = candidate.agreement(EvidenceField::tour_number) == Likeness::same;
+  if (name == Likeness::same) {
+    return same_number || year == Likeness::same ||
+           candidate.agreement(EvidenceField::country) == Likeness::same;
   }
-  return same_number && (name == Agreement::near || name == Agreement::part);
+  return same_number && (name == Likeness::near || name == Likeness::part);
 }
 
 }  // namespace
@@ -225,10 +225,10 @@ std::vector<Evidence> compare_persons(const PersonFacts& a, const PersonFacts& b
   return compare(prepared(a), prepared(b));
 }
 
-Agreement Candidate::agreement(EvidenceField field) const {
+Likeness Candidate::agreement(EvidenceField field) const {
   for (const auto& each : evidence)
     if (each.field == field) return each.agreement;
-  return Agreement::unsaid;
+  return Likeness::unsaid;
 }
 
 struct PersonIndex::Tables {

@@ -29,7 +29,7 @@ struct PersonFacts {
 [[nodiscard]] PersonFacts facts_of(const EntryListItem& item);
 
 enum class EvidenceField : std::uint8_t { name, country, birth_year, hand, tour_number };
-enum class Agreement : std::uint8_t {
+enum class Likeness : std::uint8_t {
   unsaid,  ///< one side does not say
   same,
   near,    ///< name: spelling or order differs; birth year: one off
@@ -40,7 +40,7 @@ enum class Agreement : std::uint8_t {
 
 struct Evidence {
   EvidenceField field;
-  Agreement agreement;
+  Likeness agreement;
   double weight;  ///< bits for (positive) or against
 };
 
@@ -50,7 +50,7 @@ struct Candidate {
   double probability = 0;  ///< that it is this one, given all candidates and that it may be none
   std::vector<Evidence> evidence;
 
-  [[nodiscard]] Agreement agreement(EvidenceField field) const;
+  [[nodiscard]] Likeness agreement(EvidenceField field) const;
 };
 
 enum class MatchBand : std::uint8_t {

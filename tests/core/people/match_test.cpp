@@ -28,7 +28,7 @@ PersonFacts person(std::string family, std::string given, std::string country = 
   return facts;
 }
 
-Agreement names(const PersonFacts& a, const PersonFacts& b) {
+Likeness names(const PersonFacts& a, const PersonFacts& b) {
   return compare_persons(a, b).front().agreement;
 }
 
@@ -58,26 +58,26 @@ TEST_CASE("country codes of both lists meet") {
 }
 
 TEST_CASE("names agree across order, case, diacritics, particles and script") {
-  CHECK(names(person("Łukowska", "Ania"), person("LUKOWSKA", "ania")) == Agreement::same);
-  CHECK(names(person("Łukowska", "Ania"), person("Ania", "Lukowska")) == Agreement::same);
-  CHECK(names(person("van der Meyde", "Sanne"), person("Meyde", "Sanne")) == Agreement::same);
-  CHECK(names(person("Щукина", "Дарья"), person("Shchukina", "Daria")) == Agreement::same);
-  CHECK(names(person("Wang", "Xiaoming"), person("王", "小明")) == Agreement::same);
+  CHECK(names(person("Łukowska", "Ania"), person("LUKOWSKA", "ania")) == Likeness::same);
+  CHECK(names(person("Łukowska", "Ania"), person("Ania", "Lukowska")) == Likeness::same);
+  CHECK(names(person("van der Meyde", "Sanne"), person("Meyde", "Sanne")) == Likeness::same);
+  CHECK(names(person("Щукина", "Дарья"), person("Shchukina", "Daria")) == Likeness::same);
+  CHECK(names(person("Wang", "Xiaoming"), person("王", "小明")) == Likeness::same);
   auto both_scripts = person("Uong", "Hsiao-Ming");
   both_scripts.native = "王小明";
-  CHECK(names(both_scripts, person("Wang", "Xiao Ming")) == Agreement::same);
+  CHECK(names(both_scripts, person("Wang", "Xiao Ming")) == Likeness::same);
 }
 
 TEST_CASE("slips and other spellings are near, parts are parts, siblings share only the family name") {
-  CHECK(names(person("Müllerin", "Ida"), person("Muellerin", "Ida")) == Agreement::near);
-  CHECK(names(person("Lindgrove", "Ida"), person("Lindgorve", "Ida")) == Agreement::near);
-  CHECK(names(person("Щукина", "Юлия"), person("Schukina", "Yuliya")) == Agreement::near);
-  CHECK(names(person("Ruiz Calvo", "Inma"), person("Ruiz", "Inma")) == Agreement::part);
-  CHECK(names(person("Lindgrove", "Ida"), person("Lindgrove", "I.")) == Agreement::part);
-  CHECK(names(person("Lindgrove", ""), person("Lindgrove", "Ida")) == Agreement::part);
-  CHECK(names(person("Lindgrove", "Ida"), person("Lindgrove", "Tora")) == Agreement::family);
-  CHECK(names(person("Lindgrove", "Ida"), person("Okonjo", "Ada")) == Agreement::different);
-  CHECK(names(person("", ""), person("Okonjo", "Ada")) == Agreement::unsaid);
+  CHECK(names(person("Müllerin", "Ida"), person("Muellerin", "Ida")) == Likeness::near);
+  CHECK(names(person("Lindgrove", "Ida"), person("Lindgorve", "Ida")) == Likeness::near);
+  CHECK(names(person("Щукина", "Юлия"), person("Schukina", "Yuliya")) == Likeness::near);
+  CHECK(names(person("Ruiz Calvo", "Inma"), person("Ruiz", "Inma")) == Likeness::part);
+  CHECK(names(person("Lindgrove", "Ida"), person("Lindgrove", "I.")) == Likeness::part);
+  CHECK(names(person("Lindgrove", ""), person("Lindgrove", "Ida")) == Likeness::part);
+  CHECK(names(person("Lindgrove", "Ida"), person("Lindgrove", "Tora")) == Likeness::family);
+  CHECK(names(person("Lindgrove", "Ida"), person("Okonjo", "Ada")) == Likeness::different);
+  CHECK(names(person("", ""), person("Okonjo", "Ada")) == Likeness::unsaid);
 }
 
 TEST_CASE("evidence does not depend on which of two records comes first") {
@@ -165,10 +165,10 @@ TEST_CASE("evidence says what agreed and what did not") {
       against(person("Lindgrove", "Ida", "SWE", 2001), person("Lindgrove", "Ida", "NOR", 2001));
   REQUIRE(result.candidates.size() == 1);
   const auto& candidate = result.candidates[0];
-  CHECK(candidate.agreement(EvidenceField::name) == Agreement::same);
-  CHECK(candidate.agreement(EvidenceField::country) == Agreement::different);
-  CHECK(candidate.agreement(EvidenceField::birth_year) == Agreement::same);
-  CHECK(candidate.agreement(EvidenceField::hand) == Agreement::unsaid);
+  CHECK(candidate.agreement(EvidenceField::name) == Likeness::same);
+  CHECK(candidate.agreement(EvidenceField::country) == Likeness::different);
+  CHECK(candidate.agreement(EvidenceField::birth_year) == Likeness::same);
+  CHECK(candidate.agreement(EvidenceField::hand) == Likeness::unsaid);
 }
 
 TEST_CASE("300 entries against 5,000 persons: under a second, nobody mistaken, slips found") {
