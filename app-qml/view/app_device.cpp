@@ -101,6 +101,10 @@ QString AppDevice::faultToDo() const {
   return fault_ ? QString::fromStdString(fault_->what_to_do) : QString();
 }
 
+QString AppDevice::folder() const {
+  return station_ ? QString::fromStdString(station_->folder().string()) : QString();
+}
+
 QString AppDevice::event() const {
   return work_ && work_->event() ? QString::fromStdString(work_->event().hex()) : QString();
 }
@@ -162,6 +166,12 @@ void AppDevice::hangUp() {
   if (!guest_) return;
   guest_.reset();
   emit connectionChanged();
+}
+
+void AppDevice::leaveHost() {
+  hangUp();
+  workplace_->set_host(std::nullopt);
+  (void)ledger().remember(hostKey, {});
 }
 
 // Once the host has proved who it is, what is written here is for it, and its event is today's.

@@ -38,6 +38,8 @@ class AppDevice : public QObject {
   Q_PROPERTY(QString faultWhat READ faultWhat CONSTANT)
   Q_PROPERTY(QString faultWhere READ faultWhere CONSTANT)
   Q_PROPERTY(QString faultToDo READ faultToDo CONSTANT)
+  // Where this device keeps everything; "" while it is not open.
+  Q_PROPERTY(QString folder READ folder CONSTANT)
   // Hexadecimal; "" while there is no event.
   Q_PROPERTY(QString event READ event NOTIFY eventChanged)
   Q_PROPERTY(QString eventName READ eventName NOTIFY eventChanged)
@@ -65,6 +67,7 @@ class AppDevice : public QObject {
   [[nodiscard]] weavelog::Station& station() const { return *station_; }
   [[nodiscard]] weavelog::Ledger& ledger() const { return station_->ledger(); }
 
+  [[nodiscard]] QString folder() const;
   [[nodiscard]] QString event() const;
   [[nodiscard]] QString eventName() const { return eventName_; }
   // Goes over to another event that this device holds, and keeps that for the next start. Otherwise the event
@@ -79,6 +82,8 @@ class AppDevice : public QObject {
   void connectWith(weavelog::ExchangeGuestOptions options);
   // Ends it; waits for its threads.
   void hangUp();
+  // Ends it, and what is written from now on is for nobody until another event server is met.
+  void leaveHost();
 
  signals:
   // The ledger has new entries, of this device or by an exchange: once for all that came within a moment, on

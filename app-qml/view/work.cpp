@@ -1,7 +1,10 @@
 #include "app-qml/view/work.h"
 
+#include <QQmlEngine>
 #include <QTimeZone>
 
+#include "app-qml/view/app_device.h"
+#include "app-qml/view/provided.h"
 #include "core/base/localised.h"
 #include "core/desk/undo.h"
 #include "core/model/event.h"
@@ -14,6 +17,12 @@ constexpr weavelog::UnixMs halfADay = 12 * 3600 * 1000;
 
 Work::Work(weavelog::Workplace& workplace, QObject* parent)
     : QObject(parent), workplace_(workplace), zone_(QTimeZone::systemTimeZoneId().toStdString()) {}
+
+Work* Work::create(QQmlEngine* engine, QJSEngine*) {
+  Work& work = provided<AppDevice>(engine)->work();
+  QJSEngine::setObjectOwnership(&work, QJSEngine::CppOwnership);
+  return &work;
+}
 
 void Work::setEvent(const weavelog::BookId& event) {
   if (event_ == event) return;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
 
@@ -8,14 +9,21 @@
 #include "core/base/language.h"
 #include "sync/exchange/workplace.h"
 
+class QQmlEngine;
+class QJSEngine;
+
 // What the room's view models work with: the workplace, the event of today, who stands at this device and in
 // what language it speaks. What a person does goes through commit(), and can be taken back with undo().
 class Work : public QObject {
   Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
 
  public:
   // `workplace` must outlive it.
   explicit Work(weavelog::Workplace& workplace, QObject* parent = nullptr);
+  // That of the engine's device, which must be open.
+  static Work* create(QQmlEngine* engine, QJSEngine* script);
 
   [[nodiscard]] weavelog::Workplace& workplace() const { return workplace_; }
   [[nodiscard]] weavelog::Ledger& ledger() const { return workplace_.station().ledger(); }
@@ -30,7 +38,7 @@ class Work : public QObject {
   void setWho(const QString& who);
   void setLanguage(const QString& language);
   // The ledger has new entries, or time has gone on: everybody looks again.
-  void refresh() { emit changed(); }
+  Q_INVOKABLE void refresh() { emit changed(); }
 
   // "14:05" today, with the day otherwise; "" for no time.
   [[nodiscard]] QString timeText(const std::optional<weavelog::UnixMs>& at) const;
@@ -39,7 +47,7 @@ class Work : public QObject {
   // with an offer to take it back; empty: nothing is said.
   bool commit(const weavelog::Outcome<weavelog::Draft>& draft, const QString& say);
   // Takes the newest committed action back. False: failed() has told why.
-  bool undo();
+  Q_INVOKABLE bool undo();
 
  signals:
   void changed();

@@ -1,0 +1,124 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QVariant>
+
+#include "app-qml/view/stage_column.h"
+#include "core/desk/cautions.h"
+#include "core/desk/player_record.h"
+
+class QQmlEngine;
+class QJSEngine;
+
+// The racket on the bench: the one this person has begun, otherwise the next one that a bench should take up;
+// what is agreed about it, what differs from the player's last one, what to beware of, and its next step.
+class BenchModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
+  Q_PROPERTY(bool hasJob READ hasJob NOTIFY changed)
+  Q_PROPERTY(QString book READ book NOTIFY changed)
+  Q_PROPERTY(QString job READ job NOTIFY changed)
+  Q_PROPERTY(QString player READ player NOTIFY changed)
+  // "Racket 2, Maker Model"
+  Q_PROPERTY(QString racket READ racket NOTIFY changed)
+  Q_PROPERTY(QString racketModel READ racketModel NOTIFY changed)
+  Q_PROPERTY(QString tag READ tag NOTIFY changed)
+  Q_PROPERTY(QString readyBy READ readyBy NOTIFY changed)
+  // As JobCard::Due.
+  Q_PROPERTY(int due READ due NOTIFY changed)
+  Q_PROPERTY(int rush READ rush NOTIFY changed)
+  Q_PROPERTY(int stage READ stage NOTIFY changed)
+  // The stage that one tap takes the racket to: cut out, on the machine, strung; none where the bench has no
+  // step.
+  Q_PROPERTY(int nextStage READ nextStage NOTIFY changed)
+  // Figures as text with a point, and their units; "" for what is not said.
+  Q_PROPERTY(QString mains READ mains NOTIFY changed)
+  Q_PROPERTY(QString mainsUnit READ mainsUnit NOTIFY changed)
+  Q_PROPERTY(QString crosses READ crosses NOTIFY changed)
+  Q_PROPERTY(QString crossesUnit READ crossesUnit NOTIFY changed)
+  // [{label, oldValue, newValue, changed}]: everything said but the note; tensions only where they changed.
+  Q_PROPERTY(QVariantList lines READ lines NOTIFY changed)
+  // When and where the player's last job was, "" if this is the first.
+  Q_PROPERTY(QString comparedWith READ comparedWith NOTIFY changed)
+  Q_PROPERTY(QString note READ note NOTIFY changed)
+  // Texts of the cautions before the next step, each once a racket.
+  Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
+  // Fields with two answers, by name: to be asked about before anything is strung.
+  Q_PROPERTY(QStringList openFields READ openFields NOTIFY changed)
+  // Reasons that were written beside stages of this racket, newest first.
+  Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed)
+  // What may be taken up, the next one first.
+  Q_PROPERTY(QAbstractItemModel* queue READ queue CONSTANT)
+  Q_PROPERTY(int waiting READ waiting NOTIFY changed)
+  // An on-court rush that waits while another racket lies on the bench: {player, tag, book, job}; otherwise
+  // empty.
+  Q_PROPERTY(QVariantMap onCourt READ onCourt NOTIFY changed)
+
+ public:
+  explicit BenchModel(Work& work, QObject* parent = nullptr);
+  // Works on the engine's device, which must be open.
+  static BenchModel* create(QQmlEngine* engine, QJSEngine* script);
+
+  [[nodiscard]] bool hasJob() const { return card_.has_value(); }
+  [[nodiscard]] QString book() const;
+  [[nodiscard]] QString job() const;
+  [[nodiscard]] QString player() const { return card_ ? playerOf(card_->row) : QString(); }
+  [[nodiscard]] QString racket() const;
+  [[nodiscard]] QString racketModel() const;
+  [[nodiscard]] QString tag() const;
+  [[nodiscard]] QString readyBy() const { return card_ ? card_->readyBy : QString(); }
+  [[nodiscard]] int due() const { return card_ ? static_cast<int>(card_->due) : 0; }
+  [[nodiscard]] int rush() const { return card_ ? static_cast<int>(card_->row.rush) : 0; }
+  [[nodiscard]] int stage() const { return card_ ? static_cast<int>(card_->row.stage) : 0; }
+  [[nodiscard]] int nextStage() const { return static_cast<int>(next_); }
+  [[nodiscard]] QString mains() const { return amount(agreed_.mains_tension); }
+  [[nodiscard]] QString mainsUnit() const { return unit(agreed_.mains_tension); }
+  [[nodiscard]] QString crosses() const { return amount(agreed_.crosses_tension); }
+  [[nodiscard]] QString crossesUnit() const { return unit(agreed_.crosses_tension); }
+  [[nodiscard]] QVariantList lines() const { return lines_; }
+  [[nodiscard]] QString comparedWith() const { return comparedWith_; }
+  [[nodiscard]] QString note() const { return QString::fromStdString(agreed_.note); }
+  [[nodiscard]] QStringList cautions() const { return cautions_; }
+  [[nodiscard]] QStringList openFields() const { return openFields_; }
+  [[nodiscard]] QStringList reasons() const { return reasons_; }
+  [[nodiscard]] QAbstractItemModel* queue() { return &queue_; }
+  [[nodiscard]] int waiting() const { return queue_.count(); }
+  [[nodiscard]] QVariantMap onCourt() const { return onCourt_; }
+
+  // Puts a racket on the bench; it stays there until it is strung, or another is chosen.
+  Q_INVOKABLE void choose(const QString& book, const QString& job);
+  // The next step. `say` is what the toast says. False: nothing was written.
+  Q_INVOKABLE bool step(const QString& say);
+
+ signals:
+  void changed();
+
+ private:
+  struct Place {
+    weavelog::BookId book;
+    weavelog::EntityId job;
+  };
+
+  void refresh();
+  // What lies on the bench: the chosen one, the one begun here, or the next.
+  [[nodiscard]] std::optional<weavelog::JobRow> pick();
+  void describe(const weavelog::PlayerRecord& record);
+  void compareWithLast(const weavelog::PlayerRecord& record, const weavelog::Job& job);
+  [[nodiscard]] static QString amount(const std::optional<weavelog::Quantity>& quantity);
+  [[nodiscard]] static QString unit(const std::optional<weavelog::Quantity>& quantity);
+
+  Work& work_;
+  StageColumn queue_;
+  std::optional<Place> chosen_;
+  std::optional<JobCard> card_;
+  weavelog::Agreed agreed_;
+  weavelog::Stage next_ = weavelog::Stage::none;
+  QVariantList lines_;
+  QString comparedWith_;
+  QStringList cautions_, openFields_, reasons_;
+  QVariantMap onCourt_;
+  std::vector<weavelog::Caution> due_;  // those behind cautions_
+  weavelog::CautionsShown shown_;       // on this bench, by job
+};

@@ -1,0 +1,229 @@
+#include "app-qml/view/questions_model.h"
+
+#include <QQmlEngine>
+
+#include <set>
+
+#include "app-qml/view/app_device.h"
+#include "app-qml/view/provided.h"
+#include "core/desk/check_setup.h"
+#include "core/desk/stages.h"
+
+namespace {
+
+enum QuestionRole {
+  KindRole = Qt::UserRole + 1,
+  AskedRole,
+  FieldRole,
+  SubjectRole,
+  EntryRole,
+  UnitsRole,
+  AnswersRole,
+};
+
+QString shown(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+// The agreed values of a setup or job with one of them answered.
+template <class S>
+weavelog::Agreed answered(const weavelog::EntityState& state, weavelog::FieldTag tag,
+                          const weavelog::Value& value) {
+  S out = weavelog::from_state<S>(state);
+  weavelog::for_each_field<S>([&](weavelog::FieldTag one, std::string_view, bool, auto member) {
+    if (one == tag) weavelog::from_value(value, out.*member);
+  });
+  return out;
+}
+
+}  // namespace
+
+QuestionsModel::QuestionsModel(Work& work, QObject* parent) : QAbstractListModel(parent), work_(work) {
+  connect(&work_, &Work::changed, this, &QuestionsModel::refresh);
+  refresh();
+}
+
+QuestionsModel* QuestionsModel::create(QQmlEngine* engine, QJSEngine*) {
+  return new QuestionsModel(provided<AppDevice>(engine)->work());  // the engine takes it over
+}
+
+bool QuestionsModel::close(int row, int answer, const QString& reason, const QString& say) {
+  if (row < 0 || row >= count()) return false;
+  const Row asked = rows_[static_cast<std::size_t>(row)];
+  const auto at = static_cast<std::size_t>(answer);
+  if (asked.kind == Value) {
+    const auto value = asked.answers.value(answer).toMap().value(QStringLiteral("dot"));
+    for (const auto& held : asked.question.cell.values)
+      if (QString::fromStdString(held.dot.author.hex()) + QString::number(held.dot.seq) == value.toString())
+        return commitValue(asked, held.value, say);
+    return false;
+  }
+  if (answer < 0 || at >= asked.stages.size()) return false;
+  const auto record = weavelog::load_player(work_.ledger(), asked.book);
+  if (!record) return work_.commit(weavelog::fail(record.error()), {});
+  const weavelog::StageStep step{asked.stages[at], work_.who().toStdString(), reason.trimmed().toStdString(),
+                                 work_.now()};
+  return work_.commit(weavelog::take_step(*record, std::span(&asked.entity, 1), step), say);
+}
+
+bool QuestionsModel::closeOtherwise(int row, const QString& text, const QString& unit) {
+  if (row < 0 || row >= count() || rows_[static_cast<std::size_t>(row)].entry == None) return false;
+  const Row asked = rows_[static_cast<std::size_t>(row)];
+  const auto value = read(asked, text, unit);
+  if (!value) return work_.commit(weavelog::fail(value.error()), {});
+  return commitValue(asked, *value, {});
+}
+
+QString QuestionsModel::wrongWith(int row, const QString& text, const QString& unit) const {
+  if (row < 0 || row >= count() || text.trimmed().isEmpty()) return {};
+  const auto value = read(rows_[static_cast<std::size_t>(row)], text, unit);
+  if (value) return {};
+  return shown(value.error().what_to_do.empty() ? value.error().what
+                                                : value.error().what + "; " + value.error().what_to_do);
+}
+
+bool QuestionsModel::commitValue(const Row& row, const weavelog::Value& value, const QString& say) {
+  return work_.commit(weavelog::close_question(row.question, value), say);
+}
+
+weavelog::Outcome<weavelog::Value> QuestionsModel::read(const Row& row, const QString& text,
+                                                        const QString& unit) const {
+  const std::string typed = text.trimmed().toStdString();
+  if (row.entry == Text) return weavelog::Value{typed};
+  const auto amount = weavelog::Decimal::parse(typed);
+  if (!amount) return weavelog::fail(amount.error());
+  weavelog::Value value;
+  if (row.units.isEmpty()) {
+    if (amount->trimmed().scale != 0)
+      return weavelog::fail(weavelog::FaultCode::bad_input, "\"" + typed + "\" is no whole number", {},
+                            "count again");
+    value = amount->trimmed().mantissa;
+  } else {
+    const auto said = weavelog::unit_from(unit.toStdString());
+    if (!said) return weavelog::fail(weavelog::FaultCode::bad_input, "no unit is said", {}, "choose one");
+    value = weavelog::Quantity{*amount, *said};
+  }
+  // A slip of the finger is caught before it closes what two people disagree on.
+  const auto state = work_.ledger().entity(row.book, row.entity);
+  if (!state || (state->kind != weavelog::kSetup && state->kind != weavelog::kJob)) return value;
+  const auto tag = row.question.cell.tag;
+  const auto agreed = state->kind == weavelog::kSetup ? answered<weavelog::Setup>(*state, tag, value)
+                                                      : answered<weavelog::Job>(*state, tag, value);
+  const auto* field = weavelog::model_registry().find(tag);
+  for (const auto& finding : weavelog::check_setup(agreed, nullptr)) {
+    if (!finding.refused || field == nullptr || finding.field != field->name) continue;
+    return weavelog::fail(weavelog::FaultCode::bad_input, finding.what(work_.language()), {},
+                          finding.what_to_do(work_.language()));
+  }
+  return value;
+}
+
+int QuestionsModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : count();
+}
+
+QHash<int, QByteArray> QuestionsModel::roleNames() const {
+  return {{KindRole, "kind"},   {AskedRole, "player"}, {FieldRole, "field"},    {SubjectRole, "subject"},
+          {EntryRole, "entry"}, {UnitsRole, "units"},  {AnswersRole, "answers"}};
+}
+
+QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
+  if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  switch (role) {
+    case Qt::DisplayRole:
+    case AskedRole:
+      return row.player;
+    case KindRole:
+      return row.kind;
+    case FieldRole:
+      return row.field;
+    case SubjectRole:
+      return row.subject;
+    case EntryRole:
+      return row.entry;
+    case UnitsRole:
+      return row.units;
+    case AnswersRole:
+      return row.answers;
+    default:
+      return {};
+  }
+}
+
+void QuestionsModel::refresh() {
+  std::vector<Row> rows;
+  addPlaces(rows);
+  std::set<weavelog::BookId> books;
+  for (const auto& question : work_.ledger().open_questions()) books.insert(question.book);
+  for (const auto& book : books) addValues(rows, book);
+  const auto before = rows_.size();
+  KeyedRows::update(*this, std::move(rows));
+  if (rows_.size() != before) emit countChanged();
+}
+
+void QuestionsModel::addValues(std::vector<Row>& rows, const weavelog::BookId& book) const {
+  const auto record = weavelog::load_player(work_.ledger(), book);
+  if (!record) return;
+  for (const auto& line : weavelog::question_lines(work_.ledger(), *record)) {
+    Row row;
+    row.question = line.question;
+    row.book = book;
+    row.entity = line.question.entity;
+    row.player = QString::fromStdString(weavelog::listed_name(record->person.now));
+    row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
+    if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
+    row.subject = QString::fromStdString(line.subject);
+    for (const auto& answer : line.answers) {
+      if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer.value)) {
+        row.entry = Figure;
+        const QString unit = shown(weavelog::symbol_of(quantity->unit));
+        if (!row.units.contains(unit)) row.units.append(unit);
+      } else if (std::holds_alternative<std::string>(answer.value)) {
+        row.entry = Text;
+      } else if (std::holds_alternative<std::int64_t>(answer.value) && line.field != "consent") {
+        row.entry = Figure;
+      }
+      row.answers.append(QVariantMap{
+          {QStringLiteral("text"),
+           QString::fromStdString(weavelog::value_words(work_.language(), line.field, answer.value))},
+          {QStringLiteral("device"), QString::fromStdString(answer.device)},
+          {QStringLiteral("event"), QString::fromStdString(answer.event_name)},
+          {QStringLiteral("at"), work_.timeText(answer.at)},
+          {QStringLiteral("dot"),
+           QString::fromStdString(answer.dot.author.hex()) + QString::number(answer.dot.seq)}});
+    }
+    rows.push_back(std::move(row));
+  }
+}
+
+void QuestionsModel::addPlaces(std::vector<Row>& rows) const {
+  if (!work_.event()) return;
+  for (const auto& clash : weavelog::clashing_jobs(work_.ledger(), work_.event())) {
+    const auto record = weavelog::load_player(work_.ledger(), clash.book);
+    if (!record) continue;
+    Row row;
+    row.kind = Place;
+    row.book = clash.book;
+    row.entity = clash.job;
+    row.player = playerOf(clash);
+    row.subject = QString::fromStdString(clash.racket_label);
+    row.field = clash.tag_number ? QString::number(*clash.tag_number) : QString();
+    const auto now = record->stage_of(clash.job);
+    for (const auto& placed : weavelog::marks_of(*record, clash.job)) {
+      if (std::find(now.newest.begin(), now.newest.end(), placed.id) == now.newest.end()) continue;
+      row.stages.push_back(placed.mark.stage);
+      const auto origin = [&]() -> std::string {
+        const auto state = work_.ledger().entity(clash.book, placed.id);
+        if (!state || state->cells.empty()) return {};
+        const auto found = work_.ledger().origin(clash.book, state->cells.front().latest().dot);
+        return found ? found->author.device : std::string();
+      };
+      row.answers.append(QVariantMap{{QStringLiteral("stage"), static_cast<int>(placed.mark.stage)},
+                                     {QStringLiteral("by"), QString::fromStdString(placed.mark.by)},
+                                     {QStringLiteral("device"), QString::fromStdString(origin())},
+                                     {QStringLiteral("at"), work_.timeText(placed.mark.at)}});
+    }
+    rows.push_back(std::move(row));
+  }
+}

@@ -1,0 +1,128 @@
+#include "app-qml/view/questions_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+#include "tests/app/room_jobs.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+/// A player whose mains tension is 24 kg for the bench tablet and 26 kg here.
+struct TwoAnswers : RoomOfJobs {
+  BookId player = addPlayer(named("Okafor", "Sade"));
+  MadeJob made = receive(player, day_wish(), 7);
+  Tablet other{"Bench tablet"};
+
+  TwoAnswers() {
+    bringTo(other, *this, player);
+    other.change<Job>(player, made.job, [](Job& job) { job.mains_tension = kg("24"); });
+    setHere(kg("26"));
+  }
+  void setHere(const Quantity& tension) {
+    const auto state = *ledger().entity(player, made.job);
+    auto job = from_state<Job>(state);
+    job.mains_tension = tension;
+    Draft draft(player, kPlayerBook, kActEdit);
+    put_changes(draft, state, job);
+    append(draft);
+  }
+  [[nodiscard]] Job job() const { return from_state<Job>(*ledger().entity(player, made.job)); }
+};
+
+QVariantMap answer(const QuestionsModel& model, int row, int at) {
+  return role(model, row, "answers").toList().at(at).toMap();
+}
+
+}  // namespace
+
+TEST_CASE("both answers stand side by side with who, where and when") {
+  TwoAnswers room;
+  QuestionsModel model(room.device->work());
+  const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  CHECK(model.count() == 0);
+  bringFrom(room.other, room, room.player);
+  REQUIRE(waitUntil([&] { return model.count() == 1; }));
+  CHECK(role(model, 0, "player") == "Okafor Sade");
+  CHECK(role(model, 0, "field") == "Mains tension");
+  REQUIRE(role(model, 0, "answers").toList().size() == 2);
+  QStringList devices;
+  for (int i = 0; i < 2; ++i) {
+    devices.append(answer(model, 0, i).value("device").toString());
+    CHECK(answer(model, 0, i).value("event") == "Harbour");
+    CHECK_FALSE(answer(model, 0, i).value("at").toString().isEmpty());
+  }
+  devices.sort();
+  CHECK(devices == QStringList{"Bench tablet", "Desk tablet"});
+}
+
+TEST_CASE("closing with an answer replaces both, and the question is gone on the other tablet too") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  const int theirs = answer(model, 0, 0).value("device") == "Bench tablet" ? 0 : 1;
+  CHECK(model.close(0, theirs, "", ""));
+  CHECK(model.count() == 0);
+  CHECK(room.job().mains_tension == kg("24"));
+  bringTo(room.other, room, room.player);
+  CHECK(room.other.ledger->open_questions(room.player).empty());
+}
+
+TEST_CASE("another answer can be given, and a slip of the unit is caught before it closes anything") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  CHECK(role(model, 0, "units").toStringList() == QStringList{"kg"});
+  CHECK_FALSE(model.wrongWith(0, "55", "kg").isEmpty());
+  CHECK_FALSE(model.wrongWith(0, "soft", "kg").isEmpty());
+  CHECK(model.wrongWith(0, "25,5", "kg").isEmpty());
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  CHECK_FALSE(model.closeOtherwise(0, "55", "kg"));
+  CHECK(failed.count() == 1);
+  CHECK(model.count() == 1);
+  CHECK(model.closeOtherwise(0, "25,5", "kg"));
+  CHECK(room.job().mains_tension == kg("25.5"));
+  CHECK(model.count() == 0);
+}
+
+TEST_CASE("an answer that is not there closes nothing") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  const auto before = room.ledger().position();
+  CHECK_FALSE(model.close(0, 2, "", ""));
+  CHECK_FALSE(model.close(0, -1, "", ""));
+  CHECK_FALSE(model.close(1, 0, "", ""));
+  CHECK_FALSE(model.closeOtherwise(-1, "24", "kg"));
+  CHECK(room.ledger().position() == before);
+}
+
+TEST_CASE("a racket that two people took is a question of place, closed by where it is") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  Tablet other("Bench tablet");
+  bringTo(other, room, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(
+      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::cut_out, "Bo", {}, kMonday})));
+  room.step(made, Stage::on_machine, "Ines");
+  bringFrom(other, room, made.book);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  CHECK(role(model, 0, "kind").toInt() == QuestionsModel::Place);
+  QStringList by;
+  int machine = -1;
+  for (int i = 0; i < 2; ++i) {
+    by.append(answer(model, 0, i).value("by").toString());
+    if (answer(model, 0, i).value("stage").toInt() == static_cast<int>(Stage::on_machine)) machine = i;
+  }
+  by.sort();
+  CHECK(by == QStringList{"Bo", "Ines"});
+  CHECK(model.close(0, machine, "lies on bench 2", "done"));
+  CHECK(model.count() == 0);
+  CHECK(room.stageOf(made) == Stage::on_machine);
+}

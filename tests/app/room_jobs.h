@@ -1,0 +1,82 @@
+#pragma once
+// Jobs in a room, for the tests of its view models.
+
+#include "core/desk/stages.h"
+#include "core/model/queries.h"
+#include "tests/app/device_room.h"
+
+namespace weavelog::testing {
+
+struct MadeJob {
+  BookId book;
+  EntityId job;
+};
+
+/// Today's event with players and rackets, as the desk would take them in.
+struct RoomOfJobs : AppRoom {
+  BookId event;
+
+  RoomOfJobs() {
+    event = addEvent("Harbour", "2031-05-26");
+    device->chooseEvent(event);
+  }
+
+  /// One racket of a player, received.
+  MadeJob receive(const BookId& player, const Agreed& agreed, std::optional<std::int64_t> tag = {},
+                  std::optional<UnixMs> ready_by = {}, Rush rush = Rush::none, const EntityId& setup = {}) {
+    Draft draft(player, kPlayerBook, kActDropOff);
+    Racket racket;
+    racket.label = "2";
+    const auto racket_id = put_new(draft, racket, clock.now()).id;
+    DropOff drop_off;
+    drop_off.event = event;
+    drop_off.event_name = "Harbour";
+    drop_off.at = clock.now();
+    const auto drop_off_id = put_new(draft, drop_off, clock.now()).id;
+    Job job;
+    static_cast<Agreed&>(job) = agreed;
+    job.drop_off = drop_off_id;
+    job.racket = racket_id;
+    job.setup = setup;
+    job.event = event;
+    job.at = clock.now();
+    job.ready_by = ready_by;
+    job.rush = rush;
+    job.tag_number = tag;
+    const auto job_id = put_new(draft, job, clock.now()).id;
+    StageMark mark;
+    mark.job = job_id;
+    mark.stage = Stage::received;
+    mark.at = clock.now();
+    (void)put_new(draft, mark, clock.now());
+    append(draft);
+    return {player, job_id};
+  }
+  void step(const MadeJob& made, Stage to, const std::string& by, const std::string& reason = {}) {
+    const auto record = must(load_player(ledger(), made.book));
+    append(must(take_step(record, std::span(&made.job, 1), StageStep{to, by, reason, clock.now()})));
+  }
+  [[nodiscard]] Stage stageOf(const MadeJob& made) const {
+    return must(load_player(ledger(), made.book)).stage_of(made.job).stage;
+  }
+};
+
+[[nodiscard]] inline QString hex(const BookId& id) {
+  return QString::fromStdString(id.hex());
+}
+[[nodiscard]] inline QString hex(const EntityId& id) {
+  return QString::fromStdString(id.hex());
+}
+[[nodiscard]] inline QVariant role(const QAbstractItemModel& model, int row, const char* name) {
+  return model.data(model.index(row, 0), model.roleNames().key(name, -1));
+}
+
+/// Another tablet that holds the same book, without a network between.
+inline void bringTo(Tablet& tablet, AppRoom& room, const BookId& book) {
+  (void)must(tablet.ledger->ingest(room.ledger().missing(book, tablet.ledger->heads(book), 1 << 30), 0));
+}
+inline void bringFrom(Tablet& tablet, AppRoom& room, const BookId& book) {
+  (void)must(room.ledger().ingest(tablet.ledger->missing(book, room.ledger().heads(book), 1 << 30), 0));
+}
+
+}  // namespace weavelog::testing

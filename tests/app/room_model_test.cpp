@@ -1,0 +1,115 @@
+#include "app-qml/view/room_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QElapsedTimer>
+#include <QSignalSpy>
+
+#include "tests/app/room_jobs.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+StageColumn& column(const RoomModel& room, Stage stage) {
+  for (const QVariant& one : room.columns()) {
+    auto* held = qobject_cast<StageColumn*>(one.value<QObject*>());
+    if (held->stage() == static_cast<int>(stage)) return *held;
+  }
+  throw std::logic_error("no such column");
+}
+
+}  // namespace
+
+TEST_CASE("the board shows each racket under its stage, late and soon ones told apart") {
+  RoomOfJobs room;
+  const auto player = room.addPlayer(named("Varga", "Ilka"));
+  room.receive(player, day_wish(), 11, room.clock.now() - kMinute);
+  room.receive(player, day_wish(), 12, room.clock.now() + 10 * kMinute, Rush::rush);
+  const auto strung = room.receive(player, day_wish(), 13, room.clock.now() + 5 * kHour);
+  room.step(strung, Stage::cut_out, "Bo");
+  RoomModel model(room.device->work());
+  CHECK(model.open() == 3);
+  CHECK(model.late() == 1);
+  auto& received = column(model, Stage::received);
+  REQUIRE(received.count() == 2);
+  CHECK(role(received, 0, "tag") == "11");
+  CHECK(role(received, 0, "due").toInt() == static_cast<int>(JobCard::Due::late));
+  CHECK(role(received, 1, "due").toInt() == static_cast<int>(JobCard::Due::soon));
+  CHECK(role(received, 1, "rush").toInt() == 1);
+  CHECK(role(received, 0, "player") == "Varga Ilka");
+  CHECK(role(received, 0, "tension").toString() == QString::fromUtf8("25 / 24\u00a0kg"));
+  CHECK(role(column(model, Stage::cut_out), 0, "stageBy") == "Bo");
+}
+
+TEST_CASE("one tap moves a racket on, is written down with who did it, and can be taken back") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga", "Ilka")), day_wish(), 11);
+  RoomModel model(room.device->work());
+  const QAbstractItemModelTester from(&column(model, Stage::received),
+                                      QAbstractItemModelTester::FailureReportingMode::Fatal);
+  const QAbstractItemModelTester to(&column(model, Stage::inspected),
+                                    QAbstractItemModelTester::FailureReportingMode::Fatal);
+  QSignalSpy done(&room.device->work(), &Work::done);
+  CHECK(model.advance(hex(made.book), hex(made.job), "Tag 11: Inspected"));
+  CHECK(room.stageOf(made) == Stage::inspected);
+  CHECK(column(model, Stage::received).count() == 0);
+  REQUIRE(column(model, Stage::inspected).count() == 1);
+  CHECK(role(column(model, Stage::inspected), 0, "stageBy") == "Ines");
+  CHECK(done.count() == 1);
+  CHECK(room.device->work().undo());
+  CHECK(room.stageOf(made) == Stage::received);
+  CHECK(column(model, Stage::received).count() == 1);
+}
+
+TEST_CASE("a step that does not follow needs a reason, and nothing is written without one") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  RoomModel model(room.device->work());
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  const auto before = room.ledger().position();
+  CHECK_FALSE(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::aside), "  ", "done"));
+  CHECK(failed.count() == 1);
+  CHECK(room.ledger().position() == before);
+  CHECK(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::aside), "no string here", "done"));
+  CHECK(room.stageOf(made) == Stage::aside);
+  CHECK(model.open() == 0);
+  const auto ways = model.stepsOf(hex(made.book), hex(made.job));
+  CHECK(ways.value("marks").toList().first().toMap().value("reason") == "no string here");
+  CHECK(model.stepsOf(hex(made.book), "00").isEmpty());
+  CHECK_FALSE(model.advance("zz", hex(made.job), "done"));
+}
+
+TEST_CASE("another tablet's step reaches the board within 200 ms of reaching the ledger") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  RoomModel model(room.device->work());
+  Tablet other("Bench tablet");
+  bringTo(other, room, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(
+      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::cut_out, "Bo", {}, kMonday})));
+  QElapsedTimer since;
+  since.start();
+  bringFrom(other, room, made.book);
+  REQUIRE(waitUntil([&] { return column(model, Stage::cut_out).count() == 1; }));
+  CHECK(since.elapsed() < 200);
+}
+
+TEST_CASE("a racket that two people took while apart is marked, and its clash is settled with a reason") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  RoomModel model(room.device->work());
+  Tablet other("Bench tablet");
+  bringTo(other, room, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(
+      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::cut_out, "Bo", {}, kMonday})));
+  room.step(made, Stage::on_machine, "Ines");
+  bringFrom(other, room, made.book);
+  REQUIRE(waitUntil([&] { return model.clashes() == 1; }));
+  CHECK_FALSE(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::cut_out), "", "done"));
+  CHECK(
+      model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::cut_out), "lies on bench 2", "done"));
+  CHECK(model.clashes() == 0);
+}
