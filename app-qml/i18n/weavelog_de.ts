@@ -2,18 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BenchHead</name>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Zu spät: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>promised</source>
+        <translation>zugesagt</translation>
+    </message>
+</context>
+<context>
     <name>BenchPage</name>
     <message>
         <source>Bench</source>
         <translation>Werkbank</translation>
     </message>
     <message>
-        <source>No racket is waiting for this bench</source>
-        <translation>Kein Schläger wartet auf diese Werkbank</translation>
+        <source>Tag %1: %2</source>
+        <translation>Schild %1: %2</translation>
     </message>
     <message>
-        <source>The next racket appears here with what was agreed, in large digits.</source>
-        <translation>Der nächste Schläger erscheint hier mit dem Vereinbarten, in großen Ziffern.</translation>
+        <source>Nothing waits for a bench</source>
+        <translation>Nichts wartet auf einen Platz</translation>
+    </message>
+    <message>
+        <source>The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.</source>
+        <translation>Hier liegt der nächste Schläger mit seiner Bespannung in großen Ziffern, sobald die Annahme einen angenommen hat.</translation>
+    </message>
+    <message>
+        <source>On-court rush: %1</source>
+        <translation>Eilt vom Platz: %1</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench. A racket already on the machine is finished first.</source>
+        <translation>Er geht dem Schläger an diesem Platz vor. Ein Schläger, der schon auf der Maschine liegt, wird erst fertig gemacht.</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench.</source>
+        <translation>Er geht dem Schläger an diesem Platz vor.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>Two answers: %1</source>
+        <translation>Zwei Antworten: %1</translation>
+    </message>
+    <message>
+        <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
+        <translation>Fragen Sie vor dem Bespannen die Annahme, welche der Spieler will; beide stehen unter Fragen.</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Hinweis an den Bespanner</translation>
+    </message>
+    <message>
+        <source>Written beside this racket</source>
+        <translation>Zu diesem Schläger notiert</translation>
+    </message>
+    <message>
+        <source>Setup</source>
+        <translation>Bespannung</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Was von der letzten Bespannung (%1) abweicht, ist markiert.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>Die erste hier bekannte Bespannung dieses Spielers.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Getan</translation>
+    </message>
+    <message>
+        <source>Choose another racket (%1)</source>
+        <translation>Anderen Schläger wählen (%1)</translation>
+    </message>
+    <message>
+        <source>Rackets that wait</source>
+        <translation>Wartende Schläger</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Zu spät: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
     </message>
 </context>
 <context>
@@ -39,18 +138,235 @@
     </message>
 </context>
 <context>
+    <name>DoingsBar</name>
+    <message>
+        <source>I see</source>
+        <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
     <name>ExchangePage</name>
     <message>
         <source>Exchange</source>
         <translation>Abgleich</translation>
     </message>
     <message>
-        <source>This device has met no other yet</source>
-        <translation>Dieses Gerät ist noch keinem anderen begegnet</translation>
+        <source>Everything works without a network; here devices bring each other up to date.</source>
+        <translation>Alles geht ohne Netz; hier bringen sich die Geräte gegenseitig auf den neuesten Stand.</translation>
     </message>
     <message>
-        <source>Pair it with an event server, or bring a bundle in from a file.</source>
-        <translation>Mit einem Veranstaltungsserver koppeln oder ein Bündel aus einer Datei holen.</translation>
+        <source>This tablet&apos;s clock or theirs is off by %1</source>
+        <translation>Die Uhr dieses Tablets oder die andere geht um %1 falsch</translation>
+    </message>
+    <message>
+        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>Die Uhr des Turnierservers geht vor. Sehen Sie beide an und stellen Sie die falsche; verloren geht inzwischen nichts.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>Die Uhr dieses Tablets geht vor. Sehen Sie beide an und stellen Sie die falsche; verloren geht inzwischen nichts.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Beiseitegelegt: %n Eintrag</numerusform>
+            <numerusform>Beiseitegelegt: %n Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They came in but break a rule, so they are kept and not taken over. Show them to whoever looks after the event server.</source>
+        <translation>Sie kamen an, verletzen aber eine Regel: aufbewahrt, doch nicht übernommen. Zeigen Sie sie der Person, die den Turnierserver betreut.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeState</name>
+    <message>
+        <source>No event server yet</source>
+        <translation>Noch kein Turnierserver</translation>
+    </message>
+    <message>
+        <source>Work goes on without one. Pair when you arrive at an event.</source>
+        <translation>Die Arbeit geht ohne weiter. Koppeln Sie, wenn Sie bei einem Turnier ankommen.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Wird gekoppelt ...</translation>
+    </message>
+    <message>
+        <source>Not connected; tried again in the background.</source>
+        <translation>Nicht verbunden; wird im Hintergrund wieder versucht.</translation>
+    </message>
+    <message>
+        <source>Greeting ...</source>
+        <translation>Begrüßung ...</translation>
+    </message>
+    <message>
+        <source>Connected, bringing each other up to date.</source>
+        <translation>Verbunden, beide bringen sich auf den neuesten Stand.</translation>
+    </message>
+    <message>
+        <source>Connected and up to date; changes cross at once.</source>
+        <translation>Verbunden und auf dem neuesten Stand; Änderungen gehen sofort hinüber.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s role there: %1</source>
+        <translation>Aufgabe dieses Tablets dort: %1</translation>
+    </message>
+    <message>
+        <source>Players coming in; those that are here can be used already</source>
+        <translation>Spieler kommen herein; wer da ist, ist schon nutzbar</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be sent.</source>
+        <translation>Nichts wartet aufs Senden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>Mehr als %n Schritt wartet aufs Senden.</numerusform>
+            <numerusform>Mehr als %n Schritte warten aufs Senden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>%n Schritt wartet aufs Senden.</numerusform>
+            <numerusform>%n Schritte warten aufs Senden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Last agreement: %1, over %n book(s). Both screens show the same words.</source>
+        <translation>
+            <numerusform>Letzte Übereinstimmung: %1, über %n Buch. Beide Bildschirme zeigen dieselben Wörter.</numerusform>
+            <numerusform>Letzte Übereinstimmung: %1, über %n Bücher. Beide Bildschirme zeigen dieselben Wörter.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeTrouble</name>
+    <message>
+        <source>The event server is out of reach</source>
+        <translation>Der Turnierserver ist nicht zu erreichen</translation>
+    </message>
+    <message>
+        <source>The event server shows another certificate</source>
+        <translation>Der Turnierserver zeigt ein anderes Zertifikat</translation>
+    </message>
+    <message>
+        <source>The event server does not know this tablet</source>
+        <translation>Der Turnierserver kennt dieses Tablet nicht</translation>
+    </message>
+    <message>
+        <source>The code does not hold</source>
+        <translation>Der Code stimmt nicht</translation>
+    </message>
+    <message>
+        <source>The code has expired</source>
+        <translation>Der Code ist abgelaufen</translation>
+    </message>
+    <message>
+        <source>The event server refuses this tablet</source>
+        <translation>Der Turnierserver weist dieses Tablet ab</translation>
+    </message>
+    <message>
+        <source>The other side speaks a newer protocol</source>
+        <translation>Die Gegenseite spricht ein neueres Protokoll</translation>
+    </message>
+    <message>
+        <source>A clock is too far off</source>
+        <translation>Eine Uhr geht zu falsch</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s disk is full</source>
+        <translation>Der Speicher dieses Tablets ist voll</translation>
+    </message>
+    <message>
+        <source>The exchange has stopped</source>
+        <translation>Der Austausch ist stehen geblieben</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
+        <translation>Die Arbeit geht weiter; das Tablet versucht es von selbst wieder. Ist es im Netz des Turniers, und stimmt die Adresse?</translation>
+    </message>
+    <message>
+        <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
+        <translation>Es ist nicht der, mit dem dieses Tablet gekoppelt wurde, oder er wurde neu aufgesetzt. Fragen Sie die Leitung und koppeln Sie nur dann neu.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Bitten Sie die Leitung um einen neuen Code und koppeln Sie neu. Auf diesem Tablet geht nichts verloren.</translation>
+    </message>
+    <message>
+        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
+        <translation>Vergleichen Sie ihn Wort für Wort mit dem Bildschirm des Servers, oder holen Sie einen neuen.</translation>
+    </message>
+    <message>
+        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Holen Sie am Server einen neuen: Ein Code gilt fünfzehn Minuten und für ein Tablet.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
+        <translation>Fragen Sie die Leitung: Das Tablet wurde vielleicht von der Liste genommen, oder der Code ist schon verbraucht.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on the older device. Work goes on until then.</source>
+        <translation>Aktualisieren Sie Weavelog auf dem älteren Gerät. Bis dahin geht die Arbeit weiter.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
+        <translation>Stellen Sie die Uhr dieses Tablets und sehen Sie nach der des Servers.</translation>
+    </message>
+    <message>
+        <source>Make room; nothing that was confirmed is lost. Then try again.</source>
+        <translation>Schaffen Sie Platz; nichts Bestätigtes geht verloren. Dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
+        <translation>Versuchen Sie es wieder; bleibt es dabei, zeigen Sie die Zeile darunter der Person, die den Server betreut.</translation>
+    </message>
+    <message>
+        <source>Try now</source>
+        <translation>Jetzt versuchen</translation>
+    </message>
+</context>
+<context>
+    <name>FaultPage</name>
+    <message>
+        <source>What this device holds cannot be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Mend it, then start the app again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -88,6 +404,180 @@
     <message>
         <source>Crosses</source>
         <translation>Quersaiten</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
+    <message>
+        <source>Known event servers</source>
+        <translation>Bekannte Turnierserver</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>%1 vergessen</translation>
+    </message>
+    <message>
+        <source>The players and jobs stay on this tablet. To exchange with it again you need a new code.</source>
+        <translation>Spieler und Bespannungen bleiben auf diesem Tablet. Für einen neuen Austausch braucht es einen neuen Code.</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>Vergessen</translation>
+    </message>
+</context>
+<context>
+    <name>InviteCard</name>
+    <message>
+        <source>Invite another tablet</source>
+        <translation>Ein weiteres Tablet einladen</translation>
+    </message>
+    <message>
+        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
+        <translation>Der Turnierserver macht einen Code für ein Tablet, gültig fünfzehn Minuten.</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Seine Aufgabe</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Bespanner</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Leser</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Code machen</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Braucht eine Verbindung zum Turnierserver</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>Unter %1, bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobCard</name>
+    <message>
+        <source>Late: %1</source>
+        <translation>Zu spät: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Schild %1, %2</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Eilt vom Platz</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Eilt</translation>
+    </message>
+    <message>
+        <source>Two people moved it on</source>
+        <translation>Zwei haben ihn weitergegeben</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Look where it is</source>
+        <translation>Nachsehen, wo er ist</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobList</name>
+    <message numerus="yes">
+        <source>%n job(s), newest first</source>
+        <translation>
+            <numerusform>%n Bespannung, neueste zuerst</numerusform>
+            <numerusform>%n Bespannungen, neueste zuerst</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only this event</source>
+        <translation>Nur dieses Turnier</translation>
+    </message>
+    <message>
+        <source>No racket was ever taken in here</source>
+        <translation>Hier wurde noch kein Schläger angenommen</translation>
+    </message>
+    <message>
+        <source>What the desk takes in and what comes by an exchange stands here, newest first.</source>
+        <translation>Was die Annahme annimmt und was durch einen Austausch kommt, steht hier, das Neueste zuerst.</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Zwei haben diesen Schläger unabhängig weitergegeben</translation>
+    </message>
+    <message>
+        <source>Look where it is, choose its stage below and say why.</source>
+        <translation>Sehen Sie nach, wo er ist, wählen Sie unten den Stand und sagen Sie warum.</translation>
+    </message>
+    <message>
+        <source>With a reason</source>
+        <translation>Mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Another stage</source>
+        <translation>Ein anderer Stand</translation>
+    </message>
+    <message>
+        <source>Put aside, a step back, ...</source>
+        <translation>Beiseite, ein Schritt zurück, ...</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Everybody who looks at this racket later reads it.</source>
+        <translation>Wer später nach diesem Schläger sieht, liest ihn.</translation>
+    </message>
+    <message>
+        <source>Set to: %1</source>
+        <translation>Setzen auf: %1</translation>
+    </message>
+    <message>
+        <source>Choose a stage first</source>
+        <translation>Erst einen Stand wählen</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
     </message>
 </context>
 <context>
@@ -134,6 +624,33 @@
     <message>
         <source>%1: %2, as before</source>
         <translation>%1: %2, wie zuvor</translation>
+    </message>
+</context>
+<context>
+    <name>PairCard</name>
+    <message>
+        <source>Pair with an event server</source>
+        <translation>Mit einem Turnierserver koppeln</translation>
+    </message>
+    <message>
+        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
+        <translation>Der Turnierserver zeigt einen Code und fünf Wörter. Sie gelten fünfzehn Minuten und für ein Tablet.</translation>
+    </message>
+    <message>
+        <source>Code or five words</source>
+        <translation>Code oder fünf Wörter</translation>
+    </message>
+    <message>
+        <source>Address of the event server</source>
+        <translation>Adresse des Turnierservers</translation>
+    </message>
+    <message>
+        <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
+        <translation>Sie steht neben den Wörtern, etwa desk.local oder 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Koppeln</translation>
     </message>
 </context>
 <context>
@@ -192,18 +709,123 @@
     </message>
 </context>
 <context>
+    <name>QuestionCard</name>
+    <message>
+        <source>Looked where it is: %1</source>
+        <translation>Nachgesehen, wo er ist: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1: two people moved it on while apart</source>
+        <translation>Schild %1: Zwei haben ihn unabhängig weitergegeben</translation>
+    </message>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Zwei haben diesen Schläger unabhängig weitergegeben</translation>
+    </message>
+    <message>
+        <source>Where is the racket now?</source>
+        <translation>Wo ist der Schläger jetzt?</translation>
+    </message>
+    <message>
+        <source>What does the player want?</source>
+        <translation>Was will der Spieler?</translation>
+    </message>
+    <message>
+        <source>Another answer</source>
+        <translation>Eine andere Antwort</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Choose an answer</source>
+        <translation>Antwort wählen</translation>
+    </message>
+    <message>
+        <source>Close with: %1</source>
+        <translation>Schließen mit: %1</translation>
+    </message>
+    <message>
+        <source>Say the answer</source>
+        <translation>Antwort angeben</translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message>
         <source>Questions</source>
         <translation>Fragen</translation>
     </message>
-    <message>
-        <source>No open question</source>
-        <translation>Keine offene Frage</translation>
+    <message numerus="yes">
+        <source>%n open. Ask the player, then close it with the answer.</source>
+        <translation>
+            <numerusform>%n offen. Fragen Sie den Spieler und schließen Sie mit der Antwort.</numerusform>
+            <numerusform>%n offen. Fragen Sie die Spieler und schließen Sie mit der Antwort.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Where two devices hold different answers for one player, both are shown here until somebody picks one.</source>
-        <translation>Haben zwei Geräte verschiedene Antworten für einen Spieler, stehen hier beide, bis jemand eine wählt.</translation>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>No question is open</source>
+        <translation>Keine Frage ist offen</translation>
+    </message>
+    <message>
+        <source>Where two people gave different answers without seeing each other, both stand here until someone closes the question.</source>
+        <translation>Haben zwei ohne voneinander zu wissen verschieden geantwortet, steht beides hier, bis jemand die Frage schließt.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. All devices follow.</source>
+        <translation>%1, %2: %3. Alle Geräte folgen.</translation>
+    </message>
+</context>
+<context>
+    <name>RoleWords</name>
+    <message>
+        <source>head of the room</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>desk</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>stringer</source>
+        <translation>Bespanner</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>Leser</translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n Schläger</numerusform>
+            <numerusform>%1: %n Schläger</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomList</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n Schläger</numerusform>
+            <numerusform>%1: %n Schläger</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No racket is at this stage.</source>
+        <translation>Kein Schläger ist an diesem Stand.</translation>
     </message>
 </context>
 <context>
@@ -219,6 +841,62 @@
     <message>
         <source>Every job of the event stands here under its stage, from taken in to handed over.</source>
         <translation>Jeder Auftrag der Veranstaltung steht hier unter seinem Stand, von angenommen bis ausgegeben.</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Schild %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n Schläger hier</numerusform>
+            <numerusform>%n Schläger hier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n zu spät</numerusform>
+            <numerusform>%n zu spät</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n collected</source>
+        <translation>
+            <numerusform>%n abgeholt</numerusform>
+            <numerusform>%n abgeholt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By stage</source>
+        <translation>Nach Stand</translation>
+    </message>
+    <message>
+        <source>All jobs</source>
+        <translation>Alle Bespannungen</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Noch gibt es kein Turnier</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Koppeln Sie unter Austausch einen Turnierserver; seine Schläger kommen von selbst hierher.</translation>
+    </message>
+</context>
+<context>
+    <name>RushMark</name>
+    <message>
+        <source>On court</source>
+        <translation>Vom Platz</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Eilt</translation>
     </message>
 </context>
 <context>
@@ -294,6 +972,46 @@
         <source>Largest</source>
         <translation>Sehr groß</translation>
     </message>
+    <message>
+        <source>Who works here</source>
+        <translation>Wer hier arbeitet</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>It stands beside everything that you do with a racket.</source>
+        <translation>Er steht neben allem, was Sie mit einem Schläger tun.</translation>
+    </message>
+    <message>
+        <source>Name of this tablet</source>
+        <translation>Name dieses Tablets</translation>
+    </message>
+    <message>
+        <source>Others read it beside your answers; a new one holds from the next start.</source>
+        <translation>Andere lesen ihn neben Ihren Antworten; ein neuer gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Über das Programm</translation>
+    </message>
+    <message>
+        <source>Weavelog %1</source>
+        <translation>Weavelog %1</translation>
+    </message>
+    <message>
+        <source>What it says about frames, strings and tension is no more than a reminder: the maker&apos;s instructions, local rules and licensed practice come first.</source>
+        <translation>Was es über Rahmen, Saiten und Spannung sagt, ist nur eine Erinnerung: Die Anleitung des Herstellers, örtliche Regeln und zugelassene Praxis gehen vor.</translation>
+    </message>
+    <message>
+        <source>Everything is kept in this folder:</source>
+        <translation>Alles liegt in diesem Ordner:</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Ordner</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -317,40 +1035,63 @@
 <context>
     <name>StageMark</name>
     <message>
-        <source>Taken in</source>
+        <source>%1, rush</source>
+        <translation>%1, eilig</translation>
+    </message>
+</context>
+<context>
+    <name>StageWords</name>
+    <message>
+        <source>Not here yet</source>
+        <translation>Noch nicht hier</translation>
+    </message>
+    <message>
+        <source>Received</source>
         <translation>Angenommen</translation>
     </message>
     <message>
-        <source>Asked player</source>
-        <translation>Spieler gefragt</translation>
+        <source>Inspected</source>
+        <translation>Geprüft</translation>
     </message>
     <message>
-        <source>On the bench</source>
-        <translation>Auf der Werkbank</translation>
+        <source>Waiting for an answer</source>
+        <translation>Wartet auf Antwort</translation>
+    </message>
+    <message>
+        <source>Cut out</source>
+        <translation>Ausgeschnitten</translation>
+    </message>
+    <message>
+        <source>On the machine</source>
+        <translation>Auf der Maschine</translation>
     </message>
     <message>
         <source>Strung</source>
         <translation>Bespannt</translation>
     </message>
     <message>
+        <source>Checked</source>
+        <translation>Kontrolliert</translation>
+    </message>
+    <message>
+        <source>Stencilled</source>
+        <translation>Schabloniert</translation>
+    </message>
+    <message>
         <source>Ready</source>
-        <translation>Fertig</translation>
+        <translation>Bereit</translation>
     </message>
     <message>
-        <source>Handed over</source>
-        <translation>Ausgegeben</translation>
+        <source>Collected</source>
+        <translation>Abgeholt</translation>
     </message>
     <message>
-        <source>Stopped</source>
-        <translation>Angehalten</translation>
+        <source>Put aside</source>
+        <translation>Beiseite</translation>
     </message>
     <message>
-        <source>%1, rush</source>
-        <translation>%1, eilig</translation>
-    </message>
-    <message>
-        <source>Rush</source>
-        <translation>Eilig</translation>
+        <source>Another stage</source>
+        <translation>Ein anderer Stand</translation>
     </message>
 </context>
 <context>

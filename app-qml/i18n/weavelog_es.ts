@@ -2,18 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>BenchHead</name>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Con retraso: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
+    </message>
+    <message>
+        <source>promised</source>
+        <translation>prometido</translation>
+    </message>
+</context>
+<context>
     <name>BenchPage</name>
     <message>
         <source>Bench</source>
         <translation>Banco</translation>
     </message>
     <message>
-        <source>No racket is waiting for this bench</source>
-        <translation>Ninguna raqueta espera en este banco</translation>
+        <source>Tag %1: %2</source>
+        <translation>Etiqueta %1: %2</translation>
     </message>
     <message>
-        <source>The next racket appears here with what was agreed, in large digits.</source>
-        <translation>La próxima raqueta aparece aquí con lo acordado, en cifras grandes.</translation>
+        <source>Nothing waits for a bench</source>
+        <translation>Nada espera un banco</translation>
+    </message>
+    <message>
+        <source>The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.</source>
+        <translation>Aquí está la próxima raqueta por encordar, con su ajuste en cifras grandes, en cuanto el mostrador reciba una.</translation>
+    </message>
+    <message>
+        <source>On-court rush: %1</source>
+        <translation>Urgencia de pista: %1</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench. A racket already on the machine is finished first.</source>
+        <translation>Va antes que la raqueta de este banco. Una raqueta que ya está en la máquina se termina primero.</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench.</source>
+        <translation>Va antes que la raqueta de este banco.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Tomarla</translation>
+    </message>
+    <message>
+        <source>Two answers: %1</source>
+        <translation>Dos respuestas: %1</translation>
+    </message>
+    <message>
+        <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
+        <translation>Pregunte en el mostrador cuál quiere el jugador antes de encordar; están en Preguntas.</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Nota al encordador</translation>
+    </message>
+    <message>
+        <source>Written beside this racket</source>
+        <translation>Anotado junto a esta raqueta</translation>
+    </message>
+    <message>
+        <source>Setup</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Lo que difiere del último encordado (%1) está marcado.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>El primer encordado de este jugador que se conoce aquí.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Choose another racket (%1)</source>
+        <translation>Elegir otra raqueta (%1)</translation>
+    </message>
+    <message>
+        <source>Rackets that wait</source>
+        <translation>Raquetas en espera</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Con retraso: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
     </message>
 </context>
 <context>
@@ -39,18 +138,235 @@
     </message>
 </context>
 <context>
+    <name>DoingsBar</name>
+    <message>
+        <source>I see</source>
+        <translation>Entendido</translation>
+    </message>
+</context>
+<context>
     <name>ExchangePage</name>
     <message>
         <source>Exchange</source>
         <translation>Intercambio</translation>
     </message>
     <message>
-        <source>This device has met no other yet</source>
-        <translation>Este dispositivo aún no ha encontrado a otro</translation>
+        <source>Everything works without a network; here devices bring each other up to date.</source>
+        <translation>Todo funciona sin red; aquí los dispositivos se ponen al día entre sí.</translation>
     </message>
     <message>
-        <source>Pair it with an event server, or bring a bundle in from a file.</source>
-        <translation>Vincúlelo con un servidor del evento o traiga un paquete desde un archivo.</translation>
+        <source>This tablet&apos;s clock or theirs is off by %1</source>
+        <translation>El reloj de esta tableta o el suyo se desvía %1</translation>
+    </message>
+    <message>
+        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>El reloj del servidor del torneo va adelantado. Mire ambos y ajuste el que esté mal; nada se pierde entretanto.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>El reloj de esta tableta va adelantado. Mire ambos y ajuste el que esté mal; nada se pierde entretanto.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Apartado: %n entrada</numerusform>
+            <numerusform>Apartado: %n entradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They came in but break a rule, so they are kept and not taken over. Show them to whoever looks after the event server.</source>
+        <translation>Llegaron pero incumplen una regla: se guardan y no se aplican. Muéstrelas a quien cuide del servidor del torneo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hora</numerusform>
+            <numerusform>%n horas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeState</name>
+    <message>
+        <source>No event server yet</source>
+        <translation>Aún sin servidor del torneo</translation>
+    </message>
+    <message>
+        <source>Work goes on without one. Pair when you arrive at an event.</source>
+        <translation>El trabajo sigue sin él. Empareje al llegar a un torneo.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Emparejando ...</translation>
+    </message>
+    <message>
+        <source>Not connected; tried again in the background.</source>
+        <translation>Sin conexión; se reintenta en segundo plano.</translation>
+    </message>
+    <message>
+        <source>Greeting ...</source>
+        <translation>Saludando ...</translation>
+    </message>
+    <message>
+        <source>Connected, bringing each other up to date.</source>
+        <translation>Conectado, poniéndose al día.</translation>
+    </message>
+    <message>
+        <source>Connected and up to date; changes cross at once.</source>
+        <translation>Conectado y al día; los cambios pasan al instante.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s role there: %1</source>
+        <translation>Papel de esta tableta: %1</translation>
+    </message>
+    <message>
+        <source>Players coming in; those that are here can be used already</source>
+        <translation>Llegan jugadores; los que están ya se pueden usar</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be sent.</source>
+        <translation>Nada espera ser enviado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>Más de %n acción espera ser enviada.</numerusform>
+            <numerusform>Más de %n acciones esperan ser enviadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>%n acción espera ser enviada.</numerusform>
+            <numerusform>%n acciones esperan ser enviadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Last agreement: %1, over %n book(s). Both screens show the same words.</source>
+        <translation>
+            <numerusform>Último acuerdo: %1, sobre %n libro. Ambas pantallas muestran las mismas palabras.</numerusform>
+            <numerusform>Último acuerdo: %1, sobre %n libros. Ambas pantallas muestran las mismas palabras.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeTrouble</name>
+    <message>
+        <source>The event server is out of reach</source>
+        <translation>El servidor del torneo no está al alcance</translation>
+    </message>
+    <message>
+        <source>The event server shows another certificate</source>
+        <translation>El servidor muestra otro certificado</translation>
+    </message>
+    <message>
+        <source>The event server does not know this tablet</source>
+        <translation>El servidor no conoce esta tableta</translation>
+    </message>
+    <message>
+        <source>The code does not hold</source>
+        <translation>El código no es válido</translation>
+    </message>
+    <message>
+        <source>The code has expired</source>
+        <translation>El código ha caducado</translation>
+    </message>
+    <message>
+        <source>The event server refuses this tablet</source>
+        <translation>El servidor rechaza esta tableta</translation>
+    </message>
+    <message>
+        <source>The other side speaks a newer protocol</source>
+        <translation>El otro lado habla un protocolo más nuevo</translation>
+    </message>
+    <message>
+        <source>A clock is too far off</source>
+        <translation>Un reloj está demasiado desviado</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s disk is full</source>
+        <translation>El disco de esta tableta está lleno</translation>
+    </message>
+    <message>
+        <source>The exchange has stopped</source>
+        <translation>El intercambio se ha detenido</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
+        <translation>El trabajo sigue; la tableta reintenta sola. ¿Está en la red del torneo y es correcta la dirección?</translation>
+    </message>
+    <message>
+        <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
+        <translation>No es el que se emparejó con esta tableta, o se instaló de nuevo. Pregunte al jefe de la sala y empareje otra vez solo si es así.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Pida un código nuevo al jefe de la sala y empareje otra vez. Nada se pierde en esta tableta.</translation>
+    </message>
+    <message>
+        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
+        <translation>Compárelo palabra por palabra con la pantalla del servidor, o pida otro.</translation>
+    </message>
+    <message>
+        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Pida otro al servidor: un código vale quince minutos y para una tableta.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
+        <translation>Pregunte al jefe de la sala: quizá esta tableta se quitó de la lista, o el código ya se usó.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on the older device. Work goes on until then.</source>
+        <translation>Actualice Weavelog en el dispositivo más antiguo. Hasta entonces el trabajo sigue.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
+        <translation>Ajuste el reloj de esta tableta y mire el del servidor.</translation>
+    </message>
+    <message>
+        <source>Make room; nothing that was confirmed is lost. Then try again.</source>
+        <translation>Haga sitio; nada de lo confirmado se pierde. Luego reintente.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
+        <translation>Reintente; si sigue, muestre la línea de abajo a quien cuide del servidor.</translation>
+    </message>
+    <message>
+        <source>Try now</source>
+        <translation>Intentar ahora</translation>
+    </message>
+</context>
+<context>
+    <name>FaultPage</name>
+    <message>
+        <source>What this device holds cannot be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Mend it, then start the app again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -88,6 +404,180 @@
     <message>
         <source>Crosses</source>
         <translation>Horizontales</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
+    <message>
+        <source>Known event servers</source>
+        <translation>Servidores conocidos</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>Olvidar %1</translation>
+    </message>
+    <message>
+        <source>The players and jobs stay on this tablet. To exchange with it again you need a new code.</source>
+        <translation>Los jugadores y encordados quedan en esta tableta. Para intercambiar de nuevo hace falta otro código.</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>Olvidarlo</translation>
+    </message>
+</context>
+<context>
+    <name>InviteCard</name>
+    <message>
+        <source>Invite another tablet</source>
+        <translation>Invitar a otra tableta</translation>
+    </message>
+    <message>
+        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
+        <translation>El servidor crea un código para una tableta, válido quince minutos.</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Su papel</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Jefe</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Mostrador</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Encordador</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Lector</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Crear un código</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Hace falta conexión con el servidor</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>En %1, hasta %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobCard</name>
+    <message>
+        <source>Late: %1</source>
+        <translation>Con retraso: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
+    </message>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Etiqueta %1, %2</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Urgencia de pista</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgente</translation>
+    </message>
+    <message>
+        <source>Two people moved it on</source>
+        <translation>Dos personas la movieron</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Look where it is</source>
+        <translation>Mirar dónde está</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobList</name>
+    <message numerus="yes">
+        <source>%n job(s), newest first</source>
+        <translation>
+            <numerusform>%n encordado, lo más nuevo primero</numerusform>
+            <numerusform>%n encordados, lo más nuevo primero</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only this event</source>
+        <translation>Solo este torneo</translation>
+    </message>
+    <message>
+        <source>No racket was ever taken in here</source>
+        <translation>Aún no se recibió ninguna raqueta aquí</translation>
+    </message>
+    <message>
+        <source>What the desk takes in and what comes by an exchange stands here, newest first.</source>
+        <translation>Lo que recibe el mostrador y lo que llega por un intercambio está aquí, lo más nuevo primero.</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Dos personas movieron esta raqueta sin verse</translation>
+    </message>
+    <message>
+        <source>Look where it is, choose its stage below and say why.</source>
+        <translation>Mire dónde está, elija su etapa abajo y diga por qué.</translation>
+    </message>
+    <message>
+        <source>With a reason</source>
+        <translation>Con un motivo</translation>
+    </message>
+    <message>
+        <source>Another stage</source>
+        <translation>Otra etapa</translation>
+    </message>
+    <message>
+        <source>Put aside, a step back, ...</source>
+        <translation>Apartada, un paso atrás, ...</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Everybody who looks at this racket later reads it.</source>
+        <translation>Lo lee todo el que mire esta raqueta más tarde.</translation>
+    </message>
+    <message>
+        <source>Set to: %1</source>
+        <translation>Poner en: %1</translation>
+    </message>
+    <message>
+        <source>Choose a stage first</source>
+        <translation>Elija primero una etapa</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Lo que se hizo</translation>
     </message>
 </context>
 <context>
@@ -134,6 +624,33 @@
     <message>
         <source>%1: %2, as before</source>
         <translation>%1: %2, como antes</translation>
+    </message>
+</context>
+<context>
+    <name>PairCard</name>
+    <message>
+        <source>Pair with an event server</source>
+        <translation>Emparejar con un servidor</translation>
+    </message>
+    <message>
+        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
+        <translation>El servidor muestra un código y cinco palabras. Valen quince minutos y para una tableta.</translation>
+    </message>
+    <message>
+        <source>Code or five words</source>
+        <translation>Código o cinco palabras</translation>
+    </message>
+    <message>
+        <source>Address of the event server</source>
+        <translation>Dirección del servidor</translation>
+    </message>
+    <message>
+        <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
+        <translation>Está junto a las palabras, como desk.local o 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Emparejar</translation>
     </message>
 </context>
 <context>
@@ -192,18 +709,123 @@
     </message>
 </context>
 <context>
+    <name>QuestionCard</name>
+    <message>
+        <source>Looked where it is: %1</source>
+        <translation>Se miró dónde está: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1: two people moved it on while apart</source>
+        <translation>Etiqueta %1: dos personas la movieron sin verse</translation>
+    </message>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Dos personas movieron esta raqueta sin verse</translation>
+    </message>
+    <message>
+        <source>Where is the racket now?</source>
+        <translation>¿Dónde está ahora la raqueta?</translation>
+    </message>
+    <message>
+        <source>What does the player want?</source>
+        <translation>¿Qué quiere el jugador?</translation>
+    </message>
+    <message>
+        <source>Another answer</source>
+        <translation>Otra respuesta</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Choose an answer</source>
+        <translation>Elija una respuesta</translation>
+    </message>
+    <message>
+        <source>Close with: %1</source>
+        <translation>Cerrar con: %1</translation>
+    </message>
+    <message>
+        <source>Say the answer</source>
+        <translation>Diga la respuesta</translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message>
         <source>Questions</source>
         <translation>Preguntas</translation>
     </message>
-    <message>
-        <source>No open question</source>
-        <translation>Ninguna pregunta abierta</translation>
+    <message numerus="yes">
+        <source>%n open. Ask the player, then close it with the answer.</source>
+        <translation>
+            <numerusform>%n abierta. Pregunte al jugador y ciérrela con la respuesta.</numerusform>
+            <numerusform>%n abiertas. Pregunte a los jugadores y ciérrelas con la respuesta.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Where two devices hold different answers for one player, both are shown here until somebody picks one.</source>
-        <translation>Cuando dos dispositivos tienen respuestas distintas para un jugador, ambas aparecen aquí hasta que alguien elija.</translation>
+        <source>Closed</source>
+        <translation>Cerrada</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Bien</translation>
+    </message>
+    <message>
+        <source>No question is open</source>
+        <translation>No hay preguntas abiertas</translation>
+    </message>
+    <message>
+        <source>Where two people gave different answers without seeing each other, both stand here until someone closes the question.</source>
+        <translation>Cuando dos personas dieron respuestas distintas sin verse, ambas quedan aquí hasta que alguien cierre la pregunta.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. All devices follow.</source>
+        <translation>%1, %2: %3. Todos los dispositivos lo siguen.</translation>
+    </message>
+</context>
+<context>
+    <name>RoleWords</name>
+    <message>
+        <source>head of the room</source>
+        <translation>jefe de la sala</translation>
+    </message>
+    <message>
+        <source>desk</source>
+        <translation>mostrador</translation>
+    </message>
+    <message>
+        <source>stringer</source>
+        <translation>encordador</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>lector</translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n raqueta</numerusform>
+            <numerusform>%1: %n raquetas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomList</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n raqueta</numerusform>
+            <numerusform>%1: %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No racket is at this stage.</source>
+        <translation>Ninguna raqueta está en esta etapa.</translation>
     </message>
 </context>
 <context>
@@ -219,6 +841,62 @@
     <message>
         <source>Every job of the event stands here under its stage, from taken in to handed over.</source>
         <translation>Cada encordado del evento aparece aquí en su etapa, desde recibido hasta entregado.</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Etiqueta %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n raqueta aquí</numerusform>
+            <numerusform>%n raquetas aquí</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n con retraso</numerusform>
+            <numerusform>%n con retraso</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n collected</source>
+        <translation>
+            <numerusform>%n recogida</numerusform>
+            <numerusform>%n recogidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By stage</source>
+        <translation>Por etapa</translation>
+    </message>
+    <message>
+        <source>All jobs</source>
+        <translation>Todos los encordados</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Lo que se muestra</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Empareje un servidor en Intercambio; sus raquetas llegan aquí solas.</translation>
+    </message>
+</context>
+<context>
+    <name>RushMark</name>
+    <message>
+        <source>On court</source>
+        <translation>De pista</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgente</translation>
     </message>
 </context>
 <context>
@@ -294,6 +972,46 @@
         <source>Largest</source>
         <translation>Muy grande</translation>
     </message>
+    <message>
+        <source>Who works here</source>
+        <translation>Quién trabaja aquí</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>It stands beside everything that you do with a racket.</source>
+        <translation>Figura junto a todo lo que haga con una raqueta.</translation>
+    </message>
+    <message>
+        <source>Name of this tablet</source>
+        <translation>Nombre de esta tableta</translation>
+    </message>
+    <message>
+        <source>Others read it beside your answers; a new one holds from the next start.</source>
+        <translation>Otros lo leen junto a sus respuestas; uno nuevo vale desde el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Acerca de</translation>
+    </message>
+    <message>
+        <source>Weavelog %1</source>
+        <translation>Weavelog %1</translation>
+    </message>
+    <message>
+        <source>What it says about frames, strings and tension is no more than a reminder: the maker&apos;s instructions, local rules and licensed practice come first.</source>
+        <translation>Lo que dice sobre marcos, cuerdas y tensión es solo un recordatorio: primero van las instrucciones del fabricante, las reglas locales y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>Everything is kept in this folder:</source>
+        <translation>Todo se guarda en esta carpeta:</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Carpeta</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -317,40 +1035,63 @@
 <context>
     <name>StageMark</name>
     <message>
-        <source>Taken in</source>
+        <source>%1, rush</source>
+        <translation>%1, urgente</translation>
+    </message>
+</context>
+<context>
+    <name>StageWords</name>
+    <message>
+        <source>Not here yet</source>
+        <translation>Aún no está aquí</translation>
+    </message>
+    <message>
+        <source>Received</source>
         <translation>Recibida</translation>
     </message>
     <message>
-        <source>Asked player</source>
-        <translation>Jugador consultado</translation>
+        <source>Inspected</source>
+        <translation>Revisada</translation>
     </message>
     <message>
-        <source>On the bench</source>
-        <translation>En el banco</translation>
+        <source>Waiting for an answer</source>
+        <translation>Espera respuesta</translation>
+    </message>
+    <message>
+        <source>Cut out</source>
+        <translation>Cortada</translation>
+    </message>
+    <message>
+        <source>On the machine</source>
+        <translation>En la máquina</translation>
     </message>
     <message>
         <source>Strung</source>
         <translation>Encordada</translation>
     </message>
     <message>
+        <source>Checked</source>
+        <translation>Comprobada</translation>
+    </message>
+    <message>
+        <source>Stencilled</source>
+        <translation>Con plantilla</translation>
+    </message>
+    <message>
         <source>Ready</source>
         <translation>Lista</translation>
     </message>
     <message>
-        <source>Handed over</source>
-        <translation>Entregada</translation>
+        <source>Collected</source>
+        <translation>Recogida</translation>
     </message>
     <message>
-        <source>Stopped</source>
-        <translation>Detenida</translation>
+        <source>Put aside</source>
+        <translation>Apartada</translation>
     </message>
     <message>
-        <source>%1, rush</source>
-        <translation>%1, urgente</translation>
-    </message>
-    <message>
-        <source>Rush</source>
-        <translation>Urgente</translation>
+        <source>Another stage</source>
+        <translation>Otra etapa</translation>
     </message>
 </context>
 <context>

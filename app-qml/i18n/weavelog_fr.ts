@@ -2,18 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>BenchHead</name>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>En retard : %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
+    </message>
+    <message>
+        <source>promised</source>
+        <translation>promis</translation>
+    </message>
+</context>
+<context>
     <name>BenchPage</name>
     <message>
         <source>Bench</source>
         <translation>Établi</translation>
     </message>
     <message>
-        <source>No racket is waiting for this bench</source>
-        <translation>Aucune raquette n’attend cet établi</translation>
+        <source>Tag %1: %2</source>
+        <translation>Étiquette %1 : %2</translation>
     </message>
     <message>
-        <source>The next racket appears here with what was agreed, in large digits.</source>
-        <translation>La prochaine raquette apparaît ici avec ce qui a été convenu, en grands chiffres.</translation>
+        <source>Nothing waits for a bench</source>
+        <translation>Rien n’attend un établi</translation>
+    </message>
+    <message>
+        <source>The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.</source>
+        <translation>La prochaine raquette à corder se trouve ici, avec ses réglages en grands chiffres, dès que l’accueil en a reçu une.</translation>
+    </message>
+    <message>
+        <source>On-court rush: %1</source>
+        <translation>Urgence du court : %1</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench. A racket already on the machine is finished first.</source>
+        <translation>Elle passe avant la raquette de cet établi. Une raquette déjà sur la machine est d’abord terminée.</translation>
+    </message>
+    <message>
+        <source>It goes before the racket on this bench.</source>
+        <translation>Elle passe avant la raquette de cet établi.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>La prendre</translation>
+    </message>
+    <message>
+        <source>Two answers: %1</source>
+        <translation>Deux réponses : %1</translation>
+    </message>
+    <message>
+        <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
+        <translation>Demandez à l’accueil laquelle le joueur veut avant de corder ; elles sont sous Questions.</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Note au cordeur</translation>
+    </message>
+    <message>
+        <source>Written beside this racket</source>
+        <translation>Noté à côté de cette raquette</translation>
+    </message>
+    <message>
+        <source>Setup</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Ce qui diffère du dernier cordage (%1) est marqué.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>Le premier cordage de ce joueur connu ici.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Choose another racket (%1)</source>
+        <translation>Choisir une autre raquette (%1)</translation>
+    </message>
+    <message>
+        <source>Rackets that wait</source>
+        <translation>Raquettes en attente</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>En retard : %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
     </message>
 </context>
 <context>
@@ -39,18 +138,235 @@
     </message>
 </context>
 <context>
+    <name>DoingsBar</name>
+    <message>
+        <source>I see</source>
+        <translation>Compris</translation>
+    </message>
+</context>
+<context>
     <name>ExchangePage</name>
     <message>
         <source>Exchange</source>
         <translation>Échange</translation>
     </message>
     <message>
-        <source>This device has met no other yet</source>
-        <translation>Cet appareil n’en a encore rencontré aucun autre</translation>
+        <source>Everything works without a network; here devices bring each other up to date.</source>
+        <translation>Tout fonctionne sans réseau ; ici, les appareils se mettent à jour entre eux.</translation>
     </message>
     <message>
-        <source>Pair it with an event server, or bring a bundle in from a file.</source>
-        <translation>Associez-le à un serveur de tournoi, ou importez un paquet depuis un fichier.</translation>
+        <source>This tablet&apos;s clock or theirs is off by %1</source>
+        <translation>L’heure de cette tablette ou la leur est décalée de %1</translation>
+    </message>
+    <message>
+        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>L’horloge du serveur de l’épreuve avance. Regardez les deux et réglez la fausse ; rien n’est perdu entre-temps.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>L’horloge de cette tablette avance. Regardez les deux et réglez la fausse ; rien n’est perdu entre-temps.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Mis de côté : %n écriture</numerusform>
+            <numerusform>Mis de côté : %n écritures</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They came in but break a rule, so they are kept and not taken over. Show them to whoever looks after the event server.</source>
+        <translation>Elles sont arrivées mais enfreignent une règle : gardées, mais pas reprises. Montrez-les à la personne qui s’occupe du serveur.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n heure</numerusform>
+            <numerusform>%n heures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeState</name>
+    <message>
+        <source>No event server yet</source>
+        <translation>Pas encore de serveur</translation>
+    </message>
+    <message>
+        <source>Work goes on without one. Pair when you arrive at an event.</source>
+        <translation>Le travail continue sans lui. Associez la tablette en arrivant à une épreuve.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Association ...</translation>
+    </message>
+    <message>
+        <source>Not connected; tried again in the background.</source>
+        <translation>Non connecté ; nouvelle tentative en arrière-plan.</translation>
+    </message>
+    <message>
+        <source>Greeting ...</source>
+        <translation>Prise de contact ...</translation>
+    </message>
+    <message>
+        <source>Connected, bringing each other up to date.</source>
+        <translation>Connecté, mise à jour mutuelle.</translation>
+    </message>
+    <message>
+        <source>Connected and up to date; changes cross at once.</source>
+        <translation>Connecté et à jour ; les changements passent aussitôt.</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s role there: %1</source>
+        <translation>Rôle de cette tablette : %1</translation>
+    </message>
+    <message>
+        <source>Players coming in; those that are here can be used already</source>
+        <translation>Les joueurs arrivent ; ceux qui sont là sont déjà utilisables</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be sent.</source>
+        <translation>Rien n’attend d’être envoyé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>Plus de %n action attend d’être envoyée.</numerusform>
+            <numerusform>Plus de %n actions attendent d’être envoyées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>%n action attend d’être envoyée.</numerusform>
+            <numerusform>%n actions attendent d’être envoyées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Last agreement: %1, over %n book(s). Both screens show the same words.</source>
+        <translation>
+            <numerusform>Dernier accord : %1, sur %n livre. Les deux écrans montrent les mêmes mots.</numerusform>
+            <numerusform>Dernier accord : %1, sur %n livres. Les deux écrans montrent les mêmes mots.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeTrouble</name>
+    <message>
+        <source>The event server is out of reach</source>
+        <translation>Le serveur de l’épreuve est hors de portée</translation>
+    </message>
+    <message>
+        <source>The event server shows another certificate</source>
+        <translation>Le serveur présente un autre certificat</translation>
+    </message>
+    <message>
+        <source>The event server does not know this tablet</source>
+        <translation>Le serveur ne connaît pas cette tablette</translation>
+    </message>
+    <message>
+        <source>The code does not hold</source>
+        <translation>Le code n’est pas valable</translation>
+    </message>
+    <message>
+        <source>The code has expired</source>
+        <translation>Le code a expiré</translation>
+    </message>
+    <message>
+        <source>The event server refuses this tablet</source>
+        <translation>Le serveur refuse cette tablette</translation>
+    </message>
+    <message>
+        <source>The other side speaks a newer protocol</source>
+        <translation>L’autre côté parle un protocole plus récent</translation>
+    </message>
+    <message>
+        <source>A clock is too far off</source>
+        <translation>Une horloge est trop décalée</translation>
+    </message>
+    <message>
+        <source>This tablet&apos;s disk is full</source>
+        <translation>Le disque de cette tablette est plein</translation>
+    </message>
+    <message>
+        <source>The exchange has stopped</source>
+        <translation>L’échange s’est arrêté</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
+        <translation>Le travail continue ; la tablette réessaie d’elle-même. Est-elle sur le réseau de l’épreuve, l’adresse est-elle juste ?</translation>
+    </message>
+    <message>
+        <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
+        <translation>Ce n’est pas celui auquel cette tablette a été associée, ou il a été réinstallé. Demandez au responsable de la salle et n’associez de nouveau que dans ce cas.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Demandez un nouveau code au responsable de la salle et associez de nouveau. Rien n’est perdu sur cette tablette.</translation>
+    </message>
+    <message>
+        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
+        <translation>Comparez-le mot à mot avec l’écran du serveur, ou demandez-en un nouveau.</translation>
+    </message>
+    <message>
+        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Demandez-en un nouveau au serveur : un code vaut quinze minutes et pour une tablette.</translation>
+    </message>
+    <message>
+        <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
+        <translation>Demandez au responsable de la salle : la tablette a peut-être été retirée de la liste, ou le code a déjà servi.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on the older device. Work goes on until then.</source>
+        <translation>Mettez Weavelog à jour sur l’appareil le plus ancien. D’ici là, le travail continue.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
+        <translation>Réglez l’horloge de cette tablette et vérifiez celle du serveur.</translation>
+    </message>
+    <message>
+        <source>Make room; nothing that was confirmed is lost. Then try again.</source>
+        <translation>Faites de la place ; rien de ce qui a été confirmé n’est perdu. Puis réessayez.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
+        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à la personne qui s’occupe du serveur.</translation>
+    </message>
+    <message>
+        <source>Try now</source>
+        <translation>Essayer maintenant</translation>
+    </message>
+</context>
+<context>
+    <name>FaultPage</name>
+    <message>
+        <source>What this device holds cannot be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Mend it, then start the app again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -88,6 +404,180 @@
     <message>
         <source>Crosses</source>
         <translation>Travers</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
+    <message>
+        <source>Known event servers</source>
+        <translation>Serveurs connus</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>Oublier %1</translation>
+    </message>
+    <message>
+        <source>The players and jobs stay on this tablet. To exchange with it again you need a new code.</source>
+        <translation>Les joueurs et les cordages restent sur cette tablette. Pour échanger de nouveau, il faut un nouveau code.</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>L’oublier</translation>
+    </message>
+</context>
+<context>
+    <name>InviteCard</name>
+    <message>
+        <source>Invite another tablet</source>
+        <translation>Inviter une autre tablette</translation>
+    </message>
+    <message>
+        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
+        <translation>Le serveur crée un code pour une tablette, valable quinze minutes.</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Son rôle</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Accueil</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Cordeur</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Lecteur</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Créer un code</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Il faut une connexion au serveur</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>À %1, jusqu’à %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobCard</name>
+    <message>
+        <source>Late: %1</source>
+        <translation>En retard : %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
+    </message>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Étiquette %1, %2</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Urgence du court</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgent</translation>
+    </message>
+    <message>
+        <source>Two people moved it on</source>
+        <translation>Deux personnes l’ont fait avancer</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Look where it is</source>
+        <translation>Regarder où elle est</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>JobList</name>
+    <message numerus="yes">
+        <source>%n job(s), newest first</source>
+        <translation>
+            <numerusform>%n cordage, le plus récent d’abord</numerusform>
+            <numerusform>%n cordages, les plus récents d’abord</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only this event</source>
+        <translation>Cette épreuve seulement</translation>
+    </message>
+    <message>
+        <source>No racket was ever taken in here</source>
+        <translation>Aucune raquette n’a encore été reçue ici</translation>
+    </message>
+    <message>
+        <source>What the desk takes in and what comes by an exchange stands here, newest first.</source>
+        <translation>Ce que l’accueil reçoit et ce qui arrive par un échange se trouve ici, le plus récent d’abord.</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Deux personnes ont fait avancer cette raquette chacune de son côté</translation>
+    </message>
+    <message>
+        <source>Look where it is, choose its stage below and say why.</source>
+        <translation>Regardez où elle est, choisissez son étape ci-dessous et dites pourquoi.</translation>
+    </message>
+    <message>
+        <source>With a reason</source>
+        <translation>Avec un motif</translation>
+    </message>
+    <message>
+        <source>Another stage</source>
+        <translation>Une autre étape</translation>
+    </message>
+    <message>
+        <source>Put aside, a step back, ...</source>
+        <translation>Mise de côté, retour en arrière, ...</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Everybody who looks at this racket later reads it.</source>
+        <translation>Quiconque regarde cette raquette plus tard le lit.</translation>
+    </message>
+    <message>
+        <source>Set to: %1</source>
+        <translation>Mettre sur : %1</translation>
+    </message>
+    <message>
+        <source>Choose a stage first</source>
+        <translation>Choisissez d’abord une étape</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
     </message>
 </context>
 <context>
@@ -134,6 +624,33 @@
     <message>
         <source>%1: %2, as before</source>
         <translation>%1 : %2, comme avant</translation>
+    </message>
+</context>
+<context>
+    <name>PairCard</name>
+    <message>
+        <source>Pair with an event server</source>
+        <translation>Associer à un serveur d’épreuve</translation>
+    </message>
+    <message>
+        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
+        <translation>Le serveur affiche un code et cinq mots. Ils valent quinze minutes, pour une tablette.</translation>
+    </message>
+    <message>
+        <source>Code or five words</source>
+        <translation>Code ou cinq mots</translation>
+    </message>
+    <message>
+        <source>Address of the event server</source>
+        <translation>Adresse du serveur</translation>
+    </message>
+    <message>
+        <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
+        <translation>Elle figure à côté des mots, par exemple desk.local ou 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Associer</translation>
     </message>
 </context>
 <context>
@@ -192,18 +709,123 @@
     </message>
 </context>
 <context>
+    <name>QuestionCard</name>
+    <message>
+        <source>Looked where it is: %1</source>
+        <translation>Vérifié où elle est : %1</translation>
+    </message>
+    <message>
+        <source>Tag %1: two people moved it on while apart</source>
+        <translation>Étiquette %1 : deux personnes l’ont fait avancer chacune de son côté</translation>
+    </message>
+    <message>
+        <source>Two people moved this racket on while apart</source>
+        <translation>Deux personnes ont fait avancer cette raquette chacune de son côté</translation>
+    </message>
+    <message>
+        <source>Where is the racket now?</source>
+        <translation>Où est la raquette maintenant ?</translation>
+    </message>
+    <message>
+        <source>What does the player want?</source>
+        <translation>Que veut le joueur ?</translation>
+    </message>
+    <message>
+        <source>Another answer</source>
+        <translation>Une autre réponse</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Choose an answer</source>
+        <translation>Choisissez une réponse</translation>
+    </message>
+    <message>
+        <source>Close with: %1</source>
+        <translation>Clore avec : %1</translation>
+    </message>
+    <message>
+        <source>Say the answer</source>
+        <translation>Dites la réponse</translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message>
         <source>Questions</source>
         <translation>Questions</translation>
     </message>
-    <message>
-        <source>No open question</source>
-        <translation>Aucune question ouverte</translation>
+    <message numerus="yes">
+        <source>%n open. Ask the player, then close it with the answer.</source>
+        <translation>
+            <numerusform>%n ouverte. Demandez au joueur, puis fermez-la avec la réponse.</numerusform>
+            <numerusform>%n ouvertes. Demandez aux joueurs, puis fermez-les avec la réponse.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Where two devices hold different answers for one player, both are shown here until somebody picks one.</source>
-        <translation>Quand deux appareils ont des réponses différentes pour un joueur, les deux figurent ici jusqu’à ce que quelqu’un choisisse.</translation>
+        <source>Closed</source>
+        <translation>Close</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Bien</translation>
+    </message>
+    <message>
+        <source>No question is open</source>
+        <translation>Aucune question n’est ouverte</translation>
+    </message>
+    <message>
+        <source>Where two people gave different answers without seeing each other, both stand here until someone closes the question.</source>
+        <translation>Quand deux personnes ont donné des réponses différentes sans se voir, les deux restent ici jusqu’à ce que quelqu’un ferme la question.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. All devices follow.</source>
+        <translation>%1, %2 : %3. Tous les appareils suivent.</translation>
+    </message>
+</context>
+<context>
+    <name>RoleWords</name>
+    <message>
+        <source>head of the room</source>
+        <translation>responsable de la salle</translation>
+    </message>
+    <message>
+        <source>desk</source>
+        <translation>accueil</translation>
+    </message>
+    <message>
+        <source>stringer</source>
+        <translation>cordeur</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>lecteur</translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1 : %n raquette</numerusform>
+            <numerusform>%1 : %n raquettes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomList</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1 : %n raquette</numerusform>
+            <numerusform>%1 : %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No racket is at this stage.</source>
+        <translation>Aucune raquette n’est à cette étape.</translation>
     </message>
 </context>
 <context>
@@ -219,6 +841,62 @@
     <message>
         <source>Every job of the event stands here under its stage, from taken in to handed over.</source>
         <translation>Chaque cordage du tournoi figure ici sous son étape, de la prise en charge à la remise.</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Étiquette %1 : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n raquette ici</numerusform>
+            <numerusform>%n raquettes ici</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n en retard</numerusform>
+            <numerusform>%n en retard</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n collected</source>
+        <translation>
+            <numerusform>%n reprise</numerusform>
+            <numerusform>%n reprises</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By stage</source>
+        <translation>Par étape</translation>
+    </message>
+    <message>
+        <source>All jobs</source>
+        <translation>Tous les cordages</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Ce qui est montré</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore d’épreuve</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Associez un serveur sous Échange ; ses raquettes arrivent ici d’elles-mêmes.</translation>
+    </message>
+</context>
+<context>
+    <name>RushMark</name>
+    <message>
+        <source>On court</source>
+        <translation>Du court</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgent</translation>
     </message>
 </context>
 <context>
@@ -294,6 +972,46 @@
         <source>Largest</source>
         <translation>Très grande</translation>
     </message>
+    <message>
+        <source>Who works here</source>
+        <translation>Qui travaille ici</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>It stands beside everything that you do with a racket.</source>
+        <translation>Il figure à côté de tout ce que vous faites avec une raquette.</translation>
+    </message>
+    <message>
+        <source>Name of this tablet</source>
+        <translation>Nom de cette tablette</translation>
+    </message>
+    <message>
+        <source>Others read it beside your answers; a new one holds from the next start.</source>
+        <translation>Les autres le lisent à côté de vos réponses ; un nouveau vaut dès le prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>À propos</translation>
+    </message>
+    <message>
+        <source>Weavelog %1</source>
+        <translation>Weavelog %1</translation>
+    </message>
+    <message>
+        <source>What it says about frames, strings and tension is no more than a reminder: the maker&apos;s instructions, local rules and licensed practice come first.</source>
+        <translation>Ce qu’il dit des cadres, des cordages et de la tension n’est qu’un rappel : les instructions du fabricant, les règles locales et la pratique agréée passent d’abord.</translation>
+    </message>
+    <message>
+        <source>Everything is kept in this folder:</source>
+        <translation>Tout est conservé dans ce dossier :</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Dossier</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -317,40 +1035,63 @@
 <context>
     <name>StageMark</name>
     <message>
-        <source>Taken in</source>
-        <translation>Prise en charge</translation>
+        <source>%1, rush</source>
+        <translation>%1, urgent</translation>
+    </message>
+</context>
+<context>
+    <name>StageWords</name>
+    <message>
+        <source>Not here yet</source>
+        <translation>Pas encore ici</translation>
     </message>
     <message>
-        <source>Asked player</source>
-        <translation>Joueur consulté</translation>
+        <source>Received</source>
+        <translation>Reçue</translation>
     </message>
     <message>
-        <source>On the bench</source>
-        <translation>Sur l’établi</translation>
+        <source>Inspected</source>
+        <translation>Examinée</translation>
+    </message>
+    <message>
+        <source>Waiting for an answer</source>
+        <translation>Attend une réponse</translation>
+    </message>
+    <message>
+        <source>Cut out</source>
+        <translation>Décordée</translation>
+    </message>
+    <message>
+        <source>On the machine</source>
+        <translation>Sur la machine</translation>
     </message>
     <message>
         <source>Strung</source>
         <translation>Cordée</translation>
     </message>
     <message>
+        <source>Checked</source>
+        <translation>Contrôlée</translation>
+    </message>
+    <message>
+        <source>Stencilled</source>
+        <translation>Pochoir posé</translation>
+    </message>
+    <message>
         <source>Ready</source>
         <translation>Prête</translation>
     </message>
     <message>
-        <source>Handed over</source>
-        <translation>Remise</translation>
+        <source>Collected</source>
+        <translation>Reprise</translation>
     </message>
     <message>
-        <source>Stopped</source>
-        <translation>Arrêtée</translation>
+        <source>Put aside</source>
+        <translation>Mise de côté</translation>
     </message>
     <message>
-        <source>%1, rush</source>
-        <translation>%1, urgent</translation>
-    </message>
-    <message>
-        <source>Rush</source>
-        <translation>Urgent</translation>
+        <source>Another stage</source>
+        <translation>Une autre étape</translation>
     </message>
 </context>
 <context>

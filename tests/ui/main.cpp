@@ -9,6 +9,7 @@
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
+#include "tests/ui/jobs.h"
 #include "tests/ui/walker.h"
 
 // Sets each test file's engine up as the app does, with settings in a folder of its own.
@@ -32,6 +33,8 @@ class Setup : public QObject {
         std::filesystem::path(folder_.filePath(QStringLiteral("device")).toStdString()), *settings_);
     provide(*engine, *settings_);
     provide(*engine, *device_);
+    jobs_.useDevice(*device_);
+    qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Jobs", &jobs_);
     qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Walker", &walker_);
   }
 
@@ -39,6 +42,7 @@ class Setup : public QObject {
   QTemporaryDir folder_;
   std::unique_ptr<Settings> settings_;
   std::unique_ptr<AppDevice> device_;
+  Jobs jobs_;
   Walker walker_;
 };
 

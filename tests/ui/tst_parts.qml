@@ -243,14 +243,14 @@ AppCase {
     function test_stage_is_told_by_word_and_drawing() {
         const words = {};
         const drawings = {};
-        for (let stage = StageMark.TakenIn; stage <= StageMark.Stopped; ++stage) {
+        for (let stage = StageMark.Received; stage <= StageMark.Aside; ++stage) {
             const made = make(stageMark, { stage: stage });
             words[Walker.nameOf(made)] = true;
             drawings[made.iconName] = true;
         }
-        compare(Object.keys(words).length, 7);
-        compare(Object.keys(drawings).length, 7);
-        verify(Walker.nameOf(make(stageMark, { stage: StageMark.OnBench, rush: true })).includes("rush"));
+        compare(Object.keys(words).length, 11);
+        compare(Object.keys(drawings).length, 11);
+        verify(Walker.nameOf(make(stageMark, { stage: StageMark.OnMachine, rush: true })).includes("rush"));
     }
 
     function test_notice_acts_once_per_tap() {

@@ -10,13 +10,13 @@ Card {
         Layout.fillWidth: true
         spacing: Theme.gap
         Repeater {
-            model: 7
+            model: 12
             StageMark {
                 required property int index
                 stage: index
             }
         }
-        StageMark { stage: StageMark.OnBench; rush: true }
+        StageMark { stage: StageMark.OnMachine; rush: true }
     }
     OldNew { Layout.fillWidth: true; label: "Mains"; oldValue: "24.5 kg"; newValue: "23.5 kg" }
     OldNew { Layout.fillWidth: true; label: "Crosses"; oldValue: "23.5 kg"; newValue: "23.5 kg" }

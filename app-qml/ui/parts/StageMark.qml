@@ -6,32 +6,36 @@ import Weavelog.Theme
 Rectangle {
     id: mark
 
-    enum Stage { TakenIn, Asked, OnBench, Strung, Ready, HandedOver, Stopped }
-    property int stage: StageMark.TakenIn
+    // The numbers are those of core/model/choices.h.
+    enum Stage { None, Received, Inspected, Waiting, CutOut, OnMachine, Strung, Checked, Stencilled, Ready, Collected, Aside }
+    property int stage: StageMark.Received
     property bool rush: false
 
-    readonly property string word: [
-        qsTr("Taken in"), qsTr("Asked player"), qsTr("On the bench"), qsTr("Strung"), qsTr("Ready"),
-        qsTr("Handed over"), qsTr("Stopped")
-    ][stage]
-    readonly property string iconName: ["in", "question", "half", "strung", "ready", "out", "stopped"][stage]
+    readonly property string word: StageWords.title(stage)
+    readonly property string iconName: StageWords.iconName(stage)
     readonly property color inkColour: {
         switch (stage) {
-        case StageMark.Asked: return Theme.colour.attention;
-        case StageMark.OnBench: return Theme.colour.onChosen;
-        case StageMark.Strung: return Theme.colour.onChosen;
+        case StageMark.Waiting: return Theme.colour.attention;
+        case StageMark.CutOut:
+        case StageMark.OnMachine:
+        case StageMark.Strung:
+        case StageMark.Checked:
+        case StageMark.Stencilled: return Theme.colour.onChosen;
         case StageMark.Ready: return Theme.colour.agreed;
-        case StageMark.Stopped: return Theme.colour.danger;
+        case StageMark.Aside: return Theme.colour.danger;
         default: return Theme.colour.ink;
         }
     }
     readonly property color groundColour: {
         switch (stage) {
-        case StageMark.Asked: return Theme.colour.attentionGround;
-        case StageMark.OnBench: return Theme.colour.chosenGround;
-        case StageMark.Strung: return Theme.colour.chosenGround;
+        case StageMark.Waiting: return Theme.colour.attentionGround;
+        case StageMark.CutOut:
+        case StageMark.OnMachine:
+        case StageMark.Strung:
+        case StageMark.Checked:
+        case StageMark.Stencilled: return Theme.colour.chosenGround;
         case StageMark.Ready: return Theme.colour.agreedGround;
-        case StageMark.Stopped: return Theme.colour.dangerGround;
+        case StageMark.Aside: return Theme.colour.dangerGround;
         default: return Theme.colour.raised;
         }
     }
@@ -41,7 +45,7 @@ Rectangle {
     radius: Theme.radius
     color: groundColour
     border.width: 1
-    border.color: stage === StageMark.TakenIn || stage === StageMark.HandedOver ? Theme.colour.line : groundColour
+    border.color: groundColour === Theme.colour.raised ? Theme.colour.line : groundColour
     Accessible.role: Accessible.StaticText
     Accessible.name: rush ? qsTr("%1, rush").arg(word) : word
 
@@ -63,27 +67,9 @@ Rectangle {
             wrapMode: Text.NoWrap
             Accessible.ignored: true
         }
-        Rectangle {
-            visible: mark.rush
-            implicitWidth: rushRow.implicitWidth + 2 * Theme.tight
-            implicitHeight: rushRow.implicitHeight
-            radius: 3
-            color: Theme.colour.rush
-
-            RowLayout {
-                id: rushRow
-                anchors.centerIn: parent
-                spacing: 3
-                Icon { name: "rush"; size: Theme.type.caption; colour: Theme.colour.onRush }
-                Words {
-                    meaning: Words.Strong
-                    font.pixelSize: Theme.type.caption
-                    text: qsTr("Rush")
-                    color: Theme.colour.onRush
-                    wrapMode: Text.NoWrap
-                    Accessible.ignored: true
-                }
-            }
+        RushMark {
+            rush: mark.rush ? 1 : 0
+            Accessible.ignored: true
         }
     }
 }

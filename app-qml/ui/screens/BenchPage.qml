@@ -1,16 +1,209 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
 
-// The racket that is strung now, and the next.
-PageFrame {
-    title: qsTr("Bench")
+// The racket on the bench: the agreed figures to be read from two metres, what differs from last time, and the steps.
+FocusScope {
+    id: bench
 
-    EmptyState {
-        Layout.fillWidth: true
-        Layout.alignment: Qt.AlignCenter
-        iconName: "bench"
-        title: qsTr("No racket is waiting for this bench")
-        text: qsTr("The next racket appears here with what was agreed, in large digits.")
+    readonly property bool narrow: width < Theme.phoneWidth
+    readonly property var onCourt: BenchModel.onCourt
+    readonly property var openFields: BenchModel.openFields
+
+    function step(stage) {
+        const what = StageWords.title(stage);
+        BenchModel.step(BenchModel.tag.length > 0 ? qsTr("Tag %1: %2").arg(BenchModel.tag).arg(what)
+                                                  : BenchModel.player + ": " + what);
+    }
+
+    PageFrame {
+        id: page
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: bar.top
+        focus: true
+        widest: 1100
+        title: BenchModel.hasJob ? BenchModel.player : qsTr("Bench")
+
+        EmptyState {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.alignment: Qt.AlignCenter
+            visible: !BenchModel.hasJob
+            iconName: "bench"
+            title: qsTr("Nothing waits for a bench")
+            text: qsTr("The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.")
+        }
+        Notice {
+            objectName: "onCourt"
+            Layout.fillWidth: true
+            visible: bench.onCourt.player !== undefined
+            kind: Notice.Danger
+            title: qsTr("On-court rush: %1").arg(bench.onCourt.player ?? "")
+            text: bench.onCourt.begun ? qsTr("It goes before the racket on this bench. A racket already on the machine is finished first.")
+                                           : qsTr("It goes before the racket on this bench.")
+            actionText: qsTr("Take it up")
+            onActed: BenchModel.choose(bench.onCourt.book, bench.onCourt.job)
+        }
+        BenchHead {
+            Layout.fillWidth: true
+            visible: BenchModel.hasJob
+        }
+        GiantFigure {
+            objectName: "figures"
+            Layout.fillWidth: true
+            visible: BenchModel.hasJob
+            mains: BenchModel.mains
+            mainsUnit: BenchModel.mainsUnit
+            crosses: BenchModel.crosses
+            crossesUnit: BenchModel.crossesUnit
+        }
+        Notice {
+            objectName: "openFields"
+            Layout.fillWidth: true
+            visible: bench.openFields.length > 0
+            kind: Notice.Attention
+            title: qsTr("Two answers: %1").arg(Listing.commas(bench.openFields))
+            text: qsTr("Ask the desk which one the player wants before you string it; they are under Questions.")
+        }
+        Repeater {
+            model: BenchModel.cautions
+            Notice {
+                required property string modelData
+                Layout.fillWidth: true
+                kind: Notice.Danger
+                text: modelData
+            }
+        }
+        Notice {
+            Layout.fillWidth: true
+            visible: BenchModel.note.length > 0
+            title: qsTr("Note to the stringer")
+            text: BenchModel.note
+        }
+        Repeater {
+            model: BenchModel.reasons
+            Notice {
+                required property string modelData
+                Layout.fillWidth: true
+                kind: Notice.Attention
+                title: qsTr("Written beside this racket")
+                text: modelData
+            }
+        }
+        Card {
+            Layout.fillWidth: true
+            visible: BenchModel.hasJob
+            title: qsTr("Setup")
+            detail: BenchModel.comparedWith.length > 0
+                ? qsTr("What differs from the last job (%1) is marked.").arg(BenchModel.comparedWith)
+                : qsTr("The first job of this player that is known here.")
+
+            SideBySide {
+                id: pairs
+                Layout.fillWidth: true
+                least: 380
+                spacing: Theme.tight
+                Repeater {
+                    model: BenchModel.lines
+                    OldNew {
+                        required property var modelData
+                        width: pairs.columnWidth
+                        label: modelData.label
+                        oldValue: modelData.oldValue
+                        newValue: modelData.newValue
+                    }
+                }
+            }
+        }
+    }
+    Rectangle {
+        id: bar
+        anchors.bottom: parent.bottom
+        anchors.left: parent.left
+        anchors.right: parent.right
+        height: visible ? steps.implicitHeight + 2 * Theme.gap : 0
+        visible: BenchModel.hasJob || BenchModel.waiting > 0
+        color: Theme.colour.raised
+
+        ColumnLayout {
+            id: steps
+            x: page.margin
+            y: Theme.gap
+            width: parent.width - 2 * page.margin
+            spacing: Theme.tight
+
+            RowLayout {
+                visible: BenchModel.hasJob
+                spacing: Theme.tight
+                Repeater {
+                    // The way of a racket over the bench: cut out, on the machine, strung.
+                    model: [4, 5, 6]
+                    ActionButton {
+                        id: step
+                        required property int modelData
+                        readonly property bool done: BenchModel.stage >= modelData
+                        objectName: "bench" + modelData
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 1
+                        implicitHeight: Theme.mainTouch + Theme.gap
+                        enabled: BenchModel.nextStage === modelData
+                        kind: enabled ? ActionButton.Primary : ActionButton.Secondary
+                        iconName: done ? "check" : bench.narrow ? "" : StageWords.iconName(modelData)
+                        text: StageWords.title(modelData)
+                        font.pixelSize: bench.narrow ? Theme.type.body : Theme.type.title
+                        Accessible.description: done ? qsTr("Done") : ""
+                        onClicked: bench.step(modelData)
+                    }
+                }
+            }
+            ActionButton {
+                objectName: "another"
+                Layout.fillWidth: bench.narrow
+                Layout.alignment: Qt.AlignRight
+                visible: BenchModel.waiting > 0
+                kind: ActionButton.Quiet
+                text: qsTr("Choose another racket (%1)").arg(BenchModel.waiting)
+                onClicked: queue.open()
+            }
+        }
+    }
+    Sheet {
+        id: queue
+        objectName: "queue"
+        title: qsTr("Rackets that wait")
+
+        Repeater {
+            model: BenchModel.queue
+            ListRow {
+                id: row
+                required property string player
+                required property string tag
+                required property string racket
+                required property string tension
+                required property string readyBy
+                required property int due
+                required property int rush
+                required property string book
+                required property string job
+
+                Layout.fillWidth: true
+                text: row.player
+                detail: Listing.dotted([row.tag.length > 0 ? qsTr("Tag %1").arg(row.tag) : "",
+                                        row.racket.length > 0 ? qsTr("Racket %1").arg(row.racket) : "", row.tension])
+                endText: row.readyBy.length === 0 ? "" : row.due === 3 ? qsTr("Late: %1").arg(row.readyBy)
+                                                                       : qsTr("By %1").arg(row.readyBy)
+                opens: false
+                onClicked: {
+                    queue.close();
+                    BenchModel.choose(row.book, row.job);
+                }
+                RushMark { rush: row.rush }
+            }
+        }
     }
 }

@@ -1,16 +1,63 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.View
 
-// Bringing this device and others up to date.
+// How this tablet and the event server bring each other up to date.
 PageFrame {
-    title: qsTr("Exchange")
+    id: page
 
-    EmptyState {
+    title: qsTr("Exchange")
+    detail: qsTr("Everything works without a network; here devices bring each other up to date.")
+    widest: 820
+
+    ExchangeTrouble {
         Layout.fillWidth: true
-        Layout.alignment: Qt.AlignCenter
-        iconName: "exchange"
-        title: qsTr("This device has met no other yet")
-        text: qsTr("Pair it with an event server, or bring a bundle in from a file.")
+        visible: kindOfTrouble !== ExchangeModel.NoTrouble
+    }
+    Notice {
+        Layout.fillWidth: true
+        visible: ExchangeModel.clockAhead !== 0
+        kind: Notice.Attention
+        title: qsTr("This tablet's clock or theirs is off by %1").arg(page.spanWords(Math.abs(ExchangeModel.clockAhead)))
+        text: ExchangeModel.clockAhead > 0
+            ? qsTr("The event server's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
+            : qsTr("This tablet's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
+    }
+    ExchangeState { Layout.fillWidth: true }
+    PairCard {
+        Layout.fillWidth: true
+        onPaired: page.flickable.contentY = 0
+    }
+    HostsCard {
+        Layout.fillWidth: true
+        visible: ExchangeModel.hosts.length > 0
+    }
+    InviteCard {
+        Layout.fillWidth: true
+        visible: ExchangeModel.role === ExchangeModel.Head
+    }
+    Card {
+        Layout.fillWidth: true
+        visible: ExchangeModel.quarantined > 0
+        title: qsTr("Set aside: %n entry(s)", "", ExchangeModel.quarantined)
+        detail: qsTr("They came in but break a rule, so they are kept and not taken over. Show them to whoever looks after the event server.")
+
+        Repeater {
+            model: ExchangeModel.quarantine
+            Words {
+                required property var modelData
+                Layout.fillWidth: true
+                text: "%1 × %2 (%3)".arg(modelData.count).arg(modelData.reason).arg(modelData.at)
+            }
+        }
+    }
+    Item { Layout.fillHeight: true }
+
+    function spanWords(minutes) {
+        return minutes < 120 ? qsTr("%n minute(s)", "", minutes)
+             : minutes < 2880 ? qsTr("%n hour(s)", "", Math.round(minutes / 60))
+             : qsTr("%n day(s)", "", Math.round(minutes / 1440));
     }
 }

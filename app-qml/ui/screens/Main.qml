@@ -22,6 +22,11 @@ Window {
         { key: "settings", text: qsTr("Settings"), icon: "settings", page: "SettingsPage.qml" }
     ]
 
+    // The same with what waits in a place; the pages are not made anew when that changes.
+    readonly property int openQuestions: AppDevice.open ? QuestionsModel.count : 0
+    readonly property var shownPlaces: places.map(
+        one => one.key === "questions" ? Object.assign({ waiting: openQuestions }, one) : one)
+
     function go(key) {
         place = key;
         pages.itemAt(places.findIndex(one => one.key === key)).show();
@@ -47,7 +52,7 @@ Window {
             width: visible ? implicitWidth : 0
             height: parent.height
             visible: !window.narrow && AppDevice.open
-            places: window.places
+            places: window.shownPlaces
             current: window.place
             onPicked: key => window.go(key)
         }
@@ -82,13 +87,20 @@ Window {
             active: !AppDevice.open
             source: "FaultPage.qml"
         }
+        Loader {
+            anchors.bottom: bar.top
+            anchors.left: rail.right
+            anchors.right: parent.right
+            active: AppDevice.open
+            source: "DoingsBar.qml"
+        }
         PlaceBar {
             id: bar
             anchors.bottom: parent.bottom
             width: parent.width
             height: visible ? implicitHeight : 0
             visible: window.narrow && AppDevice.open
-            places: window.places
+            places: window.shownPlaces
             current: window.place
             onPicked: key => window.go(key)
         }

@@ -1,16 +1,77 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.View
 
-// All jobs of the event by their stage.
+// All jobs of the event by their stage, or all jobs that this device holds.
 PageFrame {
-    title: qsTr("Room")
+    id: page
 
-    EmptyState {
-        Layout.fillWidth: true
-        Layout.alignment: Qt.AlignCenter
-        iconName: "room"
-        title: qsTr("No racket is in the room")
-        text: qsTr("Every job of the event stands here under its stage, from taken in to handed over.")
+    property string view: "board"
+    readonly property bool empty: RoomModel.shown === 0
+
+    function advance(book, job, stage, tag) {
+        RoomModel.advance(book, job, tag.length > 0 ? qsTr("Tag %1: %2").arg(tag).arg(StageWords.title(stage))
+                                                    : StageWords.title(stage));
     }
+
+    title: qsTr("Room")
+    widest: 100000
+    detail: {
+        if (!RoomModel.hasEvent) return "";
+        const here = qsTr("%n racket(s) here", "", RoomModel.open);
+        const parts = [here];
+        if (RoomModel.late > 0) parts.push(qsTr("%n late", "", RoomModel.late));
+        if (RoomModel.collected > 0) parts.push(qsTr("%n collected", "", RoomModel.collected));
+        return parts.join(", ");
+    }
+
+    ChoiceBar {
+        objectName: "view"
+        Layout.fillWidth: true
+        Layout.maximumWidth: 520
+        value: page.view
+        options: [{ value: "board", text: qsTr("By stage") }, { value: "jobs", text: qsTr("All jobs") }]
+        Accessible.name: qsTr("What is shown")
+        onChosen: value => page.view = value
+    }
+    // One place for all that is shown by turns: Qt 6.4 does not place anew what a layout makes visible late.
+    Item {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: 420
+
+        EmptyState {
+            anchors.centerIn: parent
+            width: Math.min(parent.width, 560)
+            visible: page.view === "board" && page.empty
+            iconName: "room"
+            title: RoomModel.hasEvent ? qsTr("No racket is in the room") : qsTr("There is no event yet")
+            text: RoomModel.hasEvent
+                ? qsTr("Every job of the event stands here under its stage, from taken in to handed over.")
+                : qsTr("Pair with an event server under Exchange; its rackets come here by themselves.")
+        }
+        RoomBoard {
+            objectName: "board"
+            anchors.fill: parent
+            visible: page.view === "board" && !page.narrow && !page.empty
+            onOpened: (book, job, name) => sheet.show(book, job, name)
+            onAdvanced: (book, job, stage, tag) => page.advance(book, job, stage, tag)
+        }
+        RoomList {
+            objectName: "stages"
+            anchors.fill: parent
+            visible: page.view === "board" && page.narrow && !page.empty
+            onOpened: (book, job, name) => sheet.show(book, job, name)
+            onAdvanced: (book, job, stage, tag) => page.advance(book, job, stage, tag)
+        }
+        JobList {
+            objectName: "jobs"
+            anchors.fill: parent
+            visible: page.view === "jobs"
+            onOpened: (book, job, name) => sheet.show(book, job, name)
+        }
+    }
+    JobSheet { id: sheet }
 }

@@ -12,6 +12,27 @@ PageFrame {
 
     Card {
         Layout.fillWidth: true
+        title: qsTr("Who works here")
+
+        TextEntry {
+            objectName: "stringer"
+            Layout.fillWidth: true
+            label: qsTr("Your name")
+            hint: qsTr("It stands beside everything that you do with a racket.")
+            text: Settings.stringer
+            onEdited: text => Settings.stringer = text
+        }
+        TextEntry {
+            objectName: "deviceName"
+            Layout.fillWidth: true
+            label: qsTr("Name of this tablet")
+            hint: qsTr("Others read it beside your answers; a new one holds from the next start.")
+            text: Settings.deviceName
+            onEdited: text => Settings.deviceName = text
+        }
+    }
+    Card {
+        Layout.fillWidth: true
         title: qsTr("Language and unit")
 
         // A language is named in itself, so that whoever cannot read the present one finds it.
@@ -75,6 +96,33 @@ PageFrame {
             value: "24.5"
             unit: Settings.tensionUnit
             size: Theme.type.figure
+        }
+    }
+    Card {
+        Layout.fillWidth: true
+        title: qsTr("About")
+
+        Words {
+            Layout.fillWidth: true
+            text: qsTr("Weavelog %1").arg(Qt.application.version)
+        }
+        Words {
+            Layout.fillWidth: true
+            quiet: true
+            text: qsTr("What it says about frames, strings and tension is no more than a reminder: the maker's instructions, local rules and licensed practice come first.")
+        }
+        Words {
+            Layout.fillWidth: true
+            visible: AppDevice.open
+            text: qsTr("Everything is kept in this folder:")
+        }
+        TextEntry {
+            objectName: "folder"
+            Layout.fillWidth: true
+            visible: AppDevice.open
+            readOnly: true
+            text: AppDevice.folder
+            placeholder: qsTr("Folder")
         }
     }
     Item { Layout.fillHeight: true }

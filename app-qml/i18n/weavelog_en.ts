@@ -1,0 +1,123 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>ExchangePage</name>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Set aside: %n entry</numerusform>
+            <numerusform>Set aside: %n entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hour</numerusform>
+            <numerusform>%n hours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeState</name>
+    <message numerus="yes">
+        <source>More than %n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>More than %n action waits to be sent.</numerusform>
+            <numerusform>More than %n actions wait to be sent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) wait to be sent.</source>
+        <translation>
+            <numerusform>%n action waits to be sent.</numerusform>
+            <numerusform>%n actions wait to be sent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Last agreement: %1, over %n book(s). Both screens show the same words.</source>
+        <translation>
+            <numerusform>Last agreement: %1, over %n book. Both screens show the same words.</numerusform>
+            <numerusform>Last agreement: %1, over %n books. Both screens show the same words.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>JobList</name>
+    <message numerus="yes">
+        <source>%n job(s), newest first</source>
+        <translation>
+            <numerusform>%n job, newest first</numerusform>
+            <numerusform>%n jobs, newest first</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>QuestionsPage</name>
+    <message numerus="yes">
+        <source>%n open. Ask the player, then close it with the answer.</source>
+        <translation>
+            <numerusform>%n is open. Ask the player, then close it with the answer.</numerusform>
+            <numerusform>%n are open. Ask the players, then close each with the answer.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n racket</numerusform>
+            <numerusform>%1: %n rackets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomList</name>
+    <message numerus="yes">
+        <source>%1: %n racket(s)</source>
+        <translation>
+            <numerusform>%1: %n racket</numerusform>
+            <numerusform>%1: %n rackets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RoomPage</name>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n racket here</numerusform>
+            <numerusform>%n rackets here</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n late</numerusform>
+            <numerusform>%n late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n collected</source>
+        <translation>
+            <numerusform>%n collected</numerusform>
+            <numerusform>%n collected</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,70 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// With whom, how far, what waits, and the last agreement in words that both screens show.
+Card {
+    id: card
+
+    readonly property int state: ExchangeModel.state
+    readonly property bool bringing: state === ExchangeModel.Bringing
+                                     && ExchangeModel.booksExpected > ExchangeModel.booksReceived
+
+    title: ExchangeModel.host.length > 0 ? ExchangeModel.host : qsTr("No event server yet")
+    detail: [qsTr("Work goes on without one. Pair when you arrive at an event."), qsTr("Pairing ..."),
+             qsTr("Not connected; tried again in the background."), qsTr("Greeting ..."), qsTr("Connected, bringing each other up to date."),
+             qsTr("Connected and up to date; changes cross at once.")][card.state]
+
+    RowLayout {
+        spacing: Theme.gap
+        visible: ExchangeModel.role !== ExchangeModel.NoRole
+        Icon { name: "players"; size: 24 }
+        Words {
+            Layout.fillWidth: true
+            text: qsTr("This tablet's role there: %1").arg(roleWords.title(ExchangeModel.role))
+        }
+    }
+    ProgressLine {
+        objectName: "progress"
+        Layout.fillWidth: true
+        visible: card.bringing
+        text: qsTr("Players coming in; those that are here can be used already")
+        detail: qsTr("%1 of %2").arg(ExchangeModel.booksReceived).arg(ExchangeModel.booksExpected)
+        value: ExchangeModel.booksExpected > 0 ? ExchangeModel.booksReceived / ExchangeModel.booksExpected : 0
+    }
+    RowLayout {
+        objectName: "waiting"
+        spacing: Theme.gap
+        visible: ExchangeModel.host.length > 0
+        Icon {
+            name: ExchangeModel.waiting > 0 ? "out" : "ready"
+            size: 24
+            colour: ExchangeModel.waiting > 0 ? Theme.colour.attention : Theme.colour.agreed
+        }
+        Words {
+            Layout.fillWidth: true
+            text: ExchangeModel.waiting === 0 ? qsTr("Nothing waits to be sent.")
+                : ExchangeModel.moreWaiting ? qsTr("More than %n action(s) wait to be sent.", "", ExchangeModel.waiting)
+                : qsTr("%n action(s) wait to be sent.", "", ExchangeModel.waiting)
+        }
+    }
+    ColumnLayout {
+        objectName: "agreement"
+        visible: ExchangeModel.agreedWords.length > 0
+        spacing: 2
+        Words {
+            Layout.fillWidth: true
+            quiet: true
+            text: qsTr("Last agreement: %1, over %n book(s). Both screens show the same words.", "", ExchangeModel.agreedBooks)
+                .arg(ExchangeModel.agreedAt)
+        }
+        Words {
+            Layout.fillWidth: true
+            meaning: Words.Heading
+            text: ExchangeModel.agreedWords
+        }
+    }
+    RoleWords { id: roleWords }
+}

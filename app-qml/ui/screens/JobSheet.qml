@@ -1,0 +1,127 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// Everything that can be done with one racket on the board, and what was done with it.
+Sheet {
+    id: sheet
+
+    property string book
+    property string job
+    property var ways: ({})
+    property int other: 0
+    readonly property bool reasonGiven: reason.text.trim().length > 0
+
+    function show(bookId, jobId, name) {
+        book = bookId;
+        job = jobId;
+        title = name;
+        look();
+        open();
+    }
+    function look() {
+        ways = RoomModel.stepsOf(book, job);
+        other = ways.clash ? ways.stage : 0;
+        reason.text = "";
+    }
+    function take(stage, why) {
+        if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage))) close();
+    }
+
+    hasChanges: reasonGiven
+    onDiscarded: reason.text = ""
+
+    Notice {
+        Layout.fillWidth: true
+        visible: sheet.ways.clash ?? false
+        kind: Notice.Attention
+        title: qsTr("Two people moved this racket on while apart")
+        text: qsTr("Look where it is, choose its stage below and say why.")
+    }
+    RowLayout {
+        spacing: Theme.gap
+        StageMark { stage: sheet.ways.stage ?? 0 }
+        Words {
+            Layout.fillWidth: true
+            quiet: true
+            text: sheet.ways.marks?.length > 0
+                ? Listing.commas([sheet.ways.marks[0].by, sheet.ways.marks[0].at]) : ""
+        }
+    }
+    SideBySide {
+        id: steps
+        Layout.fillWidth: true
+        least: 220
+        Repeater {
+            model: sheet.ways.steps ?? []
+            ActionButton {
+                required property int modelData
+                required property int index
+                width: steps.columnWidth
+                objectName: "step" + modelData
+                kind: index === 0 ? ActionButton.Primary : ActionButton.Secondary
+                iconName: StageWords.iconName(modelData)
+                text: StageWords.title(modelData)
+                onClicked: sheet.take(modelData, "")
+            }
+        }
+    }
+    Words {
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        meaning: Words.Title
+        text: qsTr("With a reason")
+    }
+    PickList {
+        objectName: "other"
+        Layout.fillWidth: true
+        label: qsTr("Another stage")
+        placeholder: qsTr("Put aside, a step back, ...")
+        value: sheet.other
+        options: (sheet.ways.others ?? []).map(stage => ({ value: stage, text: StageWords.title(stage) })).reverse()
+        onPicked: value => sheet.other = value
+    }
+    TextEntry {
+        id: reason
+        objectName: "reason"
+        Layout.fillWidth: true
+        label: qsTr("Reason")
+        hint: qsTr("Everybody who looks at this racket later reads it.")
+    }
+    ActionButton {
+        objectName: "takeOther"
+        Layout.fillWidth: true
+        kind: ActionButton.Secondary
+        enabled: sheet.other > 0 && sheet.reasonGiven
+        text: sheet.other > 0 ? qsTr("Set to: %1").arg(StageWords.title(sheet.other)) : qsTr("Choose a stage first")
+        onClicked: sheet.take(sheet.other, reason.text)
+    }
+    Words {
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        meaning: Words.Title
+        text: qsTr("What was done")
+    }
+    Repeater {
+        model: sheet.ways.marks ?? []
+        RowLayout {
+            id: done
+            required property var modelData
+            spacing: Theme.gap
+            StageMark { Layout.alignment: Qt.AlignTop; stage: done.modelData.stage }
+            Words {
+                Layout.fillWidth: true
+                text: Listing.commas([done.modelData.by, done.modelData.at, done.modelData.reason])
+            }
+        }
+    }
+    Connections {
+        target: RoomModel
+        function onBoardChanged() {
+            if (sheet.opened && !sheet.hasChanges) sheet.ways = RoomModel.stepsOf(sheet.book, sheet.job);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.View
+
+// One open question: what it is about, every answer with who, where and when, and another one if the player says so.
+Card {
+    id: card
+
+    required property int index
+    required property int kind
+    required property string player
+    required property string field
+    required property string subject
+    required property int entry
+    required property var units
+    required property var answers
+    property int chosen: -1
+    property string other: ""
+    property string unit: units.length > 0 ? units[0] : ""
+    readonly property int anew: answers.length
+    readonly property bool place: kind === QuestionsModel.Place
+    readonly property string wrong: chosen === anew && other.length > 0
+        ? QuestionsModel.wrongWith(index, other, unit) : ""
+    signal closed(string text)
+
+    function answerText(answer) { return place ? StageWords.title(answer.stage) : answer.text; }
+    function whoSaid(answer) {
+        return Listing.commas([answer.by ?? "", answer.device, answer.event ?? "", answer.at]);
+    }
+    function close() {
+        const asked = index;
+        if (chosen === anew) {
+            const said = unit.length > 0 ? other + " " + unit : other;
+            if (QuestionsModel.closeOtherwise(asked, other, unit)) closed(said);
+            return;
+        }
+        const text = answerText(answers[chosen]);
+        const name = player;
+        if (place) {
+            QuestionsModel.close(asked, chosen, qsTr("Looked where it is: %1").arg(text), name + ": " + text);
+        } else if (QuestionsModel.close(asked, chosen, "", "")) {
+            closed(text);
+        }
+    }
+
+    title: player
+    detail: place ? (field.length > 0 ? qsTr("Tag %1: two people moved it on while apart").arg(field)
+                                      : qsTr("Two people moved this racket on while apart"))
+                  : subject.length > 0 ? field + ", " + subject : field
+
+    Words {
+        Layout.fillWidth: true
+        text: card.place ? qsTr("Where is the racket now?") : qsTr("What does the player want?")
+    }
+    Repeater {
+        model: card.answers
+
+        AnswerRow {
+            required property var modelData
+            required property int index
+            objectName: "answer" + index
+            Layout.fillWidth: true
+            text: card.answerText(modelData)
+            detail: card.whoSaid(modelData)
+            checked: card.chosen === index
+            onClicked: card.chosen = index
+        }
+    }
+    AnswerRow {
+        objectName: "anew"
+        Layout.fillWidth: true
+        visible: card.entry !== QuestionsModel.None
+        text: qsTr("Another answer")
+        checked: card.chosen === card.anew
+        onClicked: card.chosen = card.anew
+    }
+    TextEntry {
+        objectName: "other"
+        Layout.fillWidth: true
+        visible: card.chosen === card.anew
+        label: card.field
+        error: card.wrong
+        inputMethodHints: card.entry === QuestionsModel.Figure ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
+        onEdited: text => card.other = text
+    }
+    ChoiceBar {
+        Layout.fillWidth: true
+        visible: card.chosen === card.anew && card.units.length > 1
+        label: qsTr("Unit")
+        value: card.unit
+        options: card.units.map(unit => ({ value: unit, text: unit }))
+        onChosen: value => card.unit = value
+    }
+    ActionButton {
+        objectName: "close"
+        Layout.fillWidth: true
+        enabled: card.chosen >= 0 && (card.chosen < card.anew || (card.other.length > 0 && card.wrong.length === 0))
+        text: card.chosen < 0 ? qsTr("Choose an answer")
+            : card.chosen < card.anew ? qsTr("Close with: %1").arg(card.answerText(card.answers[card.chosen]))
+            : card.other.length > 0 ? qsTr("Close with: %1").arg((card.other + " " + card.unit).trim())
+            : qsTr("Say the answer")
+        onClicked: card.close()
+    }
+}

@@ -1,0 +1,98 @@
+#pragma once
+
+#include <QObject>
+
+#include "app-qml/view/app_device.h"
+#include "core/desk/stages.h"
+#include "core/model/event.h"
+
+// What a test of the room's screens finds on the device: an event with rackets, and answers that do not
+// agree.
+class Jobs : public QObject {
+  Q_OBJECT
+
+ public:
+  void useDevice(AppDevice& device) { device_ = &device; }
+
+  // One racket of a new player of that name, received today; true if it is written.
+  Q_INVOKABLE bool receive(const QString& family, int tag) {
+    needEvent();
+    auto& ledger = device_->ledger();
+    const auto now = ledger.wall().now();
+    weavelog::Draft draft(ledger.create_book_id(), weavelog::kPlayerBook, weavelog::kActDropOff);
+    weavelog::Person person;
+    person.family_name = family.toStdString();
+    (void)weavelog::put_new(draft, person, now);
+    weavelog::Job job;
+    job.event = device_->work().event();
+    job.at = now;
+    job.ready_by = now + 60 * 60'000;
+    job.tag_number = tag;
+    job.mains_string = "Tarnbrook Silk";
+    job.mains_tension = weavelog::Quantity{{245, 1}, weavelog::Unit::kilogram_force};
+    job.crosses_tension = weavelog::Quantity{{235, 1}, weavelog::Unit::kilogram_force};
+    const auto made = weavelog::put_new(draft, job, now);
+    weavelog::StageMark mark;
+    mark.job = made.id;
+    mark.stage = weavelog::Stage::received;
+    mark.at = now;
+    (void)weavelog::put_new(draft, mark, now);
+    const bool written = ledger.append(draft).has_value();
+    book_ = draft.book();
+    job_ = made.id;
+    device_->work().refresh();
+    return written;
+  }
+  // The newest racket's mains tension is 26 kg here and 23 kg for a tablet that was elsewhere.
+  Q_INVOKABLE bool disagree() {
+    weavelog::LedgerOptions options;
+    options.file = ":memory:";
+    options.registry = &device_->ledger().registry();
+    options.device_name = "Bench tablet";
+    auto other = weavelog::Ledger::open(std::move(options));
+    auto& here = device_->ledger();
+    if (!other || !bring(here, **other)) return false;
+    if (!say(**other, 23) || !say(here, 26)) return false;
+    const bool there = bring(**other, here);
+    device_->work().refresh();
+    return there;
+  }
+  // The stage of the newest racket, as its number.
+  Q_INVOKABLE int stage() const {
+    const auto record = weavelog::load_player(device_->ledger(), book_);
+    return record ? static_cast<int>(record->stage_of(job_).stage) : -1;
+  }
+  Q_INVOKABLE QString mains() const {
+    const auto state = device_->ledger().entity(book_, job_);
+    const auto job = weavelog::from_state<weavelog::Job>(*state);
+    return QString::fromStdString(weavelog::text_of(*job.mains_tension));
+  }
+
+ private:
+  void needEvent() {
+    if (device_->work().event()) return;
+    auto& ledger = device_->ledger();
+    weavelog::Draft draft(ledger.create_book_id(), weavelog::kEventBook, weavelog::kActNewEvent);
+    weavelog::EventInfo info;
+    info.name = "Harbour Open";
+    info.first_day = "2031-05-26";
+    (void)weavelog::put_new(draft, info, ledger.wall().now());
+    (void)ledger.append(draft);
+    device_->chooseEvent(draft.book());
+  }
+  bool bring(const weavelog::Ledger& from, weavelog::Ledger& to) const {
+    return to.ingest(from.missing(book_, to.heads(book_), 1 << 20), 0).has_value();
+  }
+  bool say(weavelog::Ledger& ledger, std::int64_t kilograms) const {
+    const auto state = ledger.entity(book_, job_);
+    if (!state) return false;
+    weavelog::Draft draft(book_, weavelog::kPlayerBook, weavelog::kActEdit);
+    draft.put(*state, weavelog::tag_of<weavelog::Job>(&weavelog::Agreed::mains_tension),
+              weavelog::Quantity{{kilograms, 0}, weavelog::Unit::kilogram_force});
+    return ledger.append(draft).has_value();
+  }
+
+  AppDevice* device_ = nullptr;
+  weavelog::BookId book_;
+  weavelog::EntityId job_;
+};

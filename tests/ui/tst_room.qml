@@ -1,0 +1,151 @@
+import QtQuick
+import QtTest
+import Weavelog.Parts
+import Weavelog.Screens
+import Weavelog.Theme
+import Weavelog.View
+import Weavelog.Tests
+
+// The room's pages with rackets in them, by finger and by keyboard.
+AppCase {
+    id: test
+    name: "Room"
+    when: windowShown
+
+    Component { id: main; Main {} }
+
+    function make(place, width, height) {
+        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
+        verify(window);
+        window.requestActivate();
+        tryCompare(window, "active", true);
+        waitForRendering(window.contentItem);
+        return window;
+    }
+    function look(window) {
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        compare(Walker.unreachable(window.contentItem).join("\n"), "");
+        for (const item of Walker.interactive(window.contentItem)) {
+            if (Walker.nameOf(item).includes("racket")) continue; // the strips scroll sideways
+            const left = item.mapToItem(window.contentItem, 0, 0).x;
+            verify(left + item.width <= window.width + 1 || item.objectName === "card" || item.objectName === "advance",
+                   item + " " + Walker.nameOf(item));
+        }
+    }
+    function find(window, name) {
+        let found = null;
+        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null);
+        return found;
+    }
+
+    function test_pages_with_rackets_data() {
+        const out = [];
+        for (const place of ["room", "bench", "questions", "exchange", "settings"])
+            for (const size of [[1280, 800], [412, 915]])
+                for (const mirrored of [false, true])
+                    out.push({ tag: place + " " + size[0] + (mirrored ? " mirrored" : ""), place: place,
+                               width: size[0], height: size[1], mirrored: mirrored });
+        return out;
+    }
+    function test_pages_with_rackets(data) {
+        verify(Jobs.receive("Okafor", 41));
+        verify(Jobs.disagree());
+        Theme.rightToLeft = data.mirrored;
+        look(make(data.place, data.width, data.height));
+    }
+    function cleanup() { Theme.rightToLeft = false; }
+
+    function test_a_card_moves_its_racket_on_and_undo_takes_it_back() {
+        verify(Jobs.receive("Aalto", 7));
+        const window = make("room");
+        verify(find(window, "board").height > 300);
+        const button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 7, Aalto: "));
+        verify(button);
+        button.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        compare(Jobs.stage(), StageMark.Inspected);
+        mouseClick(find(window, "undo"));
+        compare(Jobs.stage(), StageMark.Received);
+    }
+    function test_aside_needs_a_reason() {
+        verify(Jobs.receive("Bakonyi", 8));
+        const window = make("room");
+        const card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item) === "Tag 8, Bakonyi");
+        verify(card);
+        card.clicked();
+        const over = window.contentItem;
+        const take = find(window, "takeOther");
+        verify(!take.enabled);
+        const picker = find(window, "other");
+        picker.picked(StageMark.Aside);
+        verify(!take.enabled);
+        const reason = find(window, "reason");
+        reason.takeFocus();
+        for (const key of [Qt.Key_N, Qt.Key_O]) keyClick(key);
+        verify(take.enabled);
+        take.clicked();
+        compare(Jobs.stage(), StageMark.Aside);
+    }
+    function test_all_jobs_are_listed() {
+        verify(Jobs.receive("Cervenka", 9));
+        const window = make("room");
+        const view = find(window, "view");
+        view.chosen("jobs");
+        const rows = find(window, "rows");
+        compare(rows.count, JobsModel.count);
+        verify(Walker.interactive(rows).some(row => Walker.nameOf(row) === "Cervenka"));
+    }
+    function test_the_bench_steps_by_one_tap_each() {
+        verify(Jobs.receive("Dunajec", 10));
+        const window = make("bench");
+        // The racket may not be the next one of this room: it is chosen, as a person would.
+        if (BenchModel.player !== "Dunajec") {
+            mouseClick(find(window, "another"));
+            let row = null;
+            tryVerify(() => (row = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item) === "Dunajec")) !== undefined);
+            row.clicked();
+        }
+        compare(BenchModel.player, "Dunajec");
+        compare(Walker.nameOf(find(window, "figures")), "Mains 24.5 kg, crosses 23.5 kg");
+        mouseClick(find(window, "bench4"));
+        compare(Jobs.stage(), StageMark.CutOut);
+        verify(!find(window, "bench4").enabled);
+        mouseClick(find(window, "bench5"));
+        mouseClick(find(window, "bench6"));
+        compare(Jobs.stage(), StageMark.Strung);
+    }
+    function test_a_question_is_closed_with_an_answer() {
+        verify(Jobs.receive("Eriksdal", 11));
+        verify(Jobs.disagree());
+        const window = make("questions");
+        const before = QuestionsModel.count;
+        let card = null;
+        for (const item of Walker.interactive(window.contentItem))
+            for (let up = item; up && !card; up = up.parent) if (up.player === "Eriksdal") card = up;
+        verify(card);
+        const close = Walker.find(card, "close");
+        verify(!close.enabled);
+        const answers = Walker.interactive(card).filter(item => item.objectName.startsWith("answer"));
+        compare(answers.length, 2);
+        answers.find(item => Walker.nameOf(item).startsWith("23")).clicked();
+        verify(close.enabled);
+        close.clicked();
+        tryCompare(QuestionsModel, "count", before - 1);
+        compare(Jobs.mains(), "23 kg");
+        verify(Walker.find(window.contentItem, "closed"));
+    }
+    function test_a_wrong_pairing_code_says_which_word() {
+        const window = make("exchange");
+        const code = find(window, "code");
+        code.text = "lusab-babad-gutih";
+        find(window, "address").text = "desk.local";
+        find(window, "pair").clicked();
+        verify(code.error.length > 0);
+        code.text = "weavelog:pair?v=1";
+        verify(!Walker.find(window.contentItem, "address"));
+        find(window, "pair").clicked();
+        verify(code.error.length > 0);
+        compare(ExchangeModel.state, ExchangeModel.Alone);
+    }
+}
