@@ -1,6 +1,8 @@
 #pragma once
 // Jobs in a room, for the tests of its view models.
 
+#include <QAbstractItemModel>
+
 #include "core/desk/stages.h"
 #include "core/model/queries.h"
 #include "tests/app/device_room.h"

@@ -1,0 +1,188 @@
+#include "app-qml/view/exchange_model.h"
+
+#include "sync/net/exchange_host.h"
+#include "sync/trust/proquint.h"
+#include "tests/app/room_jobs.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+/// An event server in this process, over TLS on loopback.
+struct EventServer {
+  TemporaryFolder folder;
+  std::unique_ptr<Station> station;
+  std::unique_ptr<ExchangeHost> host;
+  ServerCertificate certificate;
+  BookId event;
+
+  EventServer() {
+    StationOptions options;
+    options.folder = folder / "server";
+    options.device_name = "Harbour server";
+    options.registry = &model_registry();
+    options.projections = {std::make_shared<ModelTables>()};
+    station = must(Station::open(std::move(options)));
+    certificate = must(load_or_create_certificate(station->folder() / "server.pem"));
+    event = station->ledger().create_book_id();
+    Draft draft(event, kEventBook, kActNewEvent);
+    EventInfo info;
+    info.name = "Harbour";
+    info.first_day = "2031-05-26";
+    (void)put_new(draft, info, station->ledger().wall().now());
+    (void)must(station->ledger().append(draft));
+    start(0);
+  }
+  void start(std::uint16_t port) {
+    ExchangeHostOptions options;
+    options.address = "127.0.0.1";
+    options.port = port;
+    options.certificate = certificate;
+    options.event = event;
+    host = must(ExchangeHost::start(*station, std::move(options)));
+  }
+  [[nodiscard]] PairingCode invite(Role role) {
+    const auto invitation = must(station->devices().invite(role));
+    return {{"127.0.0.1", host->port()}, host->fingerprint(), invitation.secret};
+  }
+};
+
+/// A tablet whose clock is the machine's, as that of the server is.
+struct ExchangeRoom : AppRoom {
+  ExchangeRoom() { clock.set(WallClock::system().now()); }
+};
+
+QString text(const PairingCode& code) {
+  return QString::fromStdString(code.text());
+}
+
+}  // namespace
+
+TEST_CASE("a scanned code pairs the tablet; both sides say the same words; the event comes by itself") {
+  EventServer server;
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  CHECK(model.state() == ExchangeModel::Alone);
+  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+  CHECK(model.host() == "Harbour server");
+  CHECK(model.role() == ExchangeModel::Head);
+  CHECK(model.trouble() == ExchangeModel::NoTrouble);
+  CHECK(model.agreedWords().count('-') == 2);
+  REQUIRE(waitUntil([&] { return room.device->eventName() == "Harbour"; }));
+  REQUIRE(model.hosts().size() == 1);
+  CHECK(model.hosts().first().toMap().value("chosen").toBool());
+}
+
+TEST_CASE(
+    "five words and an address pair as well, and what is written then is sent and counted down to nothing") {
+  EventServer server;
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  const auto code = server.invite(Role::stringer);
+  REQUIRE(
+      model
+          .pair(QString::fromStdString(spoken_code(code.secret)), QString::fromStdString(code.address.text()))
+          .isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed && room.device->work().event(); }));
+  server.host.reset();
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Trying; }));
+  const BookId book = room.ledger().create_book_id();
+  Draft draft(book, kPlayerBook, kActNewPlayer);
+  (void)put_new(draft, named("Okafor"), room.clock.now());
+  REQUIRE(room.device->work().commit(draft, ""));
+  REQUIRE(waitUntil([&] { return model.waiting() == 1; }));
+  server.start(code.address.port);
+  model.tryNow();
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed && model.waiting() == 0; }));
+  CHECK(server.station->ledger().book(book));
+}
+
+TEST_CASE("a code that is used, wrong or no code at all each says its own trouble, and nothing is paired") {
+  EventServer server;
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  CHECK_FALSE(model.pair("weavelog:pair?v=1", "").isEmpty());
+  CHECK_FALSE(model.pair("lusab-babad", "desk.local").isEmpty());
+  CHECK_FALSE(model.pair("lusab-babad-gutih-tugad-gutuk", "").isEmpty());
+  CHECK(model.state() == ExchangeModel::Alone);
+
+  auto wrong = server.invite(Role::desk);
+  wrong.secret[0] ^= 1;
+  REQUIRE(model.pair(text(wrong), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.trouble() != ExchangeModel::NoTrouble; }));
+  CHECK(model.trouble() == ExchangeModel::WrongCode);
+  CHECK_FALSE(model.troubleDetail().isEmpty());
+
+  auto elsewhere = server.invite(Role::desk);
+  elsewhere.fingerprint[0] ^= 1;
+  REQUIRE(model.pair(text(elsewhere), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.trouble() == ExchangeModel::WrongCertificate; }));
+
+  auto nobody = server.invite(Role::desk);
+  server.host.reset();
+  REQUIRE(model.pair(text(nobody), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.trouble() == ExchangeModel::Unreachable; }));
+  CHECK(model.hosts().isEmpty());
+}
+
+TEST_CASE("a device that was taken off the list is told so, and a forgotten server is not tried again") {
+  EventServer server;
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+  const auto port = server.host->port();
+  REQUIRE(server.station->devices().revoke(room.ledger().self().key));
+  server.host.reset();
+  server.start(port);
+  model.tryNow();
+  REQUIRE(waitUntil([&] { return model.trouble() == ExchangeModel::Refused; }));
+  model.forgetHost(model.hosts().first().toMap().value("key").toString());
+  CHECK(model.hosts().isEmpty());
+  CHECK(model.state() == ExchangeModel::Alone);
+  CHECK(room.device->guest() == nullptr);
+}
+
+TEST_CASE("a head gets a code for another tablet as a square and as words") {
+  EventServer server;
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+  model.invite(ExchangeModel::Desk);
+  REQUIRE(waitUntil([&] { return !model.inviteWords().isEmpty(); }));
+  CHECK(model.inviteRows().size() == model.inviteRows().first().toList().size());
+  const auto code = must(PairingCode::parse(model.inviteCode().toStdString()));
+  CHECK(code.fingerprint == server.host->fingerprint());
+  const QString first = model.inviteCode();
+  model.invite(ExchangeModel::Stringer);
+  REQUIRE(waitUntil([&] { return !model.inviteCode().isEmpty() && model.inviteCode() != first; }));
+}
+
+TEST_CASE("a tablet goes back to its server by itself at the next start") {
+  EventServer server;
+  ExchangeRoom room;
+  {
+    ExchangeModel model(*room.device);
+    REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+  }
+  room.stop();
+  room.start();
+  ExchangeModel model(*room.device);
+  CHECK_FALSE(model.agreedWords().isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+}
+
+TEST_CASE("a clock that is two hours off is told with its minutes") {
+  EventServer server;
+  ExchangeRoom room;
+  room.clock.advance(-120 * kMinute);
+  ExchangeModel model(*room.device);
+  REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.clockAhead() != 0; }));
+  CHECK(model.clockAhead() >= 119);
+  CHECK(model.clockAhead() <= 121);
+}
