@@ -249,6 +249,7 @@ void Session::handle(const Standing& standing, ByteView) {
 
 void Session::start_reconciling() {
   flowing_ = false;
+  status_.state = SessionState::exchanging;
   have_.clear();
   need_.clear();
   reconciled_.clear();
@@ -284,7 +285,6 @@ void Session::handle(const Doubt&, ByteView) {
 
 void Session::handle(const Reconcile& step, ByteView) {
   if (!expect(open(), "reconcile")) return;
-  status_.state = SessionState::exchanging;
   if (!reconciler_ && options_.side == Side::host) start_reconciling();
   if (!expect(reconciler_ != nullptr, "reconcile")) return;
   auto answer = reconciler_->receive(step.message);
@@ -354,7 +354,6 @@ void Session::handle(const Holding& holding, ByteView) {
 
 void Session::pump() {
   if (!flowing_ || status_.state == SessionState::closed) return;
-  status_.state = SessionState::exchanging;
   const auto wanted = [&](const BookId& id) {
     const auto book = options_.ledger->book(id);
     return book && may_send(book->id, book->kind);
@@ -369,7 +368,8 @@ void Session::pump() {
       cursor_ = since.next;
       batch = std::move(since.batch);
     }
-    if (batch.empty()) continue;
+    if (batch.empty()) continue;  // only what may not go to this peer: both agree as before
+    status_.state = SessionState::exchanging;
     status_.entries_sent += batch.entries.size();
     send(Entries{++sent_, std::move(batch)});
   }
@@ -407,6 +407,7 @@ void Session::handle(const Entries& entries, ByteView) {
   const auto report = options_.ledger->ingest(entries.batch, status_.peer_number);
   if (!report) return close(report.error());
   ++applied_;
+  status_.state = SessionState::exchanging;
   status_.entries_received += report->applied;
   status_.quarantined += report->quarantined;
   status_.books_received = received_.size();

@@ -194,6 +194,19 @@ TEST_CASE("a book ticked while connected goes over") {
   CHECK(agreed(loopback));
 }
 
+TEST_CASE("a change that may not go to the peer leaves the agreement as it is") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  const std::size_t before = loopback.frames;
+  guest.put(make_id<BookId>(kNoon), kOne, kLabel, std::string("private"));
+  loopback.changed();
+  CHECK(agreed(loopback));
+  CHECK(loopback.frames == before);
+}
+
 TEST_CASE("a reader's changes are refused") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest, Role::reader);
