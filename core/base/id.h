@@ -44,7 +44,7 @@ using AuthorId = Id<struct AuthorTag>;
 /// The layout of RFC 9562 section 5.7 from its parts: 48-bit Unix milliseconds, 12 and 62 random bits.
 [[nodiscard]] std::array<std::uint8_t, 16> uuid_v7(std::uint64_t unix_ms, std::uint16_t random_a,
                                                    std::uint64_t random_b);
-/// A fresh identifier at the given wall time, random parts from the system's secure generator.
+/// Fresh, at that wall time, else securely random; those of one thread and millisecond sort as they were made.
 template <class IdType>
 [[nodiscard]] IdType make_id(std::int64_t unix_ms);
 /// "017f22e2-79b0-7cc3-98c4-dc0c0c07398f"

@@ -2,69 +2,15 @@
 
 #include <algorithm>
 #include <boost/json.hpp>
-#include <ctime>
 
 #include "core/base/csv.h"
+#include "core/base/iso_time.h"
+#include "core/model/field_json.h"
 
 namespace weavelog {
 namespace {
 
 namespace json = boost::json;
-
-std::string iso_utc(UnixMs at) {
-  const auto seconds = static_cast<std::time_t>(at / 1000);
-  std::tm parts{};
-  char text[40];
-  if (at < 0 || gmtime_r(&seconds, &parts) == nullptr ||
-      std::strftime(text, sizeof text, "%Y-%m-%dT%H:%M:%SZ", &parts) == 0)
-    return std::to_string(at);
-  return text;
-}
-
-/// The naming habit of the tables: numbers so named are moments.
-bool is_time(std::string_view field) {
-  return field == "at" || field == "ready_by" || field.ends_with("_at");
-}
-
-json::value to_json(std::string_view, const std::string& member) {
-  return json::string(member);
-}
-json::value to_json(std::string_view, const Bytes& member) {
-  return json::string(to_hex(member));
-}
-json::value to_json(std::string_view, const std::optional<bool>& member) {
-  return json::value(member.value_or(false));
-}
-json::value to_json(std::string_view field, const std::optional<std::int64_t>& member) {
-  if (is_time(field)) return json::string(iso_utc(member.value_or(0)));
-  return json::value(member.value_or(0));
-}
-json::value to_json(std::string_view, const std::optional<Quantity>& member) {
-  const Quantity quantity = member.value_or(Quantity{});
-  return json::object{{"amount", quantity.amount.text()}, {"unit", symbol_of(quantity.unit)}};
-}
-template <class Tag>
-json::value to_json(std::string_view, const Id<Tag>& member) {
-  return json::string(member.hex());
-}
-json::value to_json(std::string_view, Unit member) {
-  return json::string(symbol_of(member));
-}
-template <class Enum>
-requires std::is_enum_v<Enum> json::value to_json(std::string_view, Enum member) {
-  const std::string_view name = name_of_choice(member);
-  if (name.empty()) return json::value(static_cast<std::int64_t>(member));
-  return json::string(name);
-}
-
-template <class S>
-json::object fields_json(const S& held) {
-  json::object out;
-  for_each_field<S>([&](FieldTag, std::string_view name, bool, auto member) {
-    if (!is_cleared(to_value(held.*member))) out[name] = to_json(name, held.*member);
-  });
-  return out;
-}
 
 /// An entity with its fields, those of a newer version by their numbers.
 template <class S>

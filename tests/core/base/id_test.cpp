@@ -55,3 +55,15 @@ TEST_CASE("ids come back from hex and bytes, and only from exactly that") {
   CHECK_FALSE(EntityId::from_bytes(id.view().first(15)));
   CHECK_FALSE(EntityId{});
 }
+
+TEST_CASE("identifiers of one millisecond sort in the order of making, however many") {
+  constexpr std::int64_t kNow = 1'937'556'000'123;
+  auto before = make_id<EntityId>(kNow);
+  for (int i = 0; i < 10'000; ++i) {
+    const auto next = make_id<EntityId>(kNow);
+    REQUIRE(before < next);
+    before = next;
+  }
+  CHECK(make_id<EntityId>(kNow) != make_id<EntityId>(kNow));
+  CHECK(make_id<EntityId>(0) < before);
+}
