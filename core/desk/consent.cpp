@@ -10,7 +10,7 @@ std::string consent_text(const Language& language, ConsentChoice choice) {
 }
 
 Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
-                            const Confirmation& confirmation) {
+                            const Confirmation& confirmation, const BookId& event) {
   if (!record.person.id())
     return fail(FaultCode::not_found, "there is no player to consent", record.book.hex(),
                 "add the player first");
@@ -26,10 +26,10 @@ Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
   given.digest.assign(digest.begin(), digest.end());
   given.language = confirmation.language.tag();
   given.device.assign(confirmation.device.bytes.begin(), confirmation.device.bytes.end());
-  Person person = record.person.now;
-  person.consent = choice;
+  given.event = event;
   Draft draft(record.book, kPlayerBook, kActConsent);
-  put_changes(draft, record.person.seen, person);
+  // Put even if it is the same choice as before, so that all answers that stood are closed by this one.
+  draft.put(record.person.seen, tag_of<Person>(&Person::consent), to_value(choice));
   (void)put_new(draft, given, confirmation.at);
   return draft;
 }

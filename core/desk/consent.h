@@ -8,9 +8,10 @@ namespace weavelog {
 
 /// The sentence that the player agrees to (phrases consent.*). Empty for `unsaid`.
 [[nodiscard]] std::string consent_text(const Language& language, ConsentChoice choice);
-/// Records the choice and makes it the valid one. Faults: not_found (the book has no person), bad_input (no
-/// choice, or a text that is not that choice's).
+/// Records the choice and makes it the valid one; `event` is where it was given, which is what "this room"
+/// means. Faults: not_found (the book has no person), bad_input (no choice, or a text that is not that
+/// choice's).
 [[nodiscard]] Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
-                                          const Confirmation& confirmation);
+                                          const Confirmation& confirmation, const BookId& event = {});
 
 }  // namespace weavelog

@@ -19,10 +19,12 @@ std::string line_place(const PlayerRecord& record, const DropOffLine& line, std:
   return racket && !racket->label.empty() ? "racket " + racket->label : "racket " + std::to_string(index + 1);
 }
 
-/// The open job of a racket, if it is in the room.
-const Loaded<Job>* open_job(const PlayerRecord& record, const EntityId& racket) {
+/// The open job of a racket, if it is in this room. One that is open at another event was never marked there
+/// as collected: the player has the racket in hand.
+const Loaded<Job>* open_job(const PlayerRecord& record, const EntityId& racket, const BookId& event) {
   for (const Loaded<Job>& job : record.jobs)
-    if (job.now.racket == racket && is_open(record.stage_of(job.id()).stage)) return &job;
+    if (job.now.racket == racket && job.now.event == event && is_open(record.stage_of(job.id()).stage))
+      return &job;
   return nullptr;
 }
 
@@ -37,7 +39,7 @@ Outcome<> check_line(const PlayerRecord& record, const DropOffRequest& request, 
       if (!request.lines[other].made && request.lines[other].racket == line.racket)
         return fail(FaultCode::bad_input, "the racket is handed over twice", place,
                     "take one of the two out");
-    if (const auto* job = open_job(record, line.racket))
+    if (const auto* job = open_job(record, line.racket, request.drop_off.event))
       return fail(FaultCode::conflict,
                   "the racket is in the room already (" +
                       std::string(name_of_choice(record.stage_of(job->id()).stage)) + ")",

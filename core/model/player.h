@@ -123,6 +123,7 @@ struct ConsentGiven {
   Bytes digest;
   std::string language;
   Bytes device;
+  BookId event;  ///< at which room it was given; what "this room" means
   bool operator==(const ConsentGiven&) const = default;
 };
 
@@ -274,6 +275,7 @@ inline constexpr auto kConsentGivenFields = std::to_array<Field<ConsentGiven>>({
     {4, "digest", &ConsentGiven::digest},
     {5, "language", &ConsentGiven::language},
     {6, "device", &ConsentGiven::device},
+    {7, "event", &ConsentGiven::event},
 });
 template <>
 struct Described<ConsentGiven> {

@@ -174,3 +174,16 @@ TEST_CASE("same as last time, one kilo less, at another event") {
   CHECK(same_as_last_time(record, rackets[3])->proposal.mains_tension == kg("25"));
   CHECK(history_of(*desk.ledger, book).at(0).event_name == "Lakeside Cup");
 }
+
+TEST_CASE("a racket that was never marked as collected at another event can be handed over at this one") {
+  Desk desk;
+  const BookId book = desk.first_drop_off(1);
+  const auto record = desk.load(book);
+  DropOffRequest request;
+  request.drop_off.event = desk.ledger->create_book_id();
+  request.drop_off.at = desk.clock.now();
+  request.lines.push_back(line_from(same_as_last_time(record, record.rackets.front().id()).value()));
+  desk.append(drop_off(record, request, {}, "Mara"));
+  request.drop_off.event = desk.event;
+  CHECK(drop_off(record, request, {}, "Mara").error().code == FaultCode::conflict);
+}

@@ -1,0 +1,82 @@
+#include "core/people/consent.h"
+
+#include "core/desk/consent.h"
+#include "tests/support/rooms.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+struct ConsentRoom : Tablet {
+  BookId harbour = ledger->create_book_id();
+  BookId lakeside = ledger->create_book_id();
+
+  ConsentRoom() : Tablet("desk") {}
+
+  void agree(const BookId& book, ConsentChoice choice, const BookId& event = {}) {
+    agree(*this, book, choice, event);
+  }
+  static void agree(Tablet& tablet, const BookId& book, ConsentChoice choice, const BookId& event = {}) {
+    const Language language = Language::from("es").value();
+    const Confirmation shown{consent_text(language, choice), language, tablet.clock.now(),
+                             tablet.ledger->self().id()};
+    tablet.append(give_consent(must(load_player(*tablet.ledger, book)), choice, shown, event));
+  }
+};
+
+}  // namespace
+
+TEST_CASE("kit books never cross, event books do, and players who said nothing do") {
+  ConsentRoom room;
+  const BookId player = room.add_player("Wendelmoor", "Ilse");
+  CHECK_FALSE(may_cross(*room.ledger, room.ledger->create_book_id(), kKitBook, room.harbour));
+  CHECK(may_cross(*room.ledger, room.harbour, kEventBook));
+  CHECK(may_cross(*room.ledger, player, kPlayerBook));
+}
+
+TEST_CASE("who has withdrawn goes nowhere until a new answer") {
+  ConsentRoom room;
+  const BookId player = room.add_player("Wendelmoor", "Ilse");
+  room.agree(player, ConsentChoice::withdrawn, room.harbour);
+  CHECK_FALSE(may_cross(*room.ledger, player, kPlayerBook, room.harbour));
+  room.agree(player, ConsentChoice::any_room, room.harbour);
+  CHECK(may_cross(*room.ledger, player, kPlayerBook, room.lakeside));
+}
+
+TEST_CASE("\"this room\" is the room where it was said") {
+  ConsentRoom room;
+  const BookId player = room.add_player("Wendelmoor", "Ilse");
+  room.agree(player, ConsentChoice::this_room, room.harbour);
+  CHECK(may_cross(*room.ledger, player, kPlayerBook, room.harbour));
+  CHECK_FALSE(may_cross(*room.ledger, player, kPlayerBook, room.lakeside));
+  CHECK_FALSE(may_cross(*room.ledger, player, kPlayerBook));
+  room.agree(player, ConsentChoice::this_room);
+  CHECK_FALSE(may_cross(*room.ledger, player, kPlayerBook));
+}
+
+TEST_CASE("of two answers given apart the more careful one counts until somebody decides") {
+  ConsentRoom here;
+  Tablet there("bench");
+  const BookId player = here.add_player("Wendelmoor", "Ilse");
+  meet(here, there, player);
+  here.agree(player, ConsentChoice::any_room, here.harbour);
+  there.clock.set(here.clock.now() - kHour);
+  ConsentRoom::agree(there, player, ConsentChoice::withdrawn);
+  meet(here, there, player);
+  REQUIRE(here.ledger->open_questions(player).size() == 1);
+  CHECK_FALSE(may_cross(*here.ledger, player, kPlayerBook, here.harbour));
+  CHECK_FALSE(may_cross(*there.ledger, player, kPlayerBook, here.harbour));
+
+  here.agree(player, ConsentChoice::any_room, here.harbour);
+  CHECK(here.ledger->open_questions(player).empty());
+  CHECK(may_cross(*here.ledger, player, kPlayerBook, here.harbour));
+}
+
+TEST_CASE("a consent notes where it was given, and closes every answer that stood, even one like it") {
+  ConsentRoom room;
+  const BookId player = room.add_player("Wendelmoor", "Ilse");
+  room.agree(player, ConsentChoice::events_entered, room.harbour);
+  const auto given = from_state<ConsentGiven>(room.ledger->entities(player, kConsentGiven).front());
+  CHECK(given.event == room.harbour);
+}
