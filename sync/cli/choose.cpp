@@ -1,0 +1,166 @@
+#include "sync/cli/choose.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/desk/last_time.h"
+#include "core/desk/stages.h"
+
+namespace weavelog::cli {
+namespace {
+
+bool looks_like_number(const std::string& text) {
+  return text.size() >= 6 && text.size() <= 32 &&
+         text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+bool is_digits(const std::string& text) {
+  return !text.empty() && text.find_first_not_of("0123456789") == std::string::npos;
+}
+
+std::string called(const PlayerRow& row) {
+  std::string name = row.family_name.empty() ? row.native_name : row.family_name;
+  if (!row.given_name.empty()) name += " " + row.given_name;
+  return name + " (" + row.book.hex() + ")";
+}
+
+tl::unexpected<Fault> several(const std::string& where, std::size_t count, const std::string& examples) {
+  return fail(FaultCode::bad_input, std::to_string(count) + " are meant: " + examples, where,
+              "say more of the name, or the book's number");
+}
+
+std::vector<std::string> split(const std::string& text) {
+  std::vector<std::string> parts;
+  std::size_t begin = 0;
+  while (begin <= text.size()) {
+    const std::size_t end = std::min(text.find(',', begin), text.size());
+    parts.emplace_back(trimmed(std::string_view(text).substr(begin, end - begin)));
+    begin = end + 1;
+  }
+  return parts;
+}
+
+bool in_room(const PlayerRecord& record, const BookId& event, const EntityId& racket) {
+  return std::any_of(record.jobs.begin(), record.jobs.end(), [&](const Loaded<Job>& job) {
+    return job.now.racket == racket && job.now.event == event && is_open(record.stage_of(job.id()).stage);
+  });
+}
+
+Outcome<std::vector<EntityId>> first_at_hand(const PlayerRecord& record, const BookId& event,
+                                             std::size_t count) {
+  std::vector<EntityId> pool = rackets_of_last_drop_off(record);
+  // Beyond those of last time, the player's others in order of making.
+  for (const auto& racket : record.rackets)
+    if (std::find(pool.begin(), pool.end(), racket.id()) == pool.end()) pool.push_back(racket.id());
+  std::erase_if(pool, [&](const EntityId& racket) { return in_room(record, event, racket); });
+  if (pool.size() < count)
+    return fail(FaultCode::conflict,
+                "only " + std::to_string(pool.size()) + " known rackets of the player are not in the room",
+                std::to_string(count) + " rackets", "hand those over, or use `drop-off` for new ones");
+  pool.resize(count);
+  return pool;
+}
+
+}  // namespace
+
+Outcome<BookId> choose_player(Context& context, const std::string& wanted) {
+  const std::string where = "player \"" + shortened(wanted, 40) + "\"";
+  Ledger& ledger = context.ledger();
+  if (looks_like_number(wanted)) {
+    std::vector<BookId> meant;
+    for (const BookInfo& book : ledger.books(kPlayerBook))
+      if (book.id.hex().starts_with(wanted)) meant.push_back(book.id);
+    if (meant.size() == 1) return meant.front();
+    if (meant.size() > 1) return several(where, meant.size(), meant[0].hex() + ", " + meant[1].hex());
+  }
+  const auto found = find_players(ledger, wanted, 6);
+  if (is_blank(wanted) || found.empty())
+    return fail(FaultCode::not_found, "nobody of that name or number is known on this device", where,
+                "look with `find`, or exchange with the event server first");
+  if (found.size() > 1) {
+    // One who is called exactly so is meant, although others' names begin alike.
+    std::vector<const PlayerRow*> exact;
+    for (const PlayerRow& row : found)
+      if (search_key(row.family_name + " " + row.given_name) == search_key(wanted) ||
+          search_key(row.given_name + " " + row.family_name) == search_key(wanted) ||
+          search_key(row.native_name) == search_key(wanted))
+        exact.push_back(&row);
+    if (exact.size() == 1) return exact.front()->book;
+    return several(where, found.size(), called(found[0]) + ", " + called(found[1]));
+  }
+  return found.front().book;
+}
+
+Outcome<PlayerRecord> load_chosen(Context& context, const std::string& wanted) {
+  const auto book = choose_player(context, wanted);
+  if (!book) return fail(book.error());
+  return load_player(context.ledger(), *book);
+}
+
+Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::string& wanted) {
+  std::vector<JobRow> meant;
+  if (is_digits(wanted) && wanted.size() <= 5) {
+    meant = find_jobs_by_tag(context.ledger(), std::stoll(wanted), event);
+    const bool any_open =
+        std::any_of(meant.begin(), meant.end(), [](const JobRow& row) { return is_open(row.stage); });
+    if (any_open) std::erase_if(meant, [](const JobRow& row) { return !is_open(row.stage); });
+    if (!any_open && meant.size() > 1) meant.resize(1);  // the newest
+  } else if (looks_like_number(wanted)) {
+    for (JobRow& row : page_of_jobs(context.ledger(), {}, {}, 100'000))
+      if (row.job.hex().starts_with(wanted)) meant.push_back(std::move(row));
+  }
+  const std::string where = "job \"" + shortened(wanted, 40) + "\"";
+  if (meant.empty())
+    return fail(FaultCode::not_found, "no such tag or job at this event", where, "look at the board");
+  if (meant.size() > 1) return several(where, meant.size(), meant[0].job.hex() + ", " + meant[1].job.hex());
+  return meant.front();
+}
+
+Outcome<std::vector<EntityId>> choose_rackets(const PlayerRecord& record, const BookId& event,
+                                              const std::string& wanted) {
+  if (wanted.empty()) {
+    auto rackets = rackets_of_last_drop_off(record);
+    if (rackets.empty())
+      return fail(FaultCode::not_found, "the player has handed no racket over yet", "rackets",
+                  "use `drop-off`");
+    return rackets;
+  }
+  if (is_digits(wanted)) {
+    if (wanted.size() > 3 || std::stoi(wanted) < 1)
+      return fail(FaultCode::bad_input, "\"" + shortened(wanted, 40) + "\" is no number of rackets",
+                  "rackets", "say 1 or more, or the rackets' labels");
+    return first_at_hand(record, event, static_cast<std::size_t>(std::stoi(wanted)));
+  }
+  std::vector<EntityId> rackets;
+  for (const std::string& part : split(wanted)) {
+    const std::string label = part.starts_with('#') ? part.substr(1) : part;
+    std::vector<EntityId> same;
+    for (const auto& racket : record.rackets)
+      if (search_key(racket.now.label) == search_key(label) || racket.id().hex() == label)
+        same.push_back(racket.id());
+    if (same.empty())
+      return fail(FaultCode::not_found, "the player has no racket labelled \"" + shortened(label, 40) + "\"",
+                  "rackets", "`show` lists the player's rackets");
+    if (same.size() > 1)
+      return fail(FaultCode::bad_input, "several rackets are labelled \"" + shortened(label, 40) + "\"",
+                  "rackets", "give the racket's number, as `show --json` has it");
+    rackets.push_back(same.front());
+  }
+  return rackets;
+}
+
+Outcome<const Loaded<Setup>*> choose_setup(const PlayerRecord& record, const std::string& wanted) {
+  if (!wanted.empty()) {
+    for (const auto& setup : record.setups)
+      if (search_key(setup.now.name) == search_key(wanted) || setup.id().hex() == wanted) return &setup;
+  } else {
+    const auto last = same_as_last_time(record, {});
+    if (last && last->setup) return record.setup(last->setup);
+    if (!record.setups.empty()) return &record.setups.back();
+  }
+  return fail(FaultCode::not_found, "the player has no such setup",
+              wanted.empty() ? "setup" : "setup \"" + wanted + "\"",
+              "`show` lists the player's setups; a drop-off makes the first");
+}
+
+}  // namespace weavelog::cli

@@ -1,0 +1,38 @@
+#pragma once
+// The commands, one family a file. Each adds its commands to the program's parser; the one that is chosen
+// leaves its work.
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <memory>
+
+#include "sync/cli/context.h"
+
+namespace weavelog::cli {
+
+/// What a command does once its folder is open.
+using Work = std::function<Outcome<Ending>(Context&)>;
+
+void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite
+void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, import
+void add_arrival_commands(CLI::App& app, Work& chosen);   // arrival, tick
+void add_player_commands(CLI::App& app, Work& chosen);    // find, show, history, setup, consent, undo
+void add_drop_off_commands(CLI::App& app, Work& chosen);  // drop-off
+void add_same_commands(CLI::App& app, Work& chosen);      // same
+void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
+void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
+void add_care_commands(CLI::App& app, Work& chosen);      // export, verify, rebuild, quarantine
+
+/// A command with arguments of its own; `add` gives it its options. They live as long as the parser.
+template <class Arguments, class Add>
+void add_command(CLI::App& app, Work& chosen, const char* name, const char* what,
+                 Outcome<Ending> (*run)(Context&, const Arguments&), Add add) {
+  CLI::App* command = app.add_subcommand(name, what);
+  const auto arguments = std::make_shared<Arguments>();
+  add(*command, *arguments);
+  command->callback([arguments, run, &chosen] {
+    chosen = [arguments, run](Context& context) { return run(context, *arguments); };
+  });
+}
+
+}  // namespace weavelog::cli

@@ -1,0 +1,92 @@
+// weavelog-cli: the work of the room without a screen.
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <csignal>
+#include <iostream>
+#include <string_view>
+
+#include "sync/cli/commands.h"
+
+using namespace weavelog;
+using namespace weavelog::cli;
+
+namespace {
+
+std::string host_name() {
+  char name[256] = {};
+  return gethostname(name, sizeof name - 1) == 0 && name[0] != '\0' ? std::string(name)
+                                                                    : std::string("device");
+}
+
+/// As the parser would find it, for faults of the parser itself.
+bool wants_json(int argc, char** argv) {
+  return std::any_of(argv + 1, argv + argc,
+                     [](const char* one) { return std::string_view(one) == "--json"; });
+}
+
+int wrong_use(std::string what, bool as_json) {
+  std::replace(what.begin(), what.end(), '\n', ' ');
+  const Fault fault{FaultCode::bad_input, what, "command line", "see weavelog-cli --help, or COMMAND --help"};
+  complain(fault, as_json);
+  return static_cast<int>(Ending::wrong_use);
+}
+
+int run(const Settings& settings, const Work& work) {
+  Context context(settings);
+  auto opened = context.open();
+  if (!opened) {
+    complain(opened.error(), settings.json);
+    return static_cast<int>(ending_of(opened.error()));
+  }
+  const auto ending = work(context);
+  if (ending) return static_cast<int>(*ending);
+  complain(ending.error(), settings.json);
+  return static_cast<int>(ending_of(ending.error()));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  std::signal(SIGPIPE, SIG_IGN);
+  Settings settings;
+  settings.device = host_name();
+  CLI::App app{
+      "The work of a stringing room from the command line: pair, exchange, take in, string, look up.",
+      "weavelog-cli"};
+  app.fallthrough();
+  app.require_subcommand(1);
+  app.add_option("--data", settings.folder, "Folder of this device's database and key; made if it is missing")
+      ->required()
+      ->envname("WEAVELOG_DATA");
+  app.add_option("--device", settings.device, "Name that others see for this device")->capture_default_str();
+  app.add_flag("--json", settings.json,
+               "Answer as JSON, each command's --help says how; faults as {\"error\": {...}} too");
+  app.add_option("--language", settings.language,
+                 "Language to speak: en, fr, es or de; default: the player's, else en")
+      ->check(CLI::IsMember({"en", "fr", "es", "de"}));
+  app.footer(
+      "Exit codes: 0 done, 1 fault, 2 wrong use, 3 a question is open or an answer is needed, 4 not found.\n"
+      "PLAYER is a name that finds exactly one, or six or more characters of the book's number.\n"
+      "Example: weavelog-cli --data tablet --device \"Desk 1\" pair lusab-babad-gutih-tugad-gutuk --at "
+      "192.0.2.7");
+  Work chosen;
+  for (const auto add : {add_exchange_commands, add_event_commands, add_arrival_commands, add_player_commands,
+                         add_drop_off_commands, add_same_commands, add_room_commands, add_question_commands,
+                         add_care_commands})
+    add(app, chosen);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    if (error.get_exit_code() == 0) return app.exit(error);
+    return wrong_use(error.what(), wants_json(argc, argv));
+  }
+  try {
+    return run(settings, chosen);
+  } catch (const std::exception& error) {
+    complain({FaultCode::io, error.what(), "", "report this; what was confirmed before is kept"},
+             settings.json);
+    return static_cast<int>(Ending::fault);
+  }
+}
