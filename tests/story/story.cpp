@@ -146,13 +146,21 @@ void Story::until(const std::string& what, const std::function<bool()>& done, co
 }
 
 void Story::pair(const Tablet& tablet, EventServer& server, const std::string& code) {
+  const std::string name = &server == &harbour_ ? "Harbour server" : "Lakeside server";
+  const std::string event = &server == &harbour_ ? "Harbour Open" : "Lakeside Masters";
+  const auto listed = [&](const char* command, const std::string& wanted) {
+    const json::value rows = ask(tablet, {command});
+    return std::any_of(rows.as_array().begin(), rows.as_array().end(),
+                       [&](const json::value& row) { return text_at(row, "name") == wanted; });
+  };
+  // Cut off after the two knew each other, but before the event's book was across: an exchange brings the rest.
   until(tablet.name + " pairs", [&] {
     if (!server.runs()) server.start();
-    const json::value hosts = ask(tablet, {"hosts"});
-    for (const json::value& host : hosts.as_array())
-      if (text_at(host, "name") == (&server == &harbour_ ? "Harbour server" : "Lakeside server")) return true;
-    return false;
-  }, [&] { act(tablet, {"pair", code}); });
+    return listed("hosts", name) && listed("events", event);
+  }, [&] {
+    if (listed("hosts", name)) act(tablet, {"exchange", "--host", name});
+    else act(tablet, {"pair", code});
+  });
 }
 
 /// Until both agree; the words that both show. In a story with killed processes the server may die in the middle.
