@@ -2,6 +2,59 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>ArrivalCard</name>
+    <message>
+        <source>Entry list</source>
+        <translation>Meldeliste</translation>
+    </message>
+    <message>
+        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>%1 hier bekannt, %2 anzusehen, von %3. Angehakte Verläufe gehen zum Turnierserver; von niemandem sonst erfährt er.</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Alle bekannten anhaken</translation>
+    </message>
+    <message numerus="yes">
+        <source>Send %n player(s)</source>
+        <translation>
+            <numerusform>%n Spieler senden</numerusform>
+            <numerusform>%n Spieler senden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody is ticked</source>
+        <translation>Niemand ist angehakt</translation>
+    </message>
+    <message>
+        <source>Show those who are new, too</source>
+        <translation>Auch die neuen zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalRow</name>
+    <message>
+        <source>Goes across</source>
+        <translation>Geht hinüber</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Bekannt</translation>
+    </message>
+    <message>
+        <source>Is it this one?</source>
+        <translation>Ist es dieser?</translation>
+    </message>
+    <message>
+        <source>New here</source>
+        <translation>Neu hier</translation>
+    </message>
+    <message>
+        <source>Has not agreed that this history goes to other events: ask the player</source>
+        <translation>Hat nicht zugestimmt, dass dieser Verlauf zu anderen Turnieren geht: den Spieler fragen</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>

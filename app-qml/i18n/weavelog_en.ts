@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>ArrivalCard</name>
+    <message numerus="yes">
+        <source>Send %n player(s)</source>
+        <translation>
+            <numerusform>Send %n player</numerusform>
+            <numerusform>Send %n players</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ExchangePage</name>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>

@@ -2,6 +2,59 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>ArrivalCard</name>
+    <message>
+        <source>Entry list</source>
+        <translation>Lista de inscritos</translation>
+    </message>
+    <message>
+        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>%1 conocidos aquí, %2 por mirar, de %3. Los historiales marcados van al servidor; de nadie más se entera.</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Marcar todos los conocidos</translation>
+    </message>
+    <message numerus="yes">
+        <source>Send %n player(s)</source>
+        <translation>
+            <numerusform>Enviar %n jugador</numerusform>
+            <numerusform>Enviar %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody is ticked</source>
+        <translation>Nadie está marcado</translation>
+    </message>
+    <message>
+        <source>Show those who are new, too</source>
+        <translation>Mostrar también los nuevos</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalRow</name>
+    <message>
+        <source>Goes across</source>
+        <translation>Pasa</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Conocido</translation>
+    </message>
+    <message>
+        <source>Is it this one?</source>
+        <translation>¿Es este?</translation>
+    </message>
+    <message>
+        <source>New here</source>
+        <translation>Nuevo aquí</translation>
+    </message>
+    <message>
+        <source>Has not agreed that this history goes to other events: ask the player</source>
+        <translation>No ha aceptado que este historial pase a otros torneos: pregunte al jugador</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>

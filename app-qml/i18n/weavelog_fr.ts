@@ -2,6 +2,59 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>ArrivalCard</name>
+    <message>
+        <source>Entry list</source>
+        <translation>Liste des inscrits</translation>
+    </message>
+    <message>
+        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>%1 connus ici, %2 à regarder, sur %3. Les historiques cochés vont au serveur ; il n’apprend rien des autres.</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Cocher tous les joueurs connus</translation>
+    </message>
+    <message numerus="yes">
+        <source>Send %n player(s)</source>
+        <translation>
+            <numerusform>Envoyer %n joueur</numerusform>
+            <numerusform>Envoyer %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody is ticked</source>
+        <translation>Personne n’est coché</translation>
+    </message>
+    <message>
+        <source>Show those who are new, too</source>
+        <translation>Montrer aussi les nouveaux</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalRow</name>
+    <message>
+        <source>Goes across</source>
+        <translation>Passe</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Connu</translation>
+    </message>
+    <message>
+        <source>Is it this one?</source>
+        <translation>Est-ce lui ?</translation>
+    </message>
+    <message>
+        <source>New here</source>
+        <translation>Nouveau ici</translation>
+    </message>
+    <message>
+        <source>Has not agreed that this history goes to other events: ask the player</source>
+        <translation>N’a pas accepté que cet historique passe à d’autres épreuves : demandez au joueur</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>

@@ -1,12 +1,12 @@
 // Wrong use, wrong input, and what is on disk.
 
 #include <SQLiteCpp/SQLiteCpp.h>
-#include <sys/stat.h>
 
-#include <thread>
-
+#include "core/model/fields.h"
+#include "core/store/ledger.h"
 #include "tests/cli/device.h"
 
+using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
@@ -103,18 +103,14 @@ TEST_CASE("a broken entry list names line and column, and comes in only when ask
 TEST_CASE("a second program on one database is turned away while the first works") {
   const CliDevice device("desk");
   (void)device.ask({"new-event", "Harbour Open"});
-  // Somebody who holds the database: a program that waits for its input with it open. The pipe is opened both
-  // ways, so that it never ends.
-  const std::string pipe = (device.home / "input").string();
-  REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
-  Running holder({"/bin/sh", "-c", "exec \"$0\" --data \"$1\" drop-off --stdin 0<>\"$2\"",
-                  WEAVELOG_CLI_PROGRAM, device.data(), pipe});
-  // Until it has the database nobody else may open it: it would be the one that is turned away.
-  const std::string log = device.data() + "/ledger.db-wal";
-  for (int i = 0; i < 200 && !std::filesystem::exists(log); ++i)
-    std::this_thread::sleep_for(std::chrono::milliseconds(50));
-  const auto fault = device.ask({"verify"}, 1);
-  CHECK(text_at(fault, "/error/code") == "locked");
+  LedgerOptions options;
+  options.file = device.data() + "/ledger.db";
+  options.registry = &model_registry();
+  const auto holder = Ledger::open(options);
+  REQUIRE(holder);
+  const auto finished = device.run({"--json", "verify"});
+  CHECK(finished.status == 1);
+  CHECK(text_at(json::parse(finished.out), "/error/code") == "locked");
 }
 
 TEST_CASE("a database of a newer version is left alone") {

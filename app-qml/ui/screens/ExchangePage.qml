@@ -26,6 +26,10 @@ PageFrame {
             : qsTr("This tablet's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
     }
     ExchangeState { Layout.fillWidth: true }
+    ArrivalCard {
+        Layout.fillWidth: true
+        visible: ArrivalModel.count > 0
+    }
     PairCard {
         Layout.fillWidth: true
         onPaired: page.flickable.contentY = 0
