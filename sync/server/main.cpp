@@ -8,10 +8,10 @@
 #include <iostream>
 #include <qrcodegen/qrcodegen.hpp>
 
-#include "core/model/event.h"
+#include "core/desk/event_book.h"
 #include "core/model/fields.h"
-#include "core/model/queries.h"
 #include "core/model/tables.h"
+#include "core/people/consent.h"
 #include "sync/net/exchange_host.h"
 
 using namespace weavelog;
@@ -56,10 +56,10 @@ Outcome<BookId> event_book(Station& station, const Arguments& arguments) {
   if (!books.empty()) return books.front().id;
   EventInfo event = arguments.event;
   if (event.name.empty()) event.name = arguments.name;
-  Draft draft(station.ledger().create_book_id(), kEventBook, kActNewEvent);
-  put_new(draft, event, station.ledger().wall().now());
-  if (auto made = station.ledger().append(draft); !made) return fail(made.error());
-  return draft.book();
+  const auto draft = new_event(station.ledger().create_book_id(), event, station.ledger().wall().now());
+  if (!draft) return fail(draft.error());
+  if (auto made = station.ledger().append(*draft); !made) return fail(made.error());
+  return draft->book();
 }
 
 Outcome<> invite(Station& station, const ExchangeHost& host, const Address& reach, Role role, const Arguments& arguments) {
@@ -108,7 +108,9 @@ Outcome<> serve(const Arguments& arguments) {
   host_options.port = listen->port;
   host_options.certificate = *certificate;
   host_options.event = *event;
-  host_options.may_leave = [](const BookId&, BookKind kind) { return kind != kKitBook; };
+  host_options.may_leave = [&ledger = (*station)->ledger(), room = *event](const BookId& book, BookKind kind) {
+    return may_cross(ledger, book, kind, room);
+  };
   host_options.on_status = [](const SessionStatus& status) {
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);
