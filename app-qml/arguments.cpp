@@ -26,6 +26,12 @@ std::string checkGrabFile(const std::string& text) {
   return {};
 }
 
+std::string checkPage(const std::string& text) {
+  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "new:"})
+    if (text.starts_with(page)) return {};
+  return "'" + text + "' is no page; write one such as player:NAME";
+}
+
 }  // namespace
 
 std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* argv) {
@@ -37,7 +43,9 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   std::string language;
   std::string place;
   std::string data;
+  std::string page;
   app.add_flag("--gallery", out.gallery, "Show every part of the screens in every state");
+  auto* demo = app.add_flag("--demo", out.demo, "An invented event to try things on; nothing of it is kept");
   app.add_flag("--timing", out.timing, "Tell on standard error how long the first frame took");
   app.add_option("--size", size, "Size of the window, such as 1280x800 or 412x915")
       ->type_name("WxH")
@@ -52,7 +60,13 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
       ->type_name("CODE")
       ->check(CLI::IsMember({"en", "fr", "es", "de"}));
   app.add_option("--data", data, "The folder of this device's ledger and key; made if it is missing")
-      ->type_name("DIR");
+      ->type_name("DIR")
+      ->excludes(demo);
+  app.add_option("--show", page,
+                 "A page of the desk for the first player so found: player:NAME, drop-off:NAME, first:NAME, "
+                 "confirm:NAME, or new:NAME for somebody new")
+      ->type_name("PAGE")
+      ->check(CLI::Validator(checkPage, ""));
   app.add_option("--place", place,
                  "The place that opens: desk, room, bench, players, questions, exchange, settings")
       ->type_name("PLACE")
@@ -72,6 +86,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   out.theme = QString::fromStdString(theme);
   out.language = QString::fromStdString(language);
   out.dataFolder = QString::fromStdString(data);
+  out.page = QString::fromStdString(page);
   out.place = QString::fromStdString(place);
   return out;
 }

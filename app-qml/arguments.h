@@ -9,12 +9,14 @@
 // What the command line asked of the app.
 struct Arguments {
   bool gallery = false;   // every part in every state instead of the app
+  bool demo = false;      // an invented event in a folder that goes with the app
   bool timing = false;    // one line on standard error with the time to the first frame
   QSize size{1280, 800};  // of the window, in pixels
   QString grabFile;       // save the first page as PNG and leave; empty: stay
   QString theme;          // light or dark for this run only; empty: as in the settings
   QString language;       // en, fr, es or de for this run only; empty: as in the settings
   QString dataFolder;     // where the device's ledger and key are; empty: the system's place for it
+  QString page;           // a page of the desk to begin with, such as "confirm:Okonjo"; empty: its first
   QString place;          // the place that opens; empty: the desk
 };
 

@@ -6,12 +6,15 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTimer>
 #include <cstdio>
 
 #include "app-qml/arguments.h"
+#include "app-qml/demo_folder.h"
 #include "app-qml/ui/theme/theme.h"
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/app_models.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
@@ -69,15 +72,27 @@ int main(int argc, char* argv[]) {
   settings.useForThisRun(arguments.language, arguments.theme);
   Theme theme(nullptr);
   Translation translation;
-  const QString folder = arguments.dataFolder.isEmpty()
+  const QTemporaryDir demoFolder;
+  if (arguments.demo) {
+    const auto filled = fillWithDemo(demoFolder.filePath(QStringLiteral("device")).toStdString());
+    if (!filled) {
+      std::fprintf(stderr, "weavelog: %s\n", filled.error().message().c_str());
+      return 1;
+    }
+  }
+  const QString folder = arguments.demo ? demoFolder.filePath(QStringLiteral("device"))
+                         : arguments.dataFolder.isEmpty()
                              ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
                              : arguments.dataFolder;
   AppDevice device(std::filesystem::path(folder.toStdString()), settings);
+  std::unique_ptr<AppModels> models;
+  if (device.isOpen()) models = std::make_unique<AppModels>(device, settings);
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/"));
   provide(engine, settings);
   provide(engine, theme);
   provide(engine, device);
+  if (models) models->provideTo(engine);
 
   const auto speak = [&] {
     translation.use(settings.language(), &engine);
@@ -97,6 +112,8 @@ int main(int argc, char* argv[]) {
                     {QStringLiteral("height"), arguments.size.height()}};
   if (!arguments.place.isEmpty() && !arguments.gallery)
     start.insert(QStringLiteral("startPlace"), arguments.place);
+  if (!arguments.page.isEmpty() && !arguments.gallery)
+    start.insert(QStringLiteral("startPage"), arguments.page);
   engine.setInitialProperties(start);
   QObject::connect(
       &engine, &QQmlApplicationEngine::objectCreationFailed, &application, [] { QCoreApplication::exit(1); },

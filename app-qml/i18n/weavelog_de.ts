@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AgreedCard</name>
+    <message>
+        <source>Agreed now: rackets %1</source>
+        <translation>Vereinbart: Schläger %1</translation>
+    </message>
+    <message>
+        <source>Agreed now</source>
+        <translation>Vereinbart</translation>
+    </message>
+    <message>
+        <source>Last strung %1, %2</source>
+        <translation>Zuletzt bespannt: %1, %2</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Längssaiten</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Quersaiten</translation>
+    </message>
+</context>
+<context>
     <name>ArrivalCard</name>
     <message>
         <source>Entry list</source>
@@ -169,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>ChangesCard</name>
+    <message>
+        <source>Changed</source>
+        <translation>Geändert</translation>
+    </message>
+    <message>
+        <source>Nothing changed: same as last time</source>
+        <translation>Nichts geändert: wie beim letzten Mal</translation>
+    </message>
+</context>
+<context>
     <name>CodeSquare</name>
     <message>
         <source>Code to scan</source>
@@ -176,18 +210,79 @@
     </message>
 </context>
 <context>
-    <name>DeskPage</name>
+    <name>ConfirmScreen</name>
+    <message>
+        <source>Read-back for %1</source>
+        <translation>Rücklesung für %1</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Drehen</translation>
+    </message>
+</context>
+<context>
+    <name>ConsentSheet</name>
+    <message>
+        <source>Consent of %1</source>
+        <translation>Einwilligung von %1</translation>
+    </message>
+    <message>
+        <source>The player said so</source>
+        <translation>So hat es der Spieler gesagt</translation>
+    </message>
+</context>
+<context>
+    <name>DeskFind</name>
     <message>
         <source>Desk</source>
         <translation>Annahme</translation>
     </message>
     <message>
-        <source>Nobody has handed rackets over yet</source>
-        <translation>Noch niemand hat Schläger abgegeben</translation>
+        <source>No event yet: rackets get no tag numbers</source>
+        <translation>Noch kein Turnier: Schläger erhalten keine Nummern</translation>
     </message>
     <message>
-        <source>Drop-offs of this event appear here, the newest first.</source>
-        <translation>Hier stehen die Abgaben dieser Veranstaltung, die neueste zuerst.</translation>
+        <source>Whose rackets? Type a name</source>
+        <translation>Wessen Schläger? Namen tippen</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Neuer Spieler</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Niemand mit diesem Namen</translation>
+    </message>
+    <message>
+        <source>No player is known on this device</source>
+        <translation>Auf diesem Gerät ist kein Spieler bekannt</translation>
+    </message>
+    <message>
+        <source>Look at the spelling, or begin a new player with this name.</source>
+        <translation>Schreibweise prüfen oder einen neuen Spieler mit diesem Namen anlegen.</translation>
+    </message>
+    <message>
+        <source>Players come with an entry list, with an exchange, or are added here.</source>
+        <translation>Spieler kommen mit einer Meldeliste, mit einem Abgleich oder werden hier angelegt.</translation>
+    </message>
+</context>
+<context>
+    <name>DeskPlayer</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Ask everything</source>
+        <translation>Alles fragen</translation>
+    </message>
+    <message>
+        <source>Take rackets in</source>
+        <translation>Schläger annehmen</translation>
+    </message>
+    <message>
+        <source>Same as last time</source>
+        <translation>Wie beim letzten Mal</translation>
     </message>
 </context>
 <context>
@@ -195,6 +290,76 @@
     <message>
         <source>I see</source>
         <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffDraft</name>
+    <message>
+        <source>Usual</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>Rackets taken in: %1</source>
+        <translation>Schläger angenommen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffPage</name>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>Tension</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Abschluss</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Neuer Spieler</translation>
+    </message>
+    <message>
+        <source>Ask what is known; everything but strings and tensions can wait.</source>
+        <translation>Fragen, was bekannt ist; alles außer Saiten und Spannungen kann warten.</translation>
+    </message>
+    <message>
+        <source>As last time. Say what is different.</source>
+        <translation>Wie beim letzten Mal. Sagen, was anders ist.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of 4</source>
+        <translation>%1, Seite %2 von 4</translation>
+    </message>
+    <message>
+        <source>Something else is different</source>
+        <translation>Etwas anderes ist anders</translation>
+    </message>
+    <message>
+        <source>The player is not here: store unconfirmed</source>
+        <translation>Der Spieler ist nicht da: unbestätigt speichern</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Leave it unfinished</source>
+        <translation>Unfertig lassen</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Read back</source>
+        <translation>Rücklesen</translation>
     </message>
 </context>
 <context>
@@ -411,15 +576,22 @@
     <name>FaultPage</name>
     <message>
         <source>What this device holds cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dieses Gerät hält, lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>Nothing was changed. Mend it, then start the app again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde verändert. Beheben, dann die App neu starten.</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsSheet</name>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
@@ -435,6 +607,52 @@
     <message>
         <source>More: %1</source>
         <translation>Mehr: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FindingNote</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2. {1:?}</translation>
+    </message>
+</context>
+<context>
+    <name>FinishCard</name>
+    <message>
+        <source>Stencils and notes</source>
+        <translation>Schablonen und Notizen</translation>
+    </message>
+    <message>
+        <source>Racket stencil</source>
+        <translation>Schlägerschablone</translation>
+    </message>
+    <message>
+        <source>Its ink</source>
+        <translation>Deren Farbe</translation>
+    </message>
+    <message>
+        <source>String stencil</source>
+        <translation>Saitenschablone</translation>
+    </message>
+    <message>
+        <source>Dampener</source>
+        <translation>Dämpfer</translation>
+    </message>
+    <message>
+        <source>Overgrip</source>
+        <translation>Übergriffband</translation>
+    </message>
+    <message>
+        <source>Brought by</source>
+        <translation>Gebracht von</translation>
+    </message>
+    <message>
+        <source>May be collected by</source>
+        <translation>Abholen darf</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Hinweis an den Bespanner</translation>
     </message>
 </context>
 <context>
@@ -561,6 +779,13 @@
     </message>
 </context>
 <context>
+    <name>JobLine</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+</context>
+<context>
     <name>JobList</name>
     <message numerus="yes">
         <source>%n job(s), newest first</source>
@@ -669,6 +894,60 @@
     </message>
 </context>
 <context>
+    <name>MakingCard</name>
+    <message>
+        <source>Pre-stretch, lengths and knots</source>
+        <translation>Vorstrecken, Saitenlängen und Knoten</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the mains</source>
+        <translation>Vorstrecken der Längssaiten</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the crosses</source>
+        <translation>Vorstrecken der Quersaiten</translation>
+    </message>
+    <message>
+        <source>Lengths of string</source>
+        <translation>Saitenlängen</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Nicht gesagt</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <source>Two</source>
+        <translation>Zwei</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Knoten</translation>
+    </message>
+    <message>
+        <source>Four</source>
+        <translation>Vier</translation>
+    </message>
+</context>
+<context>
+    <name>NeededNotice</name>
+    <message>
+        <source>No racket is chosen</source>
+        <translation>Kein Schläger ist gewählt</translation>
+    </message>
+    <message>
+        <source>Stringing cannot begin without this</source>
+        <translation>Ohne dies kann nicht bespannt werden</translation>
+    </message>
+    <message>
+        <source>Choose at least one.</source>
+        <translation>Mindestens einen wählen.</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -704,6 +983,76 @@
     <message>
         <source>Pair</source>
         <translation>Koppeln</translation>
+    </message>
+</context>
+<context>
+    <name>PersonCard</name>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Name in eigener Schrift</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Land, drei Buchstaben</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Wie der Spieler zu erreichen ist</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Liest am besten</translation>
+    </message>
+</context>
+<context>
+    <name>PersonSheet</name>
+    <message>
+        <source>Change player</source>
+        <translation>Spieler ändern</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Name in eigener Schrift</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Land, drei Buchstaben</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Wie der Spieler zu erreichen ist</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Liest am besten</translation>
+    </message>
+    <message>
+        <source>Says tensions in</source>
+        <translation>Sagt Spannungen in</translation>
     </message>
 </context>
 <context>
@@ -747,6 +1096,64 @@
     </message>
 </context>
 <context>
+    <name>PlayerCard</name>
+    <message>
+        <source>Player changed</source>
+        <translation>Spieler geändert</translation>
+    </message>
+    <message>
+        <source>Racket changed</source>
+        <translation>Schläger geändert</translation>
+    </message>
+    <message>
+        <source>Consent noted</source>
+        <translation>Einwilligung vermerkt</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerDetails</name>
+    <message>
+        <source>Open question: %1, %2</source>
+        <translation>Offene Frage: %1, %2</translation>
+    </message>
+    <message>
+        <source>Open question: %1</source>
+        <translation>Offene Frage: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <translation>%1 (%2, %3)</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Schläger</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Schläger ohne Zeichen</translation>
+    </message>
+    <message>
+        <source>in the room</source>
+        <translation>im Raum</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Noch keiner</translation>
+    </message>
+    <message>
+        <source>Last jobs</source>
+        <translation>Letzte Bespannungen</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Ältere</translation>
+    </message>
+</context>
+<context>
     <name>PlayersPage</name>
     <message>
         <source>Players</source>
@@ -759,6 +1166,53 @@
     <message>
         <source>Players come with an entry list, with an exchange, or are added at the desk.</source>
         <translation>Spieler kommen mit einer Meldeliste, mit einem Abgleich oder werden an der Annahme erfasst.</translation>
+    </message>
+    <message>
+        <source>Known on this device: %1</source>
+        <translation>Auf diesem Gerät bekannt: %1</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Spieler suchen</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Niemand mit diesem Namen</translation>
+    </message>
+    <message>
+        <source>Look at the spelling.</source>
+        <translation>Schreibweise prüfen.</translation>
+    </message>
+    <message>
+        <source>All players</source>
+        <translation>Alle Spieler</translation>
+    </message>
+    <message>
+        <source>Change player</source>
+        <translation>Spieler ändern</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Einwilligung</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Einen Spieler wählen</translation>
+    </message>
+    <message>
+        <source>What was agreed, the rackets and the last jobs appear here.</source>
+        <translation>Hier erscheinen Vereinbartes, Schläger und letzte Bespannungen.</translation>
+    </message>
+</context>
+<context>
+    <name>PlayersView</name>
+    <message>
+        <source>Players</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>new here</source>
+        <translation>neu hier</translation>
     </message>
 </context>
 <context>
@@ -836,6 +1290,123 @@
     <message>
         <source>%1, %2: %3. All devices follow.</source>
         <translation>%1, %2: %3. Alle Geräte folgen.</translation>
+    </message>
+</context>
+<context>
+    <name>RacketSheet</name>
+    <message>
+        <source>Change racket</source>
+        <translation>Schläger ändern</translation>
+    </message>
+    <message>
+        <source>Mark on the racket</source>
+        <translation>Zeichen am Schläger</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>RacketsCard</name>
+    <message>
+        <source>Rackets</source>
+        <translation>Schläger</translation>
+    </message>
+    <message>
+        <source>Handed over: %1</source>
+        <translation>Übergeben: %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Schläger ohne Zeichen</translation>
+    </message>
+    <message>
+        <source>in the room already</source>
+        <translation>schon im Raum</translation>
+    </message>
+    <message>
+        <source>Add a racket</source>
+        <translation>Schläger hinzufügen</translation>
+    </message>
+    <message>
+        <source>Mark on racket %1</source>
+        <translation>Zeichen an Schläger %1</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Take racket %1 out</source>
+        <translation>Schläger %1 herausnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ReadyCard</name>
+    <message>
+        <source>Ready by</source>
+        <translation>Fertig bis</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Eine Viertelstunde früher</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Keine Zeit</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Eine Viertelstunde später</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 Std.</translation>
+    </message>
+    <message>
+        <source>Ready in %1 h</source>
+        <translation>Fertig in %1 Std.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>No time said</source>
+        <translation>Keine Zeit gesagt</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Eilt</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>On court</source>
+        <translation>Vom Platz</translation>
     </message>
 </context>
 <context>
@@ -953,6 +1524,17 @@
     </message>
 </context>
 <context>
+    <name>ScopeBar</name>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>These answers are for</source>
+        <translation>Diese Antworten gelten für</translation>
+    </message>
+</context>
+<context>
     <name>SearchEntry</name>
     <message>
         <source>Find</source>
@@ -1065,6 +1647,18 @@
         <source>Folder</source>
         <translation>Ordner</translation>
     </message>
+    <message>
+        <source>Stands beside what you take in and string.</source>
+        <translation>Steht bei dem, was Sie annehmen und bespannen.</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Dieses Gerät</translation>
+    </message>
+    <message>
+        <source>What others call it, from the next start of the app on.</source>
+        <translation>Wie andere es nennen, ab dem nächsten Start der App.</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -1148,10 +1742,152 @@
     </message>
 </context>
 <context>
+    <name>StoredPage</name>
+    <message>
+        <source>Taken in: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Hang each number on its racket.</source>
+        <translation>Jede Nummer an ihren Schläger hängen.</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Schläger ohne Zeichen</translation>
+    </message>
+    <message>
+        <source>The player’s card</source>
+        <translation>Karte des Spielers</translation>
+    </message>
+    <message>
+        <source>Next player</source>
+        <translation>Nächster Spieler</translation>
+    </message>
+</context>
+<context>
+    <name>StringPart</name>
+    <message>
+        <source>Gauge</source>
+        <translation>Stärke</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Genommen von</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Reel</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Set</translation>
+    </message>
+    <message>
+        <source>Whose string</source>
+        <translation>Wessen Saite</translation>
+    </message>
+    <message>
+        <source>The room’s</source>
+        <translation>Des Raums</translation>
+    </message>
+    <message>
+        <source>The player’s</source>
+        <translation>Des Spielers</translation>
+    </message>
+</context>
+<context>
+    <name>StringsCard</name>
+    <message>
+        <source>Strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>Mains string</source>
+        <translation>Längssaite</translation>
+    </message>
+    <message>
+        <source>Crosses string</source>
+        <translation>Quersaite</translation>
+    </message>
+    <message>
+        <source>Crosses as the mains</source>
+        <translation>Quer wie längs</translation>
+    </message>
+</context>
+<context>
+    <name>TensionCard</name>
+    <message>
+        <source>Tension</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Längssaiten</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Quersaiten</translation>
+    </message>
+</context>
+<context>
+    <name>TensionPart</name>
+    <message>
+        <source>The rackets differ here</source>
+        <translation>Die Schläger unterscheiden sich hier</translation>
+    </message>
+    <message>
+        <source>%1 by %2 %3</source>
+        <translation>%1 um %2 %3</translation>
+    </message>
+    <message>
+        <source>Said in</source>
+        <translation>Gesagt in</translation>
+    </message>
+</context>
+<context>
     <name>UndoToast</name>
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>UnfinishedRow</name>
+    <message>
+        <source>Throw this drop-off away?</source>
+        <translation>Diese Abgabe verwerfen?</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off: %1</source>
+        <translation>Unfertige Abgabe: %1</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off of a new player</source>
+        <translation>Unfertige Abgabe eines neuen Spielers</translation>
+    </message>
+    <message>
+        <source>Rackets: %1, begun %2</source>
+        <translation>Schläger: %1, begonnen %2</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weitermachen</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Verwerfen</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AgreedCard</name>
+    <message>
+        <source>Agreed now: rackets %1</source>
+        <translation>Acordado: raquetas %1</translation>
+    </message>
+    <message>
+        <source>Agreed now</source>
+        <translation>Acordado</translation>
+    </message>
+    <message>
+        <source>Last strung %1, %2</source>
+        <translation>Último encordado: %1, %2</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Verticales</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Horizontales</translation>
+    </message>
+</context>
+<context>
     <name>ArrivalCard</name>
     <message>
         <source>Entry list</source>
@@ -169,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>ChangesCard</name>
+    <message>
+        <source>Changed</source>
+        <translation>Cambios</translation>
+    </message>
+    <message>
+        <source>Nothing changed: same as last time</source>
+        <translation>Sin cambios: igual que la última vez</translation>
+    </message>
+</context>
+<context>
     <name>CodeSquare</name>
     <message>
         <source>Code to scan</source>
@@ -176,18 +210,79 @@
     </message>
 </context>
 <context>
-    <name>DeskPage</name>
+    <name>ConfirmScreen</name>
+    <message>
+        <source>Read-back for %1</source>
+        <translation>Lectura para %1</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Girar</translation>
+    </message>
+</context>
+<context>
+    <name>ConsentSheet</name>
+    <message>
+        <source>Consent of %1</source>
+        <translation>Consentimiento de %1</translation>
+    </message>
+    <message>
+        <source>The player said so</source>
+        <translation>El jugador lo ha dicho</translation>
+    </message>
+</context>
+<context>
+    <name>DeskFind</name>
     <message>
         <source>Desk</source>
-        <translation>Recepción</translation>
+        <translation>Mostrador</translation>
     </message>
     <message>
-        <source>Nobody has handed rackets over yet</source>
-        <translation>Nadie ha entregado raquetas todavía</translation>
+        <source>No event yet: rackets get no tag numbers</source>
+        <translation>Aún sin torneo: las raquetas no llevan número</translation>
     </message>
     <message>
-        <source>Drop-offs of this event appear here, the newest first.</source>
-        <translation>Las entregas de este evento aparecen aquí, la más reciente primero.</translation>
+        <source>Whose rackets? Type a name</source>
+        <translation>¿De quién son? Escriba un nombre</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Jugador nuevo</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Nadie con ese nombre</translation>
+    </message>
+    <message>
+        <source>No player is known on this device</source>
+        <translation>Este dispositivo no conoce a ningún jugador</translation>
+    </message>
+    <message>
+        <source>Look at the spelling, or begin a new player with this name.</source>
+        <translation>Revise la ortografía o empiece un jugador nuevo con este nombre.</translation>
+    </message>
+    <message>
+        <source>Players come with an entry list, with an exchange, or are added here.</source>
+        <translation>Los jugadores llegan con una lista de inscritos, con un intercambio, o se añaden aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>DeskPlayer</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Ask everything</source>
+        <translation>Preguntar todo</translation>
+    </message>
+    <message>
+        <source>Take rackets in</source>
+        <translation>Recibir raquetas</translation>
+    </message>
+    <message>
+        <source>Same as last time</source>
+        <translation>Igual que la última vez</translation>
     </message>
 </context>
 <context>
@@ -195,6 +290,76 @@
     <message>
         <source>I see</source>
         <translation>Entendido</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffDraft</name>
+    <message>
+        <source>Usual</source>
+        <translation>Habitual</translation>
+    </message>
+    <message>
+        <source>Rackets taken in: %1</source>
+        <translation>Raquetas recibidas: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffPage</name>
+    <message>
+        <source>Player</source>
+        <translation>Jugador</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Cuerdas</translation>
+    </message>
+    <message>
+        <source>Tension</source>
+        <translation>Tensión</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Jugador nuevo</translation>
+    </message>
+    <message>
+        <source>Ask what is known; everything but strings and tensions can wait.</source>
+        <translation>Pregunte lo que se sepa; todo salvo cuerdas y tensiones puede esperar.</translation>
+    </message>
+    <message>
+        <source>As last time. Say what is different.</source>
+        <translation>Como la última vez. Diga qué cambia.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of 4</source>
+        <translation>%1, página %2 de 4</translation>
+    </message>
+    <message>
+        <source>Something else is different</source>
+        <translation>Cambia otra cosa</translation>
+    </message>
+    <message>
+        <source>The player is not here: store unconfirmed</source>
+        <translation>El jugador no está: guardar sin confirmar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Leave it unfinished</source>
+        <translation>Dejarlo sin terminar</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Read back</source>
+        <translation>Leer de vuelta</translation>
     </message>
 </context>
 <context>
@@ -411,15 +576,22 @@
     <name>FaultPage</name>
     <message>
         <source>What this device holds cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir lo que guarda este dispositivo</translation>
     </message>
     <message>
         <source>Nothing was changed. Mend it, then start the app again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ha cambiado nada. Corríjalo y vuelva a abrir la aplicación.</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Salir</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsSheet</name>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -435,6 +607,52 @@
     <message>
         <source>More: %1</source>
         <translation>Más: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FindingNote</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2. {1:?}</translation>
+    </message>
+</context>
+<context>
+    <name>FinishCard</name>
+    <message>
+        <source>Stencils and notes</source>
+        <translation>Plantillas y notas</translation>
+    </message>
+    <message>
+        <source>Racket stencil</source>
+        <translation>Plantilla de la raqueta</translation>
+    </message>
+    <message>
+        <source>Its ink</source>
+        <translation>Su tinta</translation>
+    </message>
+    <message>
+        <source>String stencil</source>
+        <translation>Plantilla de la cuerda</translation>
+    </message>
+    <message>
+        <source>Dampener</source>
+        <translation>Antivibrador</translation>
+    </message>
+    <message>
+        <source>Overgrip</source>
+        <translation>Sobregrip</translation>
+    </message>
+    <message>
+        <source>Brought by</source>
+        <translation>Traídas por</translation>
+    </message>
+    <message>
+        <source>May be collected by</source>
+        <translation>Puede recogerlas</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Nota al encordador</translation>
     </message>
 </context>
 <context>
@@ -561,6 +779,13 @@
     </message>
 </context>
 <context>
+    <name>JobLine</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+</context>
+<context>
     <name>JobList</name>
     <message numerus="yes">
         <source>%n job(s), newest first</source>
@@ -669,6 +894,60 @@
     </message>
 </context>
 <context>
+    <name>MakingCard</name>
+    <message>
+        <source>Pre-stretch, lengths and knots</source>
+        <translation>Preestirado, tramos y nudos</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the mains</source>
+        <translation>Preestirado de las verticales</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the crosses</source>
+        <translation>Preestirado de las horizontales</translation>
+    </message>
+    <message>
+        <source>Lengths of string</source>
+        <translation>Tramos de cuerda</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Sin decir</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <translation>Uno</translation>
+    </message>
+    <message>
+        <source>Two</source>
+        <translation>Dos</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Nudos</translation>
+    </message>
+    <message>
+        <source>Four</source>
+        <translation>Cuatro</translation>
+    </message>
+</context>
+<context>
+    <name>NeededNotice</name>
+    <message>
+        <source>No racket is chosen</source>
+        <translation>No se ha elegido ninguna raqueta</translation>
+    </message>
+    <message>
+        <source>Stringing cannot begin without this</source>
+        <translation>Sin esto no se puede encordar</translation>
+    </message>
+    <message>
+        <source>Choose at least one.</source>
+        <translation>Elija al menos una.</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -704,6 +983,76 @@
     <message>
         <source>Pair</source>
         <translation>Emparejar</translation>
+    </message>
+</context>
+<context>
+    <name>PersonCard</name>
+    <message>
+        <source>Player</source>
+        <translation>Jugador</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nombre en su escritura</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>País, tres letras</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Cómo contactar al jugador</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Lee mejor</translation>
+    </message>
+</context>
+<context>
+    <name>PersonSheet</name>
+    <message>
+        <source>Change player</source>
+        <translation>Cambiar jugador</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nombre en su escritura</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>País, tres letras</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Cómo contactar al jugador</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Lee mejor</translation>
+    </message>
+    <message>
+        <source>Says tensions in</source>
+        <translation>Dice las tensiones en</translation>
     </message>
 </context>
 <context>
@@ -747,6 +1096,64 @@
     </message>
 </context>
 <context>
+    <name>PlayerCard</name>
+    <message>
+        <source>Player changed</source>
+        <translation>Jugador cambiado</translation>
+    </message>
+    <message>
+        <source>Racket changed</source>
+        <translation>Raqueta cambiada</translation>
+    </message>
+    <message>
+        <source>Consent noted</source>
+        <translation>Consentimiento anotado</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerDetails</name>
+    <message>
+        <source>Open question: %1, %2</source>
+        <translation>Pregunta abierta: %1, %2</translation>
+    </message>
+    <message>
+        <source>Open question: %1</source>
+        <translation>Pregunta abierta: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <translation>%1 (%2, %3)</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquetas</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raqueta sin marca</translation>
+    </message>
+    <message>
+        <source>in the room</source>
+        <translation>en la sala</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Ninguna aún</translation>
+    </message>
+    <message>
+        <source>Last jobs</source>
+        <translation>Últimos encordados</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Más antiguos</translation>
+    </message>
+</context>
+<context>
     <name>PlayersPage</name>
     <message>
         <source>Players</source>
@@ -759,6 +1166,53 @@
     <message>
         <source>Players come with an entry list, with an exchange, or are added at the desk.</source>
         <translation>Los jugadores llegan con una lista de inscritos, con un intercambio o se añaden en recepción.</translation>
+    </message>
+    <message>
+        <source>Known on this device: %1</source>
+        <translation>Conocidos en este dispositivo: %1</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Buscar un jugador</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Nadie con ese nombre</translation>
+    </message>
+    <message>
+        <source>Look at the spelling.</source>
+        <translation>Revise la ortografía.</translation>
+    </message>
+    <message>
+        <source>All players</source>
+        <translation>Todos los jugadores</translation>
+    </message>
+    <message>
+        <source>Change player</source>
+        <translation>Cambiar jugador</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Consentimiento</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Elija un jugador</translation>
+    </message>
+    <message>
+        <source>What was agreed, the rackets and the last jobs appear here.</source>
+        <translation>Aquí aparecen lo acordado, las raquetas y los últimos encordados.</translation>
+    </message>
+</context>
+<context>
+    <name>PlayersView</name>
+    <message>
+        <source>Players</source>
+        <translation>Jugadores</translation>
+    </message>
+    <message>
+        <source>new here</source>
+        <translation>nuevo aquí</translation>
     </message>
 </context>
 <context>
@@ -836,6 +1290,123 @@
     <message>
         <source>%1, %2: %3. All devices follow.</source>
         <translation>%1, %2: %3. Todos los dispositivos lo siguen.</translation>
+    </message>
+</context>
+<context>
+    <name>RacketSheet</name>
+    <message>
+        <source>Change racket</source>
+        <translation>Cambiar raqueta</translation>
+    </message>
+    <message>
+        <source>Mark on the racket</source>
+        <translation>Marca en la raqueta</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricante</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Número de serie</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>RacketsCard</name>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquetas</translation>
+    </message>
+    <message>
+        <source>Handed over: %1</source>
+        <translation>Entregadas: %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raqueta sin marca</translation>
+    </message>
+    <message>
+        <source>in the room already</source>
+        <translation>ya en la sala</translation>
+    </message>
+    <message>
+        <source>Add a racket</source>
+        <translation>Añadir una raqueta</translation>
+    </message>
+    <message>
+        <source>Mark on racket %1</source>
+        <translation>Marca en la raqueta %1</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricante</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Take racket %1 out</source>
+        <translation>Quitar la raqueta %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReadyCard</name>
+    <message>
+        <source>Ready by</source>
+        <translation>Lista para</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Un cuarto de hora antes</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Sin hora</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Un cuarto de hora después</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>Ready in %1 h</source>
+        <translation>Lista en %1 h</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>No time said</source>
+        <translation>Ninguna hora dicha</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgente</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>On court</source>
+        <translation>De pista</translation>
     </message>
 </context>
 <context>
@@ -953,6 +1524,17 @@
     </message>
 </context>
 <context>
+    <name>ScopeBar</name>
+    <message>
+        <source>All %1</source>
+        <translation>Las %1</translation>
+    </message>
+    <message>
+        <source>These answers are for</source>
+        <translation>Estas respuestas valen para</translation>
+    </message>
+</context>
+<context>
     <name>SearchEntry</name>
     <message>
         <source>Find</source>
@@ -1065,6 +1647,18 @@
         <source>Folder</source>
         <translation>Carpeta</translation>
     </message>
+    <message>
+        <source>Stands beside what you take in and string.</source>
+        <translation>Figura junto a lo que recibe y encuerda.</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Este dispositivo</translation>
+    </message>
+    <message>
+        <source>What others call it, from the next start of the app on.</source>
+        <translation>Cómo lo llaman los demás, desde el próximo inicio.</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -1148,10 +1742,152 @@
     </message>
 </context>
 <context>
+    <name>StoredPage</name>
+    <message>
+        <source>Taken in: %1</source>
+        <translation>Recibido: %1</translation>
+    </message>
+    <message>
+        <source>Hang each number on its racket.</source>
+        <translation>Cuelgue cada número en su raqueta.</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raqueta sin marca</translation>
+    </message>
+    <message>
+        <source>The player’s card</source>
+        <translation>La ficha del jugador</translation>
+    </message>
+    <message>
+        <source>Next player</source>
+        <translation>Siguiente jugador</translation>
+    </message>
+</context>
+<context>
+    <name>StringPart</name>
+    <message>
+        <source>Gauge</source>
+        <translation>Calibre</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Se toma de</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Sin decir</translation>
+    </message>
+    <message>
+        <source>Reel</source>
+        <translation>Bobina</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Juego</translation>
+    </message>
+    <message>
+        <source>Whose string</source>
+        <translation>De quién es la cuerda</translation>
+    </message>
+    <message>
+        <source>The room’s</source>
+        <translation>De la sala</translation>
+    </message>
+    <message>
+        <source>The player’s</source>
+        <translation>Del jugador</translation>
+    </message>
+</context>
+<context>
+    <name>StringsCard</name>
+    <message>
+        <source>Strings</source>
+        <translation>Cuerdas</translation>
+    </message>
+    <message>
+        <source>Mains string</source>
+        <translation>Cuerda de las verticales</translation>
+    </message>
+    <message>
+        <source>Crosses string</source>
+        <translation>Cuerda de las horizontales</translation>
+    </message>
+    <message>
+        <source>Crosses as the mains</source>
+        <translation>Horizontales como verticales</translation>
+    </message>
+</context>
+<context>
+    <name>TensionCard</name>
+    <message>
+        <source>Tension</source>
+        <translation>Tensión</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Verticales</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Horizontales</translation>
+    </message>
+</context>
+<context>
+    <name>TensionPart</name>
+    <message>
+        <source>The rackets differ here</source>
+        <translation>Las raquetas difieren aquí</translation>
+    </message>
+    <message>
+        <source>%1 by %2 %3</source>
+        <translation>%1 en %2 %3</translation>
+    </message>
+    <message>
+        <source>Said in</source>
+        <translation>Dicha en</translation>
+    </message>
+</context>
+<context>
     <name>UndoToast</name>
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>UnfinishedRow</name>
+    <message>
+        <source>Throw this drop-off away?</source>
+        <translation>¿Descartar esta entrega?</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off: %1</source>
+        <translation>Entrega sin terminar: %1</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off of a new player</source>
+        <translation>Entrega sin terminar de un jugador nuevo</translation>
+    </message>
+    <message>
+        <source>Rackets: %1, begun %2</source>
+        <translation>Raquetas: %1, empezado %2</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservarla</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Descartar</translation>
     </message>
 </context>
 </TS>

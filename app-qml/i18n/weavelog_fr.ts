@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>AgreedCard</name>
+    <message>
+        <source>Agreed now: rackets %1</source>
+        <translation>Convenu : raquettes %1</translation>
+    </message>
+    <message>
+        <source>Agreed now</source>
+        <translation>Convenu</translation>
+    </message>
+    <message>
+        <source>Last strung %1, %2</source>
+        <translation>Dernier cordage : %1, %2</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Montants</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Travers</translation>
+    </message>
+</context>
+<context>
     <name>ArrivalCard</name>
     <message>
         <source>Entry list</source>
@@ -169,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>ChangesCard</name>
+    <message>
+        <source>Changed</source>
+        <translation>Modifié</translation>
+    </message>
+    <message>
+        <source>Nothing changed: same as last time</source>
+        <translation>Rien de changé : comme la dernière fois</translation>
+    </message>
+</context>
+<context>
     <name>CodeSquare</name>
     <message>
         <source>Code to scan</source>
@@ -176,18 +210,79 @@
     </message>
 </context>
 <context>
-    <name>DeskPage</name>
+    <name>ConfirmScreen</name>
+    <message>
+        <source>Read-back for %1</source>
+        <translation>Relecture pour %1</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Tourner</translation>
+    </message>
+</context>
+<context>
+    <name>ConsentSheet</name>
+    <message>
+        <source>Consent of %1</source>
+        <translation>Accord de %1</translation>
+    </message>
+    <message>
+        <source>The player said so</source>
+        <translation>Le joueur l’a dit</translation>
+    </message>
+</context>
+<context>
+    <name>DeskFind</name>
     <message>
         <source>Desk</source>
         <translation>Accueil</translation>
     </message>
     <message>
-        <source>Nobody has handed rackets over yet</source>
-        <translation>Personne n’a encore déposé de raquette</translation>
+        <source>No event yet: rackets get no tag numbers</source>
+        <translation>Pas encore de tournoi : pas de numéros d’étiquette</translation>
     </message>
     <message>
-        <source>Drop-offs of this event appear here, the newest first.</source>
-        <translation>Les dépôts de ce tournoi apparaissent ici, le plus récent d’abord.</translation>
+        <source>Whose rackets? Type a name</source>
+        <translation>Raquettes de qui ? Tapez un nom</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Nouveau joueur</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Personne de ce nom</translation>
+    </message>
+    <message>
+        <source>No player is known on this device</source>
+        <translation>Aucun joueur n’est connu sur cet appareil</translation>
+    </message>
+    <message>
+        <source>Look at the spelling, or begin a new player with this name.</source>
+        <translation>Vérifiez l’orthographe, ou créez un joueur de ce nom.</translation>
+    </message>
+    <message>
+        <source>Players come with an entry list, with an exchange, or are added here.</source>
+        <translation>Les joueurs viennent d’une liste d’engagés, d’un échange, ou s’ajoutent ici.</translation>
+    </message>
+</context>
+<context>
+    <name>DeskPlayer</name>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Ask everything</source>
+        <translation>Tout demander</translation>
+    </message>
+    <message>
+        <source>Take rackets in</source>
+        <translation>Prendre des raquettes</translation>
+    </message>
+    <message>
+        <source>Same as last time</source>
+        <translation>Comme la dernière fois</translation>
     </message>
 </context>
 <context>
@@ -195,6 +290,76 @@
     <message>
         <source>I see</source>
         <translation>Compris</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffDraft</name>
+    <message>
+        <source>Usual</source>
+        <translation>Habituel</translation>
+    </message>
+    <message>
+        <source>Rackets taken in: %1</source>
+        <translation>Raquettes prises : %1</translation>
+    </message>
+</context>
+<context>
+    <name>DropOffPage</name>
+    <message>
+        <source>Player</source>
+        <translation>Joueur</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Cordes</translation>
+    </message>
+    <message>
+        <source>Tension</source>
+        <translation>Tension</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>New player</source>
+        <translation>Nouveau joueur</translation>
+    </message>
+    <message>
+        <source>Ask what is known; everything but strings and tensions can wait.</source>
+        <translation>Demandez ce qui est connu ; tout sauf cordes et tensions peut attendre.</translation>
+    </message>
+    <message>
+        <source>As last time. Say what is different.</source>
+        <translation>Comme la dernière fois. Dites ce qui change.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of 4</source>
+        <translation>%1, page %2 sur 4</translation>
+    </message>
+    <message>
+        <source>Something else is different</source>
+        <translation>Autre chose change</translation>
+    </message>
+    <message>
+        <source>The player is not here: store unconfirmed</source>
+        <translation>Le joueur n’est pas là : enregistrer sans confirmation</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Leave it unfinished</source>
+        <translation>Laisser inachevé</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Suite</translation>
+    </message>
+    <message>
+        <source>Read back</source>
+        <translation>Relire</translation>
     </message>
 </context>
 <context>
@@ -411,15 +576,22 @@
     <name>FaultPage</name>
     <message>
         <source>What this device holds cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Le contenu de cet appareil ne s’ouvre pas</translation>
     </message>
     <message>
         <source>Nothing was changed. Mend it, then start the app again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été modifié. Corrigez, puis relancez l’application.</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitter</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsSheet</name>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
     </message>
 </context>
 <context>
@@ -435,6 +607,52 @@
     <message>
         <source>More: %1</source>
         <translation>Plus : %1</translation>
+    </message>
+</context>
+<context>
+    <name>FindingNote</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2. {1:?}</translation>
+    </message>
+</context>
+<context>
+    <name>FinishCard</name>
+    <message>
+        <source>Stencils and notes</source>
+        <translation>Marquages et notes</translation>
+    </message>
+    <message>
+        <source>Racket stencil</source>
+        <translation>Marquage de la raquette</translation>
+    </message>
+    <message>
+        <source>Its ink</source>
+        <translation>Son encre</translation>
+    </message>
+    <message>
+        <source>String stencil</source>
+        <translation>Marquage de la corde</translation>
+    </message>
+    <message>
+        <source>Dampener</source>
+        <translation>Antivibrateur</translation>
+    </message>
+    <message>
+        <source>Overgrip</source>
+        <translation>Surgrip</translation>
+    </message>
+    <message>
+        <source>Brought by</source>
+        <translation>Apportées par</translation>
+    </message>
+    <message>
+        <source>May be collected by</source>
+        <translation>Peuvent être reprises par</translation>
+    </message>
+    <message>
+        <source>Note to the stringer</source>
+        <translation>Note au cordeur</translation>
     </message>
 </context>
 <context>
@@ -561,6 +779,13 @@
     </message>
 </context>
 <context>
+    <name>JobLine</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+</context>
+<context>
     <name>JobList</name>
     <message numerus="yes">
         <source>%n job(s), newest first</source>
@@ -669,6 +894,60 @@
     </message>
 </context>
 <context>
+    <name>MakingCard</name>
+    <message>
+        <source>Pre-stretch, lengths and knots</source>
+        <translation>Pré-étirage, longueurs et nœuds</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the mains</source>
+        <translation>Pré-étirage des montants</translation>
+    </message>
+    <message>
+        <source>Pre-stretch of the crosses</source>
+        <translation>Pré-étirage des travers</translation>
+    </message>
+    <message>
+        <source>Lengths of string</source>
+        <translation>Longueurs de corde</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non dit</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <translation>Une</translation>
+    </message>
+    <message>
+        <source>Two</source>
+        <translation>Deux</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Nœuds</translation>
+    </message>
+    <message>
+        <source>Four</source>
+        <translation>Quatre</translation>
+    </message>
+</context>
+<context>
+    <name>NeededNotice</name>
+    <message>
+        <source>No racket is chosen</source>
+        <translation>Aucune raquette n’est choisie</translation>
+    </message>
+    <message>
+        <source>Stringing cannot begin without this</source>
+        <translation>Sans cela, le cordage ne peut commencer</translation>
+    </message>
+    <message>
+        <source>Choose at least one.</source>
+        <translation>Choisissez-en au moins une.</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -704,6 +983,76 @@
     <message>
         <source>Pair</source>
         <translation>Associer</translation>
+    </message>
+</context>
+<context>
+    <name>PersonCard</name>
+    <message>
+        <source>Player</source>
+        <translation>Joueur</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Nom de famille</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Prénom</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nom dans sa propre écriture</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Pays, trois lettres</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Comment joindre le joueur</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Lit le mieux</translation>
+    </message>
+</context>
+<context>
+    <name>PersonSheet</name>
+    <message>
+        <source>Change player</source>
+        <translation>Modifier le joueur</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Nom de famille</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Prénom</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nom dans sa propre écriture</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Pays, trois lettres</translation>
+    </message>
+    <message>
+        <source>How to reach the player</source>
+        <translation>Comment joindre le joueur</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Reads best</source>
+        <translation>Lit le mieux</translation>
+    </message>
+    <message>
+        <source>Says tensions in</source>
+        <translation>Donne les tensions en</translation>
     </message>
 </context>
 <context>
@@ -747,6 +1096,64 @@
     </message>
 </context>
 <context>
+    <name>PlayerCard</name>
+    <message>
+        <source>Player changed</source>
+        <translation>Joueur modifié</translation>
+    </message>
+    <message>
+        <source>Racket changed</source>
+        <translation>Raquette modifiée</translation>
+    </message>
+    <message>
+        <source>Consent noted</source>
+        <translation>Accord noté</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerDetails</name>
+    <message>
+        <source>Open question: %1, %2</source>
+        <translation>Question ouverte : %1, %2</translation>
+    </message>
+    <message>
+        <source>Open question: %1</source>
+        <translation>Question ouverte : %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <translation>%1 (%2, %3)</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquettes</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raquette sans repère</translation>
+    </message>
+    <message>
+        <source>in the room</source>
+        <translation>à l’atelier</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Aucune encore</translation>
+    </message>
+    <message>
+        <source>Last jobs</source>
+        <translation>Derniers cordages</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Plus anciens</translation>
+    </message>
+</context>
+<context>
     <name>PlayersPage</name>
     <message>
         <source>Players</source>
@@ -759,6 +1166,53 @@
     <message>
         <source>Players come with an entry list, with an exchange, or are added at the desk.</source>
         <translation>Les joueurs arrivent par une liste d’engagés, par un échange, ou sont ajoutés à l’accueil.</translation>
+    </message>
+    <message>
+        <source>Known on this device: %1</source>
+        <translation>Connus sur cet appareil : %1</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Chercher un joueur</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Personne de ce nom</translation>
+    </message>
+    <message>
+        <source>Look at the spelling.</source>
+        <translation>Vérifiez l’orthographe.</translation>
+    </message>
+    <message>
+        <source>All players</source>
+        <translation>Tous les joueurs</translation>
+    </message>
+    <message>
+        <source>Change player</source>
+        <translation>Modifier le joueur</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Accord</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Choisissez un joueur</translation>
+    </message>
+    <message>
+        <source>What was agreed, the rackets and the last jobs appear here.</source>
+        <translation>Ce qui est convenu, les raquettes et les derniers cordages apparaissent ici.</translation>
+    </message>
+</context>
+<context>
+    <name>PlayersView</name>
+    <message>
+        <source>Players</source>
+        <translation>Joueurs</translation>
+    </message>
+    <message>
+        <source>new here</source>
+        <translation>nouveau ici</translation>
     </message>
 </context>
 <context>
@@ -836,6 +1290,123 @@
     <message>
         <source>%1, %2: %3. All devices follow.</source>
         <translation>%1, %2 : %3. Tous les appareils suivent.</translation>
+    </message>
+</context>
+<context>
+    <name>RacketSheet</name>
+    <message>
+        <source>Change racket</source>
+        <translation>Modifier la raquette</translation>
+    </message>
+    <message>
+        <source>Mark on the racket</source>
+        <translation>Repère sur la raquette</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricant</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
+    <name>RacketsCard</name>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquettes</translation>
+    </message>
+    <message>
+        <source>Handed over: %1</source>
+        <translation>Remises : %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raquette sans repère</translation>
+    </message>
+    <message>
+        <source>in the room already</source>
+        <translation>déjà à l’atelier</translation>
+    </message>
+    <message>
+        <source>Add a racket</source>
+        <translation>Ajouter une raquette</translation>
+    </message>
+    <message>
+        <source>Mark on racket %1</source>
+        <translation>Repère sur la raquette %1</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricant</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Take racket %1 out</source>
+        <translation>Retirer la raquette %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReadyCard</name>
+    <message>
+        <source>Ready by</source>
+        <translation>Prêt pour</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Un quart d’heure plus tôt</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Sans heure</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Un quart d’heure plus tard</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>Ready in %1 h</source>
+        <translation>Prêt dans %1 h</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Aucune</translation>
+    </message>
+    <message>
+        <source>No time said</source>
+        <translation>Aucune heure dite</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgent</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>On court</source>
+        <translation>Du court</translation>
     </message>
 </context>
 <context>
@@ -953,6 +1524,17 @@
     </message>
 </context>
 <context>
+    <name>ScopeBar</name>
+    <message>
+        <source>All %1</source>
+        <translation>Les %1</translation>
+    </message>
+    <message>
+        <source>These answers are for</source>
+        <translation>Ces réponses valent pour</translation>
+    </message>
+</context>
+<context>
     <name>SearchEntry</name>
     <message>
         <source>Find</source>
@@ -1065,6 +1647,18 @@
         <source>Folder</source>
         <translation>Dossier</translation>
     </message>
+    <message>
+        <source>Stands beside what you take in and string.</source>
+        <translation>Figure à côté de ce que vous prenez et cordez.</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Cet appareil</translation>
+    </message>
+    <message>
+        <source>What others call it, from the next start of the app on.</source>
+        <translation>Comment les autres l’appellent, dès le prochain démarrage.</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -1148,10 +1742,152 @@
     </message>
 </context>
 <context>
+    <name>StoredPage</name>
+    <message>
+        <source>Taken in: %1</source>
+        <translation>Pris : %1</translation>
+    </message>
+    <message>
+        <source>Hang each number on its racket.</source>
+        <translation>Accrochez chaque numéro à sa raquette.</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Racket without a mark</source>
+        <translation>Raquette sans repère</translation>
+    </message>
+    <message>
+        <source>The player’s card</source>
+        <translation>La fiche du joueur</translation>
+    </message>
+    <message>
+        <source>Next player</source>
+        <translation>Joueur suivant</translation>
+    </message>
+</context>
+<context>
+    <name>StringPart</name>
+    <message>
+        <source>Gauge</source>
+        <translation>Jauge</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Prise sur</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non dit</translation>
+    </message>
+    <message>
+        <source>Reel</source>
+        <translation>Bobine</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Garniture</translation>
+    </message>
+    <message>
+        <source>Whose string</source>
+        <translation>Corde de qui</translation>
+    </message>
+    <message>
+        <source>The room’s</source>
+        <translation>De l’atelier</translation>
+    </message>
+    <message>
+        <source>The player’s</source>
+        <translation>Du joueur</translation>
+    </message>
+</context>
+<context>
+    <name>StringsCard</name>
+    <message>
+        <source>Strings</source>
+        <translation>Cordes</translation>
+    </message>
+    <message>
+        <source>Mains string</source>
+        <translation>Corde des montants</translation>
+    </message>
+    <message>
+        <source>Crosses string</source>
+        <translation>Corde des travers</translation>
+    </message>
+    <message>
+        <source>Crosses as the mains</source>
+        <translation>Travers comme les montants</translation>
+    </message>
+</context>
+<context>
+    <name>TensionCard</name>
+    <message>
+        <source>Tension</source>
+        <translation>Tension</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Montants</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Travers</translation>
+    </message>
+</context>
+<context>
+    <name>TensionPart</name>
+    <message>
+        <source>The rackets differ here</source>
+        <translation>Les raquettes diffèrent ici</translation>
+    </message>
+    <message>
+        <source>%1 by %2 %3</source>
+        <translation>%1 de %2 %3</translation>
+    </message>
+    <message>
+        <source>Said in</source>
+        <translation>Dite en</translation>
+    </message>
+</context>
+<context>
     <name>UndoToast</name>
     <message>
         <source>Undo</source>
         <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>UnfinishedRow</name>
+    <message>
+        <source>Throw this drop-off away?</source>
+        <translation>Jeter ce dépôt ?</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off: %1</source>
+        <translation>Dépôt inachevé : %1</translation>
+    </message>
+    <message>
+        <source>Unfinished drop-off of a new player</source>
+        <translation>Dépôt inachevé d’un nouveau joueur</translation>
+    </message>
+    <message>
+        <source>Rackets: %1, begun %2</source>
+        <translation>Raquettes : %1, commencé %2</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Le garder</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Jeter</translation>
     </message>
 </context>
 </TS>

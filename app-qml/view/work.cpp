@@ -57,12 +57,12 @@ QString Work::timeText(const std::optional<weavelog::UnixMs>& at) const {
 
 bool Work::commit(const weavelog::Outcome<weavelog::Draft>& draft, const QString& say) {
   if (!draft) {
-    fail(draft.error());
+    tell(draft.error());
     return false;
   }
   const auto committed = workplace_.commit(*draft);
   if (!committed) {
-    fail(committed.error());
+    tell(committed.error());
     return false;
   }
   last_ = LastAction{draft->book(), committed->dot.seq};
@@ -78,7 +78,7 @@ bool Work::undo() {
   return commit(weavelog::undo(ledger(), last.book, last.seq), {});
 }
 
-void Work::fail(const weavelog::Fault& fault) {
+void Work::tell(const weavelog::Fault& fault) {
   QString what = QString::fromStdString(fault.what);
   if (!fault.where.empty()) what = QString::fromStdString(fault.where) + QStringLiteral(": ") + what;
   emit failed(what, QString::fromStdString(fault.what_to_do));

@@ -46,6 +46,8 @@ class Work : public QObject {
   // Writes an action. True when it is on disk; otherwise failed() has told why. `say` is what the toast says,
   // with an offer to take it back; empty: nothing is said.
   bool commit(const weavelog::Outcome<weavelog::Draft>& draft, const QString& say);
+  // Makes failed() say what went wrong.
+  void tell(const weavelog::Fault& fault);
   // Takes the newest committed action back. False: failed() has told why.
   Q_INVOKABLE bool undo();
 
@@ -59,8 +61,6 @@ class Work : public QObject {
     weavelog::BookId book;
     std::uint64_t seq = 0;
   };
-
-  void fail(const weavelog::Fault& fault);
 
   weavelog::Workplace& workplace_;
   weavelog::BookId event_;

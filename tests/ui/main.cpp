@@ -6,10 +6,11 @@
 #include <QtQuickTest>
 
 #include "app-qml/ui/theme/theme.h"
-#include "app-qml/view/app_device.h"
+#include "app-qml/view/app_models.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "tests/ui/jobs.h"
+#include "tests/ui/room.h"
 #include "tests/ui/walker.h"
 
 // Sets each test file's engine up as the app does, with settings in a folder of its own.
@@ -28,21 +29,29 @@ class Setup : public QObject {
     settings_ = std::make_unique<Settings>(
         std::make_unique<QSettings>(folder_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat));
     settings_->useForThisRun(QStringLiteral("en"), QStringLiteral("light"));
-    device_.reset();  // its folder is free again
+    models_.reset();
+    device_.reset();
     device_ = std::make_unique<AppDevice>(
-        std::filesystem::path(folder_.filePath(QStringLiteral("device")).toStdString()), *settings_);
+        std::filesystem::path(folder_.filePath(QString::number(++devices_)).toStdString()), *settings_);
     provide(*engine, *settings_);
     provide(*engine, *device_);
     jobs_.useDevice(*device_);
     qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Jobs", &jobs_);
+    models_ = std::make_unique<AppModels>(*device_, *settings_);
+    models_->provideTo(*engine);
+    room_.useDevice(*device_, *models_);
+    qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Room", &room_);
     qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Walker", &walker_);
   }
 
  private:
   QTemporaryDir folder_;
+  int devices_ = 0;  // one for each test file: none finds what another has written
   std::unique_ptr<Settings> settings_;
   std::unique_ptr<AppDevice> device_;
   Jobs jobs_;
+  std::unique_ptr<AppModels> models_;
+  Room room_;
   Walker walker_;
 };
 

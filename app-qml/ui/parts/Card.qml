@@ -28,25 +28,31 @@ Rectangle {
         width: card.width - 2 * card.padding
         spacing: Theme.gap
 
-        ColumnLayout {
+        // A positioner: its height follows a wrapped text at once.
+        Column {
+            id: head
+            Layout.fillWidth: true
             visible: card.title.length > 0
             spacing: 2
             Words {
-                Layout.fillWidth: true
+                width: head.width
                 meaning: Words.Title
                 text: card.title
             }
             Words {
-                Layout.fillWidth: true
+                width: head.width
                 visible: card.detail.length > 0
                 meaning: Words.Caption
                 quiet: true
                 text: card.detail
             }
+            Item {
+                width: 1
+                height: Theme.tight - 2
+            }
             Rectangle {
-                Layout.fillWidth: true
-                Layout.topMargin: Theme.tight
-                implicitHeight: Theme.hair
+                width: head.width
+                height: Theme.hair
                 color: Theme.colour.ink
             }
         }

@@ -1,16 +1,37 @@
+pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
-import Weavelog.Parts
+import Weavelog.View
 
-// Where rackets come in and go out.
-PageFrame {
-    title: qsTr("Desk")
+// Where rackets come in: one player at a time, from the name to the tags.
+FocusScope {
+    id: desk
 
-    EmptyState {
-        Layout.fillWidth: true
-        Layout.alignment: Qt.AlignCenter
-        iconName: "desk"
-        title: qsTr("Nobody has handed rackets over yet")
-        text: qsTr("Drop-offs of this event appear here, the newest first.")
+    readonly property var sources: ({
+        [DeskModel.Find]: "DeskFind.qml",
+        [DeskModel.Player]: "DeskPlayer.qml",
+        [DeskModel.DropOff]: "DropOffPage.qml",
+        [DeskModel.Stored]: "StoredPage.qml"
+    })
+
+    function showPage() {
+        const source = sources[DeskModel.page];
+        if (source) pages.source = source;
+        confirmScreen.visible = DeskModel.page === DeskModel.Confirm;
+    }
+
+    Component.onCompleted: showPage()
+
+    Connections {
+        target: DeskModel
+        function onPageChanged() { desk.showPage(); }
+    }
+    Loader {
+        id: pages
+        anchors.fill: parent
+        focus: true
+        onLoaded: (pages.item as Item).forceActiveFocus(Qt.OtherFocusReason)
+    }
+    ConfirmScreen {
+        id: confirmScreen
     }
 }

@@ -10,6 +10,8 @@ Window {
     id: window
 
     property string startPlace: "desk"
+    // A page of the desk to begin with: see DeskModel.open().
+    property string startPage
     property string place: startPlace
     readonly property bool narrow: width < Theme.phoneWidth
     readonly property var places: [
@@ -39,7 +41,11 @@ Window {
     visible: true
     title: qsTr("Weavelog")
     color: Theme.colour.ground
-    Component.onCompleted: if (AppDevice.open) go(place)
+    Component.onCompleted: {
+        if (!AppDevice.open) return;
+        go(place);
+        if (startPage.length > 0) DeskModel.open(startPage);
+    }
 
     Item {
         anchors.fill: parent
@@ -88,7 +94,10 @@ Window {
             source: "FaultPage.qml"
         }
         Loader {
+            // The desk's next steps stay free.
+            readonly property bool overSteps: AppDevice.open && window.place === "desk" && DeskModel.page !== DeskModel.Find
             anchors.bottom: bar.top
+            anchors.bottomMargin: overSteps ? Theme.mainTouch + 2 * Theme.gap : 0
             anchors.left: rail.right
             anchors.right: parent.right
             active: AppDevice.open

@@ -1,0 +1,55 @@
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// The player who stands at the desk.
+FocusScope {
+    PageFrame {
+        anchors.top: parent.top
+        anchors.bottom: strip.top
+        width: parent.width
+        title: DeskModel.card.name
+        detail: DeskModel.card.detail
+
+        PlayerDetails {
+            Layout.fillWidth: true
+            card: DeskModel.card
+        }
+        Item { Layout.fillHeight: true }
+    }
+    ActionStrip {
+        id: strip
+        anchors.bottom: parent.bottom
+        width: parent.width
+
+        IconAction {
+            objectName: "back"
+            Layout.preferredWidth: Theme.mainTouch
+            Layout.preferredHeight: Theme.mainTouch
+            iconName: "back"
+            text: qsTr("Back")
+            framed: true
+            onClicked: DeskModel.back()
+        }
+        ActionButton {
+            objectName: "askEverything"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            kind: DeskModel.card.hasLastTime ? ActionButton.Secondary : ActionButton.Primary
+            text: DeskModel.card.hasLastTime ? qsTr("Ask everything") : qsTr("Take rackets in")
+            onClicked: DeskModel.askEverything()
+        }
+        ActionButton {
+            objectName: "sameAsLastTime"
+            focus: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 3
+            visible: DeskModel.card.hasLastTime
+            iconName: "check"
+            text: qsTr("Same as last time")
+            onClicked: DeskModel.sameAsLastTime()
+        }
+    }
+}

@@ -1,0 +1,80 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// How it is strung: pre-stretch, lengths of string, knots.
+Card {
+    id: card
+
+    required property DropOffDraft draft
+
+    title: qsTr("Pre-stretch, lengths and knots")
+
+    SideBySide {
+        id: row
+        Layout.fillWidth: true
+        least: 300
+        spacing: Theme.room
+
+        Repeater {
+            model: [{ field: "mains_prestretch", text: qsTr("Pre-stretch of the mains") },
+                    { field: "crosses_prestretch", text: qsTr("Pre-stretch of the crosses") }]
+
+            ColumnLayout {
+                id: stretch
+                required property var modelData
+                width: row.columnWidth
+                spacing: Theme.tight
+                FigureStepper {
+                    Layout.fillWidth: true
+                    label: stretch.modelData.text
+                    unit: "%"
+                    value: card.draft.wish[stretch.modelData.field]
+                    step: "1"
+                    least: "0"
+                    most: "100"
+                    onEdited: value => card.draft.set(stretch.modelData.field, value)
+                }
+                FindingNote {
+                    Layout.fillWidth: true
+                    finding: card.draft.findings[stretch.modelData.field]
+                }
+            }
+        }
+        ColumnLayout {
+            width: parent.columnWidth
+            spacing: Theme.tight
+            ChoiceBar {
+                objectName: "pieces"
+                Layout.fillWidth: true
+                label: qsTr("Lengths of string")
+                value: card.draft.wish["pieces"]
+                options: [{ value: 0, text: qsTr("Not said") }, { value: 1, text: qsTr("One") }, { value: 2, text: qsTr("Two") }]
+                onChosen: value => card.draft.set("pieces", value)
+            }
+            FindingNote {
+                Layout.fillWidth: true
+                finding: card.draft.findings["pieces"]
+            }
+        }
+        ColumnLayout {
+            width: parent.columnWidth
+            spacing: Theme.tight
+            ChoiceBar {
+                objectName: "knots"
+                Layout.fillWidth: true
+                label: qsTr("Knots")
+                value: card.draft.wish["knots"]
+                options: [{ value: 0, text: qsTr("Not said") }, { value: 2, text: qsTr("Two") }, { value: 4, text: qsTr("Four") }]
+                onChosen: value => card.draft.set("knots", value)
+            }
+            FindingNote {
+                Layout.fillWidth: true
+                finding: card.draft.findings["knots"]
+            }
+        }
+    }
+}

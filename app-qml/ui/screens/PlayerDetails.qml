@@ -1,0 +1,90 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// A player's card: open questions, what is agreed now, rackets, jobs.
+ColumnLayout {
+    id: details
+
+    required property PlayerCard card
+
+    spacing: Theme.room
+
+    Repeater {
+        model: details.card.questions
+
+        Notice {
+            id: question
+            required property var modelData
+            Layout.fillWidth: true
+            kind: Notice.Attention
+            title: question.modelData.subject.length > 0
+                ? qsTr("Open question: %1, %2").arg(question.modelData.field).arg(question.modelData.subject)
+                : qsTr("Open question: %1").arg(question.modelData.field)
+            text: question.modelData.answers.map(
+                answer => qsTr("%1 (%2, %3)").arg(answer.value).arg(answer.device).arg(answer.day)).join("\n")
+        }
+    }
+    RacketSheet {
+        id: racketSheet
+        card: details.card
+    }
+    SideBySide {
+        id: cards
+        Layout.fillWidth: true
+        least: 420
+        spacing: Theme.room
+
+        Repeater {
+            model: details.card.agreed
+            AgreedCard { width: cards.columnWidth }
+        }
+        Card {
+            width: parent.columnWidth
+            title: qsTr("Rackets")
+            spacing: 0
+
+            Repeater {
+                model: details.card.rackets
+
+                ListRow {
+                    id: racket
+                    required property var modelData
+                    Layout.fillWidth: true
+                    text: racket.modelData.label.length > 0 ? qsTr("Racket %1").arg(racket.modelData.label) : qsTr("Racket without a mark")
+                    detail: racket.modelData.model
+                    endText: racket.modelData.stage >= 0 ? qsTr("in the room") : ""
+                    onClicked: racketSheet.begin(racket.modelData)
+                }
+            }
+            Words {
+                Layout.fillWidth: true
+                visible: details.card.rackets.length === 0
+                quiet: true
+                text: qsTr("None yet")
+            }
+        }
+        Card {
+            width: parent.columnWidth
+            visible: details.card.jobs.length > 0
+            title: qsTr("Last jobs")
+            spacing: Theme.tight
+
+            Repeater {
+                model: details.card.jobs
+                JobLine { Layout.fillWidth: true }
+            }
+            ActionButton {
+                objectName: "olderJobs"
+                Layout.fillWidth: true
+                visible: details.card.jobs.length < details.card.jobCount
+                kind: ActionButton.Quiet
+                text: qsTr("Older ones")
+                onClicked: details.card.showMoreJobs()
+            }
+        }
+    }
+}

@@ -1,0 +1,105 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// By when the rackets are promised, and whether it is a rush.
+Card {
+    id: card
+
+    required property DropOffDraft draft
+
+    title: qsTr("Ready by")
+
+    SideBySide {
+        Layout.fillWidth: true
+        least: 300
+        spacing: Theme.room
+
+        ColumnLayout {
+            width: parent.columnWidth
+            spacing: Theme.gap
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: Theme.tight
+                IconAction {
+                    Layout.preferredWidth: 64
+                    Layout.preferredHeight: 64
+                    framed: true
+                    iconName: "minus"
+                    text: qsTr("A quarter of an hour sooner")
+                    autoRepeat: true
+                    enabled: card.draft.readyBy.length > 0
+                    onClicked: card.draft.moveReady(-15)
+                }
+                ColumnLayout {
+                    Layout.fillWidth: true
+                    spacing: 0
+                    Words {
+                        Layout.fillWidth: true
+                        horizontalAlignment: Text.AlignHCenter
+                        meaning: Words.Heading
+                        text: card.draft.readyBy.length > 0 ? card.draft.readyBy : qsTr("No time")
+                    }
+                    Words {
+                        Layout.fillWidth: true
+                        visible: card.draft.readyDay.length > 0
+                        horizontalAlignment: Text.AlignHCenter
+                        meaning: Words.Caption
+                        quiet: true
+                        text: card.draft.readyDay
+                    }
+                }
+                IconAction {
+                    Layout.preferredWidth: 64
+                    Layout.preferredHeight: 64
+                    framed: true
+                    iconName: "plus"
+                    text: qsTr("A quarter of an hour later")
+                    autoRepeat: true
+                    onClicked: card.draft.moveReady(15)
+                }
+            }
+            SideBySide {
+                id: row
+                Layout.fillWidth: true
+                least: 64
+                most: 4
+                spacing: Theme.tight
+                Repeater {
+                    model: [1, 2, 4]
+                    ActionButton {
+                        id: hours
+                        required property int modelData
+                        width: row.columnWidth
+                        leftPadding: Theme.tight
+                        rightPadding: Theme.tight
+                        kind: ActionButton.Secondary
+                        text: qsTr("%1 h").arg(hours.modelData)
+                        Accessible.name: qsTr("Ready in %1 h").arg(hours.modelData)
+                        onClicked: card.draft.readyIn(60 * hours.modelData)
+                    }
+                }
+                ActionButton {
+                    width: parent.columnWidth
+                    leftPadding: Theme.tight
+                    rightPadding: Theme.tight
+                    kind: ActionButton.Quiet
+                    text: qsTr("None")
+                    Accessible.name: qsTr("No time said")
+                    onClicked: card.draft.noReadyTime()
+                }
+            }
+        }
+        ChoiceBar {
+            objectName: "rush"
+            width: parent.columnWidth
+            label: qsTr("Rush")
+            value: card.draft.rush
+            options: [{ value: 0, text: qsTr("No") }, { value: 1, text: qsTr("Rush") }, { value: 2, text: qsTr("On court") }]
+            onChosen: value => card.draft.setDropOff("rush", value)
+        }
+    }
+}

@@ -1,0 +1,73 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// One tension: the usual steps by one tap, the figure itself, its unit, and what is odd about it.
+ColumnLayout {
+    id: tension
+
+    required property DropOffDraft draft
+    required property string part
+    property string label
+
+    readonly property string field: part + "_tension"
+    readonly property string unit: draft.units[field] ?? ""
+    readonly property string figure: draft.wish[field] ?? ""
+    readonly property bool differs: Array.from(draft.differing).includes(field)
+
+    spacing: Theme.gap
+
+    FigureStepper {
+        objectName: tension.part + "Figure"
+        Layout.fillWidth: true
+        label: tension.label
+        unit: tension.unit
+        value: tension.figure
+        step: tension.unit === "N" ? "5" : "0.5"
+        least: "1"
+        most: "999"
+        hint: tension.differs ? qsTr("The rackets differ here") : ""
+        onEdited: value => tension.draft.set(tension.field, value)
+    }
+    SideBySide {
+        id: row
+        Layout.fillWidth: true
+        least: 64
+        most: 4
+        spacing: Theme.tight
+        visible: tension.figure.length > 0 || tension.differs
+
+        Repeater {
+            model: tension.draft.steps(tension.part)
+
+            ActionButton {
+                id: step
+                required property string modelData
+                objectName: tension.part + step.modelData
+                width: row.columnWidth
+                leftPadding: Theme.tight
+                rightPadding: Theme.tight
+                kind: ActionButton.Secondary
+                text: Figures.shown(step.modelData, Settings.language).replace("-", "\u2212").replace(/^(?=\d)/, "+")
+                Accessible.name: qsTr("%1 by %2 %3").arg(tension.label).arg(step.modelData).arg(tension.unit)
+                onClicked: tension.draft.adjust(tension.part, step.modelData)
+            }
+        }
+    }
+    FindingNote {
+        Layout.fillWidth: true
+        finding: tension.draft.findings[tension.field]
+    }
+    ChoiceBar {
+        objectName: tension.part + "Unit"
+        Layout.fillWidth: true
+        visible: tension.draft.asWhole || tension.draft.findings[tension.field] !== undefined
+        label: qsTr("Said in")
+        value: tension.unit
+        options: [{ value: "kg", text: "kg" }, { value: "lb", text: "lb" }, { value: "N", text: "N" }]
+        onChosen: value => tension.draft.setUnit(tension.field, value)
+    }
+}

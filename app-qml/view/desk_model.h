@@ -1,0 +1,71 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+
+#include "app-qml/view/drop_off_draft.h"
+#include "app-qml/view/player_card.h"
+#include "app-qml/view/players_model.h"
+
+class QQmlEngine;
+class QJSEngine;
+class Settings;
+
+// The desk: who is found, whose card lies open, what is being handed over, and which of its pages one is on.
+class DeskModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
+  Q_PROPERTY(PlayersModel* finder READ finder CONSTANT)
+  Q_PROPERTY(PlayerCard* card READ card CONSTANT)
+  Q_PROPERTY(DropOffDraft* draft READ draft CONSTANT)
+  Q_PROPERTY(Page page READ page NOTIFY pageChanged)
+
+ public:
+  enum class Page { Find, Player, DropOff, Confirm, Stored };
+  Q_ENUM(Page)
+
+  DeskModel(Work& work, Settings& settings, QObject* parent = nullptr);
+  // What provide() gave the engine.
+  static DeskModel* create(QQmlEngine* engine, QJSEngine* script);
+
+  [[nodiscard]] PlayersModel* finder() { return &finder_; }
+  [[nodiscard]] PlayerCard* card() { return &card_; }
+  [[nodiscard]] DropOffDraft* draft() { return &draft_; }
+  [[nodiscard]] Page page() const { return page_; }
+
+  // A row of the finder was chosen: the card of a known player; somebody of the entry list begins at once.
+  Q_INVOKABLE void choose(int row);
+  Q_INVOKABLE void showPlayer(const QString& book);
+  // Somebody who is on no list; what was typed is taken as the family name.
+  Q_INVOKABLE void addPlayer();
+  Q_INVOKABLE void sameAsLastTime();
+  Q_INVOKABLE void askEverything();
+  Q_INVOKABLE void resume(const QString& draft);
+  // To the read-back, if nothing is in its way.
+  Q_INVOKABLE void readBack();
+  // The player says yes to the text that was shown; stored is the next page.
+  Q_INVOKABLE void confirm(const QString& shown);
+  Q_INVOKABLE void storeUnconfirmed();
+  // One page back; a drop-off in the making stays and is listed as unfinished.
+  Q_INVOKABLE void back();
+  // To the beginning, for the next player.
+  Q_INVOKABLE void next();
+  // Opens "player:NAME", "drop-off:NAME", "first:NAME" or "confirm:NAME" for the first player so found.
+  Q_INVOKABLE void open(const QString& what);
+
+ signals:
+  void pageChanged();
+  // Something is in the way of the read-back: on this part of the questions (DropOffDraft::troublePart).
+  void heldBack(int part);
+
+ private:
+  void turnTo(Page page);
+
+  Work& work_;
+  Settings& settings_;
+  PlayersModel finder_;
+  PlayerCard card_;
+  DropOffDraft draft_;
+  Page page_ = Page::Find;
+};

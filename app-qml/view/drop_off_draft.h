@@ -1,0 +1,159 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QTimer>
+#include <QVariant>
+
+#include <optional>
+
+#include "app-qml/view/drop_off_state.h"
+#include "app-qml/view/work.h"
+
+// A drop-off in the making: whose rackets, which of them, what is asked for each, by when. Every answer is on
+// disk within a moment, so a kill loses nothing; what is left unfinished is listed until it is stored or
+// thrown away.
+class DropOffDraft : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("Made by the app")
+  Q_PROPERTY(bool begun READ begun NOTIFY edited)
+  Q_PROPERTY(bool fresh READ fresh NOTIFY edited)      // the player is new here
+  Q_PROPERTY(bool asWhole READ asWhole NOTIFY edited)  // every question is asked
+  Q_PROPERTY(QString player READ player NOTIFY edited)
+  // Every field of a new player, by its name in the registry.
+  Q_PROPERTY(QVariant person READ person NOTIFY edited)
+  // [{label, model, picked, stage, made, mains, crosses}], stage >= 0: in the room already, cannot be picked
+  Q_PROPERTY(QVariantList rackets READ rackets NOTIFY edited)
+  Q_PROPERTY(int pickedCount READ pickedCount NOTIFY edited)
+  // Index of the racket that the questions are for; -1: all that are picked.
+  Q_PROPERTY(int scope READ scope WRITE setScope NOTIFY edited)
+  // What is asked for within the scope, by field; "" or 0 where nothing is said or the rackets differ (then
+  // the field is among `differing`).
+  Q_PROPERTY(QVariant wish READ wish NOTIFY edited)
+  Q_PROPERTY(QVariant units READ units NOTIFY edited)
+  Q_PROPERTY(QStringList differing READ differing NOTIFY edited)
+  // [{label, before, after}]: what is not as last time.
+  Q_PROPERTY(QVariantList changes READ changes NOTIFY edited)
+  // field -> {what, toDo, refused}; what is missing only once somebody wanted to read back.
+  Q_PROPERTY(QVariant findings READ findings NOTIFY edited)
+  // Questions that stringing waits for and that are not answered yet, as words.
+  Q_PROPERTY(QStringList stillNeeded READ stillNeeded NOTIFY edited)
+  Q_PROPERTY(QString readyBy READ readyBy NOTIFY edited)  // "14:30"; "" for none
+  Q_PROPERTY(QString readyDay READ readyDay NOTIFY edited)
+  Q_PROPERTY(int rush READ rush NOTIFY edited)
+  Q_PROPERTY(QVariant dropOff READ dropOff NOTIFY edited)
+  // The text for the turned screen in `language`, exactly as it is stored.
+  Q_PROPERTY(QString readBack READ readBack NOTIFY edited)
+  // {yes, no}: what the player can answer, in the same language.
+  Q_PROPERTY(QVariant answers READ answers NOTIFY edited)
+  Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY edited)
+  // [{id, player, rackets, day}], newest first.
+  Q_PROPERTY(QVariantList unfinished READ unfinished NOTIFY unfinishedChanged)
+  // After storing: [{tag, racket}], in the order of the drop-off.
+  Q_PROPERTY(QVariantList tags READ tags NOTIFY stored)
+
+ public:
+  explicit DropOffDraft(Work& work, QObject* parent = nullptr);
+  ~DropOffDraft() override;
+
+  // Begins one for a known player: with what was last time, or with every question open. False: no such
+  // player.
+  bool begin(const weavelog::BookId& player, bool asWhole);
+  // Begins one for somebody new.
+  void beginNew(const weavelog::Person& person, const weavelog::EntityId& entry, const QString& tensionUnit);
+  // Goes on with one that was left unfinished.
+  Q_INVOKABLE bool resume(const QString& id);
+  Q_INVOKABLE void discard(const QString& id);
+  // Leaves it unfinished.
+  void leave();
+
+  Q_INVOKABLE void pick(int racket, bool picked);
+  Q_INVOKABLE void addRacket();
+  Q_INVOKABLE void removeRacket(int racket);
+  Q_INVOKABLE void setRacket(int racket, const QString& field, const QVariant& value);
+  Q_INVOKABLE void setPerson(const QString& field, const QVariant& value);
+  Q_INVOKABLE void set(const QString& field, const QVariant& value);
+  // The unit of a tension; the digits stay as they were said.
+  Q_INVOKABLE void setUnit(const QString& field, const QString& unit);
+  // "mains" or "crosses" by so much in the unit in which it is said: "-1".
+  Q_INVOKABLE void adjust(const QString& part, const QString& by);
+  // Steps that a person usually asks for, in the unit of that part: "-1", "-0.5", "0.5", "1".
+  Q_INVOKABLE QStringList steps(const QString& part) const;
+  // The crosses as the mains.
+  Q_INVOKABLE void sameForCrosses();
+  Q_INVOKABLE void askAll();
+  Q_INVOKABLE void setDropOff(const QString& field, const QVariant& value);
+  // Ready so many minutes from now, to the next quarter of an hour.
+  Q_INVOKABLE void readyIn(int minutes);
+  Q_INVOKABLE void moveReady(int minutes);
+  Q_INVOKABLE void noReadyTime();
+  // True if it can be read back; otherwise findings say what is in the way.
+  bool prepareReadBack();
+  // Which page of the questions holds what is in the way: 0 player and rackets, 1 strings, 2 tensions; -1:
+  // none.
+  [[nodiscard]] int troublePart() const;
+  // Stores what was confirmed: `shown` is the text that was on the screen. An empty one stores without a
+  // confirmation. False: failed() of the work has told why.
+  bool store(const QString& shown);
+
+  [[nodiscard]] bool begun() const { return state_.has_value(); }
+  [[nodiscard]] bool fresh() const { return state_ && state_->fresh; }
+  [[nodiscard]] bool asWhole() const { return state_ && state_->asWhole; }
+  [[nodiscard]] QString player() const;
+  [[nodiscard]] QVariantMap person() const;
+  [[nodiscard]] QVariantList rackets() const;
+  [[nodiscard]] int pickedCount() const;
+  [[nodiscard]] int scope() const { return scope_; }
+  void setScope(int scope);
+  [[nodiscard]] QVariantMap wish() const;
+  [[nodiscard]] QVariantMap units() const;
+  [[nodiscard]] QStringList differing() const;
+  [[nodiscard]] QVariantList changes() const;
+  [[nodiscard]] QVariantMap findings() const;
+  [[nodiscard]] QStringList stillNeeded() const;
+  [[nodiscard]] QString readyBy() const;
+  [[nodiscard]] QString readyDay() const;
+  [[nodiscard]] int rush() const;
+  [[nodiscard]] QVariantMap dropOff() const;
+  [[nodiscard]] QString readBack() const;
+  [[nodiscard]] QVariantMap answers() const;
+  [[nodiscard]] QString language() const;
+  void setLanguage(const QString& language);
+  [[nodiscard]] QVariantList unfinished() const;
+  [[nodiscard]] QVariantList tags() const { return tags_; }
+  // The book of the drop-off that is in the making.
+  [[nodiscard]] weavelog::BookId book() const;
+
+ signals:
+  void edited();
+  void unfinishedChanged();
+  void stored();
+
+ private:
+  using Line = DropOffState::Line;
+
+  void start(DropOffState state);
+  void readRecord();
+  void fillLines();
+  void touch();
+  void keep();
+  [[nodiscard]] std::vector<Line*> inScope();
+  [[nodiscard]] std::vector<const Line*> inScope() const;
+  [[nodiscard]] const weavelog::Racket* racketOf(const Line& line) const;
+  [[nodiscard]] int stageOf(const Line& line) const;
+  [[nodiscard]] weavelog::Unit tensionUnit() const;
+  [[nodiscard]] weavelog::DropOffRequest request() const;
+  [[nodiscard]] weavelog::Language readBackLanguage() const;
+  void linkEntry();
+
+  Work& work_;
+  std::optional<DropOffState> state_;
+  weavelog::PlayerRecord record_;
+  std::vector<DropOffState> others_;  // unfinished, without the present one
+  int scope_ = -1;
+  bool wanted_ = false;  // somebody wanted to read it back: what is missing is said
+  weavelog::Unit newUnit_ = weavelog::Unit::kilogram_force;
+  QVariantList tags_;
+  QTimer keepSoon_;
+};

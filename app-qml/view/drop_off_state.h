@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+#include "core/desk/drop_off.h"
+
+// A drop-off in the making, as it is kept on disk until it is stored or thrown away.
+struct DropOffState {
+  struct Line {
+    weavelog::DropOffLine asked;
+    bool picked = false;
+  };
+
+  QString id;
+  weavelog::BookId book;     // of the player; new where `person` is to be made
+  bool fresh = false;        // the player's book begins with this drop-off
+  weavelog::EntityId entry;  // of the entry list, that a new player came from; may be none
+  weavelog::Person person;   // of a new player
+  bool asWhole = false;      // every question is asked, as at a first time
+  weavelog::DropOff dropOff;
+  std::vector<Line> lines;
+  QString language;  // of the read-back
+  weavelog::UnixMs begun = 0;
+};
+
+// JSON, with every field under its name in the registry, so that a draft of an older version reads in a newer
+// one.
+[[nodiscard]] QByteArray toBytes(const std::vector<DropOffState>& states);
+// What cannot be read is left out.
+[[nodiscard]] std::vector<DropOffState> dropOffsFrom(const QByteArray& bytes);

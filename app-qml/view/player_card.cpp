@@ -1,0 +1,224 @@
+#include "app-qml/view/player_card.h"
+
+#include <algorithm>
+
+#include "app-qml/view/model_text.h"
+#include "core/desk/consent.h"
+#include "core/desk/last_time.h"
+#include "core/desk/phrases.h"
+#include "core/desk/questions.h"
+#include "core/desk/stages.h"
+#include "core/model/queries.h"
+
+namespace {
+
+QString strings(const std::string& mains, const std::string& crosses) {
+  if (mains == crosses || crosses.empty()) return qtext(mains);
+  return qtext(mains) + QStringLiteral(" / ") + qtext(crosses);
+}
+
+QVariantList changeLines(const weavelog::Language& language, const std::vector<weavelog::Change>& changes) {
+  QVariantList lines;
+  for (const auto& change : changes)
+    lines.append(QVariantMap{{"label", fieldLabel(language, change.name)},
+                             {"before", qtext(weavelog::value_words(language, change.name, change.before))},
+                             {"after", qtext(weavelog::value_words(language, change.name, change.after))}});
+  return lines;
+}
+
+// Everything said but tensions and strings, which stand large above.
+QVariantList restOf(const weavelog::Language& language, const weavelog::Agreed& agreed) {
+  QVariantList lines;
+  weavelog::for_each_field<weavelog::Agreed>(
+      [&](weavelog::FieldTag, std::string_view name, bool, auto member) {
+        if (name == "mains_tension" || name == "crosses_tension" || name == "mains_string" ||
+            name == "crosses_string")
+          return;
+        const auto value = weavelog::to_value(agreed.*member);
+        if (weavelog::is_cleared(value)) return;
+        lines.append(QVariantMap{{"label", fieldLabel(language, name)},
+                                 {"value", qtext(weavelog::value_words(language, name, value))}});
+      });
+  return lines;
+}
+
+QString amount(const std::optional<weavelog::Quantity>& said) {
+  return said ? qtext(said->amount.text()) : QString();
+}
+QString unit(const std::optional<weavelog::Quantity>& said) {
+  return said ? qtext(weavelog::symbol_of(said->unit)) : QString();
+}
+
+}  // namespace
+
+PlayerCard::PlayerCard(Work& work, QObject* parent) : QObject(parent), work_(work) {
+  connect(&work_, &Work::changed, this, &PlayerCard::refresh);
+}
+
+void PlayerCard::show(const QString& book) {
+  book_ = idFrom<weavelog::BookId>(book);
+  jobsWanted_ = 8;
+  refresh();
+}
+
+void PlayerCard::showMoreJobs() {
+  jobsWanted_ += 24;
+  refresh();
+}
+
+void PlayerCard::refresh() {
+  record_.reset();
+  questions_.clear();
+  agreed_.clear();
+  rackets_.clear();
+  jobs_.clear();
+  if (book_) {
+    if (auto loaded = weavelog::load_player(work_.ledger(), book_)) record_ = std::move(*loaded);
+  }
+  if (record_) {
+    readQuestions();
+    readAgreed();
+    readRackets();
+    readJobs();
+  }
+  emit cardChanged();
+}
+
+void PlayerCard::readQuestions() {
+  const auto& language = work_.language();
+  for (const auto& line : weavelog::question_lines(work_.ledger(), *record_)) {
+    QVariantList answers;
+    for (const auto& answer : line.answers)
+      answers.append(QVariantMap{{"value", qtext(weavelog::value_words(language, line.field, answer.value))},
+                                 {"device", qtext(answer.device)},
+                                 {"day", dayText(language, answer.at, work_.zone())}});
+    questions_.append(QVariantMap{
+        {"subject", qtext(line.subject)}, {"field", fieldLabel(language, line.field)}, {"answers", answers}});
+  }
+}
+
+void PlayerCard::readAgreed() {
+  const auto& language = work_.language();
+  std::vector<std::pair<weavelog::LastTime, QStringList>> wishes;
+  auto rackets = weavelog::rackets_of_last_drop_off(*record_);
+  if (rackets.empty()) rackets.push_back({});
+  for (auto& last : weavelog::same_for_each(*record_, rackets)) {
+    const auto* racket = record_->racket(last.racket);
+    const QString label = racket ? qtext(racket->now.label) : QString();
+    auto same = std::find_if(wishes.begin(), wishes.end(), [&](const auto& wish) {
+      return wish.first.proposal == last.proposal && wish.first.since == last.since;
+    });
+    if (same == wishes.end()) same = wishes.insert(wishes.end(), {std::move(last), QStringList{}});
+    if (!label.isEmpty()) same->second.append(label);
+  }
+  for (const auto& [last, labels] : wishes) {
+    const auto& wish = last.proposal;
+    agreed_.append(QVariantMap{{"rackets", labels.join(QStringLiteral(", "))},
+                               {"mains", amount(wish.mains_tension)},
+                               {"mainsUnit", unit(wish.mains_tension)},
+                               {"crosses", amount(wish.crosses_tension)},
+                               {"crossesUnit", unit(wish.crosses_tension)},
+                               {"strings", strings(wish.mains_string, wish.crosses_string)},
+                               {"lines", restOf(language, wish)},
+                               {"since", changeLines(language, last.since)},
+                               {"event", qtext(last.event_name)},
+                               {"day", dayText(language, last.at, work_.zone())}});
+  }
+}
+
+void PlayerCard::readRackets() {
+  for (const auto& racket : record_->rackets) {
+    int stage = -1;
+    for (const auto& job : record_->jobs) {
+      if (job.now.racket != racket.id()) continue;
+      const auto now = record_->stage_of(job.id()).stage;
+      if (weavelog::is_open(now)) stage = static_cast<int>(now);
+    }
+    rackets_.append(QVariantMap{{"id", idText(racket.id())},
+                                {"label", qtext(racket.now.label)},
+                                {"model", qtext(racket.now.maker + " " + racket.now.model).simplified()},
+                                {"fields", editables(racket.now)},
+                                {"stage", stage}});
+  }
+}
+
+void PlayerCard::readJobs() {
+  const auto& language = work_.language();
+  for (const auto& job : weavelog::history_of(work_.ledger(), book_, jobsWanted_)) {
+    const QString mains = saidText(language, job.mains_tension);
+    const QString crosses = saidText(language, job.crosses_tension);
+    jobs_.append(QVariantMap{{"tag", job.tag_number ? QString::number(*job.tag_number) : QString()},
+                             {"racket", qtext(job.racket_label)},
+                             {"strings", strings(job.mains_string, job.crosses_string)},
+                             {"tension", mains == crosses ? mains : mains + QStringLiteral(" / ") + crosses},
+                             {"event", qtext(job.event_name)},
+                             {"day", dayText(language, job.at, work_.zone())},
+                             {"stage", static_cast<int>(job.stage)}});
+  }
+}
+
+QString PlayerCard::book() const {
+  return record_ ? idText(book_) : QString();
+}
+
+QString PlayerCard::name() const {
+  return record_ ? qtext(weavelog::listed_name(record_->person.now)) : QString();
+}
+
+QString PlayerCard::detail() const {
+  if (!record_) return {};
+  const auto& person = record_->person.now;
+  QStringList parts{qtext(person.native_name), qtext(person.country)};
+  if (person.birth_year) parts.append(QString::number(*person.birth_year));
+  parts.append(languageName(person.language));
+  if (parts.first() == name()) parts.removeFirst();
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(" · "));
+}
+
+QVariantMap PlayerCard::person() const {
+  return editables(record_ ? record_->person.now : weavelog::Person{});
+}
+
+int PlayerCard::jobCount() const {
+  return record_ ? static_cast<int>(record_->jobs.size()) : 0;
+}
+
+bool PlayerCard::savePerson(const QVariantMap& fields) {
+  if (!record_) return false;
+  auto wanted = record_->person.now;
+  for (auto field = fields.begin(); field != fields.end(); ++field)
+    takeEdited(wanted, field.key().toStdString(), field.value(), weavelog::Unit::none);
+  if (wanted == record_->person.now) return true;
+  weavelog::Draft draft(book_, weavelog::kPlayerBook, weavelog::kActEdit);
+  weavelog::put_changes(draft, record_->person.seen, wanted);
+  return work_.commit(draft, tr("Player changed"));
+}
+
+bool PlayerCard::saveRacket(const QString& id, const QVariantMap& fields) {
+  const auto* racket = record_ ? record_->racket(idFrom<weavelog::EntityId>(id)) : nullptr;
+  if (racket == nullptr) return false;
+  auto wanted = racket->now;
+  for (auto field = fields.begin(); field != fields.end(); ++field)
+    takeEdited(wanted, field.key().toStdString(), field.value(), weavelog::Unit::none);
+  if (wanted == racket->now) return true;
+  weavelog::Draft draft(book_, weavelog::kPlayerBook, weavelog::kActEdit);
+  weavelog::put_changes(draft, racket->seen, wanted);
+  return work_.commit(draft, tr("Racket changed"));
+}
+
+QString PlayerCard::consentText(int choice, const QString& language) {
+  return qtext(
+      weavelog::consent_text(weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
+                             static_cast<weavelog::ConsentChoice>(choice)));
+}
+
+bool PlayerCard::giveConsent(int choice, const QString& language, const QString& shown) {
+  if (!record_) return false;
+  const weavelog::Confirmation confirmation{
+      shown.toStdString(), weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
+      work_.now(), work_.ledger().self().id()};
+  return work_.commit(
+      weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice), confirmation),
+      tr("Consent noted"));
+}

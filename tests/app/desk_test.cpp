@@ -1,0 +1,294 @@
+#include <QAbstractItemModelTester>
+#include <QElapsedTimer>
+
+#include "app-qml/view/desk_model.h"
+#include "app-qml/view/model_text.h"
+#include "core/desk/stages.h"
+#include "core/model/event.h"
+#include "tests/app/device_room.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+struct DeskRoom : AppRoom {
+  std::unique_ptr<DeskModel> desk;
+  QStringList faults;
+
+  DeskRoom() { sit(); }
+  void sit() {
+    desk = std::make_unique<DeskModel>(device->work(), *settings);
+    QObject::connect(&device->work(), &Work::failed, [this](const QString& what) { faults.append(what); });
+  }
+  // As a kill does it: what is only in memory is gone.
+  void startAgain() {
+    desk.reset();
+    stop();
+    start();
+    sit();
+  }
+  DropOffDraft& draft() { return *desk->draft(); }
+  void settle() { device->work().refresh(); }
+  void answerNeeded() {
+    draft().set("mains_string", "Tarnbrook Silk");
+    draft().set("crosses_string", "Velmora Round");
+    draft().set("mains_tension", "25");
+    draft().set("crosses_tension", "24");
+  }
+  // A player with so many rackets, taken in and collected.
+  BookId pastPlayer(const QString& family, int rackets) {
+    desk->finder()->setTyped(family);
+    desk->addPlayer();
+    draft().setPerson("given_name", "Ilse");
+    draft().setPerson("language", "fr");
+    answerNeeded();
+    for (int i = 1; i < rackets; ++i) draft().addRacket();
+    const BookId book = draft().book();
+    desk->readBack();
+    REQUIRE(desk->page() == DeskModel::Page::Confirm);
+    desk->confirm(draft().readBack());
+    REQUIRE(desk->page() == DeskModel::Page::Stored);
+    const auto record = must(load_player(ledger(), book));
+    std::vector<EntityId> jobs;
+    for (const auto& job : record.jobs) jobs.push_back(job.id());
+    StageStep away;
+    away.to = Stage::collected;
+    away.by = "Ines";
+    away.reason = "handed over";
+    away.at = clock.now();
+    append(must(take_step(record, jobs, away)));
+    settle();
+    desk->next();
+    clock.advance(14 * kDay);
+    return book;
+  }
+};
+
+}  // namespace
+
+TEST_CASE("same as last time, three rackets, mains one kilo less: four actions after the player is found") {
+  DeskRoom room;
+  room.addEvent("Harbour Open", "2031-05-19");
+  REQUIRE(waitUntil([&] { return room.device->eventName() == "Harbour Open"; }));
+  const BookId book = room.pastPlayer("Wendelmoor", 3);
+  room.desk->finder()->setTyped("wendel");
+  REQUIRE(room.desk->finder()->count() == 1);
+  room.desk->choose(0);
+  REQUIRE(room.desk->card()->hasLastTime());
+
+  room.desk->sameAsLastTime();  // 1
+  CHECK(room.draft().pickedCount() == 3);
+  CHECK(room.draft().steps("mains") == QStringList{"-1", "-0.5", "0.5", "1"});
+  room.draft().adjust("mains", "-1");  // 2
+  CHECK(room.draft().wish()["mains_tension"] == "24");
+  REQUIRE(room.draft().changes().size() == 1);
+  room.desk->readBack();  // 3
+  REQUIRE(room.desk->page() == DeskModel::Page::Confirm);
+  CHECK(room.draft().language() == "fr");
+  const QString shown = room.draft().readBack();
+  CHECK(shown.contains("25"));
+  room.desk->confirm(shown);  // 4
+  REQUIRE(room.desk->page() == DeskModel::Page::Stored);
+  CHECK(room.faults.isEmpty());
+  REQUIRE(room.draft().tags().size() == 3);
+  CHECK(room.draft().tags()[0].toMap()["tag"] == "4");
+
+  const auto record = must(load_player(room.ledger(), book));
+  CHECK(record.jobs.size() == 6);
+  CHECK(record.drop_offs.back().now.confirmed_text == shown.toStdString());
+  CHECK(record.drop_offs.back().now.confirmed_language == "fr");
+  CHECK(record.jobs.back().now.mains_tension == kg("24"));
+  CHECK(record.jobs.back().now.crosses_tension == kg("24"));
+
+  SECTION("and it can be taken back as a whole") {
+    CHECK(room.device->work().undo());
+    CHECK(must(load_player(room.ledger(), book)).jobs.size() == 3);
+  }
+}
+
+TEST_CASE("a text that is not what was shown is not stored, and says so") {
+  DeskRoom room;
+  room.pastPlayer("Wendelmoor", 1);
+  room.desk->finder()->setTyped("wendel");
+  room.desk->choose(0);
+  room.desk->sameAsLastTime();
+  room.desk->readBack();
+  const QString shown = room.draft().readBack();
+  room.draft().adjust("mains", "-1");
+  room.desk->confirm(shown);
+  CHECK(room.desk->page() == DeskModel::Page::DropOff);
+  REQUIRE(room.faults.size() == 1);
+  CHECK(room.draft().begun());
+}
+
+TEST_CASE("a drop-off in the making survives the end of the app and is gone on with") {
+  DeskRoom room;
+  room.desk->finder()->setTyped("Okonjo");
+  room.desk->addPlayer();
+  room.answerNeeded();
+  room.draft().set("mains_gauge", "1.25");
+  room.draft().set("pieces", 2);
+  room.draft().set("mains_supply", 1);
+  room.draft().addRacket();
+  room.draft().setScope(1);
+  room.draft().set("mains_tension", "23.5");
+  room.draft().readyIn(120);
+  const QString ready = room.draft().readyBy();
+  room.startAgain();
+
+  REQUIRE(room.draft().unfinished().size() == 1);
+  const auto left = room.draft().unfinished()[0].toMap();
+  CHECK(left["player"] == "Okonjo");
+  CHECK(left["rackets"] == 2);
+  room.desk->resume(left["id"].toString());
+  REQUIRE(room.desk->page() == DeskModel::Page::DropOff);
+  CHECK(room.draft().wish()["mains_gauge"] == "1.25");
+  CHECK(room.draft().wish()["pieces"] == 2);
+  CHECK(room.draft().wish()["mains_supply"] == 1);
+  CHECK(room.draft().differing() == QStringList{"mains_tension"});
+  CHECK(room.draft().readyBy() == ready);
+  room.draft().setScope(1);
+  CHECK(room.draft().wish()["mains_tension"] == "23.5");
+
+  SECTION("stored, it is not offered again") {
+    room.draft().setScope(-1);
+    room.desk->readBack();
+    room.desk->confirm(room.draft().readBack());
+    CHECK(room.desk->page() == DeskModel::Page::Stored);
+    room.startAgain();
+    CHECK(room.draft().unfinished().isEmpty());
+  }
+  SECTION("thrown away, it is not offered again") {
+    room.desk->next();
+    room.draft().discard(left["id"].toString());
+    room.startAgain();
+    CHECK(room.draft().unfinished().isEmpty());
+  }
+}
+
+TEST_CASE("what was kept and cannot be read costs the draft only") {
+  DeskRoom room;
+  const std::string rubbish = "{\"[[\xff";
+  REQUIRE(room.ledger().remember("app.drop_offs", as_bytes(rubbish)));
+  room.startAgain();
+  CHECK(room.draft().unfinished().isEmpty());
+  room.desk->addPlayer();
+  CHECK(room.draft().begun());
+}
+
+TEST_CASE("55 kg is caught as a slip of the unit beside its field, and the unit can be put right") {
+  DeskRoom room;
+  room.desk->addPlayer();
+  room.draft().setPerson("family_name", "Okonjo");
+  room.answerNeeded();
+  room.draft().set("mains_tension", "55");
+  const auto finding = room.draft().findings()["mains_tension"].toMap();
+  CHECK(finding["refused"].toBool());
+  CHECK(finding["what"].toString().contains("55"));
+  CHECK_FALSE(finding["toDo"].toString().isEmpty());
+  room.desk->readBack();
+  CHECK(room.desk->page() == DeskModel::Page::DropOff);
+  room.draft().setUnit("mains_tension", "lb");
+  CHECK(room.draft().wish()["mains_tension"] == "55");
+  CHECK_FALSE(room.draft().findings().contains("mains_tension"));
+}
+
+TEST_CASE(
+    "what stringing waits for is said once somebody wants to read back, everything else can be skipped") {
+  DeskRoom room;
+  room.desk->addPlayer();
+  CHECK(room.draft().findings().isEmpty());
+  room.desk->readBack();
+  CHECK(room.desk->page() == DeskModel::Page::DropOff);
+  CHECK(room.draft().findings().contains("mains_string"));
+  CHECK(room.draft().stillNeeded().size() == 5);
+  room.draft().setPerson("family_name", "Okonjo");
+  room.answerNeeded();
+  room.desk->readBack();
+  CHECK(room.desk->page() == DeskModel::Page::Confirm);
+}
+
+TEST_CASE("a racket that is in the room cannot be taken in again") {
+  DeskRoom room;
+  room.pastPlayer("Wendelmoor", 2);
+  room.desk->finder()->setTyped("wendel");
+  room.desk->choose(0);
+  room.desk->sameAsLastTime();
+  room.desk->readBack();
+  room.desk->confirm(room.draft().readBack());
+  room.desk->next();
+  room.desk->finder()->setTyped("wendel");
+  room.desk->choose(0);
+  room.desk->sameAsLastTime();
+  CHECK(room.draft().rackets()[0].toMap()["stage"].toInt() == static_cast<int>(Stage::received));
+  room.draft().pick(0, true);
+  CHECK(room.draft().pickedCount() == 1);  // the new one, begun because both others are in the room
+}
+
+TEST_CASE("entries of today's list are found as new, and become known with their first drop-off") {
+  DeskRoom room;
+  const BookId event = room.addEvent("Harbour Open", "2031-05-19");
+  Draft draft(event, kEventBook, kActImportEntryList);
+  EntryListItem entry;
+  entry.family_name = "Çelik";
+  entry.given_name = "Mirela";
+  entry.country = "NOR";
+  const EntityId item = put_new(draft, entry, room.clock.now()).id;
+  room.append(draft);
+  REQUIRE(waitUntil([&] { return room.device->work().event() == event; }));
+  room.settle();
+  PlayersModel& finder = *room.desk->finder();
+  const QAbstractItemModelTester tester(&finder, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  finder.setTyped("celik");
+  REQUIRE(finder.count() == 1);
+  CHECK(finder.data(finder.index(0), PlayersModel::FreshRole).toBool());
+  room.desk->choose(0);
+  REQUIRE(room.desk->page() == DeskModel::Page::DropOff);
+  CHECK(room.draft().person()["country"] == "NOR");
+  room.answerNeeded();
+  const BookId book = room.draft().book();
+  room.desk->readBack();
+  room.desk->confirm(room.draft().readBack());
+  REQUIRE(room.desk->page() == DeskModel::Page::Stored);
+  CHECK(from_state<EntryListItem>(*room.ledger().entity(event, item)).player == book);
+  room.settle();
+  finder.setTyped("celik");
+  REQUIRE(finder.count() == 1);
+  CHECK_FALSE(finder.data(finder.index(0), PlayersModel::FreshRole).toBool());
+}
+
+TEST_CASE("the list of players reads more as it is scrolled") {
+  DeskRoom room;
+  for (int i = 0; i < 130; ++i) room.addPlayer(named("Player" + std::to_string(100 + i)));
+  room.settle();
+  PlayersModel& finder = *room.desk->finder();
+  CHECK(finder.count() == 60);
+  CHECK(finder.known() == 130);
+  const QAbstractItemModelTester tester(&finder, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  while (finder.canFetchMore({})) finder.fetchMore({});
+  CHECK(finder.count() == 130);
+  finder.setTyped("player129");
+  CHECK(finder.count() == 1);
+}
+
+TEST_CASE("a player's card holds what can be mended, and mends it as an action of its own") {
+  DeskRoom room;
+  const BookId book = room.pastPlayer("Wendelmoor", 2);
+  PlayerCard card(room.device->work());
+  card.show(idText(book));
+  CHECK(card.name() == "Wendelmoor Ilse");
+  CHECK(card.jobCount() == 2);
+  REQUIRE(card.agreed().size() == 1);
+  CHECK(card.agreed()[0].toMap()["mains"] == "25");
+  CHECK(card.savePerson({{"contact", "coach, court 3"}, {"tension_unit", 2}}));
+  CHECK(card.person()["contact"] == "coach, court 3");
+  const auto record = must(load_player(room.ledger(), book));
+  CHECK(record.person.now.tension_unit == Unit::pound_force);
+  CHECK(card.saveRacket(card.rackets()[0].toMap()["id"].toString(), {{"label", "red dot"}}));
+  CHECK(card.rackets()[0].toMap()["label"] == "red dot");
+  const QString text = PlayerCard::consentText(2, "fr");
+  CHECK(card.giveConsent(2, "fr", text));
+  CHECK(must(load_player(room.ledger(), book)).person.now.consent == ConsentChoice::events_entered);
+  CHECK_FALSE(card.giveConsent(2, "fr", "something else"));
+}

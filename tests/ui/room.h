@@ -1,0 +1,82 @@
+#pragma once
+
+#include <QObject>
+
+#include "app-qml/view/app_models.h"
+#include "core/desk/stages.h"
+#include "core/model/event.h"
+
+// What a test of the screens finds on the device: an event, and players with a past.
+class Room : public QObject {
+  Q_OBJECT
+
+ public:
+  void useDevice(AppDevice& device, AppModels& models) {
+    device_ = &device;
+    models_ = &models;
+  }
+
+  // The event of today, where there is none yet.
+  Q_INVOKABLE void addEvent() {
+    auto& ledger = device_->ledger();
+    if (!weavelog::all_events(ledger).empty()) return;
+    weavelog::Draft draft(ledger.create_book_id(), weavelog::kEventBook, weavelog::kActNewEvent);
+    weavelog::EventInfo info;
+    info.name = "Harbour Open";
+    info.first_day = "2031-05-26";
+    (void)weavelog::put_new(draft, info, ledger.wall().now());
+    (void)ledger.append(draft);
+    device_->chooseEvent(draft.book());
+  }
+  // Somebody who had so many rackets strung, 25 / 24 kg, and took them away. Ends at the beginning of the
+  // desk.
+  Q_INVOKABLE void addPastPlayer(const QString& family, int rackets) {
+    auto& desk = models_->desk;
+    auto& draft = *desk.draft();
+    desk.finder()->setTyped(family);
+    desk.addPlayer();
+    draft.setPerson("given_name", "Ilse");
+    draft.setPerson("language", "fr");
+    draft.set("mains_string", "Tarnbrook Silk");
+    draft.set("crosses_string", "Velmora Round");
+    draft.set("mains_tension", "25");
+    draft.set("crosses_tension", "24");
+    draft.set("mains_gauge", "1.25");
+    draft.set("pieces", 2);
+    draft.set("knots", 4);
+    for (int i = 1; i < rackets; ++i) draft.addRacket();
+    const auto book = draft.book();
+    desk.readBack();
+    desk.confirm(draft.readBack());
+    auto record = weavelog::load_player(device_->ledger(), book);
+    std::vector<weavelog::EntityId> jobs;
+    for (const auto& job : record->jobs) jobs.push_back(job.id());
+    const weavelog::StageStep away{weavelog::Stage::collected, "Ines", "handed over",
+                                   device_->ledger().wall().now()};
+    const auto taken = weavelog::take_step(*record, jobs, away);
+    if (taken) (void)device_->ledger().append(*taken);
+    device_->work().refresh();
+    desk.next();
+  }
+  Q_INVOKABLE int jobsOf(const QString& book) const {
+    const auto id = weavelog::BookId::from_hex(book.toStdString());
+    const auto record = weavelog::load_player(device_->ledger(), id.value_or(weavelog::BookId{}));
+    return record ? static_cast<int>(record->jobs.size()) : 0;
+  }
+  // What the newest drop-off keeps as confirmed.
+  Q_INVOKABLE QString confirmedText(const QString& book) const {
+    const auto id = weavelog::BookId::from_hex(book.toStdString());
+    const auto record = weavelog::load_player(device_->ledger(), id.value_or(weavelog::BookId{}));
+    return record ? QString::fromStdString(record->drop_offs.back().now.confirmed_text) : QString();
+  }
+  Q_INVOKABLE void clearDrafts() {
+    auto& draft = *models_->desk.draft();
+    models_->desk.next();
+    const auto left = draft.unfinished();
+    for (const auto& one : left) draft.discard(one.toMap()["id"].toString());
+  }
+
+ private:
+  AppDevice* device_ = nullptr;
+  AppModels* models_ = nullptr;
+};

@@ -1,0 +1,248 @@
+import QtQuick
+import QtTest
+import Weavelog.Screens
+import Weavelog.Theme
+import Weavelog.View
+import Weavelog.Tests
+
+AppCase {
+    id: test
+    name: "Desk"
+    when: windowShown
+
+    property var window
+    property int taps: 0
+
+    Component { id: main; Main {} }
+
+    function initTestCase() {
+        Room.addEvent();
+        Room.addPastPlayer("Wendelmoor", 3);
+        Room.addPastPlayer("Aldermoor", 4);
+    }
+    function make(width, height) {
+        window = createTemporaryObject(main, null, { width: width, height: height });
+        verify(window);
+        window.requestActivate();
+        tryCompare(window, "active", true);
+        waitForRendering(window.contentItem);
+    }
+    function cleanup() {
+        Room.clearDrafts();
+        Theme.rightToLeft = false;
+    }
+    function item(name) {
+        // A sheet or the confirmation lies in the window's overlay, beside its content.
+        const found = Walker.find(window.contentItem.parent ?? window.contentItem, name) ?? Walker.find(window.contentItem, name);
+        verify(found, name + " is not on the screen");
+        return found;
+    }
+    // As a finger does it: scrolled into sight first, which costs no tap.
+    function tap(name) {
+        tryVerify(() => Walker.find(window.contentItem, name) !== null, 2000, name);
+        tapItem(item(name));
+    }
+    function tapItem(target) {
+        wait(60);
+        for (let up = target.parent; up; up = up.parent) {
+            if (up.contentY !== undefined && up.contentItem !== undefined && up.contentHeight > up.height) {
+                const y = target.mapToItem(up.contentItem, 0, 0).y;
+                if (y + target.height > up.contentY + up.height || y < up.contentY)
+                    up.contentY = Math.max(0, Math.min(y - up.height / 2, up.contentHeight - up.height));
+            }
+        }
+        wait(60);  // what the last answer moved has come to rest
+        mouseClick(target);
+        ++taps;
+    }
+    function find(name) {
+        const field = item("find");
+        field.forceActiveFocus();
+        for (const letter of name) keyClick(letter);
+        tryCompare(DeskModel.finder, "count", 1);
+        keyClick(Qt.Key_Return);
+        tryCompare(DeskModel, "page", DeskModel.Player);
+        taps = 0;
+    }
+
+    function sizes() {
+        return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
+    }
+
+    function test_three_rackets_mains_one_kilo_less_in_five_taps_data() { return sizes(); }
+    function test_three_rackets_mains_one_kilo_less_in_five_taps(data) {
+        // Before the first time of these three rackets: they come back at each size.
+        Room.addPastPlayer(data.tag === "tablet" ? "Tanholt" : "Pellholt", 3);
+        make(data.width, data.height);
+        find(data.tag === "tablet" ? "tanh" : "pellh");
+        const book = DeskModel.card.book;
+        const before = Room.jobsOf(book);
+        tap("sameAsLastTime");
+        tap("mains-1");
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        const shown = item("readBackText").text;
+        verify(shown.includes("24"));
+        tap("yes");
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(taps, 4);
+        compare(Room.jobsOf(book), before + 3);
+        compare(Room.confirmedText(book), shown);
+        compare(DeskModel.draft.tags.length, 3);
+        tap("undo");
+        compare(Room.jobsOf(book), before);
+    }
+    function test_four_last_time_three_today_is_five_taps() {
+        make(1280, 800);
+        find("alder");
+        const book = DeskModel.card.book;
+        tap("sameAsLastTime");
+        tap("racket3");
+        tap("mains-1");
+        tap("readBack");
+        tap("yes");
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(taps, 5);
+        compare(Room.jobsOf(book), 7);
+        tap("undo");
+    }
+    function test_the_same_without_a_finger() {
+        make(1280, 800);
+        find("wendel");
+        const same = item("sameAsLastTime");
+        same.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        tryCompare(DeskModel, "page", DeskModel.DropOff);
+        item("mains-1").forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Space);
+        item("readBack").forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        keyClick(Qt.Key_Escape);
+        compare(DeskModel.page, DeskModel.Confirm);
+        keyClick(Qt.Key_Tab);
+        tryVerify(() => item("yes").activeFocus);
+        keyClick(Qt.Key_Return);
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(DeskModel.draft.tags.length, 3);
+        tap("undo");
+    }
+    function test_no_leads_back_and_keeps_the_answers() {
+        make(1280, 800);
+        find("wendel");
+        tap("sameAsLastTime");
+        tap("crosses1");
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        tap("no");
+        compare(DeskModel.page, DeskModel.DropOff);
+        compare(DeskModel.draft.wish.crosses_tension, "25");
+    }
+    function test_the_confirmation_is_turned_light_and_in_the_language_of_the_player() {
+        make(1280, 800);
+        Settings.appearance = "dark";
+        find("wendel");
+        tap("sameAsLastTime");
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        verify(!Theme.dark);
+        compare(DeskModel.draft.language, "fr");
+        const french = item("readBackText").text;
+        const german = Walker.interactive(item("readBackLanguage"))[3];
+        mouseClick(german);
+        verify(item("readBackText").text !== french);
+        compare(item("readBackText").text, DeskModel.draft.readBack);
+        compare(item("yes").text, "Ja, das stimmt");
+        tap("turn");
+        tap("no");
+        Settings.appearance = "light";
+    }
+    function test_an_unfinished_drop_off_is_offered() {
+        make(1280, 800);
+        find("wendel");
+        tap("sameAsLastTime");
+        tap("mains-1");
+        tap("back");
+        tap("back");
+        tryCompare(DeskModel, "page", DeskModel.Find);
+        tap("goOn");
+        compare(DeskModel.page, DeskModel.DropOff);
+        compare(DeskModel.draft.wish.mains_tension, "24");
+        tap("back");
+        tap("back");
+        tap("throwAway");
+        compare(DeskModel.draft.unfinished.length, 1);
+        tap("throwAway");
+        compare(DeskModel.draft.unfinished.length, 0);
+    }
+    function test_first_time_asks_all_and_says_what_is_missing() {
+        make(412, 915);
+        DeskModel.finder.typed = "Quillon";
+        tap("newPlayerBelow");
+        tryCompare(DeskModel, "page", DeskModel.DropOff);
+        compare(item("familyName").text, "Quillon");
+        tap("readBack");
+        compare(DeskModel.page, DeskModel.DropOff);
+        // It leads to the part that holds what is missing.
+        tryVerify(() => Walker.find(window.contentItem, "mainsName") !== null);
+        DeskModel.draft.set("mains_string", "Tarnbrook Silk");
+        tap("sameForCrosses");
+        tap("nextPart");
+        DeskModel.draft.set("mains_tension", "55");
+        DeskModel.draft.set("crosses_tension", "24");
+        verify(DeskModel.draft.findings.mains_tension.refused);
+        tapItem(Walker.interactive(item("mainsUnit"))[1]);
+        tryCompare(DeskModel.draft.units, "mains_tension", "lb");
+        tap("nextPart");
+        tap("readBack");
+        compare(DeskModel.draft.stillNeeded.join(), "");
+        compare(DeskModel.draft.findings.mains_tension, undefined);
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        tap("yes");
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+    }
+
+    function pages() {
+        const out = [];
+        for (const size of sizes())
+            for (const page of ["find", "player:wendel", "drop-off:wendel", "first:wendel", "new:Quill", "confirm:wendel"])
+                for (const mirrored of [false, true])
+                    out.push(Object.assign({}, size, { tag: size.tag + " " + page + (mirrored ? " mirrored" : ""),
+                                                       page: page, mirrored: mirrored }));
+        return out;
+    }
+    function test_every_page_can_be_touched_read_and_reached_data() { return pages(); }
+    function test_every_page_can_be_touched_read_and_reached(data) {
+        Theme.rightToLeft = data.mirrored;
+        make(data.width, data.height);
+        DeskModel.open(data.page);
+        waitForRendering(window.contentItem, 300);
+        for (let part = 0; part < (DeskModel.draft.asWhole && DeskModel.page === DeskModel.DropOff ? 4 : 1); ++part) {
+            if (part > 0) tap("nextPart");
+            const root = DeskModel.page === DeskModel.Confirm ? item("readBackView").parent.parent : window.contentItem;
+            compare(Walker.tooSmall(root, 48).join("\n"), "");
+            compare(Walker.nameless(root).join("\n"), "");
+            compare(Walker.unreachable(root).join("\n"), "");
+            compare(Walker.cutOff(root).join("\n"), "");
+        }
+    }
+    function test_players_place() {
+        make(1280, 800);
+        window.go("players");
+        tryVerify(() => Walker.find(window.contentItem, "findPlayer") !== null);
+        PlayersPlace.list.typed = "wendel";
+        mouseClick(item("playerList"), 100, 30);
+        tryVerify(() => PlayersPlace.card.name.startsWith("Wendelmoor"));
+        compare(PlayersPlace.card.jobs.length, 3);
+        tap("editPlayer");
+        tryVerify(() => Walker.find(window.contentItem, "keepFields") !== null);
+        tryVerify(() => Walker.tooSmall(window.contentItem, 48).length === 0, 2000, Walker.tooSmall(window.contentItem, 48).join("\n"));
+        const contact = item("contact");
+        contact.takeFocus();
+        keyClick("7");
+        tap("keepFields");
+        compare(PlayersPlace.card.person.contact, "7");
+        tap("consent");
+        tryVerify(() => Walker.find(window.contentItem, "noteConsent") !== null);
+    }
+}
