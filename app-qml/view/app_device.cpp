@@ -7,6 +7,7 @@
 #include "core/model/fields.h"
 #include "core/model/queries.h"
 #include "core/model/tables.h"
+#include "core/people/consent.h"
 #include "sync/net/exchange_guest.h"
 
 namespace {
@@ -16,11 +17,6 @@ constexpr int gatherMs = 30;
 
 constexpr std::string_view eventKey = "app.event";
 constexpr std::string_view hostKey = "app.host";
-
-// A kit book is the stringer's own and stays on the owner's devices.
-bool mayLeave(const weavelog::BookId&, weavelog::BookKind kind) {
-  return kind != weavelog::kKitBook;
-}
 
 }  // namespace
 
@@ -80,7 +76,10 @@ void AppDevice::openFolder(const std::filesystem::path& folder, const weavelog::
     return;
   }
   station_ = std::move(*opened);
-  workplace_ = std::make_unique<weavelog::Workplace>(*station_, mayLeave);
+  workplace_ = std::make_unique<weavelog::Workplace>(
+      *station_, [this](const weavelog::BookId& book, weavelog::BookKind kind) {
+        return weavelog::may_cross(ledger(), book, kind, room());
+      });
   // What is written while there is no network is for the event server that this device was at last.
   if (const auto kept = ledger().remembered(hostKey)) {
     weavelog::PublicKey key{};
@@ -136,8 +135,17 @@ void AppDevice::useEvent(const weavelog::BookId& event) {
     if (row.book == event) name = QString::fromStdString(row.name);
   if (event == work_->event() && name == eventName_) return;
   eventName_ = name;
+  {
+    const std::lock_guard guard(roomMutex_);
+    room_ = event;
+  }
   work_->setEvent(event);
   emit eventChanged();
+}
+
+weavelog::BookId AppDevice::room() const {
+  const std::lock_guard guard(roomMutex_);
+  return room_;
 }
 
 weavelog::GuestStatus AppDevice::connection() const {

@@ -8,6 +8,7 @@
 #include <atomic>
 #include <filesystem>
 #include <memory>
+#include <mutex>
 #include <optional>
 
 #include "app-qml/view/work.h"
@@ -98,6 +99,8 @@ class AppDevice : public QObject {
   void findEvent();
   void useEvent(const weavelog::BookId& event);
   void followHost();
+  // The event whose room books may go to, as the exchange's thread asks for it.
+  [[nodiscard]] weavelog::BookId room() const;
 
   Settings& settings_;
   std::optional<weavelog::Fault> fault_;
@@ -107,6 +110,8 @@ class AppDevice : public QObject {
   std::unique_ptr<weavelog::ExchangeGuest> guest_;
   int subscription_ = -1;
   QString eventName_;
+  mutable std::mutex roomMutex_;
+  weavelog::BookId room_;
   bool eventChosen_ = false;
   QTimer gather_;
   std::atomic<bool> ledgerMoved_ = false;

@@ -90,3 +90,18 @@ TEST_CASE("a connection to nobody tells its fault and can be ended") {
   room.device->hangUp();
   CHECK(room.device->guest() == nullptr);
 }
+
+TEST_CASE("a book goes to the event server only as its player allows") {
+  AppRoom room;
+  const BookId harbour = room.addEvent("Harbour Open", "2031-05-19");
+  REQUIRE(waitUntil([&] { return room.device->work().event() == harbour; }));
+  const auto& may_leave = room.device->work().workplace().may_leave();
+  const BookId quiet = room.addPlayer(named("Okonjo"));
+  Person person = named("Wendelmoor");
+  person.consent = ConsentChoice::withdrawn;
+  const BookId withdrawn = room.addPlayer(person);
+  CHECK(may_leave(harbour, kEventBook));
+  CHECK(may_leave(quiet, kPlayerBook));
+  CHECK_FALSE(may_leave(withdrawn, kPlayerBook));
+  CHECK_FALSE(may_leave(room.ledger().create_book_id(), kKitBook));
+}
