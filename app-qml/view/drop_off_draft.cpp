@@ -261,6 +261,10 @@ void DropOffDraft::addRacket() {
     line.asked.agreed = like->asked.agreed;
     line.asked.setup = like->asked.setup;
     line.asked.last_time = like->asked.last_time;
+  } else if (const auto before = weavelog::same_as_last_time(record_, {}); before && before->questions.empty()) {
+    // None is picked, as when all the others are in the room: like the player's newest.
+    line.asked = weavelog::line_from(*before);
+    line.asked.racket = {};
   }
   line.asked.made = weavelog::Racket{};
   int number = 0;
