@@ -12,12 +12,14 @@
 
 #include "app-qml/arguments.h"
 #include "app-qml/demo_folder.h"
+#include "app-qml/guarded_application.h"
 #include "app-qml/ui/theme/theme.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/app_models.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
+#include "core/store/database.h"
 
 namespace {
 
@@ -41,9 +43,7 @@ bool hasDisplay() {
          !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
 }
 
-}  // namespace
-
-int main(int argc, char* argv[]) {
+int run(int argc, char* argv[]) {
   QElapsedTimer sinceStart;
   sinceStart.start();
   const auto parsed = readArguments(argc, argv);
@@ -63,7 +63,7 @@ int main(int argc, char* argv[]) {
 
   QGuiApplication::setOrganizationName(QStringLiteral("weavelog"));
   QGuiApplication::setApplicationName(QStringLiteral("weavelog"));
-  QGuiApplication application(argc, argv);
+  GuardedApplication application(argc, argv);
   QGuiApplication::setFont(themeFont());
   // The other styles draw with shader effects, which software rendering leaves out.
   QQuickStyle::setStyle(QStringLiteral("Basic"));
@@ -86,7 +86,10 @@ int main(int argc, char* argv[]) {
                              : arguments.dataFolder;
   AppDevice device(std::filesystem::path(folder.toStdString()), settings);
   std::unique_ptr<AppModels> models;
-  if (device.isOpen()) models = std::make_unique<AppModels>(device, settings);
+  if (device.isOpen()) {
+    models = std::make_unique<AppModels>(device, settings);
+    application.onFault([&device](const weavelog::Fault& fault) { device.work().tell(fault); });
+  }
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/"));
   provide(engine, settings);
@@ -133,4 +136,16 @@ int main(int argc, char* argv[]) {
   }
   if (!arguments.grabFile.isEmpty()) grabAndLeave(window, arguments.grabFile);
   return QGuiApplication::exec();
+}
+
+}  // namespace
+
+int main(int argc, char* argv[]) {
+  try {
+    return run(argc, argv);
+  } catch (const SQLite::Exception& error) {
+    // Damage that shows only while the first page is made.
+    std::fprintf(stderr, "weavelog: %s\n", weavelog::fault_of(error, "ledger.db").message().c_str());
+    return 1;
+  }
 }

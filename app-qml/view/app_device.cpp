@@ -8,6 +8,7 @@
 #include "core/model/queries.h"
 #include "core/model/tables.h"
 #include "core/people/consent.h"
+#include "core/store/database.h"
 #include "sync/net/exchange_guest.h"
 
 namespace {
@@ -33,8 +34,18 @@ AppDevice::AppDevice(const std::filesystem::path& folder, Settings& settings,
   });
   try {
     openFolder(folder, clock);
+    if (!fault_) {
+      // Every table that the screens begin with is touched once here, where damage can still be told on a
+      // page of its own.
+      (void)weavelog::all_events(ledger());
+      (void)weavelog::find_players(ledger(), {}, 1);
+      (void)weavelog::page_of_jobs(ledger(), {}, {}, 1);
+      (void)ledger().open_questions();
+      (void)ledger().quarantine();
+    }
+  } catch (const SQLite::Exception& error) {
+    fault_ = weavelog::fault_of(error, folder / "ledger.db");
   } catch (const std::exception& error) {
-    // SQLite throws where a file is so damaged that not even its tables can be read.
     fault_ = weavelog::Fault{weavelog::FaultCode::damaged, error.what(), folder.string(),
                              "keep a copy of the folder and start with another one"};
   }

@@ -219,6 +219,7 @@ bool PlayerCard::giveConsent(int choice, const QString& language, const QString&
       shown.toStdString(), weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
       work_.now(), work_.ledger().self().id()};
   return work_.commit(
-      weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice), confirmation),
+      weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice), confirmation,
+                             work_.event()),
       tr("Consent noted"));
 }

@@ -234,7 +234,7 @@ Outcome<Ending> invite(Context& context, const InviteArguments& arguments) {
                               {"words", words},
                               {"address", host->address.text()},
                               {"expires", iso_utc(invitation.expires)}},
-                 "words    " + words + "\naddress  " + host->address.text() + "\ncode     " + code +
+                 "words    " + words + "\naddress  " + host->address.text() + "\n" "code     " + code +
                      "\ngood until " + iso_utc(invitation.expires));
   return Ending::done;
 }

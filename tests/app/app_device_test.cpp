@@ -69,6 +69,17 @@ TEST_CASE("a folder that cannot be used is a fault that names it, never a crash"
     CHECK_FALSE(room.device->isOpen());
     CHECK(room.device->fault().code == FaultCode::damaged);
   }
+  SECTION("damage in the middle, which shows only when the tables are read") {
+    const auto size = std::filesystem::file_size(file);
+    std::fstream out(file, std::ios::in | std::ios::out | std::ios::binary);
+    out.seekp(static_cast<std::streamoff>(size / 4));
+    out << std::string(size / 2, 'Z');
+    out.close();
+    room.start();
+    CHECK_FALSE(room.device->isOpen());
+    CHECK(room.device->fault().code == FaultCode::damaged);
+    CHECK_FALSE(room.device->faultToDo().isEmpty());
+  }
   SECTION("the folder is a file") {
     const AppDevice device(file, *room.settings, room.clock);
     CHECK_FALSE(device.isOpen());
