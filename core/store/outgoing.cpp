@@ -18,9 +18,9 @@ class Packer {
 
   void add(std::int64_t book, std::int64_t author, std::uint64_t seq, ByteView body) {
     BatchEntry& entry = batch_.entries.emplace_back();
-    entry.book = place(books_, book);
+    entry.book = books_.place(book);
     if (entry.book == batch_.books.size()) batch_.books.push_back(book_info(book));
-    entry.author = place(authors_, author);
+    entry.author = authors_.place(author);
     if (entry.author == batch_.authors.size()) batch_.authors.push_back(ledger_.card(db_, author));
     entry.seq = seq;
     entry.body.assign(body.begin(), body.end());
@@ -36,9 +36,20 @@ class Packer {
   }
 
  private:
-  static std::uint32_t place(std::map<std::int64_t, std::uint32_t>& places, std::int64_t number) {
-    return places.try_emplace(number, static_cast<std::uint32_t>(places.size())).first->second;
-  }
+  /// Row numbers in the order in which they first occurred, which is their place in the batch.
+  class Places {
+   public:
+    std::uint32_t place(std::int64_t number) {
+      const auto [found, fresh] = places_.try_emplace(number, static_cast<std::uint32_t>(numbers_.size()));
+      if (fresh) numbers_.push_back(number);
+      return found->second;
+    }
+    [[nodiscard]] std::int64_t number(std::uint32_t place) const { return numbers_.at(place); }
+
+   private:
+    std::map<std::int64_t, std::uint32_t> places_;
+    std::vector<std::int64_t> numbers_;
+  };
 
   BatchBook book_info(std::int64_t book) {
     auto& query = db_.statement("SELECT id, kind FROM book WHERE n=?");
@@ -50,8 +61,8 @@ class Packer {
   }
 
   void seal(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
-    const std::int64_t book = number_at(books_, book_place);
-    const std::int64_t author = number_at(authors_, author_place);
+    const std::int64_t book = books_.number(book_place);
+    const std::int64_t author = authors_.number(author_place);
     auto& query = db_.statement("SELECT seq, hash, sealed, signature, tail FROM chain WHERE book=? AND author=?");
     query.bind(1, book);
     query.bind(2, author);
@@ -85,17 +96,11 @@ class Packer {
     batch_.seals.push_back(std::move(seal));
   }
 
-  static std::int64_t number_at(const std::map<std::int64_t, std::uint32_t>& places, std::uint32_t wanted) {
-    for (const auto& [number, place] : places)
-      if (place == wanted) return number;
-    throw std::logic_error("a place that was never given");
-  }
-
   const Ledger::Impl& ledger_;
   Connection& db_;
   Batch batch_;
-  std::map<std::int64_t, std::uint32_t> books_;
-  std::map<std::int64_t, std::uint32_t> authors_;
+  Places books_;
+  Places authors_;
   std::map<std::pair<std::uint32_t, std::uint32_t>, std::uint64_t> last_;
   std::size_t bytes_ = 0;
 };

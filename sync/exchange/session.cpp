@@ -253,6 +253,7 @@ void Session::start_reconciling() {
   have_.clear();
   need_.clear();
   reconciled_.clear();
+  offered_.clear();
   cursor_ = options_.ledger->position();
   std::vector<ReconcileItem> items;
   for (const BookInfo& book : common_books()) {
@@ -309,7 +310,8 @@ void Session::handle(const Reconcile& step, ByteView) {
       if (found != reconciled_.end())
         offer.books.push_back({found->second.id, found->second.kind, options_.ledger->heads(found->second.id)});
     }
-    for (; asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
+    // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
+    for (; offered == have_.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
     send(offer);
   } while (offered < have_.size() || asked < need_.size());
   status_.books_expected = need_.size();
@@ -329,14 +331,14 @@ void Session::handle(const Offer& offer, ByteView) {
   Holding holding;
   for (const BookHeads& theirs : offer.books) {
     holding.books.push_back({theirs.book, theirs.kind, options_.ledger->heads(theirs.book)});
+    offered_.insert(theirs.book);
     queue(theirs);
   }
   for (const Digest& wanted : offer.wanted) {
     const auto found = reconciled_.find(std::string(as_text(wanted)));
     if (found == reconciled_.end()) continue;
     const BookInfo& book = found->second;
-    const bool answered = std::any_of(offer.books.begin(), offer.books.end(), [&](const BookHeads& theirs) { return theirs.book == book.id; });
-    if (!answered) queue({book.id, book.kind, {}});
+    if (!offered_.contains(book.id)) queue({book.id, book.kind, {}});
   }
   if (!holding.books.empty()) send(holding);
   reconciler_.reset();

@@ -144,6 +144,7 @@ class Session {
   std::unique_ptr<Reconciler> reconciler_;
   std::unordered_map<std::string, BookInfo> reconciled_;  ///< by the item's digest
   std::vector<Digest> have_, need_;
+  std::set<BookId> offered_;  ///< host: books of which the guest said what it holds since reconciling began
   int doubts_ = 0;
 
   std::deque<BookHeads> lacking_;  ///< books of which the peer lacks something, with what it holds

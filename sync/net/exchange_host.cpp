@@ -3,32 +3,13 @@
 #include <spdlog/spdlog.h>
 
 #include <atomic>
+#include <boost/json.hpp>
 #include <mutex>
 #include <unordered_map>
 
 #include "sync/net/ticker.h"
 
 namespace weavelog {
-namespace {
-
-/// JSON text needs only these escapes; names of devices come from outside.
-std::string json_text(const std::string& text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"' || c == '\\') {
-      out += '\\';
-      out += c;
-    } else if (static_cast<unsigned char>(c) < 0x20) {
-      out += ' ';
-    } else {
-      out += c;
-    }
-  }
-  return out + '"';
-}
-
-}  // namespace
-
 class ExchangeHost::Impl {
  public:
   Impl(Station& station, ExchangeHostOptions options) : station_(station), options_(std::move(options)) {}
@@ -103,12 +84,14 @@ class ExchangeHost::Impl {
       if (found == live_.end()) return;
       Live& live = found->second;
       const SessionState before = live.session->status().state;
-      for (Bytes& frame : work(*live.session)) pipe->send(std::move(frame));
+      Session::Frames frames = work(*live.session);
       status = live.session->status();
+      // Before the welcome goes out: the guest may answer it at once with a frame too large for a stranger.
       if (!live.trusted && status.state >= SessionState::comparing && status.state != SessionState::closed) {
         live.trusted = true;
         pipe->trust();
       }
+      for (Bytes& frame : frames) pipe->send(std::move(frame));
       if (status.state == before) return;
       if (status.state == SessionState::closed) {
         spdlog::warn("exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
@@ -144,13 +127,12 @@ class ExchangeHost::Impl {
   }
 
   std::string health() const {
-    std::string devices;
-    for (const Connected& one : connected()) {
-      if (!devices.empty()) devices += ',';
-      devices += json_text(one.device);
-    }
-    return "{\"status\":\"ok\",\"server\":" + json_text(station_.ledger().self().device) +
-           ",\"position\":" + std::to_string(station_.ledger().position()) + ",\"connected\":[" + devices + "]}";
+    boost::json::array devices;
+    for (const Connected& one : connected()) devices.emplace_back(one.device);
+    return boost::json::serialize(boost::json::object{{"status", "ok"},
+                                                      {"server", station_.ledger().self().device},
+                                                      {"position", station_.ledger().position()},
+                                                      {"connected", std::move(devices)}});
   }
 
   Station& station_;

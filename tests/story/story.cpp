@@ -353,9 +353,8 @@ StoryEnd Story::play() {
   }
   end.open_questions = ask(second_head_, {"questions"}, {}, {0, 3}).as_array().size();
   end.read_back = read_back_;
-  for (const Tablet* tablet : {&head_, &desk_, &stringer_, &second_head_})
-    if (const json::value verified = ask(*tablet, {"verify"}); last_words_.find("fault") != std::string::npos)
-      throw std::runtime_error(tablet->name + " does not verify: " + json::serialize(verified));
+  // Ends with another code than 0 if chains, rows or entries are not as they should be.
+  for (const Tablet* tablet : {&head_, &desk_, &stringer_, &second_head_}) static_cast<void>(ask(*tablet, {"verify"}));
   end.killed = killed_;
   if (lakeside_.runs()) lakeside_.stop();
   options_.tell("The history goes on with her: seven rackets, every one as it was agreed.");

@@ -135,6 +135,34 @@ TEST_CASE("two that have met, one of which forgot, reconcile") {
   CHECK(second.guest.status().entries_received == 2);
 }
 
+TEST_CASE("more books that both changed than one message holds cross once each") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  constexpr int kBooks = 2300;
+  std::vector<BookId> books;
+  for (int i = 0; i < kBooks; ++i) {
+    books.push_back(make_id<BookId>(kNoon + i));
+    host.put(books.back(), kOne, kLabel, std::string("x"));
+  }
+  {
+    Loopback first(guest, host);
+    first.deliver();
+    REQUIRE(agreed(first));
+  }
+  for (const BookId& book : books) {
+    host.put(book, kOne, kCount, std::int64_t{1});
+    guest.put(book, kOne, kGuarded, std::string("52"));
+  }
+  REQUIRE(guest.peers->agree(guest.peer_number(host), Agreement{}));
+  Loopback second(guest, host);
+  second.deliver();
+  CHECK(agreed(second));
+  CHECK(second.host.status().entries_sent == kBooks);
+  CHECK(second.guest.status().entries_sent == kBooks);
+  CHECK(second.host.status().entries_received == kBooks);
+  CHECK(second.guest.status().entries_received == kBooks);
+}
+
 TEST_CASE("a wrong memory of where both agreed is noticed by the digest and mended") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest);

@@ -6,14 +6,14 @@
 #include <fstream>
 #include <sstream>
 
-#include "tests/sync/trust/temp_folder.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
-using weavelog::test::TempFolder;
+using weavelog::testing::TemporaryFolder;
 namespace fs = std::filesystem;
 
 TEST_CASE("certificate: made once, the same after every start", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const auto first = load_or_create_certificate(folder / "server.pem");
   REQUIRE(first);
   const auto second = load_or_create_certificate(folder / "server.pem");
@@ -28,7 +28,7 @@ TEST_CASE("certificate: made once, the same after every start", "[trust]") {
 }
 
 TEST_CASE("certificate: the fingerprint is what openssl x509 -fingerprint prints", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const auto made = load_or_create_certificate(folder / "server.pem");
   REQUIRE(made);
   const fs::path out = folder / "out.txt";
@@ -51,7 +51,7 @@ TEST_CASE("certificate: the fingerprint is what openssl x509 -fingerprint prints
 }
 
 TEST_CASE("certificate: a damaged or open file is a clear fault and stays", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const fs::path file = folder / "server.pem";
   REQUIRE(load_or_create_certificate(file));
   fs::resize_file(file, fs::file_size(file) / 2);

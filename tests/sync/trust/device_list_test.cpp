@@ -4,10 +4,10 @@
 #include <fstream>
 #include <iterator>
 
-#include "tests/sync/trust/temp_folder.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
-using weavelog::test::TempFolder;
+using weavelog::testing::TemporaryFolder;
 
 namespace {
 
@@ -64,7 +64,7 @@ FaultCode code_of(const Outcome<Admission>& admission) {
 }  // namespace
 
 TEST_CASE("device list: a guest with the code is enrolled once, with its role, for good", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const auto invitation = host.list->invite(Role::stringer);
   REQUIRE(invitation);
@@ -93,7 +93,7 @@ TEST_CASE("device list: a guest with the code is enrolled once, with its role, f
 }
 
 TEST_CASE("device list: an invitation survives a restart and expires by the wall clock", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const Guest in_time(host.list->invite(Role::desk, 60'000)->secret);
   const Guest late(host.list->invite(Role::desk, 60'000)->secret);
@@ -109,7 +109,7 @@ TEST_CASE("device list: an invitation survives a restart and expires by the wall
 }
 
 TEST_CASE("device list: wrong tries close the invitation", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const Guest guest(host.list->invite(Role::reader)->secret);
   for (int i = 0; i < DeviceList::kTriesPerInvitation; ++i) {
@@ -122,7 +122,7 @@ TEST_CASE("device list: wrong tries close the invitation", "[trust]") {
 }
 
 TEST_CASE("device list: too many wrong codes in a minute hold everybody for a minute, no longer", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const Guest guest(host.list->invite(Role::reader)->secret);
   for (int i = 0; i < DeviceList::kTriesPerMinute; ++i) {
@@ -141,7 +141,7 @@ TEST_CASE("device list: too many wrong codes in a minute hold everybody for a mi
 }
 
 TEST_CASE("device list: a withdrawn code is as good as none", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const Guest guest(host.list->invite(Role::head)->secret);
   REQUIRE(host.list->withdraw(number_of(guest.secret)));
@@ -149,7 +149,7 @@ TEST_CASE("device list: a withdrawn code is as good as none", "[trust]") {
 }
 
 TEST_CASE("device list: who is revoked stays out until invited anew", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   Guest guest(host.list->invite(Role::head)->secret);
   REQUIRE(guest.come_to(*host.list));
@@ -172,7 +172,7 @@ TEST_CASE("device list: who is revoked stays out until invited anew", "[trust]")
 }
 
 TEST_CASE("device list: the database file does not reveal an open code", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const auto invitation = host.list->invite(Role::head).value();
   const auto key = pairing_key(invitation.secret);
@@ -189,7 +189,7 @@ TEST_CASE("device list: the database file does not reveal an open code", "[trust
 }
 
 TEST_CASE("device list: an invitation made with another device key is a clear fault", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const Guest guest(host.list->invite(Role::head)->secret);
   host.key = DeviceKey::generate();
@@ -198,7 +198,7 @@ TEST_CASE("device list: an invitation made with another device key is a clear fa
 }
 
 TEST_CASE("device list: no more than so many open codes", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   for (int i = 0; i < DeviceList::kOpenInvitations; ++i) REQUIRE(host.list->invite(Role::desk));
   CHECK(host.list->invite(Role::desk).error().code == FaultCode::refused);
@@ -207,7 +207,7 @@ TEST_CASE("device list: no more than so many open codes", "[trust]") {
 }
 
 TEST_CASE("device list: names from elsewhere are kept readable", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "host.db");
   const auto enrolled_as = [&](std::string_view name) {
     const Guest guest(host.list->invite(Role::desk)->secret);
@@ -226,7 +226,7 @@ TEST_CASE("device list: names from elsewhere are kept readable", "[trust]") {
 }
 
 TEST_CASE("device list: hosts that we were paired with", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Host host(folder / "guest.db");
   KnownHost harbour;
   harbour.key.fill(1);

@@ -6,10 +6,10 @@
 #include <fstream>
 #include <iterator>
 
-#include "tests/sync/trust/temp_folder.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
-using weavelog::test::TempFolder;
+using weavelog::testing::TemporaryFolder;
 namespace fs = std::filesystem;
 
 namespace {
@@ -23,7 +23,7 @@ void overwrite(const fs::path& file, const std::string& content) {
 }  // namespace
 
 TEST_CASE("key file: made once with owner-only rights, then the same key", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const fs::path file = folder.path() / "data" / "device.key";
   const auto first = load_or_create_key(file);
   REQUIRE(first);
@@ -40,7 +40,7 @@ TEST_CASE("key file: made once with owner-only rights, then the same key", "[tru
 }
 
 TEST_CASE("key file: a file that others can read is refused", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const fs::path file = folder / "device.key";
   REQUIRE(load_or_create_key(file));
   for (const auto wrong : {fs::perms::group_read, fs::perms::others_read, fs::perms::group_write}) {
@@ -53,7 +53,7 @@ TEST_CASE("key file: a file that others can read is refused", "[trust]") {
 }
 
 TEST_CASE("key file: any damage is a clear fault and the file stays as it was", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   const fs::path file = folder / "device.key";
   REQUIRE(load_or_create_key(file));
   const std::string whole = content_of(file);
@@ -82,7 +82,7 @@ TEST_CASE("key file: any damage is a clear fault and the file stays as it was", 
 }
 
 TEST_CASE("key file: what is not a plain file neither hangs nor crashes", "[trust]") {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   REQUIRE(::mkfifo((folder / "pipe").c_str(), 0600) == 0);
   CHECK(load_or_create_key(folder / "pipe").error().code == FaultCode::damaged);
   CHECK_FALSE(load_or_create_key(folder.path()));
