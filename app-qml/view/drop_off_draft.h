@@ -7,8 +7,10 @@
 
 #include <optional>
 
+#include "app-qml/view/drop_off_shelf.h"
 #include "app-qml/view/drop_off_state.h"
 #include "app-qml/view/work.h"
+#include "core/desk/player_record.h"
 
 // A drop-off in the making: whose rackets, which of them, what is asked for each, by when. Every answer is on
 // disk within a moment, so a kill loses nothing; what is left unfinished is listed until it is stored or
@@ -120,7 +122,7 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QVariantMap answers() const;
   [[nodiscard]] QString language() const;
   void setLanguage(const QString& language);
-  [[nodiscard]] QVariantList unfinished() const;
+  [[nodiscard]] QVariantList unfinished() const { return shelf_.listed(); }
   [[nodiscard]] QVariantList tags() const { return tags_; }
   // The book of the drop-off that is in the making.
   [[nodiscard]] weavelog::BookId book() const;
@@ -135,22 +137,19 @@ class DropOffDraft : public QObject {
 
   void start(DropOffState state);
   void readRecord();
-  void fillLines();
+  void goOn(DropOffState state);
   void touch();
   void keep();
   [[nodiscard]] std::vector<Line*> inScope();
   [[nodiscard]] std::vector<const Line*> inScope() const;
-  [[nodiscard]] const weavelog::Racket* racketOf(const Line& line) const;
-  [[nodiscard]] int stageOf(const Line& line) const;
   [[nodiscard]] weavelog::Unit tensionUnit() const;
-  [[nodiscard]] weavelog::DropOffRequest request() const;
-  [[nodiscard]] weavelog::Language readBackLanguage() const;
-  void linkEntry();
+  // In which the figures of a field are said: that of the field, else the usual one.
+  [[nodiscard]] weavelog::Unit unitOf(const QString& field) const;
 
   Work& work_;
+  DropOffShelf shelf_;
   std::optional<DropOffState> state_;
   weavelog::PlayerRecord record_;
-  std::vector<DropOffState> others_;  // unfinished, without the present one
   int scope_ = -1;
   bool wanted_ = false;  // somebody wanted to read it back: what is missing is said
   weavelog::Unit newUnit_ = weavelog::Unit::kilogram_force;

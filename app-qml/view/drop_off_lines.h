@@ -1,0 +1,25 @@
+#pragma once
+
+#include <QVariant>
+
+#include "app-qml/view/drop_off_state.h"
+#include "app-qml/view/work.h"
+#include "core/desk/player_record.h"
+
+// The rackets of a drop-off in the making, beside what the player's book holds.
+
+// The racket of a line, made here or known; null for one that the book has lost.
+[[nodiscard]] const weavelog::Racket* racketOf(const DropOffState::Line& line,
+                                               const weavelog::PlayerRecord& record);
+// Stage of the racket's open job; -1 if it is not in the room.
+[[nodiscard]] int openStageOf(const DropOffState::Line& line, const weavelog::PlayerRecord& record);
+// The rackets of last time first and picked, unless they are in the room, then the player's others.
+[[nodiscard]] std::vector<DropOffState::Line> linesOfLastTime(const weavelog::PlayerRecord& record);
+// One more racket, picked: wanted as the one before it, numbered after the others. `usualName`: of the setup
+// that it may begin.
+[[nodiscard]] DropOffState::Line oneMore(const std::vector<DropOffState::Line>& lines,
+                                         const weavelog::PlayerRecord& record, const QString& usualName);
+// [{label, model, fields, picked, stage, made, mains, crosses}]
+[[nodiscard]] QVariantList listedLines(const std::vector<DropOffState::Line>& lines,
+                                       const weavelog::PlayerRecord& record,
+                                       const weavelog::Language& language);

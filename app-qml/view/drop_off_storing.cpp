@@ -1,0 +1,53 @@
+#include "app-qml/view/drop_off_storing.h"
+
+#include "app-qml/view/model_text.h"
+#include "core/model/event.h"
+#include "core/model/queries.h"
+
+weavelog::Language languageOf(const DropOffState& state) {
+  return weavelog::Language::from(state.language.toStdString()).value_or(weavelog::Language{});
+}
+
+weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work) {
+  weavelog::DropOffRequest out;
+  if (state.fresh) out.new_person = state.person;
+  out.drop_off = state.dropOff;
+  out.drop_off.event = work.event();
+  out.drop_off.at = work.now();
+  for (const auto& event : weavelog::all_events(work.ledger())) {
+    if (event.book != work.event()) continue;
+    out.drop_off.event_name = event.name;
+    out.drop_off.place = event.place;
+  }
+  for (const auto& line : state.lines)
+    if (line.picked) out.lines.push_back(line.asked);
+  if (work.event()) {
+    std::int64_t tag = weavelog::highest_tag(work.ledger(), work.event());
+    for (auto& line : out.lines) line.tag_number = ++tag;
+  }
+  out.time_zone = work.zone();
+  out.language = languageOf(state);
+  out.device = work.ledger().self().id();
+  return out;
+}
+
+QVariantList tagsOf(const weavelog::DropOffRequest& request, const weavelog::PlayerRecord& record) {
+  QVariantList tags;
+  for (const auto& line : request.lines) {
+    const auto* racket = line.made ? &*line.made : &record.racket(line.racket)->now;
+    tags.append(QVariantMap{{"tag", line.tag_number ? QString::number(*line.tag_number) : QString()},
+                            {"racket", racketText(*racket)}});
+  }
+  return tags;
+}
+
+void linkEntryOf(const DropOffState& state, Work& work) {
+  if (!state.fresh || !state.entry) return;
+  const auto entry = work.ledger().entity(work.event(), state.entry);
+  if (!entry) return;
+  auto item = weavelog::from_state<weavelog::EntryListItem>(*entry);
+  item.player = state.book;
+  weavelog::Draft draft(work.event(), weavelog::kEventBook, weavelog::kActLinkEntry);
+  weavelog::put_changes(draft, *entry, item);
+  if (const auto linked = work.workplace().commit(draft); !linked) work.tell(linked.error());
+}

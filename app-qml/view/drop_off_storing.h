@@ -1,0 +1,19 @@
+#pragma once
+
+#include <QVariant>
+
+#include "app-qml/view/drop_off_state.h"
+#include "app-qml/view/work.h"
+#include "core/desk/player_record.h"
+
+// From the answers to what is stored.
+
+// Language of the read-back.
+[[nodiscard]] weavelog::Language languageOf(const DropOffState& state);
+// The picked rackets as they are handed over now, with today's event and the next free tag numbers.
+[[nodiscard]] weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work);
+// [{tag, racket}], in the order of the drop-off.
+[[nodiscard]] QVariantList tagsOf(const weavelog::DropOffRequest& request,
+                                  const weavelog::PlayerRecord& record);
+// The entry list says from now on which book is a new player's. A failure costs the link only and is told.
+void linkEntryOf(const DropOffState& state, Work& work);

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QStringList>
+#include <QVariant>
+
+#include <span>
+
+#include "app-qml/view/drop_off_state.h"
+#include "core/base/language.h"
+
+// What is asked for, looked at and changed for several rackets at once, as QML handles it.
+
+// The rackets that the questions are for; none of the pointers is null.
+using WishLines = std::span<const DropOffState::Line* const>;
+using EditedWishLines = std::span<DropOffState::Line* const>;
+
+// Names of the fields in which the rackets differ.
+[[nodiscard]] QStringList differingFields(WishLines lines);
+// Every field by its name; as if nothing were said where the rackets differ.
+[[nodiscard]] QVariantMap wishOf(WishLines lines);
+// Field -> symbol of the unit in which each tension is said; `usual` where none is.
+[[nodiscard]] QVariantMap unitsOf(WishLines lines, weavelog::Unit usual);
+// [{label, before, after}]: what is not as last time, the same change once.
+[[nodiscard]] QVariantList changesOf(WishLines lines, const weavelog::Language& language);
+
+// A figure that had no unit yet gets that of its field, a tension `tension`. False: nothing was changed.
+bool setWish(EditedWishLines lines, const QString& field, const QVariant& value, weavelog::Unit tension);
+// The digits stay as they were said.
+void setWishUnit(EditedWishLines lines, const QString& field, weavelog::Unit unit);
+// "mains" or "crosses" by so much, in the unit in which each is said, else in `usual`. Ends at the first
+// racket that cannot take it; those before it are changed.
+[[nodiscard]] weavelog::Outcome<> adjustWish(EditedWishLines lines, const QString& part,
+                                             const weavelog::Decimal& by, weavelog::Unit usual);
+// Steps that a person usually asks for in a unit: "-1", "-0.5", "0.5", "1".
+[[nodiscard]] QStringList usualSteps(weavelog::Unit unit);
+// String, gauge, supply and owner of the crosses become those of the mains.
+void sameStringForCrosses(EditedWishLines lines);
