@@ -146,3 +146,35 @@ TEST_CASE("a player who has withdrawn stays here") {
   (void)desk.ask({"pair", server.codes[0]});
   CHECK(text_at(desk.ask({"tick", "Wendelmoor"}, 1), "/error/code") == "refused");
 }
+
+TEST_CASE("a tablet that stays connected says what comes, tells when the server is gone, and ends cleanly at SIGTERM") {
+  EventServer server("Harbour Open", {"head", "stringer"});
+  const CliDevice desk("Desk 1"), bench("Bench 2");
+  (void)desk.ask({"pair", server.codes[0]});
+  (void)bench.ask({"pair", server.codes[1]});
+
+  Running staying({WEAVELOG_CLI_PROGRAM, "--data", bench.data(), "--json", "exchange", "--stay"});
+  /// The first line told for which `wanted` holds.
+  const auto told = [&](const auto& wanted) -> json::value {
+    while (const auto line = staying.line()) {
+      json::value said = json::parse(*line);
+      if (wanted(said)) return said;
+    }
+    FAIL("the tablet ended, or said nothing of it in time");
+    return {};
+  };
+  (void)told([](const json::value& said) { return text_at(said, "/agreed") == "true"; });
+  CHECK(text_at(bench.ask({"find"}, 1), "/error/code") == "locked");  // the one that stays has the ledger
+
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  (void)desk.ask({"exchange"});
+  const auto came = told([](const json::value& said) { return text_at(said, "/received") != "0"; });
+  CHECK(text_at(came, "/connected") == "true");
+
+  server.program.kill();
+  const auto gone = told([](const json::value& said) { return text_at(said, "/connected") == "false"; });
+  CHECK(text_at(gone, "/fault/code") != "");
+  CHECK(staying.stop() == 0);
+  CHECK(text_at(bench.ask({"show", "Wendelmoor"}), "/last_tensions") == "25 / 24 kg");
+  CHECK(text_at(bench.ask({"verify"}), "/well") == "true");
+}
