@@ -1257,6 +1257,14 @@
         <source>Say the answer</source>
         <translation>Antwort angeben</translation>
     </message>
+    <message>
+        <source>Asked who has it: %1</source>
+        <translation>Gefragt, wer ihn hat: %1</translation>
+    </message>
+    <message>
+        <source>Who has the racket now?</source>
+        <translation>Wer hat den Schläger jetzt?</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -1646,18 +1654,6 @@
     <message>
         <source>Folder</source>
         <translation>Ordner</translation>
-    </message>
-    <message>
-        <source>Stands beside what you take in and string.</source>
-        <translation>Steht bei dem, was Sie annehmen und bespannen.</translation>
-    </message>
-    <message>
-        <source>This device</source>
-        <translation>Dieses Gerät</translation>
-    </message>
-    <message>
-        <source>What others call it, from the next start of the app on.</source>
-        <translation>Wie andere es nennen, ab dem nächsten Start der App.</translation>
     </message>
 </context>
 <context>

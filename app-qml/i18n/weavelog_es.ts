@@ -1257,6 +1257,14 @@
         <source>Say the answer</source>
         <translation>Diga la respuesta</translation>
     </message>
+    <message>
+        <source>Asked who has it: %1</source>
+        <translation>Se preguntó quién la tiene: %1</translation>
+    </message>
+    <message>
+        <source>Who has the racket now?</source>
+        <translation>¿Quién tiene la raqueta ahora?</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -1646,18 +1654,6 @@
     <message>
         <source>Folder</source>
         <translation>Carpeta</translation>
-    </message>
-    <message>
-        <source>Stands beside what you take in and string.</source>
-        <translation>Figura junto a lo que recibe y encuerda.</translation>
-    </message>
-    <message>
-        <source>This device</source>
-        <translation>Este dispositivo</translation>
-    </message>
-    <message>
-        <source>What others call it, from the next start of the app on.</source>
-        <translation>Cómo lo llaman los demás, desde el próximo inicio.</translation>
     </message>
 </context>
 <context>

@@ -1257,6 +1257,14 @@
         <source>Say the answer</source>
         <translation>Dites la réponse</translation>
     </message>
+    <message>
+        <source>Asked who has it: %1</source>
+        <translation>Demandé qui l’a : %1</translation>
+    </message>
+    <message>
+        <source>Who has the racket now?</source>
+        <translation>Qui a la raquette maintenant ?</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -1646,18 +1654,6 @@
     <message>
         <source>Folder</source>
         <translation>Dossier</translation>
-    </message>
-    <message>
-        <source>Stands beside what you take in and string.</source>
-        <translation>Figure à côté de ce que vous prenez et cordez.</translation>
-    </message>
-    <message>
-        <source>This device</source>
-        <translation>Cet appareil</translation>
-    </message>
-    <message>
-        <source>What others call it, from the next start of the app on.</source>
-        <translation>Comment les autres l’appellent, dès le prochain démarrage.</translation>
     </message>
 </context>
 <context>

@@ -36,6 +36,14 @@ weavelog::Agreed answered(const weavelog::EntityState& state, weavelog::FieldTag
   return out;
 }
 
+// All say the same stage, each under another name: what is open is who has the racket.
+bool sameStageByOthers(const std::vector<weavelog::Stage>& stages, const QVariantList& answers) {
+  std::set<QString> names;
+  for (const auto& answer : answers) names.insert(answer.toMap().value(QStringLiteral("by")).toString());
+  return std::set(stages.begin(), stages.end()).size() == 1 && names.size() == stages.size() &&
+         !names.contains({});
+}
+
 }  // namespace
 
 QuestionsModel::QuestionsModel(Work& work, QObject* parent) : QAbstractListModel(parent), work_(work) {
@@ -61,7 +69,10 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
   if (answer < 0 || at >= asked.stages.size()) return false;
   const auto record = weavelog::load_player(work_.ledger(), asked.book);
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
-  const weavelog::StageStep step{asked.stages[at], work_.who().toStdString(), reason.trimmed().toStdString(),
+  const QString by = asked.kind == Holder
+                         ? asked.answers.value(answer).toMap().value(QStringLiteral("by")).toString()
+                         : work_.who();
+  const weavelog::StageStep step{asked.stages[at], by.toStdString(), reason.trimmed().toStdString(),
                                  work_.now()};
   return work_.commit(weavelog::take_step(*record, std::span(&asked.entity, 1), step), say);
 }
@@ -224,6 +235,7 @@ void QuestionsModel::addPlaces(std::vector<Row>& rows) const {
                                      {QStringLiteral("device"), QString::fromStdString(origin())},
                                      {QStringLiteral("at"), work_.timeText(placed.mark.at)}});
     }
+    if (sameStageByOthers(row.stages, row.answers)) row.kind = Holder;
     rows.push_back(std::move(row));
   }
 }

@@ -19,7 +19,8 @@ class QuestionsModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY countChanged)
 
  public:
-  enum Kind { Value, Place };
+  // A value; where a racket is; who has it, where all say the same stage.
+  enum Kind { Value, Place, Holder };
   Q_ENUM(Kind)
   // What another answer is given as.
   enum Entry { None, Figure, Text };
@@ -32,7 +33,8 @@ class QuestionsModel : public QAbstractListModel {
   [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
 
   // Closes a question by one of its answers (from 0, as in the role). `reason` is kept beside a place's
-  // stage; `say` is what the toast says. False: failed() has told why, and the question is still open.
+  // stage; `say` is what the toast says. Who has a racket is closed with the name that the answer gives.
+  // False: failed() has told why, and the question is still open.
   Q_INVOKABLE bool close(int row, int answer, const QString& reason, const QString& say);
   // Closes a value's question by another answer; `unit` is one of the role `units`, or empty.
   Q_INVOKABLE bool closeOtherwise(int row, const QString& text, const QString& unit);
@@ -61,7 +63,7 @@ class QuestionsModel : public QAbstractListModel {
     QVariantList answers;
 
     [[nodiscard]] std::pair<weavelog::EntityId, std::uint32_t> key() const {
-      return {entity, kind == Place ? 0 : static_cast<std::uint32_t>(question.cell.tag)};
+      return {entity, kind != Value ? 0 : static_cast<std::uint32_t>(question.cell.tag)};
     }
     bool operator==(const Row& other) const {
       return key() == other.key() && question.cell == other.question.cell && stages == other.stages &&

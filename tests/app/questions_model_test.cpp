@@ -126,3 +126,26 @@ TEST_CASE("a racket that two people took is a question of place, closed by where
   CHECK(model.count() == 0);
   CHECK(room.stageOf(made) == Stage::on_machine);
 }
+
+TEST_CASE("a racket that two people put on the machine is a question of who has it, closed by the name") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  Tablet other("Bench tablet");
+  bringTo(other, room, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(
+      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::on_machine, "Bo", {}, kMonday})));
+  room.step(made, Stage::on_machine, "Ines");
+  bringFrom(other, room, made.book);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  CHECK(role(model, 0, "kind").toInt() == QuestionsModel::Holder);
+  const int bo = answer(model, 0, 0).value("by").toString() == "Bo" ? 0 : 1;
+  CHECK(model.close(0, bo, "asked both", "done"));
+  CHECK(model.count() == 0);
+  const auto after = must(load_player(room.ledger(), made.book));
+  const auto now = after.stage_of(made.job);
+  REQUIRE(now.newest.size() == 1);
+  for (const auto& placed : marks_of(after, made.job))
+    if (placed.id == now.newest.front()) CHECK(placed.mark.by == "Bo");
+}

@@ -1,12 +1,11 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
 // One line of the entry list: a tick for one who is known, the candidates to choose from for one who may be.
-ColumnLayout {
+Column {
     id: row
 
     required property int index
@@ -19,36 +18,48 @@ ColumnLayout {
 
     spacing: Theme.tight
 
-    RowLayout {
-        spacing: Theme.gap
-        ColumnLayout {
-            Layout.fillWidth: true
-            spacing: 0
+    // Positioners: a row's height follows what is in it at once.
+    Item {
+        width: row.width
+        height: Math.max(words.height, state.height)
+        Column {
+            id: words
+            anchors.verticalCenter: parent.verticalCenter
+            width: row.width - state.width - Theme.gap
             Words {
-                Layout.fillWidth: true
+                width: words.width
                 meaning: Words.Strong
                 text: row.name
             }
             Words {
-                Layout.fillWidth: true
+                width: words.width
                 visible: row.detail.length > 0
                 meaning: Words.Caption
                 quiet: true
                 text: row.detail
             }
         }
-        Icon {
-            name: row.sent ? "ready" : row.band === ArrivalModel.Known ? "check"
-                : row.band === ArrivalModel.Likely ? "question" : "plus"
-            colour: row.band === ArrivalModel.Likely && !row.sent ? Theme.colour.attention : Theme.colour.ink
-            size: 20
-        }
-        Words {
-            meaning: Words.Caption
-            color: row.band === ArrivalModel.Likely && !row.sent ? Theme.colour.attention : Theme.colour.ink
-            text: row.sent ? qsTr("Goes across") : row.band === ArrivalModel.Known ? qsTr("Known")
-                : row.band === ArrivalModel.Likely ? qsTr("Is it this one?") : qsTr("New here")
-            wrapMode: Text.NoWrap
+        Row {
+            id: state
+            readonly property color ink: row.band === ArrivalModel.Likely && !row.sent ? Theme.colour.attention : Theme.colour.ink
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: Theme.tight
+            Icon {
+                anchors.verticalCenter: parent.verticalCenter
+                name: row.sent ? "ready" : row.band === ArrivalModel.Known ? "check"
+                    : row.band === ArrivalModel.Likely ? "question" : "plus"
+                colour: state.ink
+                size: 20
+            }
+            Words {
+                anchors.verticalCenter: parent.verticalCenter
+                meaning: Words.Caption
+                color: state.ink
+                text: row.sent ? qsTr("Goes across") : row.band === ArrivalModel.Known ? qsTr("Known")
+                    : row.band === ArrivalModel.Likely ? qsTr("Is it this one?") : qsTr("New here")
+                wrapMode: Text.NoWrap
+            }
         }
     }
     Repeater {
@@ -58,7 +69,7 @@ ColumnLayout {
             required property var modelData
             required property int index
             objectName: "candidate" + index
-            Layout.fillWidth: true
+            width: row.width
             enabled: modelData.mayCross
             text: modelData.name
             detail: !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player")
@@ -68,8 +79,8 @@ ColumnLayout {
         }
     }
     Rectangle {
-        Layout.fillWidth: true
-        implicitHeight: 1
+        width: row.width
+        height: 1
         color: Theme.colour.line
     }
 }

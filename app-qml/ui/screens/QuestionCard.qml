@@ -20,14 +20,16 @@ Card {
     property string other: ""
     property string unit: units.length > 0 ? units[0] : ""
     readonly property int anew: answers.length
-    readonly property bool place: kind === QuestionsModel.Place
+    readonly property bool holder: kind === QuestionsModel.Holder
+    readonly property bool place: holder || kind === QuestionsModel.Place
     readonly property string wrong: chosen === anew && other.length > 0
         ? QuestionsModel.wrongWith(index, other, unit) : ""
     signal closed(string text)
 
-    function answerText(answer) { return place ? StageWords.title(answer.stage) : answer.text; }
+    function answerText(answer) { return holder ? answer.by : place ? StageWords.title(answer.stage) : answer.text; }
     function whoSaid(answer) {
-        return Listing.commas([answer.by ?? "", answer.device, answer.event ?? "", answer.at]);
+        return Listing.commas([holder ? StageWords.title(answer.stage) : answer.by ?? "", answer.device,
+                               answer.event ?? "", answer.at]);
     }
     function close() {
         const asked = index;
@@ -39,7 +41,8 @@ Card {
         const text = answerText(answers[chosen]);
         const name = player;
         if (place) {
-            QuestionsModel.close(asked, chosen, qsTr("Looked where it is: %1").arg(text), name + ": " + text);
+            QuestionsModel.close(asked, chosen, (holder ? qsTr("Asked who has it: %1") : qsTr("Looked where it is: %1")).arg(text),
+                                 name + ": " + text);
         } else if (QuestionsModel.close(asked, chosen, "", "")) {
             closed(text);
         }
@@ -52,7 +55,7 @@ Card {
 
     Words {
         Layout.fillWidth: true
-        text: card.place ? qsTr("Where is the racket now?") : qsTr("What does the player want?")
+        text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?") : qsTr("What does the player want?")
     }
     Repeater {
         model: card.answers

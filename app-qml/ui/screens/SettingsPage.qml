@@ -64,27 +64,6 @@ PageFrame {
     }
     Card {
         Layout.fillWidth: true
-        title: qsTr("Who works here")
-
-        TextEntry {
-            objectName: "stringer"
-            Layout.fillWidth: true
-            label: qsTr("Your name")
-            hint: qsTr("Stands beside what you take in and string.")
-            text: Settings.stringer
-            field.onEditingFinished: Settings.stringer = text
-        }
-        TextEntry {
-            objectName: "deviceName"
-            Layout.fillWidth: true
-            label: qsTr("This device")
-            hint: qsTr("What others call it, from the next start of the app on.")
-            text: Settings.deviceName
-            field.onEditingFinished: Settings.deviceName = text
-        }
-    }
-    Card {
-        Layout.fillWidth: true
         title: qsTr("Look")
 
         ChoiceBar {
