@@ -62,11 +62,14 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
   const auto now = record->stage_of(id);
   QVariantList steps;
   QVariantList others;
+  // The usual step first, as on the card.
+  const auto next = now.clash ? std::span<const weavelog::Stage>{} : weavelog::next_steps(now.stage);
+  for (const auto stage : next) steps.append(static_cast<int>(stage));
   for (const auto& choice : weavelog::choices(weavelog::Stage{})) {
-    if (choice.value == weavelog::Stage::none || (choice.value == now.stage && !now.clash)) continue;
-    const auto next = weavelog::next_steps(now.stage);
-    const bool follows = !now.clash && std::find(next.begin(), next.end(), choice.value) != next.end();
-    (follows ? steps : others).append(static_cast<int>(choice.value));
+    const bool here = choice.value == now.stage && !now.clash;
+    const bool follows = std::find(next.begin(), next.end(), choice.value) != next.end();
+    if (choice.value != weavelog::Stage::none && !here && !follows)
+      others.append(static_cast<int>(choice.value));
   }
   QVariantList marks;
   for (const auto& placed : weavelog::marks_of(*record, id)) {

@@ -113,3 +113,14 @@ TEST_CASE("a racket that two people took while apart is marked, and its clash is
       model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::cut_out), "lies on bench 2", "done"));
   CHECK(model.clashes() == 0);
 }
+
+TEST_CASE("the usual step stands first among those that can be taken") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  room.step(made, Stage::inspected, "Ines");
+  RoomModel model(room.device->work());
+  const auto ways = model.stepsOf(hex(made.book), hex(made.job));
+  CHECK(ways.value("steps").toList().value(0).toInt() == static_cast<int>(Stage::cut_out));
+  CHECK_FALSE(ways.value("others").toList().contains(static_cast<int>(Stage::inspected)));
+  CHECK(ways.value("others").toList().contains(static_cast<int>(Stage::aside)));
+}
