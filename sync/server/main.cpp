@@ -11,8 +11,12 @@
 #include "core/desk/event_book.h"
 #include "core/model/fields.h"
 #include "core/model/tables.h"
+#include "core/model/queries.h"
 #include "core/people/consent.h"
 #include "sync/net/exchange_host.h"
+#include "sync/net/nearby.h"
+#include "sync/net/ticker.h"
+#include "sync/trust/proquint.h"
 
 using namespace weavelog;
 
@@ -28,6 +32,7 @@ struct Arguments {
   int minutes = 15;
   bool json = false;
   bool quiet = false;
+  bool unlisted = false;
 };
 
 /// Two rows of modules in one line of text.
@@ -79,6 +84,39 @@ Outcome<> invite(Station& station, const ExchangeHost& host, const Address& reac
   return {};
 }
 
+std::string event_name(const Ledger& ledger, const BookId& event) {
+  for (const EventRow& row : all_events(ledger))
+    if (row.book == event) return row.name;
+  return {};
+}
+
+/// Tells tablets that ask who is near. A head may rename the event on a tablet, so its name is looked after.
+struct Presence {
+  std::unique_ptr<NearbyHost> host;
+  std::unique_ptr<Ticker> looks;
+
+  Presence(const Ledger& ledger, const ExchangeHost& exchange, const std::string& address, const std::string& name, const BookId& event) {
+    NearbyHostOptions options;
+    options.address = address;
+    options.offer = {ledger.self().key, exchange.fingerprint(), exchange.port(), name, event_name(ledger, event)};
+    auto started = NearbyHost::start(std::move(options));
+    if (!started) {
+      spdlog::warn("tablets can't see that this server is near: {}", started.error().message());
+      return;
+    }
+    host = std::move(*started);
+    looks = std::make_unique<Ticker>(std::chrono::seconds(5), [this, &ledger, event, seen = ledger.position()]() mutable {
+      if (ledger.position() == seen) return;
+      seen = ledger.position();
+      try {
+        host->set_event(event_name(ledger, event));
+      } catch (const std::exception& error) {
+        spdlog::warn("the event's name can't be read: {}", error.what());
+      }
+    });
+  }
+};
+
 Outcome<> serve(const Arguments& arguments) {
   const auto listen = Address::parse(arguments.listen, true);
   if (!listen) return fail(listen.error());
@@ -118,13 +156,17 @@ Outcome<> serve(const Arguments& arguments) {
   auto host = ExchangeHost::start(**station, std::move(host_options));
   if (!host) return fail(host.error());
 
+  std::optional<Presence> presence;
+  if (!arguments.unlisted) presence.emplace((*station)->ledger(), **host, listen->host, arguments.name, *event);
+
   if (arguments.json) {
     std::cout << R"({"listening":")" << listen->host << R"(","port":)" << (*host)->port() << R"(,"fingerprint":")"
               << to_hex((*host)->fingerprint()) << "\"}\n"
               << std::flush;
   } else {
     std::cout << arguments.name << " listens on " << Address{listen->host, (*host)->port()}.text() << "; data in "
-              << (*station)->folder().string() << "; end with Ctrl-C\n"
+              << (*station)->folder().string() << "; end with Ctrl-C\ncertificate "
+              << fingerprint_words((*host)->fingerprint()) << '\n'
               << std::flush;
   }
   // Somebody has to be able to begin: the first start invites a head.
@@ -140,6 +182,7 @@ Outcome<> serve(const Arguments& arguments) {
   int got = 0;
   sigwait(&signals, &got);
   spdlog::info("stopping");
+  presence.reset();
   host->reset();
   return {};
 }
@@ -162,6 +205,8 @@ int main(int argc, char** argv) {
   app.add_option("--currency", arguments.event.currency, "ISO 4217 code, used at the first start");
   app.add_option("--invite", arguments.invite, "Show a pairing code for a head, desk, stringer or reader; may be given several times");
   app.add_option("--minutes", arguments.minutes, "How long the codes are good")->check(CLI::Range(1, 7 * 24 * 60));
+  app.add_flag("--unlisted", arguments.unlisted,
+               "Do not answer tablets that ask who is near (on UDP, at the port of --listen); they need the address then");
   app.add_flag("--json", arguments.json, "Say everything as lines of JSON");
   app.add_flag("--quiet", arguments.quiet, "Log warnings only");
   app.footer("Example: weavelog-server --data /var/lib/weavelog --name \"Harbour desk\" --event \"Harbour Open\" --invite desk\n"

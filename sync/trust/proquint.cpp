@@ -109,4 +109,8 @@ std::string agreement_words(const Digest& digest) {
   return to_proquints(ByteView(words).first(6));
 }
 
+std::string fingerprint_words(ByteView fingerprint) {
+  return to_proquints(fingerprint.first(8));
+}
+
 }  // namespace weavelog

@@ -22,4 +22,7 @@ namespace weavelog {
 /// are the same (by chance otherwise once in 2^48).
 [[nodiscard]] std::string agreement_words(const Digest& digest);
 
+/// The first eight bytes of a certificate's fingerprint as four words, to compare by eye. No proof: that is the pin.
+[[nodiscard]] std::string fingerprint_words(ByteView fingerprint);
+
 }  // namespace weavelog
