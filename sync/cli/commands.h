@@ -14,6 +14,7 @@ namespace weavelog::cli {
 using Work = std::function<Outcome<Ending>(Context&)>;
 
 void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite
+void add_near_command(CLI::App& app, Work& chosen);       // near
 void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, import
 void add_arrival_commands(CLI::App& app, Work& chosen);   // arrival, tick
 void add_player_commands(CLI::App& app, Work& chosen);    // find, show, history, setup, consent, undo

@@ -72,9 +72,9 @@ int main(int argc, char** argv) {
       "Example: weavelog-cli --data tablet --device \"Desk 1\" pair lusab-babad-gutih-tugad-gutuk --at "
       "192.0.2.7");
   Work chosen;
-  for (const auto add : {add_exchange_commands, add_event_commands, add_arrival_commands, add_player_commands,
-                         add_drop_off_commands, add_same_commands, add_room_commands, add_question_commands,
-                         add_care_commands})
+  for (const auto add : {add_exchange_commands, add_near_command, add_event_commands, add_arrival_commands,
+                         add_player_commands, add_drop_off_commands, add_same_commands, add_room_commands,
+                         add_question_commands, add_care_commands})
     add(app, chosen);
   try {
     app.parse(argc, argv);

@@ -1,52 +1,8 @@
 // Two tablets and the real event server on loopback.
 
-#include "tests/cli/device.h"
+#include "tests/cli/event_server.h"
 
 using namespace weavelog::testing;
-
-namespace {
-
-/// A server on a free port, with an invitation for each role named.
-struct EventServer {
-  TemporaryFolder folder;
-  Running program;
-  std::string address;
-
-  explicit EventServer(const std::string& event, const std::vector<std::string>& roles)
-      : program(command(folder, event, roles)) {
-    const auto listening = next();
-    address = "127.0.0.1:" + text_at(listening, "/port");
-    for (std::size_t i = 0; i < roles.size(); ++i) {
-      const auto invitation = next();
-      codes.push_back(text_at(invitation, "/code"));
-      words.push_back(text_at(invitation, "/words"));
-    }
-  }
-  std::vector<std::string> codes, words;
-
- private:
-  static std::vector<std::string> command(const TemporaryFolder& folder, const std::string& event,
-                                          const std::vector<std::string>& roles) {
-    std::vector<std::string> words{WEAVELOG_SERVER_PROGRAM,
-                                   "--data",
-                                   folder.path().string() + "/data",
-                                   "--listen",
-                                   "127.0.0.1:0",
-                                   "--event",
-                                   event,
-                                   "--json",
-                                   "--quiet"};
-    for (const auto& role : roles) words.insert(words.end(), {"--invite", role});
-    return words;
-  }
-  json::value next() {
-    const auto line = program.line();
-    REQUIRE(line);
-    return json::parse(*line);
-  }
-};
-
-}  // namespace
 
 TEST_CASE("two tablets and a server come to agree, with a question between them closed by the desk") {
   EventServer server("Harbour Open", {"head", "stringer"});
