@@ -6,6 +6,9 @@
 #include <iostream>
 
 #include "tests/bench/benches.h"
+#include "tests/bench/workload/generate.h"
+#include "tests/bench/workload/scenario.h"
+#include "tests/bench/workload/workload.h"
 
 using namespace weavelog::bench;
 
@@ -23,11 +26,38 @@ int main(int argc, char** argv) {
   app.add_flag("--json", json,
                "JSON lines: bench, metric, value, unit, reference, ratio, runs, spread, target");
   app.add_flag("--full", setting.full, "The sizes of the targets; takes several minutes");
-  app.add_option("--only", only, "write, import, exchange, crowd; all if none is named")
-      ->check(CLI::IsMember({"write", "import", "exchange", "crowd"}));
+  app.add_option("--only", only, "workload, write, import, exchange, crowd; all if none is named")
+      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd"}));
   app.add_option("--folder", setting.folder,
                  "Where the data is put meanwhile: on the disk that is to be measured")
       ->check(CLI::ExistingDirectory);
+  WorkloadOptions work;
+  work.sizes = {"S", "W4"};
+  app.add_option("--sizes", work.sizes, "Of the workload: T, S, M, W4")
+      ->delimiter(',')
+      ->check(CLI::IsMember(workload_sizes()));
+  app.add_option("--repeats", work.repeats, "Runs of every scenario of the workload; medians are shown")
+      ->check(CLI::Range(0, 100));
+  app.add_option("--ops", work.ops, "Replays the operation files in this folder instead of generating them")
+      ->check(CLI::ExistingDirectory);
+  app.add_option("--results", work.results,
+                 "JSON lines that another program printed for the same workload, for the table")
+      ->check(CLI::ExistingFile);
+  ScenarioOptions one;
+  auto* scenario =
+      app.add_subcommand("scenario", "One scenario in a process of its own; the bench starts it by itself");
+  scenario->add_option("scenario", one.scenario, "W1, W2, W3, W4, W4r or W5")->required();
+  scenario->add_option("--who", one.who, "weavelog or floor")
+      ->check(CLI::IsMember({"weavelog", "floor"}))
+      ->default_val("weavelog");
+  scenario->add_option("--size", one.size, "T, S, M or W4");
+  scenario->add_option("--ops", one.ops, "Where the operation files are");
+  scenario->add_option("--state", one.state, "Where kept replicas are");
+  scenario->add_option("--tmp", one.tmp, "Where others are");
+  scenario->add_option("--mode", one.mode, "What is said of W1: nosync or sync")->default_val("nosync");
+  scenario->add_flag("--keep", one.keep, "Leave the replica for other scenarios");
+  scenario->add_option("--limit", one.limit, "Milliseconds after which W1 stops");
+  scenario->add_option("--turn", one.turn, "Number of the run");
   auto* import =
       app.add_subcommand("import", "One import in a process of its own; the bench starts it by itself");
   import->add_option("--code", code, "Pairing code")->required();
@@ -35,17 +65,21 @@ int main(int argc, char** argv) {
   CLI11_PARSE(app, argc, argv);
   try {
     if (import->parsed()) return import_here(code, into);
+    if (scenario->parsed()) return run_scenario(one);
     Report report(json);
+    work.json = json;
     const auto wanted = [&](const char* name) {
       return only.empty() || std::find(only.begin(), only.end(), name) != only.end();
     };
+    int status = 0;
+    if (wanted("workload")) status = workload(setting, work);
     if (wanted("write")) local_write(report, setting);
     if (wanted("import")) cold_import(report, setting);
     if (wanted("exchange")) exchanges(report, setting);
     if (wanted("crowd")) crowd(report, setting);
+    return status;
   } catch (const std::exception& failure) {
     std::cerr << "weavelog-bench: " << failure.what() << '\n';
     return 1;
   }
-  return 0;
 }
