@@ -933,6 +933,41 @@
     </message>
 </context>
 <context>
+    <name>NearCard</name>
+    <message>
+        <source>Near here</source>
+        <translation>In der Nähe</translation>
+    </message>
+    <message>
+        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
+        <translation>Turnierserver, die in diesem Netz antworten. Erst das Koppeln beweist, wer sie sind.</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Verbunden</translation>
+    </message>
+    <message>
+        <source>Paired</source>
+        <translation>Gekoppelt</translation>
+    </message>
+    <message>
+        <source>Not paired yet</source>
+        <translation>Noch nicht gekoppelt</translation>
+    </message>
+    <message>
+        <source>No event server answers here.</source>
+        <translation>Hier antwortet kein Turnierserver.</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Suche läuft ...</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Gehen Sie in das WLAN des Turnierservers und warten Sie einen Moment, oder geben Sie unten seine Adresse ein. Den Code zeigt sein Bildschirm oder gibt die Leitung.</translation>
+    </message>
+</context>
+<context>
     <name>NeededNotice</name>
     <message>
         <source>No racket is chosen</source>

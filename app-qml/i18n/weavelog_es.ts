@@ -933,6 +933,41 @@
     </message>
 </context>
 <context>
+    <name>NearCard</name>
+    <message>
+        <source>Near here</source>
+        <translation>Cerca de aquí</translation>
+    </message>
+    <message>
+        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
+        <translation>Servidores de torneo que responden en esta red. Solo el emparejamiento demuestra quiénes son.</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Conectado</translation>
+    </message>
+    <message>
+        <source>Paired</source>
+        <translation>Emparejado</translation>
+    </message>
+    <message>
+        <source>Not paired yet</source>
+        <translation>Aún sin emparejar</translation>
+    </message>
+    <message>
+        <source>No event server answers here.</source>
+        <translation>Aquí no responde ningún servidor de torneo.</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Buscando ...</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Conéctese a la Wi-Fi del servidor y espere un momento, o escriba abajo su dirección. El código está en su pantalla o lo da el jefe de la sala.</translation>
+    </message>
+</context>
+<context>
     <name>NeededNotice</name>
     <message>
         <source>No racket is chosen</source>

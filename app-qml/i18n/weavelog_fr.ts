@@ -933,6 +933,41 @@
     </message>
 </context>
 <context>
+    <name>NearCard</name>
+    <message>
+        <source>Near here</source>
+        <translation>À proximité</translation>
+    </message>
+    <message>
+        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
+        <translation>Serveurs d’épreuve qui répondent sur ce réseau. Seule l’association prouve qui ils sont.</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Connecté</translation>
+    </message>
+    <message>
+        <source>Paired</source>
+        <translation>Associé</translation>
+    </message>
+    <message>
+        <source>Not paired yet</source>
+        <translation>Pas encore associé</translation>
+    </message>
+    <message>
+        <source>No event server answers here.</source>
+        <translation>Aucun serveur d’épreuve ne répond ici.</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Recherche ...</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Rejoignez le Wi-Fi du serveur et attendez un instant, ou saisissez son adresse ci-dessous. Le code se trouve sur son écran ou auprès du responsable de la salle.</translation>
+    </message>
+</context>
+<context>
     <name>NeededNotice</name>
     <message>
         <source>No racket is chosen</source>

@@ -222,6 +222,18 @@ void ExchangeModel::chooseHost(const QString& key) {
   }
 }
 
+void ExchangeModel::meet(const QString& key, const QString& address) {
+  const auto at = weavelog::Address::parse(address.toStdString());
+  for (auto host : device_.station().devices().hosts()) {
+    if (!at || keyText(host.key) != key) continue;
+    if (status_.connected && status_.session.peer.key == host.key) return;
+    device_.work().workplace().set_host(host.key);
+    host.address = *at;
+    goBackTo(host);
+    return;
+  }
+}
+
 void ExchangeModel::forgetHost(const QString& key) {
   for (const auto& host : device_.station().devices().hosts()) {
     if (keyText(host.key) != key) continue;

@@ -104,6 +104,9 @@ class ExchangeModel : public QObject {
   // Whether a text is a whole code, so that no address is needed.
   Q_INVOKABLE static bool isWholeCode(const QString& text);
   Q_INVOKABLE void chooseHost(const QString& key);
+  // The same at an address where that server was heard, which may have changed. It is kept once the server has
+  // proved itself there. Nothing changes if the exchange with it goes on already.
+  Q_INVOKABLE void meet(const QString& key, const QString& address);
   Q_INVOKABLE void forgetHost(const QString& key);
   Q_INVOKABLE void tryNow();
   // Asks the event server for an invitation with a role (Role).

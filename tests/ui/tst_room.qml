@@ -148,4 +148,20 @@ AppCase {
         verify(code.error.length > 0);
         compare(ExchangeModel.state, ExchangeModel.Alone);
     }
+    function test_the_network_is_asked_only_while_the_exchange_is_seen() {
+        const window = make("exchange");
+        verify(NearbyModel.looking);
+        window.go("room");
+        verify(!NearbyModel.looking);
+        window.go("exchange");
+        verify(NearbyModel.looking);
+        window.go("room");
+    }
+    function test_an_address_that_was_picked_waits_for_its_code() {
+        const window = make("exchange");
+        find(window, "near").addressPicked("192.0.2.7:26110");
+        compare(find(window, "address").text, "192.0.2.7:26110");
+        verify(find(window, "code").field.activeFocus);
+        verify(!find(window, "pair").enabled);
+    }
 }

@@ -1,6 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.Theme
 
 Card {
     title: "Notices"
@@ -21,4 +22,6 @@ Card {
         shown: true
         text: "Racket 2 handed over"
     }
+    IconLine { Layout.fillWidth: true; iconName: "ready"; colour: Theme.colour.agreed; text: "Nothing waits to be sent." }
+    IconLine { Layout.fillWidth: true; iconName: "out"; text: "A line of text with a drawing before it, long enough to go on below its first line on a small telephone" }
 }

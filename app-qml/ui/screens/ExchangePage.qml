@@ -12,6 +12,15 @@ PageFrame {
     detail: qsTr("Everything works without a network; here devices bring each other up to date.")
     widest: 820
 
+    // Before the first event server pairing is what one comes here for, afterwards the entry list.
+    readonly property bool paired: ExchangeModel.hosts.length > 0
+
+    // The network is asked only while somebody can see the answers.
+    Binding {
+        target: NearbyModel
+        property: "looking"
+        value: page.visible
+    }
     ExchangeTrouble {
         Layout.fillWidth: true
         visible: kindOfTrouble !== ExchangeModel.NoTrouble
@@ -26,12 +35,24 @@ PageFrame {
             : qsTr("This tablet's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
     }
     ExchangeState { Layout.fillWidth: true }
+    NearCard {
+        Layout.fillWidth: true
+        onAddressPicked: address => (page.paired ? later : first).takeAddress(address)
+    }
+    PairCard {
+        id: first
+        Layout.fillWidth: true
+        visible: !page.paired
+        onPaired: page.flickable.contentY = 0
+    }
     ArrivalCard {
         Layout.fillWidth: true
         visible: ArrivalModel.count > 0
     }
     PairCard {
+        id: later
         Layout.fillWidth: true
+        visible: page.paired
         onPaired: page.flickable.contentY = 0
     }
     HostsCard {

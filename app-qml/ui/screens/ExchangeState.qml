@@ -17,14 +17,11 @@ Card {
              qsTr("Not connected; tried again in the background."), qsTr("Greeting ..."), qsTr("Connected, bringing each other up to date."),
              qsTr("Connected and up to date; changes cross at once.")][card.state]
 
-    RowLayout {
-        spacing: Theme.gap
+    IconLine {
+        Layout.fillWidth: true
         visible: ExchangeModel.role !== ExchangeModel.NoRole
-        Icon { name: "players"; size: 24 }
-        Words {
-            Layout.fillWidth: true
-            text: qsTr("This tablet's role there: %1").arg(roleWords.title(ExchangeModel.role))
-        }
+        iconName: "players"
+        text: qsTr("This tablet's role there: %1").arg(roleWords.title(ExchangeModel.role))
     }
     ProgressLine {
         objectName: "progress"
@@ -34,21 +31,15 @@ Card {
         detail: qsTr("%1 of %2").arg(ExchangeModel.booksReceived).arg(ExchangeModel.booksExpected)
         value: ExchangeModel.booksExpected > 0 ? ExchangeModel.booksReceived / ExchangeModel.booksExpected : 0
     }
-    RowLayout {
+    IconLine {
         objectName: "waiting"
-        spacing: Theme.gap
+        Layout.fillWidth: true
         visible: ExchangeModel.host.length > 0
-        Icon {
-            name: ExchangeModel.waiting > 0 ? "out" : "ready"
-            size: 24
-            colour: ExchangeModel.waiting > 0 ? Theme.colour.attention : Theme.colour.agreed
-        }
-        Words {
-            Layout.fillWidth: true
-            text: ExchangeModel.waiting === 0 ? qsTr("Nothing waits to be sent.")
-                : ExchangeModel.moreWaiting ? qsTr("More than %n action(s) wait to be sent.", "", ExchangeModel.waiting)
-                : qsTr("%n action(s) wait to be sent.", "", ExchangeModel.waiting)
-        }
+        iconName: ExchangeModel.waiting > 0 ? "out" : "ready"
+        colour: ExchangeModel.waiting > 0 ? Theme.colour.attention : Theme.colour.agreed
+        text: ExchangeModel.waiting === 0 ? qsTr("Nothing waits to be sent.")
+            : ExchangeModel.moreWaiting ? qsTr("More than %n action(s) wait to be sent.", "", ExchangeModel.waiting)
+            : qsTr("%n action(s) wait to be sent.", "", ExchangeModel.waiting)
     }
     ColumnLayout {
         objectName: "agreement"

@@ -18,6 +18,13 @@ Card {
         paired();
     }
 
+    // The address of an event server that was picked elsewhere; its code is what is still needed.
+    function takeAddress(at) {
+        address.text = at;
+        wrong = "";
+        code.takeFocus();
+    }
+
     title: qsTr("Pair with an event server")
     detail: qsTr("The event server shows a code and five words. They are good for fifteen minutes and one tablet.")
 
