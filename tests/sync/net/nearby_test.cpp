@@ -83,6 +83,7 @@ TEST_CASE("near: a host on all addresses, asked by broadcast and on loopback, is
   const NearbyOffer own = offer(free_udp_port());
   for (const char* everywhere : {"0.0.0.0", "::"}) {
     INFO(everywhere);
+    if (everywhere == std::string("::") && !has_ipv6()) continue;  // some machines are set up without
     const auto host = answering(own, everywhere);
     const NearbySearch search(quick(own.port));
     REQUIRE(wait([&] { return found(search, own.key).has_value(); }));

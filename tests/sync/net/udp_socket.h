@@ -68,6 +68,12 @@ class UdpSocket {
   return UdpSocket().port();
 }
 
+[[nodiscard]] inline bool has_ipv6() {
+  const int fd = socket(AF_INET6, SOCK_DGRAM | SOCK_CLOEXEC, 0);
+  if (fd >= 0) close(fd);
+  return fd >= 0;
+}
+
 /// An IPv4 address of this machine on a network that has broadcasts.
 [[nodiscard]] inline std::optional<std::string> own_network_address() {
   ifaddrs* first = nullptr;
