@@ -1,6 +1,5 @@
 #include "core/store/applier.h"
 
-#include <sqlite3.h>
 
 namespace weavelog {
 
@@ -22,7 +21,7 @@ Applier::Row& Applier::row(std::int64_t book_number, const BookId& book, const E
   bind_blob(query, 2, id.bytes);
   if (query.executeStep()) {
     auto decoded = decode_state(book, id, blob_of(query, 0));
-    if (!decoded) throw SQLite::Exception(decoded.error().message(), SQLITE_CORRUPT);
+    if (!decoded) damaged(decoded.error().message());
     row.state = std::move(*decoded);
     row.questions = query.getColumn(1).getInt64();
   }

@@ -193,6 +193,8 @@ Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file
   }
 }
 
+void damaged(const std::string& what) { throw SQLite::Exception(what, SQLITE_CORRUPT); }
+
 void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes) {
   // An empty span may have a null pointer, which SQLite would store as NULL.
   statement.bindNoCopy(index, bytes.empty() ? "" : static_cast<const void*>(bytes.data()), static_cast<int>(bytes.size()));

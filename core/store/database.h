@@ -68,6 +68,9 @@ class Database {
 /// What SQLite's exception means to a person.
 [[nodiscard]] Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file);
 
+/// For rows that contradict each other, which only damage can bring about: throws what SQLite itself would throw for it.
+[[noreturn]] void damaged(const std::string& what);
+
 /// Blobs in and out of statements.
 /// Binds without copying: the bytes must live until the statement has run.
 void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);

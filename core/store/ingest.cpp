@@ -36,6 +36,7 @@ class Intake {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
     store_chains();
+    drop_empty_books();
     settle_clock();
     return report_;
   }
@@ -251,6 +252,19 @@ class Intake {
     std::sort(touched.begin(), touched.end());
     touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
     for (const std::int64_t book : touched) ledger_.refresh_heads(db_, book);
+  }
+
+  /// A book of which nothing was taken must not be listed: no other device could ever agree with us on it.
+  void drop_empty_books() {
+    std::vector<bool> taken(books_.size());
+    for (const auto& [key, chain] : chains_)
+      if (chain.applied > 0) taken[key.first] = true;
+    for (std::size_t i = 0; i < books_.size(); ++i) {
+      if (!books_[i] || taken[i]) continue;
+      auto& drop = db_.statement("DELETE FROM book WHERE n=?1 AND NOT EXISTS(SELECT 1 FROM chain WHERE book=?1)");
+      drop.bind(1, *books_[i]);
+      drop.exec();
+    }
   }
 
   void settle_clock() {

@@ -44,13 +44,13 @@ std::uint64_t from_big_endian(ByteView bytes) {
 template <class T>
 T id_of(SQLite::Statement& row, int column) {
   const auto id = T::from_bytes(blob_of(row, column));
-  if (!id) throw SQLite::Exception("an identifier of the wrong length", SQLITE_CORRUPT);
+  if (!id) damaged("an identifier of the wrong length");
   return *id;
 }
 
 Digest digest_in(SQLite::Statement& row, int column) {
   const ByteView held = blob_of(row, column);
-  if (held.size() != sizeof(Digest)) throw SQLite::Exception("a digest of the wrong length", SQLITE_CORRUPT);
+  if (held.size() != sizeof(Digest)) damaged("a digest of the wrong length");
   Digest out;
   std::copy(held.begin(), held.end(), out.begin());
   return out;
@@ -58,7 +58,7 @@ Digest digest_in(SQLite::Statement& row, int column) {
 
 EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId& id, int column) {
   auto state = decode_state(book, id, blob_of(row, column));
-  if (!state) throw SQLite::Exception(state.error().message(), SQLITE_CORRUPT);
+  if (!state) damaged(state.error().message());
   return std::move(*state);
 }
 
@@ -191,10 +191,10 @@ void Ledger::Impl::store_clock(Connection& db) const { set_meta(db, kClockKey, b
 AuthorCard Ledger::Impl::card(Connection& db, std::int64_t author) const {
   auto& query = db.statement("SELECT key, incarnation, device FROM author WHERE n=?");
   query.bind(1, author);
-  if (!query.executeStep()) throw std::logic_error("an author that is not in the table");
+  if (!query.executeStep()) damaged("an author that is not in the table");
   AuthorCard card;
   const ByteView key = blob_of(query, 0);
-  if (key.size() != card.key.size()) throw SQLite::Exception("a key of the wrong length", SQLITE_CORRUPT);
+  if (key.size() != card.key.size()) damaged("a key of the wrong length");
   std::copy(key.begin(), key.end(), card.key.begin());
   card.incarnation = static_cast<std::uint64_t>(query.getColumn(1).getInt64());
   card.device = query.getColumn(2).getString();
@@ -392,7 +392,7 @@ std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, s
     query.bind(3, static_cast<std::int64_t>(seq));
     if (!query.executeStep()) return;
     auto decoded = decode_entry(blob_of(query, 0), author);
-    if (!decoded) throw SQLite::Exception(decoded.error().message(), SQLITE_CORRUPT);
+    if (!decoded) damaged(decoded.error().message());
     out = std::move(*decoded);
   });
   return out;

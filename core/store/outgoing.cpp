@@ -1,10 +1,8 @@
 // Ledger::since and Ledger::missing: entries on their way to another device, with the seals that prove them.
 
-#include <sqlite3.h>
 
 #include <algorithm>
 #include <map>
-#include <stdexcept>
 
 #include "core/store/ledger_impl.h"
 
@@ -54,9 +52,9 @@ class Packer {
   BatchBook book_info(std::int64_t book) {
     auto& query = db_.statement("SELECT id, kind FROM book WHERE n=?");
     query.bind(1, book);
-    if (!query.executeStep()) throw std::logic_error("a book that is not in the table");
+    if (!query.executeStep()) damaged("a book that is not in the table");
     const auto id = BookId::from_bytes(blob_of(query, 0));
-    if (!id) throw SQLite::Exception("an identifier of the wrong length", SQLITE_CORRUPT);
+    if (!id) damaged("an identifier of the wrong length");
     return {*id, static_cast<BookKind>(query.getColumn(1).getInt())};
   }
 
@@ -66,7 +64,7 @@ class Packer {
     auto& query = db_.statement("SELECT seq, hash, sealed, signature, tail FROM chain WHERE book=? AND author=?");
     query.bind(1, book);
     query.bind(2, author);
-    if (!query.executeStep()) throw std::logic_error("entries without a chain");
+    if (!query.executeStep()) damaged("entries without a chain");
     const auto head = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
     Seal seal{book_place, author_place, head, {}, {}};
     Bytes beyond;
@@ -74,14 +72,14 @@ class Packer {
       // Ours, also of an earlier incarnation: signed as it is handed over.
       Digest hash;
       const ByteView held = blob_of(query, 1);
-      if (held.size() != hash.size()) throw SQLite::Exception("a digest of the wrong length", SQLITE_CORRUPT);
+      if (held.size() != hash.size()) damaged("a digest of the wrong length");
       std::copy(held.begin(), held.end(), hash.begin());
       seal.signature = ledger_.options.key.sign(seal_message(head, hash));
     } else {
       seal.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
       const ByteView signature = blob_of(query, 3);
       if (seal.seq < head || signature.size() != seal.signature.size())
-        throw SQLite::Exception("a chain without its seal", SQLITE_CORRUPT);
+        damaged("a chain without its seal");
       std::copy(signature.begin(), signature.end(), seal.signature.begin());
       const ByteView tail = blob_of(query, 4);
       beyond.assign(tail.begin(), tail.end());
@@ -188,7 +186,7 @@ Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) cons
         }
         auto& body = db.statement("SELECT e.body, a.id FROM entry e JOIN author a ON a.n=e.author WHERE e.position=?");
         body.bind(1, place.position);
-        if (!body.executeStep()) throw std::logic_error("an entry that vanished within a snapshot");
+        if (!body.executeStep()) damaged("an entry that vanished within a snapshot");
         const ByteView held = blob_of(body, 0);
         const Bytes bytes(held.begin(), held.end());
         const auto author = AuthorId::from_bytes(blob_of(body, 1));

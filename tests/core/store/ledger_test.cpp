@@ -165,6 +165,23 @@ TEST_CASE("a changed byte in an entry is put aside with the reason and not appli
   CHECK_FALSE(b.ledger->entity(book, kOne));
 }
 
+TEST_CASE("a book of which nothing was taken is not listed, so that others can still agree with us") {
+  Device a("A"), b("B");
+  const BookId book = a.ledger->create_book_id();
+  a.put(book, kOne, kLabel, std::string("drawer"));
+  Batch batch = a.ledger->missing(book, {}, 1 << 20);
+  REQUIRE(batch.entries.size() == 1);
+  batch.entries.front().body.back() ^= 1;
+  const auto report = b.ledger->ingest(batch, 1);
+  REQUIRE(report);
+  CHECK(report->quarantined == 1);
+  CHECK(b.ledger->quarantine().size() == 1);
+  CHECK(b.ledger->books().empty());
+  CHECK_FALSE(b.ledger->book(book));
+  CHECK(pour(a, b, book).applied == 1);  // and the true one is taken when it comes
+  CHECK(b.ledger->book(book)->heads == a.ledger->book(book)->heads);
+}
+
 TEST_CASE("entries with a gap before them are left out and the sender is told to reconcile") {
   Device a("a"), b("b");
   const BookId book = make_id<BookId>(kNoon);
