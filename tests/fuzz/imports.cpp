@@ -1,0 +1,76 @@
+// What people bring in files: entry lists, price lists, and the desk's requests in JSON.
+
+#include <boost/json.hpp>
+
+#include "core/people/entry_list.h"
+#include "core/people/price_list.h"
+#include "sync/cli/field_input.h"
+#include "tests/fuzz/target_list.h"
+
+namespace weavelog::fuzz {
+namespace {
+
+Bytes bytes_of(std::string_view text) { return Bytes(text.begin(), text.end()); }
+
+/// Encoding and separator are the first byte's, the table the rest.
+CsvOptions csv_options(Input& in) {
+  CsvOptions out;
+  constexpr TextEncoding encodings[] = {TextEncoding::utf8, TextEncoding::windows_1252};
+  if (in.pick(4) == 3) out.encoding = encodings[in.pick(2)];
+  return out;
+}
+
+}  // namespace
+
+void run_entry_list(ByteView input) {
+  Input in(input);
+  const CsvOptions options = csv_options(in);
+  const ByteView text = in.rest();
+  const auto list = read_entry_list(as_text(text), options, "list.csv");
+  if (!list) return;
+  for (const auto& row : list->rows) must_hold(!row.item.family_name.empty() || !row.item.native_name.empty(), "an entry without a name came in");
+}
+
+std::vector<Bytes> seeds_entry_list() {
+  return {bytes_of("\x01" "family_name,given_name,native_name,country,birth_year,seed,entry,draw,hand,tour_number\n"
+                   "Wendelmoor,Ilse,,NED,2002,3,direct,women singles,right,\n\"Quint, \"\"Q\"\"\",Bo,,SWE,1999,,WC,,left,12\n"),
+          bytes_of("\x01" "Family_Name;COUNTRY;Seed\r\n\xC3\x98rnvik;NOR;1\r\n;XX;0\r\n"),
+          bytes_of("\x01\xEF\xBB\xBF" "family_name\tentry\nA\tQ\nA\tLL\n")};
+}
+
+void run_price_list(ByteView input) {
+  Input in(input);
+  const CsvOptions options = csv_options(in);
+  (void)read_price_list(as_text(in.rest()), options, "prices.csv");
+}
+
+std::vector<Bytes> seeds_price_list() {
+  return {bytes_of("\x01service,amount,currency\nstringing,22.00,EUR\nrush,\"10,50\",EUR\n"),
+          bytes_of("\x01service;amount;currency\nstringing;3000;JPY\n;-1;ZZZ\n")};
+}
+
+void run_fields_json(ByteView input) {
+  boost::system::error_code error;
+  boost::json::parse_options limits;
+  limits.max_depth = 32;
+  const auto value = boost::json::parse(std::string(as_text(input)), error, {}, limits);
+  if (error || !value.is_object()) return;
+  cli::Typing typing;
+  typing.now = 1'800'000'000'000;
+  typing.zone = "Europe/Paris";
+  Agreed agreed;
+  (void)cli::set_fields(agreed, value.get_object(), typing, "agreed");
+  Person person;
+  (void)cli::set_fields(person, value.get_object(), typing, "player");
+  Racket racket;
+  (void)cli::set_fields(racket, value.get_object(), typing, "racket");
+}
+
+std::vector<Bytes> seeds_fields_json() {
+  return {bytes_of(R"({"mains_string": "Tarnbrook Silk", "mains_gauge": "1.25", "mains_tension": "25 kg", "pieces": 2})"),
+          bytes_of(R"({"crosses_gauge": {"amount": "1.23", "unit": "mm"}, "knots": 4, "mains_supply": "reel", "mains_owner": "room"})"),
+          bytes_of(R"({"family_name": "Wendelmoor", "birth_year": 2002, "language": "fr", "tension_unit": "kg", "country": "NED"})"),
+          bytes_of(R"({"label": "1", "maker": "Orrin", "ready_by": "+180", "note": null, "x": [1, true]})")};
+}
+
+}  // namespace weavelog::fuzz

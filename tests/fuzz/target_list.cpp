@@ -1,0 +1,23 @@
+#include "tests/fuzz/target_list.h"
+
+namespace weavelog::fuzz {
+
+std::span<const Target> targets() {
+  static constexpr Target all[] = {
+      {"entry", run_entry, seeds_entry},
+      {"state", run_state, seeds_state},
+      {"frame", run_frame, seeds_frame},
+      {"message", run_message, seeds_message},
+      {"batch", run_batch, seeds_batch},
+      {"session", run_session, seeds_session},
+      {"reconcile", run_reconcile, seeds_reconcile},
+      {"entry_list", run_entry_list, seeds_entry_list},
+      {"price_list", run_price_list, seeds_price_list},
+      {"fields_json", run_fields_json, seeds_fields_json},
+      {"words", run_words, seeds_words},
+      {"database", run_database, seeds_database},
+  };
+  return all;
+}
+
+}  // namespace weavelog::fuzz

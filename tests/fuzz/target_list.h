@@ -1,0 +1,41 @@
+#pragma once
+// One pair of functions a target: what it does with an input, and inputs to begin with.
+
+#include "tests/fuzz/target.h"
+
+namespace weavelog::fuzz {
+
+// entry.cpp
+void run_entry(ByteView input);
+std::vector<Bytes> seeds_entry();
+void run_state(ByteView input);
+std::vector<Bytes> seeds_state();
+// frame.cpp
+void run_frame(ByteView input);
+std::vector<Bytes> seeds_frame();
+void run_message(ByteView input);
+std::vector<Bytes> seeds_message();
+// batch.cpp
+void run_batch(ByteView input);
+std::vector<Bytes> seeds_batch();
+// session.cpp
+void run_session(ByteView input);
+std::vector<Bytes> seeds_session();
+// reconcile.cpp
+void run_reconcile(ByteView input);
+std::vector<Bytes> seeds_reconcile();
+// imports.cpp
+void run_entry_list(ByteView input);
+std::vector<Bytes> seeds_entry_list();
+void run_price_list(ByteView input);
+std::vector<Bytes> seeds_price_list();
+void run_fields_json(ByteView input);
+std::vector<Bytes> seeds_fields_json();
+// words.cpp
+void run_words(ByteView input);
+std::vector<Bytes> seeds_words();
+// database.cpp
+void run_database(ByteView input);
+std::vector<Bytes> seeds_database();
+
+}  // namespace weavelog::fuzz
