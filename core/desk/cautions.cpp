@@ -1,5 +1,11 @@
 #include "core/desk/cautions.h"
 
+#include <algorithm>
+#include <array>
+
+#include "core/base/text.h"
+#include "core/desk/stages.h"
+
 namespace weavelog {
 namespace {
 
@@ -11,6 +17,13 @@ bool over_range(const Agreed& agreed, const Racket* racket) {
   };
   return over(agreed.mains_tension) || over(agreed.crosses_tension);
 }
+
+/// As search keys have them. Beginnings of words, and words that begin names or other words.
+constexpr std::array<std::string_view, 11> kPainBeginnings{"elbow",      "injur",   "coude",     "douleur",
+                                                           "douloureu",  "blessur", "epicond",   "ellbogen",
+                                                           "ellenbogen", "schmerz", "armschmerz"};
+constexpr std::array<std::string_view, 9> kPainWords{"pain",  "pains", "painful", "sore",     "hurt",
+                                                     "hurts", "codo",  "dolor",   "tennisarm"};
 
 }  // namespace
 
@@ -32,6 +45,42 @@ std::string_view name_of(Caution caution) {
 
 std::string caution_text(const Language& language, Caution caution) {
   return desk_words().say(language, "caution." + std::string(name_of(caution)));
+}
+
+std::string caution_for_player(const Language& language, Caution caution) {
+  const std::string key = "caution." + std::string(name_of(caution)) + ".player";
+  return desk_words().has(key) ? desk_words().say(language, key) : caution_text(language, caution);
+}
+
+std::optional<std::string> doubt_about(const PlayerRecord& record, const EntityId& racket) {
+  if (!racket) return std::nullopt;
+  const auto newest = std::find_if(record.jobs.rbegin(), record.jobs.rend(),
+                                   [&](const Loaded<Job>& job) { return job.now.racket == racket; });
+  if (newest == record.jobs.rend()) return std::nullopt;
+  const Stage now = record.stage_of(newest->id()).stage;
+  if (now != Stage::waiting && now != Stage::aside) return std::nullopt;
+  std::optional<std::string> doubt;
+  for (const auto& placed : marks_of(record, newest->id()))
+    if (placed.mark.stage == Stage::waiting) doubt = placed.mark.reason;
+  return doubt;
+}
+
+bool speaks_of_pain(std::string_view note) {
+  const std::string key = search_key(note);
+  const auto words = words_of(key);
+  return std::any_of(words.begin(), words.end(), [](std::string_view word) {
+    return std::find(kPainWords.begin(), kPainWords.end(), word) != kPainWords.end() ||
+           std::any_of(kPainBeginnings.begin(), kPainBeginnings.end(),
+                       [&](std::string_view begin) { return word.starts_with(begin); });
+  });
+}
+
+std::vector<Caution> cautions_at_desk(const PlayerRecord& record, const EntityId& known, const Racket* racket,
+                                      const Agreed& agreed) {
+  auto cautions = cautions_for(Stage::received, agreed, racket, doubt_about(record, known).has_value());
+  if (speaks_of_pain(agreed.note) || speaks_of_pain(record.person.now.note))
+    cautions.push_back(Caution::arm_pain);
+  return cautions;
 }
 
 std::vector<Caution> cautions_for(Stage next, const Agreed& agreed, const Racket* racket, bool frame_doubt) {

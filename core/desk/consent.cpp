@@ -9,11 +9,8 @@ std::string consent_text(const Language& language, ConsentChoice choice) {
   return desk_words().has(key) ? desk_words().say(language, key) : std::string();
 }
 
-Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
-                            const Confirmation& confirmation, const BookId& event) {
-  if (!record.person.id())
-    return fail(FaultCode::not_found, "there is no player to consent", record.book.hex(),
-                "add the player first");
+Outcome<> note_consent(Draft& draft, ConsentChoice choice, const Confirmation& confirmation,
+                       const BookId& event) {
   const std::string text = consent_text(confirmation.language, choice);
   if (text.empty() || confirmation.text != text)
     return fail(FaultCode::bad_input, "what was agreed to is not what is about to be stored", "consent",
@@ -27,10 +24,19 @@ Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
   given.language = confirmation.language.tag();
   given.device.assign(confirmation.device.bytes.begin(), confirmation.device.bytes.end());
   given.event = event;
+  (void)put_new(draft, given, confirmation.at);
+  return {};
+}
+
+Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
+                            const Confirmation& confirmation, const BookId& event) {
+  if (!record.person.id())
+    return fail(FaultCode::not_found, "there is no player to consent", record.book.hex(),
+                "add the player first");
   Draft draft(record.book, kPlayerBook, kActConsent);
   // Put even if it is the same choice as before, so that all answers that stood are closed by this one.
   draft.put(record.person.seen, tag_of<Person>(&Person::consent), to_value(choice));
-  (void)put_new(draft, given, confirmation.at);
+  if (auto noted = note_consent(draft, choice, confirmation, event); !noted) return fail(noted.error());
   return draft;
 }
 

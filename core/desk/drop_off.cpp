@@ -96,7 +96,9 @@ std::string read_back_of(const PlayerRecord& record, const DropOffRequest& reque
   if (request.drop_off.ready_by) wanted.ready_by = Moment{*request.drop_off.ready_by, request.time_zone};
   for (const DropOffLine& line : request.lines) {
     const Racket* racket = racket_of(record, line);
-    wanted.lines.push_back({racket ? racket->label : std::string(), line.agreed, line.last_time});
+    wanted.lines.push_back(
+        {racket ? racket->label : std::string(), line.agreed, line.last_time,
+         cautions_at_desk(record, line.made ? EntityId{} : line.racket, racket, line.agreed)});
   }
   return read_back(wanted);
 }
@@ -119,7 +121,18 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
 
   const UnixMs at = *request.drop_off.at;
   Draft draft(record.book, kPlayerBook, kActDropOff);
-  if (!record.person.id()) (void)put_new(draft, *request.new_person, at);
+  if (!record.person.id()) {
+    Person person = *request.new_person;
+    if (request.consent) person.consent = request.consent->choice;
+    (void)put_new(draft, person, at);
+  } else if (request.consent) {
+    draft.put(record.person.seen, tag_of<Person>(&Person::consent), to_value(request.consent->choice));
+  }
+  if (request.consent) {
+    const Confirmation said{request.consent->text, request.language, at, request.device};
+    if (auto noted = note_consent(draft, request.consent->choice, said, request.drop_off.event); !noted)
+      return fail(noted.error());
+  }
 
   DropOff hand_over = request.drop_off;
   if (confirmed_text) confirm(hand_over, {*confirmed_text, request.language, at, request.device});

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/desk/consent.h"
 #include "core/desk/last_time.h"
 #include "core/desk/player_record.h"
 #include "core/desk/read_back.h"
@@ -26,6 +27,8 @@ struct DropOffRequest {
   std::optional<Person> new_person;  ///< for a player whose book begins here
   DropOff drop_off;  ///< event, place, at, who, ready-by, rush, note; its confirmation is filled in
   std::vector<DropOffLine> lines;
+  /// The player's answer, where the consent was asked for on the same screen; stored with all the rest.
+  std::optional<ConsentSaid> consent;
   /// Where the day is told; IANA name.
   std::string time_zone = "UTC";
   Language language;
@@ -35,14 +38,15 @@ struct DropOffRequest {
 /// The line that "same as last time" makes: the proposal, beside what was strung.
 [[nodiscard]] DropOffLine line_from(const LastTime& last);
 
-/// The text for the turned screen.
+/// The text for the turned screen; what the player has to be warned of is part of it.
 [[nodiscard]] std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request);
 
 /// Person (if new), rackets, setups, the drop-off with its confirmation, a job and its first stage mark for
-/// each line. `confirmed_text` is what stood on the screen when the player confirmed, nothing if it was not
-/// confirmed. Faults: bad_input (no racket, one racket twice, a setup that check_setup refuses, a text that
-/// is not what these answers read back as), not_found (a racket or setup that the book does not have),
-/// conflict (the racket is in the room already).
+/// each line, and the consent if it was said. `confirmed_text` is what stood on the screen when the player
+/// confirmed, nothing if it was not confirmed. Faults: bad_input (no racket, one racket twice, a setup that
+/// check_setup refuses, a text that is not what these answers read back as, a consent in other words than its
+/// choice's), not_found (a racket or setup that the book does not have), conflict (the racket is in the room
+/// already).
 [[nodiscard]] Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,
                                       const std::optional<std::string>& confirmed_text,
                                       const std::string& by);

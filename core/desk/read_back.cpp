@@ -18,7 +18,8 @@ std::vector<Group> grouped(const std::vector<ReadBackLine>& lines) {
   std::vector<Group> groups;
   for (const ReadBackLine& line : lines) {
     auto at = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
-      return group.first->agreed == line.agreed && group.first->last_time == line.last_time;
+      return group.first->agreed == line.agreed && group.first->last_time == line.last_time &&
+             group.first->cautions == line.cautions;
     });
     if (at == groups.end()) at = groups.insert(groups.end(), Group{&line, {}, 0});
     ++at->count;
@@ -83,6 +84,10 @@ class Speaker {
     if (!wish.note.empty()) line("read_back.note", {{"text", wish.note}});
   }
 
+  void caution(Caution caution) {
+    line("read_back.caution", {{"text", caution_for_player(language_, caution)}});
+  }
+
   [[nodiscard]] std::string text() && { return std::move(text_); }
 
  private:
@@ -104,10 +109,17 @@ std::string read_back(const ReadBackRequest& request) {
       if (changes.empty()) speaker.line("read_back.same");
       for (const std::string& line : change_lines(request.language, changes)) speaker.add(line);
     }
+    for (const Caution caution : group.first->cautions)
+      if (caution != Caution::arm_pain) speaker.caution(caution);
   }
   if (request.ready_by)
     speaker.line("read_back.ready_by",
                  {{"rush", std::string(name_of_choice(request.rush))}, {"when", *request.ready_by}});
+  if (std::any_of(request.lines.begin(), request.lines.end(), [](const ReadBackLine& line) {
+        return std::find(line.cautions.begin(), line.cautions.end(), Caution::arm_pain) !=
+               line.cautions.end();
+      }))
+    speaker.caution(Caution::arm_pain);
   speaker.line("read_back.confirm");
   return std::move(speaker).text();
 }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/desk/cautions.h"
 #include "core/desk/phrases.h"
 #include "core/model/player.h"
 
@@ -15,6 +16,7 @@ struct ReadBackLine {
   std::string racket_label;  ///< may be empty
   Agreed agreed;
   std::optional<Agreed> last_time;  ///< what is compared with; nothing for a first time
+  std::vector<Caution> cautions{};  ///< what the player is to be warned of
 };
 
 struct ReadBackRequest {
@@ -24,9 +26,9 @@ struct ReadBackRequest {
   Rush rush = Rush::none;
 };
 
-/// One block of lines per different wish (rackets with the same one stand together), then ready-by, then the
-/// request to confirm. Lines end in '\n' but for the last. The same request gives the same bytes on every
-/// device with the same version.
+/// One block of lines per different wish (rackets with the same one stand together) with what is to be warned
+/// of, then ready-by, then what concerns the player and no racket, then the request to confirm. Lines end in
+/// '\n' but for the last. The same request gives the same bytes on every device with the same version.
 [[nodiscard]] std::string read_back(const ReadBackRequest& request);
 /// "Changed: mains tension, 25 kg → 24 kg.", one for each.
 [[nodiscard]] std::vector<std::string> change_lines(const Language& language,

@@ -152,8 +152,10 @@ TEST_CASE("every finding and every caution can be said in every language") {
       CHECK_FALSE(finding.what_to_do(language).empty());
     }
     for (const auto caution : {Caution::cut_out, Caution::under_tension, Caution::cracked_frame,
-                               Caution::tension_over_range, Caution::arm_pain})
+                               Caution::tension_over_range, Caution::arm_pain}) {
       CHECK_FALSE(caution_text(language, caution).empty());
+      CHECK_FALSE(caution_for_player(language, caution).empty());
+    }
   }
   for (const char* code :
        {"missing", "unit_not_force", "unit_slip", "unit_slip_likely", "tension_beyond_reach",
