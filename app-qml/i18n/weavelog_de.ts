@@ -192,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>CautionNotes</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Written beside it: %1</source>
+        <translation>Daneben geschrieben: %1</translation>
+    </message>
+</context>
+<context>
     <name>ChangesCard</name>
     <message>
         <source>Changed</source>
@@ -215,20 +226,12 @@
         <source>Read-back for %1</source>
         <translation>Rücklesung für %1</translation>
     </message>
-    <message>
-        <source>Turn</source>
-        <translation>Drehen</translation>
-    </message>
 </context>
 <context>
-    <name>ConsentSheet</name>
+    <name>ConsentScreen</name>
     <message>
         <source>Consent of %1</source>
         <translation>Einwilligung von %1</translation>
-    </message>
-    <message>
-        <source>The player said so</source>
-        <translation>So hat es der Spieler gesagt</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +1884,13 @@
     <message>
         <source>Said in</source>
         <translation>Gesagt in</translation>
+    </message>
+</context>
+<context>
+    <name>TurnedScreen</name>
+    <message>
+        <source>Turn</source>
+        <translation>Drehen</translation>
     </message>
 </context>
 <context>

@@ -192,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>CautionNotes</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Written beside it: %1</source>
+        <translation>Escrito al lado: %1</translation>
+    </message>
+</context>
+<context>
     <name>ChangesCard</name>
     <message>
         <source>Changed</source>
@@ -215,20 +226,12 @@
         <source>Read-back for %1</source>
         <translation>Lectura para %1</translation>
     </message>
-    <message>
-        <source>Turn</source>
-        <translation>Girar</translation>
-    </message>
 </context>
 <context>
-    <name>ConsentSheet</name>
+    <name>ConsentScreen</name>
     <message>
         <source>Consent of %1</source>
         <translation>Consentimiento de %1</translation>
-    </message>
-    <message>
-        <source>The player said so</source>
-        <translation>El jugador lo ha dicho</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +1884,13 @@
     <message>
         <source>Said in</source>
         <translation>Dicha en</translation>
+    </message>
+</context>
+<context>
+    <name>TurnedScreen</name>
+    <message>
+        <source>Turn</source>
+        <translation>Girar</translation>
     </message>
 </context>
 <context>

@@ -192,6 +192,17 @@
     </message>
 </context>
 <context>
+    <name>CautionNotes</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Written beside it: %1</source>
+        <translation>Noté à côté : %1</translation>
+    </message>
+</context>
+<context>
     <name>ChangesCard</name>
     <message>
         <source>Changed</source>
@@ -215,20 +226,12 @@
         <source>Read-back for %1</source>
         <translation>Relecture pour %1</translation>
     </message>
-    <message>
-        <source>Turn</source>
-        <translation>Tourner</translation>
-    </message>
 </context>
 <context>
-    <name>ConsentSheet</name>
+    <name>ConsentScreen</name>
     <message>
         <source>Consent of %1</source>
         <translation>Accord de %1</translation>
-    </message>
-    <message>
-        <source>The player said so</source>
-        <translation>Le joueur l’a dit</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +1884,13 @@
     <message>
         <source>Said in</source>
         <translation>Dite en</translation>
+    </message>
+</context>
+<context>
+    <name>TurnedScreen</name>
+    <message>
+        <source>Turn</source>
+        <translation>Tourner</translation>
     </message>
 </context>
 <context>

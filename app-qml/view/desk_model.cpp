@@ -123,5 +123,6 @@ void DeskModel::open(const QString& what) {
   choose(0);
   if (page == QLatin1String("drop-off") || page == QLatin1String("confirm")) sameAsLastTime();
   if (page == QLatin1String("first")) askEverything();
-  if (page == QLatin1String("confirm")) readBack();
+  if (page == QLatin1String("consent")) askEverything();
+  if (page == QLatin1String("confirm") || page == QLatin1String("consent")) readBack();
 }

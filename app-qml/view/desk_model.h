@@ -51,7 +51,8 @@ class DeskModel : public QObject {
   Q_INVOKABLE void back();
   // To the beginning, for the next player.
   Q_INVOKABLE void next();
-  // Opens "player:NAME", "drop-off:NAME", "first:NAME" or "confirm:NAME" for the first player so found.
+  // Opens "player:NAME", "drop-off:NAME", "first:NAME", "confirm:NAME" or "consent:NAME" (the read-back of
+  // everything, before which somebody who never answered is asked) for the first player so found.
   Q_INVOKABLE void open(const QString& what);
 
  signals:

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app-qml/view/consent_words.h"
 #include "app-qml/view/drop_off_findings.h"
 #include "app-qml/view/drop_off_lines.h"
 #include "app-qml/view/drop_off_storing.h"
@@ -62,9 +63,9 @@ bool DropOffDraft::begin(const weavelog::BookId& player, bool asWhole) {
   state.person = loaded->person.now;
   state.language = qtext(loaded->person.now.language);
   start(std::move(state));
-  state_->lines = linesOfLastTime(record_);
+  state_->lines = linesOfLastTime(record_, work_.event());
   if (std::all_of(state_->lines.begin(), state_->lines.end(),
-                  [this](const Line& line) { return openStageOf(line, record_) >= 0; }))
+                  [this](const Line& line) { return openStageOf(line, record_, work_.event()) >= 0; }))
     addRacket();
   touch();
   return true;
@@ -94,6 +95,7 @@ void DropOffDraft::start(DropOffState state) {
   state_ = std::move(state);
   scope_ = -1;
   wanted_ = false;
+  consentLater_ = false;
   readRecord();
 }
 
@@ -113,7 +115,7 @@ bool DropOffDraft::resume(const QString& id) {
 void DropOffDraft::goOn(DropOffState state) {
   start(std::move(state));
   for (Line& line : state_->lines)
-    if (openStageOf(line, record_) >= 0) line.picked = false;
+    if (openStageOf(line, record_, work_.event()) >= 0) line.picked = false;
   emit edited();
   emit unfinishedChanged();
 }
@@ -148,7 +150,7 @@ void DropOffDraft::keep() {
 // --- the rackets
 
 QVariantList DropOffDraft::rackets() const {
-  return state_ ? listedLines(state_->lines, record_, work_.language()) : QVariantList();
+  return state_ ? listedLines(state_->lines, record_, work_.event(), work_.language()) : QVariantList();
 }
 
 int DropOffDraft::pickedCount() const {
@@ -160,7 +162,7 @@ int DropOffDraft::pickedCount() const {
 void DropOffDraft::pick(int racket, bool picked) {
   if (!state_ || racket < 0 || racket >= static_cast<int>(state_->lines.size())) return;
   Line& line = state_->lines[static_cast<std::size_t>(racket)];
-  if (picked && openStageOf(line, record_) >= 0) return;
+  if (picked && openStageOf(line, record_, work_.event()) >= 0) return;
   line.picked = picked;
   if (!picked && scope_ == racket) scope_ = -1;
   touch();
@@ -306,6 +308,10 @@ QVariantMap DropOffDraft::findings() const {
   return findingsOf(inScope(), record_, work_.language(), wanted_);
 }
 
+QVariantList DropOffDraft::cautions() const {
+  return state_ ? cautionsOf(*state_, record_, work_.language()) : QVariantList();
+}
+
 QStringList DropOffDraft::stillNeeded() const {
   return state_ ? stillNeededFor(*state_, record_, work_.language()) : QStringList();
 }
@@ -362,6 +368,30 @@ QVariantMap DropOffDraft::answers() const {
           {"no", qtext(weavelog::desk_words().say(language, "read_back.no"))}};
 }
 
+bool DropOffDraft::consentOpen() const {
+  return state_ && (state_->fresh || record_.person.now.consent == weavelog::ConsentChoice::unsaid);
+}
+
+bool DropOffDraft::consentFirst() const {
+  return consentOpen() && state_->asWhole && !consentLater_ &&
+         state_->consent == weavelog::ConsentChoice::unsaid;
+}
+
+int DropOffDraft::consent() const {
+  return state_ ? static_cast<int>(state_->consent) : 0;
+}
+
+void DropOffDraft::answerConsent(int choice) {
+  if (!state_) return;
+  state_->consent = static_cast<weavelog::ConsentChoice>(choice);
+  consentLater_ = choice == 0;
+  touch();
+}
+
+QVariantMap DropOffDraft::consentWords() const {
+  return ::consentWords(state_ ? languageOf(*state_) : weavelog::Language{}, false);
+}
+
 QString DropOffDraft::language() const {
   return state_ ? state_->language.section(u'-', 0, 0) : QString();
 }
@@ -396,9 +426,11 @@ int DropOffDraft::troublePart() const {
 
 bool DropOffDraft::store(const QString& shown) {
   if (!state_) return false;
-  const auto wanted = requestOf(*state_, work_);
+  auto wanted = requestOf(*state_, work_);
   std::optional<std::string> confirmed;
   if (!shown.isEmpty()) confirmed = shown.toStdString();
+  // The yes to the read-back is the yes to the consent beside it.
+  if (!confirmed) wanted.consent.reset();
   const int count = pickedCount();
   if (!work_.commit(weavelog::drop_off(record_, wanted, confirmed, work_.who().toStdString()),
                     tr("Rackets taken in: %1").arg(count)))

@@ -39,6 +39,8 @@ class DropOffDraft : public QObject {
   Q_PROPERTY(QVariantList changes READ changes NOTIFY edited)
   // field -> {what, toDo, refused}; what is missing only once somebody wanted to read back.
   Q_PROPERTY(QVariant findings READ findings NOTIFY edited)
+  // [{rackets, text, written}]: what has to be said about the rackets that are handed over (cautionsOf).
+  Q_PROPERTY(QVariantList cautions READ cautions NOTIFY edited)
   // Questions that stringing waits for and that are not answered yet, as words.
   Q_PROPERTY(QStringList stillNeeded READ stillNeeded NOTIFY edited)
   Q_PROPERTY(QString readyBy READ readyBy NOTIFY edited)  // "14:30"; "" for none
@@ -49,6 +51,15 @@ class DropOffDraft : public QObject {
   Q_PROPERTY(QString readBack READ readBack NOTIFY edited)
   // {yes, no}: what the player can answer, in the same language.
   Q_PROPERTY(QVariant answers READ answers NOTIFY edited)
+  // The player has not answered yet where their setups may go: asked on the turned screen.
+  Q_PROPERTY(bool consentOpen READ consentOpen NOTIFY edited)
+  // It is asked before the read-back: where everything is asked, until it is answered or put off. "Same as
+  // last time" has no question in its way.
+  Q_PROPERTY(bool consentFirst READ consentFirst NOTIFY edited)
+  // The answer (the numbers of ConsentChoice), 0: none yet. Stored when the read-back is confirmed.
+  Q_PROPERTY(int consent READ consent NOTIFY edited)
+  // Question and answers in the language of the read-back (see consentWords()).
+  Q_PROPERTY(QVariant consentWords READ consentWords NOTIFY edited)
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY edited)
   // [{id, player, rackets, day}], newest first.
   Q_PROPERTY(QVariantList unfinished READ unfinished NOTIFY unfinishedChanged)
@@ -90,13 +101,15 @@ class DropOffDraft : public QObject {
   Q_INVOKABLE void readyIn(int minutes);
   Q_INVOKABLE void moveReady(int minutes);
   Q_INVOKABLE void noReadyTime();
+  // 0: the player wants to be asked later.
+  Q_INVOKABLE void answerConsent(int choice);
   // True if it can be read back; otherwise findings say what is in the way.
   bool prepareReadBack();
   // Which page of the questions holds what is in the way: 0 player and rackets, 1 strings, 2 tensions; -1:
   // none.
   [[nodiscard]] int troublePart() const;
   // Stores what was confirmed: `shown` is the text that was on the screen. An empty one stores without a
-  // confirmation. False: failed() of the work has told why.
+  // confirmation, and without the consent. False: failed() of the work has told why.
   bool store(const QString& shown);
 
   [[nodiscard]] bool begun() const { return state_.has_value(); }
@@ -113,6 +126,7 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QStringList differing() const;
   [[nodiscard]] QVariantList changes() const;
   [[nodiscard]] QVariantMap findings() const;
+  [[nodiscard]] QVariantList cautions() const;
   [[nodiscard]] QStringList stillNeeded() const;
   [[nodiscard]] QString readyBy() const;
   [[nodiscard]] QString readyDay() const;
@@ -120,6 +134,10 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QVariantMap dropOff() const;
   [[nodiscard]] QString readBack() const;
   [[nodiscard]] QVariantMap answers() const;
+  [[nodiscard]] bool consentOpen() const;
+  [[nodiscard]] bool consentFirst() const;
+  [[nodiscard]] int consent() const;
+  [[nodiscard]] QVariantMap consentWords() const;
   [[nodiscard]] QString language() const;
   void setLanguage(const QString& language);
   [[nodiscard]] QVariantList unfinished() const { return shelf_.listed(); }
@@ -151,7 +169,8 @@ class DropOffDraft : public QObject {
   std::optional<DropOffState> state_;
   weavelog::PlayerRecord record_;
   int scope_ = -1;
-  bool wanted_ = false;  // somebody wanted to read it back: what is missing is said
+  bool wanted_ = false;        // somebody wanted to read it back: what is missing is said
+  bool consentLater_ = false;  // the player was asked and put it off
   weavelog::Unit newUnit_ = weavelog::Unit::kilogram_force;
   QVariantList tags_;
   QTimer keepSoon_;

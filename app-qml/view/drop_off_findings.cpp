@@ -4,6 +4,7 @@
 
 #include "app-qml/view/drop_off_lines.h"
 #include "app-qml/view/model_text.h"
+#include "core/desk/cautions.h"
 #include "core/desk/check_setup.h"
 #include "core/desk/first_time.h"
 #include "core/desk/phrases.h"
@@ -21,6 +22,36 @@ QVariantMap findingsOf(WishLines lines, const weavelog::PlayerRecord& record,
                                     {"refused", finding.refused}});
     }
   }
+  return out;
+}
+
+QVariantList cautionsOf(const DropOffState& state, const weavelog::PlayerRecord& record,
+                        const weavelog::Language& language) {
+  struct Said {
+    weavelog::Caution caution;
+    QStringList rackets, written;
+  };
+  std::vector<Said> all;
+  for (const auto& line : state.lines) {
+    if (!line.picked) continue;
+    const auto* racket = racketOf(line, record);
+    const auto known = line.asked.made ? weavelog::EntityId{} : line.asked.racket;
+    for (const auto caution : weavelog::cautions_at_desk(record, known, racket, line.asked.agreed)) {
+      auto at =
+          std::find_if(all.begin(), all.end(), [&](const Said& said) { return said.caution == caution; });
+      if (at == all.end()) at = all.insert(all.end(), Said{caution, {}, {}});
+      if (caution == weavelog::Caution::arm_pain) continue;
+      if (racket != nullptr && !racket->label.empty()) at->rackets.append(qtext(racket->label));
+      const auto doubt = weavelog::doubt_about(record, known);
+      if (caution == weavelog::Caution::cracked_frame && doubt && !doubt->empty())
+        at->written.append(qtext(*doubt));
+    }
+  }
+  QVariantList out;
+  for (const auto& said : all)
+    out.append(QVariantMap{{"rackets", said.rackets.join(QStringLiteral(", "))},
+                           {"text", qtext(weavelog::caution_text(language, said.caution))},
+                           {"written", said.written.join(QStringLiteral("\n"))}});
   return out;
 }
 

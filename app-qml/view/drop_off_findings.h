@@ -12,6 +12,11 @@
 // field -> {what, toDo, refused}, the first of each field; `missing`: what is not said yet is one too.
 [[nodiscard]] QVariantMap findingsOf(WishLines lines, const weavelog::PlayerRecord& record,
                                      const weavelog::Language& language, bool missing);
+// [{rackets, text, written}]: what has to be said about the picked rackets before they are taken, each once;
+// `rackets` are the labels of those that it is about, "" where it is about the player; `written`: the reason
+// of a doubt about a frame.
+[[nodiscard]] QVariantList cautionsOf(const DropOffState& state, const weavelog::PlayerRecord& record,
+                                      const weavelog::Language& language);
 // Questions that stringing waits for and that are not answered for a picked racket, as words.
 [[nodiscard]] QStringList stillNeededFor(const DropOffState& state, const weavelog::PlayerRecord& record,
                                          const weavelog::Language& language);

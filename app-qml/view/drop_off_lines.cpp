@@ -14,17 +14,17 @@ const weavelog::Racket* racketOf(const Line& line, const weavelog::PlayerRecord&
   return known ? &known->now : nullptr;
 }
 
-int openStageOf(const Line& line, const weavelog::PlayerRecord& record) {
+int openStageOf(const Line& line, const weavelog::PlayerRecord& record, const weavelog::BookId& event) {
   if (line.asked.made || !line.asked.racket) return -1;
   for (const auto& job : record.jobs) {
-    if (job.now.racket != line.asked.racket) continue;
+    if (job.now.racket != line.asked.racket || job.now.event != event) continue;
     const auto stage = record.stage_of(job.id()).stage;
     if (weavelog::is_open(stage)) return static_cast<int>(stage);
   }
   return -1;
 }
 
-std::vector<Line> linesOfLastTime(const weavelog::PlayerRecord& record) {
+std::vector<Line> linesOfLastTime(const weavelog::PlayerRecord& record, const weavelog::BookId& event) {
   const auto last = weavelog::rackets_of_last_drop_off(record);
   std::vector<weavelog::EntityId> rackets = last;
   for (const auto& racket : record.rackets)
@@ -36,7 +36,8 @@ std::vector<Line> linesOfLastTime(const weavelog::PlayerRecord& record) {
     const auto before = weavelog::same_as_last_time(record, racket);
     if (before) line.asked = weavelog::line_from(*before);
     line.asked.racket = racket;
-    line.picked = std::find(last.begin(), last.end(), racket) != last.end() && openStageOf(line, record) < 0;
+    line.picked =
+        std::find(last.begin(), last.end(), racket) != last.end() && openStageOf(line, record, event) < 0;
     lines.push_back(std::move(line));
   }
   return lines;
@@ -67,7 +68,7 @@ Line oneMore(const std::vector<Line>& lines, const weavelog::PlayerRecord& recor
 }
 
 QVariantList listedLines(const std::vector<Line>& lines, const weavelog::PlayerRecord& record,
-                         const weavelog::Language& language) {
+                         const weavelog::BookId& event, const weavelog::Language& language) {
   QVariantList all;
   for (const Line& line : lines) {
     const auto* racket = racketOf(line, record);
@@ -77,7 +78,7 @@ QVariantList listedLines(const std::vector<Line>& lines, const weavelog::PlayerR
                     {"model", racket ? qtext(racket->maker + " " + racket->model).simplified() : QString()},
                     {"fields", editables(racket ? *racket : weavelog::Racket{})},
                     {"picked", line.picked},
-                    {"stage", openStageOf(line, record)},
+                    {"stage", openStageOf(line, record, event)},
                     {"made", line.asked.made.has_value()},
                     {"mains", saidText(language, wish.mains_tension)},
                     {"crosses", saidText(language, wish.crosses_tension)}});

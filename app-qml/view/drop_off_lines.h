@@ -11,15 +11,18 @@
 // The racket of a line, made here or known; null for one that the book has lost.
 [[nodiscard]] const weavelog::Racket* racketOf(const DropOffState::Line& line,
                                                const weavelog::PlayerRecord& record);
-// Stage of the racket's open job; -1 if it is not in the room.
-[[nodiscard]] int openStageOf(const DropOffState::Line& line, const weavelog::PlayerRecord& record);
+// Stage of the racket's open job at the event; -1 if it is not in that room. A job that is open at another
+// event was never marked there as collected: the racket is here.
+[[nodiscard]] int openStageOf(const DropOffState::Line& line, const weavelog::PlayerRecord& record,
+                              const weavelog::BookId& event);
 // The rackets of last time first and picked, unless they are in the room, then the player's others.
-[[nodiscard]] std::vector<DropOffState::Line> linesOfLastTime(const weavelog::PlayerRecord& record);
+[[nodiscard]] std::vector<DropOffState::Line> linesOfLastTime(const weavelog::PlayerRecord& record,
+                                                              const weavelog::BookId& event);
 // One more racket, picked: wanted as the one before it, numbered after the others. `usualName`: of the setup
 // that it may begin.
 [[nodiscard]] DropOffState::Line oneMore(const std::vector<DropOffState::Line>& lines,
                                          const weavelog::PlayerRecord& record, const QString& usualName);
 // [{label, model, fields, picked, stage, made, mains, crosses}]
 [[nodiscard]] QVariantList listedLines(const std::vector<DropOffState::Line>& lines,
-                                       const weavelog::PlayerRecord& record,
+                                       const weavelog::PlayerRecord& record, const weavelog::BookId& event,
                                        const weavelog::Language& language);

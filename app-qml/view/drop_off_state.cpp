@@ -94,6 +94,7 @@ QByteArray toBytes(const std::vector<DropOffState>& states) {
                            {"dropOff", toJson(state.dropOff)},
                            {"lines", lines},
                            {"language", state.language},
+                           {"consent", static_cast<int>(state.consent)},
                            {"begun", QString::number(state.begun)}});
   }
   return QJsonDocument(all).toJson(QJsonDocument::Compact);
@@ -114,6 +115,7 @@ std::vector<DropOffState> dropOffsFrom(const QByteArray& bytes) {
     state.dropOff = structFrom<weavelog::DropOff>(json["dropOff"].toObject());
     for (const auto& line : json["lines"].toArray()) state.lines.push_back(lineFrom(line.toObject()));
     state.language = json["language"].toString();
+    state.consent = static_cast<weavelog::ConsentChoice>(json["consent"].toInt());
     state.begun = json["begun"].toString().toLongLong();
     states.push_back(std::move(state));
   }

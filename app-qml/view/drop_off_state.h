@@ -23,7 +23,8 @@ struct DropOffState {
   bool asWhole = false;      // every question is asked, as at a first time
   weavelog::DropOff dropOff;
   std::vector<Line> lines;
-  QString language;  // of the read-back
+  QString language;                                                   // of the read-back
+  weavelog::ConsentChoice consent = weavelog::ConsentChoice::unsaid;  // what the player answered meanwhile
   weavelog::UnixMs begun = 0;
 };
 

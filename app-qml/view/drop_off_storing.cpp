@@ -28,6 +28,8 @@ weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work) 
   out.time_zone = work.zone();
   out.language = languageOf(state);
   out.device = work.ledger().self().id();
+  if (state.consent != weavelog::ConsentChoice::unsaid)
+    out.consent = weavelog::ConsentSaid{state.consent, weavelog::consent_text(out.language, state.consent)};
   return out;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app-qml/view/consent_words.h"
 #include "app-qml/view/model_text.h"
 #include "core/desk/consent.h"
 #include "core/desk/last_time.h"
@@ -130,7 +131,7 @@ void PlayerCard::readRackets() {
   for (const auto& racket : record_->rackets) {
     int stage = -1;
     for (const auto& job : record_->jobs) {
-      if (job.now.racket != racket.id()) continue;
+      if (job.now.racket != racket.id() || job.now.event != work_.event()) continue;
       const auto now = record_->stage_of(job.id()).stage;
       if (weavelog::is_open(now)) stage = static_cast<int>(now);
     }
@@ -213,13 +214,17 @@ QString PlayerCard::consentText(int choice, const QString& language) {
                              static_cast<weavelog::ConsentChoice>(choice)));
 }
 
+QVariantMap PlayerCard::consentWords(const QString& language) {
+  return ::consentWords(weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
+                        true);
+}
+
 bool PlayerCard::giveConsent(int choice, const QString& language, const QString& shown) {
   if (!record_) return false;
   const weavelog::Confirmation confirmation{
       shown.toStdString(), weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
       work_.now(), work_.ledger().self().id()};
-  return work_.commit(
-      weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice), confirmation,
-                             work_.event()),
-      tr("Consent noted"));
+  return work_.commit(weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice),
+                                             confirmation, work_.event()),
+                      tr("Consent noted"));
 }

@@ -27,7 +27,7 @@ class PlayerCard : public QObject {
   // strings, lines:
   // [{label, value}], since: [{label, before, after}], event, day}]
   Q_PROPERTY(QVariantList agreed READ agreed NOTIFY cardChanged)
-  // [{id, label, model, serial, note, stage}], stage -1 where the racket is not in the room
+  // [{id, label, model, serial, note, stage}], stage -1 where the racket is not in today's room
   Q_PROPERTY(QVariantList rackets READ rackets NOTIFY cardChanged)
   // [{tag, racket, strings, tension, event, day, stage}], newest first, as many as are wanted
   Q_PROPERTY(QVariantList jobs READ jobs NOTIFY cardChanged)
@@ -45,6 +45,8 @@ class PlayerCard : public QObject {
   Q_INVOKABLE bool saveRacket(const QString& id, const QVariantMap& fields);
   // What the player agrees to with a choice (the numbers of ConsentChoice), in a language.
   Q_INVOKABLE static QString consentText(int choice, const QString& language);
+  // Question and answers in a language (see consentWords()).
+  Q_INVOKABLE static QVariantMap consentWords(const QString& language);
   // Writes the consent down with the text that was shown.
   Q_INVOKABLE bool giveConsent(int choice, const QString& language, const QString& shown);
 

@@ -1,71 +1,12 @@
 #include <QAbstractItemModelTester>
 #include <QElapsedTimer>
 
-#include "app-qml/view/desk_model.h"
 #include "app-qml/view/model_text.h"
-#include "core/desk/stages.h"
 #include "core/model/event.h"
-#include "tests/app/device_room.h"
+#include "tests/app/desk_room.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
-
-namespace {
-
-struct DeskRoom : AppRoom {
-  std::unique_ptr<DeskModel> desk;
-  QStringList faults;
-
-  DeskRoom() { sit(); }
-  void sit() {
-    desk = std::make_unique<DeskModel>(device->work(), *settings);
-    QObject::connect(&device->work(), &Work::failed, [this](const QString& what) { faults.append(what); });
-  }
-  // As a kill does it: what is only in memory is gone.
-  void startAgain() {
-    desk.reset();
-    stop();
-    start();
-    sit();
-  }
-  DropOffDraft& draft() { return *desk->draft(); }
-  void settle() { device->work().refresh(); }
-  void answerNeeded() {
-    draft().set("mains_string", "Tarnbrook Silk");
-    draft().set("crosses_string", "Velmora Round");
-    draft().set("mains_tension", "25");
-    draft().set("crosses_tension", "24");
-  }
-  // A player with so many rackets, taken in and collected.
-  BookId pastPlayer(const QString& family, int rackets) {
-    desk->finder()->setTyped(family);
-    desk->addPlayer();
-    draft().setPerson("given_name", "Ilse");
-    draft().setPerson("language", "fr");
-    answerNeeded();
-    for (int i = 1; i < rackets; ++i) draft().addRacket();
-    const BookId book = draft().book();
-    desk->readBack();
-    REQUIRE(desk->page() == DeskModel::Page::Confirm);
-    desk->confirm(draft().readBack());
-    REQUIRE(desk->page() == DeskModel::Page::Stored);
-    const auto record = must(load_player(ledger(), book));
-    std::vector<EntityId> jobs;
-    for (const auto& job : record.jobs) jobs.push_back(job.id());
-    StageStep away;
-    away.to = Stage::collected;
-    away.by = "Ines";
-    away.reason = "handed over";
-    away.at = clock.now();
-    append(must(take_step(record, jobs, away)));
-    settle();
-    desk->next();
-    clock.advance(14 * kDay);
-    return book;
-  }
-};
-
-}  // namespace
 
 TEST_CASE("same as last time, three rackets, mains one kilo less: four actions after the player is found") {
   DeskRoom room;

@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 #include <functional>
 
+#include "app-qml/guarded_application.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/settings.h"
 #include "tests/support/rooms.h"
@@ -13,12 +14,14 @@
 
 namespace weavelog::testing {
 
-/// Signals between threads and timers need one, once for the whole program.
-inline void needApplication() {
-  static int count = 1;
-  static char name[] = "test_app";
-  static char* arguments[] = {name, nullptr};
-  static QCoreApplication application(count, arguments);
+/// That of the app, without a display: signals between threads and timers need one, once for the whole
+/// program.
+inline GuardedApplication& needApplication() {
+  static int count = 3;
+  static char name[] = "test_app", option[] = "-platform", platform[] = "offscreen";
+  static char* arguments[] = {name, option, platform, nullptr};
+  static GuardedApplication application(count, arguments);
+  return application;
 }
 
 /// Runs the loop until it holds; false if it does not within five seconds.

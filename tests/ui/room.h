@@ -69,6 +69,12 @@ class Room : public QObject {
     const auto record = weavelog::load_player(device_->ledger(), id.value_or(weavelog::BookId{}));
     return record ? QString::fromStdString(record->drop_offs.back().now.confirmed_text) : QString();
   }
+  // The number of what the player allows; 0: never answered.
+  Q_INVOKABLE int consentOf(const QString& book) const {
+    const auto id = weavelog::BookId::from_hex(book.toStdString());
+    const auto record = weavelog::load_player(device_->ledger(), id.value_or(weavelog::BookId{}));
+    return record ? static_cast<int>(record->person.now.consent) : 0;
+  }
   Q_INVOKABLE void clearDrafts() {
     auto& draft = *models_->desk.draft();
     models_->desk.next();

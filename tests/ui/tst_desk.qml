@@ -149,8 +149,8 @@ AppCase {
         compare(DeskModel.draft.language, "fr");
         const french = item("readBackText").text;
         const german = Walker.interactive(item("readBackLanguage"))[3];
-        mouseClick(german);
-        verify(item("readBackText").text !== french);
+        tapItem(german);
+        tryVerify(() => item("readBackText").text !== french);
         compare(item("readBackText").text, DeskModel.draft.readBack);
         compare(item("yes").text, "Ja, das stimmt");
         tap("turn");
@@ -198,14 +198,80 @@ AppCase {
         compare(DeskModel.draft.stillNeeded.join(), "");
         compare(DeskModel.draft.findings.mains_tension, undefined);
         tryCompare(DeskModel, "page", DeskModel.Confirm);
+        tap("consentLater");
         tap("yes");
         tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(Room.consentOf(DeskModel.card.book), 0);
+    }
+    function readBackNew(name) {
+        DeskModel.finder.typed = name;
+        DeskModel.addPlayer();
+        DeskModel.draft.set("mains_string", "Tarnbrook Silk");
+        DeskModel.draft.set("crosses_string", "Tarnbrook Silk");
+        DeskModel.draft.set("mains_tension", "25");
+        DeskModel.draft.set("crosses_tension", "24");
+        DeskModel.draft.language = "de";
+        DeskModel.readBack();
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        tryVerify(() => item("consentQuestion").visible);
+    }
+    function test_a_new_player_says_on_the_turned_screen_where_the_setups_may_go_data() { return sizes(); }
+    function test_a_new_player_says_on_the_turned_screen_where_the_setups_may_go(data) {
+        make(data.width, data.height);
+        readBackNew("Quentmoor " + data.tag);
+        compare(item("turned").rotation, 180);
+        compare(Walker.find(window.contentItem, "readBackText"), null);
+        // In the words of the language that the player reads, all of them.
+        verify(item("consent2").text.includes("Turnieren"));
+        const german = item("consentAbout").text;
+        tapItem(Walker.interactive(item("readBackLanguage"))[1]);
+        tryVerify(() => item("consentAbout").text !== german);
+        verify(item("consent2").text.includes("tournois"));
+        taps = 0;
+        tap("consent1");
+        tryVerify(() => Walker.find(window.contentItem, "readBackText") !== null);
+        compare(item("consentSaid").text, DeskModel.draft.consentWords.choices[0].text);
+        // It can be thought over before the yes.
+        tap("consentOpen");
+        tap("consent2");
+        compare(item("consentSaid").text, DeskModel.draft.consentWords.choices[1].text);
+        tap("yes");
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(taps, 4);
+        compare(Room.consentOf(DeskModel.card.book), 2);
+    }
+    function test_the_consent_without_a_finger() {
+        make(1280, 800);
+        readBackNew("Quistmoor");
+        tryVerify(() => item("consentLater").activeFocus);
+        item("consent3").forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        tryVerify(() => item("no").activeFocus);
+        keyClick(Qt.Key_Tab);
+        tryVerify(() => item("yes").activeFocus);
+        keyClick(Qt.Key_Return);
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(Room.consentOf(DeskModel.card.book), 3);
+    }
+    function test_cautions_stand_on_the_page_and_before_the_player() {
+        make(412, 915);
+        find("wendel");
+        tap("sameAsLastTime");
+        compare(Walker.find(window.contentItem, "caution"), null);
+        DeskModel.draft.set("note", "Elbow hurts");
+        tryVerify(() => Walker.find(window.contentItem, "caution") !== null);
+        const said = item("caution").text;
+        verify(said.includes("physician"));
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        verify(!item("readBackText").text.includes(said));  // to the player in their own language
+        verify(item("readBackText").text.includes("médecin"));
     }
 
     function pages() {
         const out = [];
         for (const size of sizes())
-            for (const page of ["find", "player:wendel", "drop-off:wendel", "first:wendel", "new:Quill", "confirm:wendel"])
+            for (const page of ["find", "player:wendel", "drop-off:wendel", "first:wendel", "new:Quill", "confirm:wendel", "consent:wendel"])
                 for (const mirrored of [false, true])
                     out.push(Object.assign({}, size, { tag: size.tag + " " + page + (mirrored ? " mirrored" : ""),
                                                        page: page, mirrored: mirrored }));
@@ -219,7 +285,7 @@ AppCase {
         waitForRendering(window.contentItem, 300);
         for (let part = 0; part < (DeskModel.draft.asWhole && DeskModel.page === DeskModel.DropOff ? 4 : 1); ++part) {
             if (part > 0) tap("nextPart");
-            const root = DeskModel.page === DeskModel.Confirm ? item("readBackView").parent.parent : window.contentItem;
+            const root = DeskModel.page === DeskModel.Confirm ? item("turned") : window.contentItem;
             compare(Walker.tooSmall(root, 48).join("\n"), "");
             compare(Walker.nameless(root).join("\n"), "");
             compare(Walker.unreachable(root).join("\n"), "");
@@ -244,5 +310,16 @@ AppCase {
         compare(PlayersPlace.card.person.contact, "7");
         tap("consent");
         tryVerify(() => Walker.find(window.contentItem, "noteConsent") !== null);
+        compare(item("turned").rotation, 180);
+        verify(!item("noteConsent").enabled);
+        tap("turn");
+        compare(item("turned").rotation, 0);
+        tap("consent4");
+        tap("noteConsent");
+        tryVerify(() => PlayersPlace.card.person.consent === 4);
+        tap("consent");
+        tap("leaveConsent");
+        tryVerify(() => Walker.find(window.contentItem, "leaveConsent") === null);
+        compare(PlayersPlace.card.person.consent, 4);
     }
 }

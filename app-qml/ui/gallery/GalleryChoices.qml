@@ -15,6 +15,8 @@ Card {
         options: [{ value: 1, text: "Reel of the room, charged by the metre" }, { value: 2, text: "Set of the player, brought along" }]
     }
     ChoiceBar { Layout.fillWidth: true; label: "Switched off"; enabled: false; value: 2; options: [{ value: 2, text: "Two knots" }, { value: 4, text: "Four knots" }]; onChosen: answer => value = answer }
+    AnswerChoice { Layout.fillWidth: true; on: true; text: "A whole sentence that is the answer, however long it is, for it is what will be stored and is never cut." }
+    AnswerChoice { Layout.fillWidth: true; text: "The other answer." }
     ToggleRow { Layout.fillWidth: true; text: "Stencil"; detail: "Paint the mark after stringing"; checked: true }
     ToggleRow { Layout.fillWidth: true; text: "Dampener comes off" }
     ToggleRow { Layout.fillWidth: true; text: "Switched off"; detail: "Cannot be changed here"; checked: true; enabled: false }

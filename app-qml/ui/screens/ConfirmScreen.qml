@@ -1,122 +1,127 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Controls.Basic as Basic
-import QtQuick.Templates as T
 import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// The screen for the player, turned round on the desk: exactly the text that is stored, large and light. Only the two
-// answers leave it.
-Basic.Popup {
+// The read-back: exactly the text that is stored, and yes or no to it. Whoever has not said yet where their setups may
+// go is asked before it, or, with "same as last time", beside it; that answer is stored with the yes.
+TurnedScreen {
     id: confirm
 
-    property bool turned: true
+    readonly property DropOffDraft draft: DeskModel.draft
     // Held while the player reads: what stands here is what is confirmed, whatever happens elsewhere meanwhile.
     property string shown
+    // The player opened the question by hand.
+    property bool byHand: false
+    readonly property bool asking: draft.consentFirst || byHand
+    readonly property var words: draft.consentWords
 
-    function read() { shown = DeskModel.draft.readBack; }
+    function read() { shown = draft.readBack; }
+    function answer(choice) {
+        draft.answerConsent(choice);
+        byHand = false;
+        flickable.contentY = 0;
+        no.forceActiveFocus(Qt.OtherFocusReason);
+    }
 
-    parent: T.Overlay.overlay
-    width: parent?.width ?? 0
-    height: parent?.height ?? 0
-    padding: 0
-    modal: true
-    focus: true
-    closePolicy: Basic.Popup.NoAutoClose
-    onAboutToShow: {
-        Theme.dark = false;
-        turned = true;
+    name: qsTr("Read-back for %1").arg(draft.player)
+    title: draft.player
+    language: draft.language
+    onLanguageChosen: language => {
+        draft.language = language;
         read();
     }
-    onOpened: no.forceActiveFocus(Qt.PopupFocusReason)
-    onAboutToHide: Theme.dark = Settings.dark
+    onAboutToShow: {
+        byHand = false;
+        read();
+    }
+    onOpened: (asking ? later : no).forceActiveFocus(Qt.PopupFocusReason)
 
-    background: Rectangle { color: Theme.colour.surface }
-    contentItem: Item {
-        Item {
-            id: sheet
-            anchors.fill: parent
-            rotation: confirm.turned ? 180 : 0
-            Accessible.role: Accessible.Dialog
-            Accessible.name: qsTr("Read-back for %1").arg(DeskModel.draft.player)
+    ConsentQuestion {
+        objectName: "consentQuestion"
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        visible: confirm.asking
+        words: confirm.words
+        choice: confirm.draft.consent
+        wordSize: confirm.wordSize
+        onAnswered: choice => confirm.answer(choice)
+    }
+    Words {
+        objectName: "readBackText"
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        visible: !confirm.asking
+        font.pixelSize: confirm.wordSize
+        lineHeight: 1.2
+        text: confirm.shown
+    }
+    Item { Layout.fillHeight: true }
 
-            readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
+    footer: [
+        Rectangle {
+            Layout.fillWidth: true
+            visible: answered.visible
+            implicitHeight: 1
+            color: Theme.colour.line
+        },
+        RowLayout {
+            id: answered
+            Layout.fillWidth: true
+            visible: confirm.draft.consentOpen && !confirm.asking
+            spacing: Theme.gap
 
-            ColumnLayout {
-                x: Math.max(sheet.margin, (sheet.width - 1000) / 2)
-                y: sheet.margin
-                width: Math.min(1000, sheet.width - 2 * sheet.margin)
-                height: sheet.height - 2 * sheet.margin
-                spacing: Theme.gap
-
-                RowLayout {
-                    Layout.fillWidth: true
-                    spacing: Theme.gap
-                    Words {
-                        Layout.fillWidth: true
-                        meaning: Words.Heading
-                        text: DeskModel.draft.player
-                    }
-                    ActionButton {
-                        objectName: "turn"
-                        kind: ActionButton.Secondary
-                        iconName: "turn"
-                        text: qsTr("Turn")
-                        onClicked: confirm.turned = !confirm.turned
-                    }
-                }
-                LanguageBar {
-                    objectName: "readBackLanguage"
-                    Layout.fillWidth: true
-                    value: DeskModel.draft.language
-                    onChosen: value => {
-                        DeskModel.draft.language = value;
-                        confirm.read();
-                    }
-                }
-                Flickable {
-                    id: flick
-                    objectName: "readBackView"
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    contentHeight: words.implicitHeight
-                    clip: true
-                    boundsBehavior: Flickable.StopAtBounds
-                    Basic.ScrollBar.vertical: Basic.ScrollBar { policy: flick.contentHeight > flick.height ? Basic.ScrollBar.AlwaysOn : Basic.ScrollBar.AsNeeded }
-
-                    Words {
-                        id: words
-                        objectName: "readBackText"
-                        width: flick.width - Theme.room
-                        font.pixelSize: sheet.width < Theme.phoneWidth ? Theme.type.title : Theme.type.title * 1.2
-                        lineHeight: 1.2
-                        text: confirm.shown
-                    }
-                }
-                SideBySide {
-                    Layout.fillWidth: true
-                    least: 180
-                    ActionButton {
-                        id: no
-                        objectName: "no"
-                        width: parent.columnWidth
-                        height: Theme.mainTouch + Theme.gap
-                        kind: ActionButton.Secondary
-                        text: DeskModel.draft.answers["no"]
-                        onClicked: DeskModel.back()
-                    }
-                    ActionButton {
-                        objectName: "yes"
-                        width: parent.columnWidth
-                        height: Theme.mainTouch + Theme.gap
-                        iconName: "check"
-                        text: DeskModel.draft.answers["yes"]
-                        onClicked: DeskModel.confirm(confirm.shown)
-                    }
+            Words {
+                objectName: "consentSaid"
+                Layout.fillWidth: true
+                text: confirm.draft.consent > 0
+                    ? (confirm.words["choices"].find(choice => choice.value === confirm.draft.consent)?.text ?? "")
+                    : confirm.words["open"] ?? ""
+            }
+            ActionButton {
+                objectName: "consentOpen"
+                Layout.maximumWidth: confirm.narrow ? 150 : 320
+                kind: ActionButton.Secondary
+                text: (confirm.draft.consent > 0 ? confirm.words["change"] : confirm.words["answer"]) ?? ""
+                onClicked: {
+                    confirm.byHand = true;
+                    confirm.flickable.contentY = 0;
+                    later.forceActiveFocus(Qt.OtherFocusReason);
                 }
             }
         }
-    }
+    ]
+    actions: [
+        ActionButton {
+            id: later
+            objectName: "consentLater"
+            visible: confirm.asking
+            width: parent?.width ?? 0
+            height: Theme.mainTouch + Theme.gap
+            kind: ActionButton.Secondary
+            text: confirm.words["later"] ?? ""
+            onClicked: confirm.answer(0)
+        },
+        ActionButton {
+            id: no
+            objectName: "no"
+            visible: !confirm.asking
+            width: parent?.columnWidth ?? 0
+            height: Theme.mainTouch + Theme.gap
+            kind: ActionButton.Secondary
+            text: confirm.draft.answers["no"]
+            onClicked: DeskModel.back()
+        },
+        ActionButton {
+            objectName: "yes"
+            visible: !confirm.asking
+            width: parent?.columnWidth ?? 0
+            height: Theme.mainTouch + Theme.gap
+            iconName: "check"
+            text: confirm.draft.answers["yes"]
+            onClicked: DeskModel.confirm(confirm.shown)
+        }
+    ]
 }

@@ -82,6 +82,10 @@ FocusScope {
             visible: page.draft.pickedCount > 0 && (!page.draft.asWhole || page.part === 2)
             draft: page.draft
         }
+        CautionNotes {
+            Layout.fillWidth: true
+            draft: page.draft
+        }
         MakingCard {
             Layout.fillWidth: true
             visible: page.draft.asWhole && page.part === 2

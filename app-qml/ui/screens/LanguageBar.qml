@@ -3,10 +3,13 @@ import Weavelog.Parts
 
 // The languages that the desk speaks. Each is named in itself, so that whoever cannot read the present one finds it.
 ChoiceBar {
+    // By their codes, where four names have no room beside each other.
+    property bool brief: false
+
     options: [
-        { value: "en", text: "English" },
-        { value: "fr", text: "Français" },
-        { value: "es", text: "Español" },
-        { value: "de", text: "Deutsch" }
+        { value: "en", text: brief ? "EN" : "English" },
+        { value: "fr", text: brief ? "FR" : "Français" },
+        { value: "es", text: brief ? "ES" : "Español" },
+        { value: "de", text: brief ? "DE" : "Deutsch" }
     ]
 }

@@ -107,7 +107,7 @@ FocusScope {
                 Layout.preferredWidth: page.narrow ? 1 : -1
                 kind: ActionButton.Secondary
                 text: qsTr("Consent")
-                onClicked: consentSheet.begin()
+                onClicked: consentScreen.begin()
             }
         }
         PlayerDetails {
@@ -129,8 +129,8 @@ FocusScope {
         id: personSheet
         card: PlayersPlace.card
     }
-    ConsentSheet {
-        id: consentSheet
+    ConsentScreen {
+        id: consentScreen
         card: PlayersPlace.card
     }
 }

@@ -70,6 +70,6 @@ TEST_CASE("a consent said at the drop-off is stored in the same action") {
 TEST_CASE("the consent question can be asked in every language") {
   for (const Language& language : desk_words().languages())
     for (const char* key : {"consent.title", "consent.about", "consent.later", "consent.open",
-                            "consent.answer", "consent.change"})
+                            "consent.answer", "consent.change", "consent.keep"})
       CHECK_FALSE(desk_words().say(language, key).empty());
 }
