@@ -194,15 +194,17 @@ void AppDevice::leaveHost() {
 }
 
 // Once the host has proved who it is, what is written here is for it, and its event is today's.
+void AppDevice::useHost(const weavelog::PublicKey& key) {
+  if (workplace_->host() == key) return;
+  workplace_->set_host(key);
+  (void)ledger().remember(hostKey, key);
+}
+
 void AppDevice::followHost() {
   const auto status = connection();
   const auto state = status.session.state;
   if (state < weavelog::SessionState::comparing || state == weavelog::SessionState::closed) return;
-  const auto& key = status.session.peer.key;
-  if (workplace_->host() != key) {
-    workplace_->set_host(key);
-    (void)ledger().remember(hostKey, key);
-  }
+  useHost(status.session.peer.key);
   const auto& event = status.session.event;
   if (event && event != work_->event() && ledger().book(event)) chooseEvent(event);
 }

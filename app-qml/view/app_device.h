@@ -83,6 +83,8 @@ class AppDevice : public QObject {
   void connectWith(weavelog::ExchangeGuestOptions options);
   // Ends it; waits for its threads.
   void hangUp();
+  // What is written from now on is for this event server, also after the next start.
+  void useHost(const weavelog::PublicKey& key);
   // Ends it, and what is written from now on is for nobody until another event server is met.
   void leaveHost();
 

@@ -216,7 +216,7 @@ QString ExchangeModel::pair(const QString& codeOrWords, const QString& address) 
 void ExchangeModel::chooseHost(const QString& key) {
   for (const auto& host : device_.station().devices().hosts()) {
     if (keyText(host.key) != key) continue;
-    device_.work().workplace().set_host(host.key);
+    device_.useHost(host.key);
     goBackTo(host);
     return;
   }
@@ -227,7 +227,7 @@ void ExchangeModel::meet(const QString& key, const QString& address) {
   for (auto host : device_.station().devices().hosts()) {
     if (!at || keyText(host.key) != key) continue;
     if (status_.connected && status_.session.peer.key == host.key) return;
-    device_.work().workplace().set_host(host.key);
+    device_.useHost(host.key);
     host.address = *at;
     goBackTo(host);
     return;

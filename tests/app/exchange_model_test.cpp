@@ -137,6 +137,24 @@ TEST_CASE("a tablet goes back to its server by itself at the next start") {
   REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
 }
 
+TEST_CASE("the server that was chosen last is gone back to, not the one that was paired last") {
+  EventServer harbour, lakeside;
+  ExchangeRoom room;
+  const PublicKey first = harbour.station->ledger().self().key;
+  {
+    ExchangeModel model(*room.device);
+    REQUIRE(model.pair(text(harbour.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
+    REQUIRE(model.pair(text(lakeside.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(waitUntil([&] { return room.device->work().workplace().host() == lakeside.station->ledger().self().key; }));
+    model.chooseHost(QString::fromStdString(to_hex(first)));
+    REQUIRE(room.device->work().workplace().host() == first);
+  }
+  room.stop();
+  room.start();
+  CHECK(room.device->work().workplace().host() == first);
+}
+
 TEST_CASE("a clock that is two hours off is told with its minutes") {
   EventServer server;
   ExchangeRoom room;
