@@ -11,6 +11,7 @@ Rectangle {
     default property alias content: body.data
     property alias spacing: body.spacing
     property int padding: Theme.room
+    property bool filled: true  // false: nothing stands below the heading now
 
     implicitWidth: 320
     implicitHeight: column.implicitHeight + 2 * padding
@@ -49,9 +50,11 @@ Rectangle {
             Item {
                 width: 1
                 height: Theme.tight - 2
+                visible: body.visible
             }
             Rectangle {
                 width: head.width
+                visible: body.visible
                 height: Theme.hair
                 color: Theme.colour.ink
             }
@@ -59,6 +62,7 @@ Rectangle {
         ColumnLayout {
             id: body
             Layout.fillWidth: true
+            visible: card.filled
             spacing: Theme.gap
         }
     }

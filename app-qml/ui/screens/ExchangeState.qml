@@ -12,6 +12,7 @@ Card {
     readonly property bool bringing: state === ExchangeModel.Bringing
                                      && ExchangeModel.booksExpected > ExchangeModel.booksReceived
 
+    filled: ExchangeModel.host.length > 0 || bringing || ExchangeModel.role !== ExchangeModel.NoRole
     title: ExchangeModel.host.length > 0 ? ExchangeModel.host : qsTr("No event server yet")
     detail: [qsTr("Work goes on without one. Pair when you arrive at an event."), qsTr("Pairing ..."),
              qsTr("Not connected; tried again in the background."), qsTr("Greeting ..."), qsTr("Connected, bringing each other up to date."),
