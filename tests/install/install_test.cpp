@@ -11,16 +11,27 @@ using namespace weavelog::testing;
 
 namespace {
 
+std::string content_of(const std::filesystem::path& file) {
+  std::ifstream in(file);
+  return std::string((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+}
+
 std::string output_of(const std::string& command, const std::filesystem::path& log) {
   const int status = std::system((command + " >'" + log.string() + "' 2>&1").c_str());
-  std::ifstream in(log);
-  std::string text((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+  const std::string text = content_of(log);
   INFO(command << "\n" << text);
   REQUIRE(status == 0);
   return text;
 }
 
 }  // namespace
+
+TEST_CASE("the program shown in README is the one that is built here") {
+  const std::filesystem::path source = WEAVELOG_CONSUMER;
+  const std::string program = content_of(source / "consumer.cpp");
+  REQUIRE(program.size() > 1000);
+  CHECK(content_of(source / ".." / ".." / "README.md").find("```cpp\n" + program + "```") != std::string::npos);
+}
 
 TEST_CASE("a program that is not ours finds the installed package, builds and brings two ledgers together") {
   TemporaryFolder folder;
