@@ -50,7 +50,7 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
 
 }  // namespace
 
-Connection::Connection(const std::string& path, int flags) : db_(path, flags, 5000) {}
+Connection::Connection(const std::string& path, int flags, const std::string& vfs) : db_(path, flags, 5000, vfs) {}
 
 SQLite::Statement& Connection::statement(const char* sql) {
   auto found = statements_.find(sql);
@@ -104,19 +104,19 @@ Database::Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, s
 
 Database::~Database() = default;
 
-Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& file) {
+Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& file, const std::string& vfs) {
   std::unique_ptr<FileLock> lock;
-  if (!in_memory(file)) {
+  if (!in_memory(file) && vfs.empty()) {
     auto taken = FileLock::take(file);
     if (!taken) return fail(taken.error());
     lock = std::move(*taken);
   }
   try {
-    auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, vfs);
     if (auto settled = settle(*writer, file); !settled) return fail(settled.error());
     std::unique_ptr<Connection> reader;
     if (!in_memory(file)) {
-      reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY);
+      reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY, vfs);
       reader->raw().exec("PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
     }
     return std::unique_ptr<Database>(new Database(file, std::move(lock), std::move(writer), std::move(reader)));

@@ -19,7 +19,7 @@ namespace weavelog {
 /// A connection with the statements that were prepared on it. Statements are named by their text: pass literals.
 class Connection {
  public:
-  Connection(const std::string& path, int flags);
+  Connection(const std::string& path, int flags, const std::string& vfs = {});
 
   /// The prepared statement, reset and without bindings. Valid until the same text is asked for again.
   SQLite::Statement& statement(const char* sql);
@@ -38,8 +38,9 @@ class Connection {
 class Database {
  public:
   /// Opens or creates. ":memory:" gives a private one whose reader is its writer.
+  /// `vfs` names another file system of SQLite's than the machine's (a simulated disk, which has no lock file).
   /// Faults: locked, damaged, newer, no_space, io; each names the file.
-  [[nodiscard]] static Outcome<std::unique_ptr<Database>> open(const std::filesystem::path& file);
+  [[nodiscard]] static Outcome<std::unique_ptr<Database>> open(const std::filesystem::path& file, const std::string& vfs = {});
   ~Database();
   Database(const Database&) = delete;
   Database& operator=(const Database&) = delete;

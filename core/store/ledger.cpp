@@ -228,7 +228,7 @@ void Ledger::Impl::new_incarnation(Connection& db) {
 
 Outcome<> Ledger::Impl::start() {
   if (options.registry == nullptr) throw std::logic_error("a ledger needs a field registry");
-  auto opened = Database::open(options.file);
+  auto opened = Database::open(options.file, options.vfs);
   if (!opened) return fail(opened.error());
   database = std::move(*opened);
   return write([&](Connection& db) {

@@ -41,6 +41,7 @@ class Projection {
 
 struct LedgerOptions {
   std::filesystem::path file;  ///< ":memory:" for a private one in memory
+  std::string vfs;             ///< SQLite's name of the disk, if it is not the machine's (a simulated one)
   const FieldRegistry* registry = nullptr;
   const WallClock* clock = &WallClock::system();
   DeviceKey key = DeviceKey::generate();

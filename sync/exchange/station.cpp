@@ -3,23 +3,37 @@
 #include "sync/trust/key_file.h"
 
 namespace weavelog {
+namespace {
 
-Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
+Outcome<> make_folder(const std::filesystem::path& folder) {
   std::error_code error;
-  if (std::filesystem::create_directories(options.folder, error)) {
-    std::filesystem::permissions(options.folder, std::filesystem::perms::owner_all, error);
+  if (std::filesystem::create_directories(folder, error)) {
+    std::filesystem::permissions(folder, std::filesystem::perms::owner_all, error);
   }
   if (error)
-    return fail(FaultCode::io, "the folder can't be made: " + error.message(), options.folder.string(),
+    return fail(FaultCode::io, "the folder can't be made: " + error.message(), folder.string(),
                 "choose a folder that you may write to");
-  auto key = load_or_create_key(options.folder / "device.key");
-  if (!key) return fail(key.error());
+  return {};
+}
+
+}  // namespace
+
+Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
+  if (options.vfs.empty()) {
+    if (auto made = make_folder(options.folder); !made) return fail(made.error());
+  }
+  if (!options.key) {
+    auto key = load_or_create_key(options.folder / "device.key");
+    if (!key) return fail(key.error());
+    options.key = std::move(*key);
+  }
 
   LedgerOptions ledger;
   ledger.file = options.folder / "ledger.db";
   ledger.registry = options.registry;
   ledger.clock = options.clock;
-  ledger.key = *key;
+  ledger.vfs = options.vfs;
+  ledger.key = *options.key;
   ledger.device_name = options.device_name;
   ledger.projections = std::move(options.projections);
   auto station = std::unique_ptr<Station>(new Station());
@@ -27,7 +41,7 @@ Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
   auto opened = Ledger::open(std::move(ledger));
   if (!opened) return fail(opened.error());
   station->ledger_ = std::move(*opened);
-  auto devices = DeviceList::open(*station->ledger_, *key);
+  auto devices = DeviceList::open(*station->ledger_, *options.key);
   if (!devices) return fail(devices.error());
   station->devices_ = std::move(*devices);
   auto peers = PeerStore::open(*station->ledger_);

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +15,8 @@ namespace weavelog {
 
 struct StationOptions {
   std::filesystem::path folder;  ///< made (mode 0700) if it is missing
+  std::string vfs;               ///< SQLite's name of a simulated disk; then `key` is given, and no folder is made
+  std::optional<DeviceKey> key;  ///< instead of the one in the folder
   std::string device_name;
   const FieldRegistry* registry = nullptr;
   std::vector<std::shared_ptr<Projection>> projections;

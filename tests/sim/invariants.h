@@ -1,0 +1,11 @@
+#pragma once
+// What must hold at the end of every run, whatever happened. Each throws a Violation.
+
+#include "tests/sim/room.h"
+
+namespace weavelog::sim {
+
+/// All of them, on devices that are up and have exchanged until nothing changed.
+void check_everything(Room& room);
+
+}  // namespace weavelog::sim

@@ -1,0 +1,31 @@
+#pragma once
+// What a hostile device with a valid key makes of the frames that its session wants to send.
+
+#include <vector>
+
+#include "core/log/author.h"
+#include "sync/wire/messages.h"
+#include "tests/sim/random.h"
+
+namespace weavelog::sim {
+
+class Liar {
+ public:
+  Liar(const DeviceKey& key, std::uint64_t salt) : key_(key), random_(salt) {}
+
+  /// The frame itself, mostly; or one with other numbers, books, heads or entries, an older one again,
+  /// rubbish, or nothing.
+  [[nodiscard]] Bytes altered(Bytes frame);
+
+ private:
+  [[nodiscard]] Message bent(Message message);
+  void bend(Entries& entries);
+  /// Entries under the liar's own key, properly signed, that break the rules of a log.
+  [[nodiscard]] Batch forged(const Batch& like);
+
+  const DeviceKey& key_;
+  Random random_;
+  std::vector<Bytes> sent_;
+};
+
+}  // namespace weavelog::sim

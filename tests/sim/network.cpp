@@ -1,0 +1,245 @@
+#include "tests/sim/network.h"
+
+namespace weavelog::sim {
+namespace {
+
+constexpr std::size_t kGuest = 0, kHost = 1;
+constexpr std::size_t kMostFrames = 20'000;
+constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11;  // places in Message
+
+std::size_t message_of(const Bytes& frame) {
+  return frame.size() < 2 ? 0 : frame[1] & 0x7f;
+}
+
+}  // namespace
+
+Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
+  Device& guest = room_.device(visit.guest);
+  Device& host = room_.device(visit.server);
+  if (!guest.up() || !host.up() || visit.guest == visit.server ||
+      room_.parted.contains({visit.guest, visit.server}))
+    return nullptr;
+  SessionOptions guest_side, host_side;
+  guest_side.ledger = &guest.ledger();
+  guest_side.devices = &guest.station().devices();
+  guest_side.peers = &guest.station().peers();
+  guest_side.side = Side::guest;
+  guest_side.expected = host.key();
+  host_side.ledger = &host.ledger();
+  host_side.devices = &host.station().devices();
+  host_side.peers = &host.station().peers();
+  host_side.side = Side::host;
+  host_side.event = host.event;
+  guest_side.batch_bytes = host_side.batch_bytes = temper.batch_bytes;
+  guest_side.may_leave = [&guest, event = host.event](const BookId& book, BookKind kind) {
+    return guest.may_leave(book, kind, event);
+  };
+  host_side.may_leave = [&host](const BookId& book, BookKind kind) {
+    return host.may_leave(book, kind, host.event);
+  };
+  const bool pairing = !room_.paired.contains(visit) && !room_.revoked.contains(visit);
+  if (pairing) {
+    const auto invitation = host.station().devices().invite(Role::stringer);
+    if (host.gone() || !invitation) return nullptr;
+    guest_side.secret = invitation->secret;
+  }
+  Link& link = links_[next_link_];
+  link.number = next_link_++;
+  link.ends[kGuest].device = visit.guest;
+  link.ends[kHost].device = visit.server;
+  link.ends[kGuest].session = std::make_unique<Session>(std::move(guest_side));
+  link.ends[kHost].session = std::make_unique<Session>(std::move(host_side));
+  link.fastest = temper.fastest;
+  link.slowest = temper.slowest;
+  link.random = Random(temper.salt);
+  link.tainted = temper.lies;
+  if (temper.lies) link.liar = std::make_unique<Liar>(key_of(guest.key_number), temper.salt);
+  link.revoked = room_.revoked.contains(visit);
+  link.pairing = pairing;
+  ++room_.counts.sessions;
+  room_.trace.line("link " + std::to_string(link.number) + ": " + guest.name +
+                   (pairing ? " pairs with " : " calls ") + host.name);
+  send(link, kGuest, link.ends[kGuest].session->start());
+  return &link;
+}
+
+void Network::push(Link& link, std::size_t side, What what, Bytes frame, UnixMs at) {
+  queue_.push({at, order_++, link.number, side, what, std::move(frame)});
+}
+
+void Network::send(Link& link, std::size_t side, Session::Frames frames) {
+  End& from = link.ends[side];
+  const End& to = link.ends[1 - side];
+  for (Bytes& frame : frames) {
+    note_sent(link, side, frame);
+    if (link.liar && side == kGuest) frame = link.liar->altered(std::move(frame));
+    if (room_.parted.contains({from.device, to.device})) from.stalled = true;
+    if (from.stalled || frame.empty()) continue;
+    from.last_arrival =
+        std::max(from.last_arrival, room_.time.now + link.random.between(link.fastest, link.slowest));
+    push(link, 1 - side, What::frame, std::move(frame), from.last_arrival);
+  }
+}
+
+void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
+  if (link.tainted || message_of(frame) != kEntriesMessage) return;
+  const auto message = decode_frame(frame);
+  if (!message)
+    throw Violation("own frame", "a session sent a frame that can't be read: " + message.error().message());
+  const auto& entries = std::get<Entries>(*message);
+  std::vector<AuthorId> authors;
+  for (const AuthorCard& card : entries.batch.authors) authors.push_back(card.id());
+  auto& batch = link.ends[side].sent[entries.number];
+  for (const BatchEntry& entry : entries.batch.entries)
+    batch.emplace_back(EntryKey{entries.batch.books.at(entry.book).id, authors.at(entry.author), entry.seq},
+                       digest_of(entry.body));
+}
+
+void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
+  End& end = link.ends[side];
+  if (link.tainted || message_of(frame) != kAckMessage || !end.session ||
+      end.session->status().state == SessionState::closed)
+    return;
+  const auto message = decode_frame(frame);
+  const auto& ack = std::get<Ack>(*message);
+  while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
+    for (const auto& [key, body] : end.sent.begin()->second)
+      room_.promises.confirm(key, body, link.ends[1 - side].device);
+    end.sent.erase(end.sent.begin());
+  }
+}
+
+void Network::run_until(UnixMs time) {
+  while (!queue_.empty() && queue_.top().at <= time) {
+    Arrival arrival = queue_.top();
+    queue_.pop();
+    room_.time.now = std::max(room_.time.now, arrival.at);
+    arrive(std::move(arrival));
+  }
+  room_.time.now = std::max(room_.time.now, time);
+}
+
+void Network::settle() {
+  for (int quiet = 0; quiet < 2; ++quiet) {
+    while (!queue_.empty()) run_until(queue_.top().at);
+    for (auto& [number, link] : links_)
+      for (std::size_t side : {kGuest, kHost})
+        if (link.ends[side].session) push(link, side, What::tick, {}, room_.time.now);
+  }
+  while (!queue_.empty()) run_until(queue_.top().at);
+}
+
+void Network::arrive(Arrival arrival) {
+  const auto found = links_.find(arrival.link);
+  if (found == links_.end()) return;
+  Link& link = found->second;
+  End& end = link.ends[arrival.side];
+  Device& device = room_.device(end.device);
+  if (!end.session || device.gone()) return;
+  Session::Frames answer;
+  if (arrival.what == What::frame) {
+    ++room_.counts.frames;
+    if (++link.frames > kMostFrames)
+      throw Violation("livelock", "link " + std::to_string(link.number) + " never comes to rest");
+    if (link.flip_next && !arrival.frame.empty()) {
+      link.flip_next = false;
+      link.tainted = true;
+      arrival.frame[static_cast<std::size_t>(link.random.below(arrival.frame.size()))] ^=
+          static_cast<std::uint8_t>(1 + link.random.below(255));
+    }
+    room_.trace.bytes(arrival.frame);
+    note_arrived(link, arrival.side, arrival.frame);
+    answer = end.session->receive(arrival.frame);
+  } else if (arrival.what == What::wake) {
+    end.woken = false;
+    answer = end.session->changed();
+    push(link, arrival.side, What::tick, {}, room_.time.now + 500);
+  } else {
+    answer = end.session->tick();
+  }
+  if (device.gone()) return;  // it died in the middle: nobody hears the answer
+  send(link, arrival.side, std::move(answer));
+  after(link, arrival.side);
+  if (device.take_grown()) wake(end.device);
+}
+
+void Network::after(Link& link, std::size_t side) {
+  End& end = link.ends[side];
+  const SessionStatus& status = end.session->status();
+  const bool through = status.state != SessionState::closed && status.state != SessionState::greeting &&
+                       status.state != SessionState::proving;
+  if (through && link.revoked && side == kHost && !link.tainted)
+    throw Violation("revoked", "a revoked device was let in");
+  if (through && side == kGuest && link.pairing) room_.paired.insert({link.ends[kHost].device, end.device});
+  if (status.state != SessionState::closed) return;
+  if (status.fault) {
+    room_.trace.line("link " + std::to_string(link.number) + " ends at " + room_.device(end.device).name +
+                     ": " + status.fault->message());
+    check_fault(link, side, *status.fault);
+  }
+  end.session.reset();
+}
+
+void Network::check_fault(const Link& link, std::size_t side, const Fault& fault) {
+  const Visit visit{link.ends[kHost].device, link.ends[kGuest].device};
+  Device& guest = room_.device(visit.guest);
+  Device& host = room_.device(visit.server);
+  if (link.tainted || guest.disk.in_trouble() || host.disk.in_trouble()) return;
+  if (fault.code == FaultCode::untrusted && !link.pairing) {
+    room_.paired.erase(visit);  // the server was set back to before the pairing
+    return;
+  }
+  if (fault.code == FaultCode::refused && room_.revoked.contains(visit)) return;
+  if (fault.code == FaultCode::expired && link.pairing) return;  // so slow, or a clock jumped
+  throw Violation("broken exchange",
+                  (side == kGuest ? guest.name + " with " + host.name : host.name + " with " + guest.name) +
+                      ": " + fault.message());
+}
+
+bool Network::hang_up(std::size_t number) {
+  return links_.erase(number) > 0;
+}
+
+bool Network::cut(std::size_t number) {
+  const auto found = links_.find(number);
+  if (found == links_.end()) return false;
+  Link& link = found->second;
+  // Something that was under way arrives as a piece.
+  std::priority_queue<Arrival> rest = queue_;
+  while (!rest.empty() && (rest.top().link != number || rest.top().what != What::frame)) rest.pop();
+  if (!rest.empty() && link.ends[rest.top().side].session) {
+    link.tainted = true;
+    Bytes piece = rest.top().frame;
+    piece.resize(static_cast<std::size_t>(link.random.below(piece.size())));
+    if (const auto answer = link.ends[rest.top().side].session->receive(piece); !answer.empty())
+      room_.trace.bytes(answer.front());
+  }
+  links_.erase(number);
+  return true;
+}
+
+void Network::drop_all_of(std::size_t device) {
+  for (auto& [number, link] : links_)
+    for (End& end : link.ends)
+      if (end.device == device) end.session.reset();
+  std::erase_if(links_, [](const auto& held) {
+    return !held.second.ends[kGuest].session && !held.second.ends[kHost].session;
+  });
+}
+
+void Network::drop_all() {
+  links_.clear();
+  queue_ = {};
+}
+
+void Network::wake(std::size_t device) {
+  for (auto& [number, link] : links_)
+    for (std::size_t side : {kGuest, kHost}) {
+      End& end = link.ends[side];
+      if (end.device != device || !end.session || end.woken) continue;
+      end.woken = true;
+      push(link, side, What::wake, {}, room_.time.now + 20);
+    }
+}
+
+}  // namespace weavelog::sim

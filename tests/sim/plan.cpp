@@ -1,0 +1,113 @@
+#include "tests/sim/plan.h"
+
+#include <algorithm>
+#include <array>
+
+#include "tests/sim/random.h"
+
+namespace weavelog::sim {
+namespace {
+
+struct KindLine {
+  EventKind kind;
+  std::string_view name;
+  unsigned usual;     ///< weight in every run
+  unsigned troubled;  ///< added where the run's temper is of that group
+  unsigned group;     ///< 0 people, 1 network, 2 disk, 3 clocks, 4 copies, 5 hostile
+};
+
+constexpr std::array<KindLine, kEventKinds> kKinds{{
+    {EventKind::new_player, "new_player", 30, 0, 0},
+    {EventKind::drop_off, "drop_off", 70, 0, 0},
+    {EventKind::step, "step", 200, 0, 0},
+    {EventKind::change_agreed, "change_agreed", 150, 0, 0},
+    {EventKind::change_plain, "change_plain", 100, 0, 0},
+    {EventKind::look, "look", 30, 0, 0},
+    {EventKind::close_question, "close_question", 60, 0, 0},
+    {EventKind::undo, "undo", 25, 0, 0},
+    {EventKind::import_entries, "import_entries", 4, 0, 0},
+    {EventKind::consent, "consent", 4, 0, 0},
+    {EventKind::team, "team", 8, 0, 0},
+    {EventKind::newer_field, "newer_field", 15, 0, 0},
+    {EventKind::tick_books, "tick_books", 15, 0, 0},
+    {EventKind::connect, "connect", 45, 30, 1},
+    {EventKind::hang_up, "hang_up", 8, 5, 1},
+    {EventKind::cut, "cut", 3, 25, 1},
+    {EventKind::corrupt, "corrupt", 0, 10, 1},
+    {EventKind::part, "part", 2, 20, 1},
+    {EventKind::heal, "heal", 2, 20, 1},
+    {EventKind::lie, "lie", 0, 60, 5},
+    {EventKind::revoke, "revoke", 0, 2, 5},
+    {EventKind::end_program, "end_program", 4, 4, 2},
+    {EventKind::kill, "kill", 3, 15, 2},
+    {EventKind::power_cut, "power_cut", 2, 15, 2},
+    {EventKind::stop_at, "stop_at", 3, 40, 2},
+    {EventKind::disk_full, "disk_full", 0, 6, 2},
+    {EventKind::disk_errors, "disk_errors", 0, 8, 2},
+    {EventKind::disk_read_only, "disk_read_only", 0, 4, 2},
+    {EventKind::disk_well, "disk_well", 0, 15, 2},
+    {EventKind::start, "start", 20, 60, 2},
+    {EventKind::clock, "clock", 2, 25, 3},
+    {EventKind::copy_file, "copy_file", 1, 12, 4},
+    {EventKind::restore_file, "restore_file", 0, 8, 4},
+    {EventKind::clone, "clone", 0, 3, 4},
+}};
+
+constexpr bool in_order() {
+  for (std::size_t i = 0; i < kKinds.size(); ++i)
+    if (kKinds[i].kind != static_cast<EventKind>(i)) return false;
+  return true;
+}
+static_assert(in_order());
+
+}  // namespace
+
+std::string_view name_of(EventKind kind) {
+  return kKinds.at(static_cast<std::size_t>(kind)).name;
+}
+
+Plan plan_of(std::uint64_t seed) {
+  Random random(seed * 0x9e3779b97f4a7c15U + 77);
+  Plan plan;
+  plan.seed = seed;
+  plan.servers = 1 + random.below(2);
+  plan.tablets = 2 + random.below(4);
+  if (random.chance(30)) plan.tablets += 20;
+  plan.sector = random.chance(500) ? 512 : 4096;
+  plan.mixed_programs = random.chance(400);
+  // Each run has troubles of its own: all at once would hide one behind the other.
+  std::array<bool, 6> troubled{};
+  for (std::size_t group = 1; group < troubled.size(); ++group)
+    troubled[group] = random.chance(group == 5 ? 200 : 400);
+  plan.hostile = troubled[5];
+  std::vector<EventKind> urn;
+  for (const KindLine& line : kKinds)
+    for (unsigned n = line.usual + (troubled[line.group] ? line.troubled : 0); n > 0; --n)
+      urn.push_back(line.kind);
+  const std::size_t count = 100 + random.below(500);
+  const std::size_t devices = plan.servers + plan.tablets;
+  for (std::size_t i = 0; i < count; ++i) {
+    Event event;
+    event.number = i;
+    event.kind = random.pick(urn);
+    event.device = random.below(devices);
+    event.other = random.below(devices);
+    // Bursts and quiet hours. A device has about 20 actions in a day of ten hours.
+    event.wait = random.chance(600)
+                     ? random.between(0, 3'000)
+                     : random.between(60'000, 2 * 36'000'000 / static_cast<UnixMs>(20 * devices));
+    event.salt = random.next();
+    plan.events.push_back(event);
+  }
+  return plan;
+}
+
+Plan only(const Plan& plan, const std::vector<std::size_t>& numbers) {
+  Plan out = plan;
+  std::erase_if(out.events, [&](const Event& event) {
+    return std::find(numbers.begin(), numbers.end(), event.number) == numbers.end();
+  });
+  return out;
+}
+
+}  // namespace weavelog::sim

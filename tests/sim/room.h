@@ -1,0 +1,66 @@
+#pragma once
+// Everything that a run is about, for those who work on it: time, devices, promises, trace.
+
+#include <memory>
+#include <set>
+#include <vector>
+
+#include "tests/sim/device.h"
+#include "tests/sim/promises.h"
+#include "tests/sim/trace.h"
+
+namespace weavelog::sim {
+
+struct Counts {
+  std::uint64_t acts = 0;  ///< user actions that were acknowledged
+  std::uint64_t frames = 0;
+  std::uint64_t sessions = 0;
+  std::uint64_t agreements = 0;
+  std::uint64_t stops = 0;       ///< kills and power cuts
+  std::uint64_t lost_bytes = 0;  ///< unsynced bytes that power cuts took
+  std::uint64_t restores = 0;    ///< files put back or cloned
+  std::uint64_t forks = 0;
+  std::uint64_t quarantined = 0;
+
+  void add(const Counts& more) {
+    acts += more.acts;
+    frames += more.frames;
+    sessions += more.sessions;
+    agreements += more.agreements;
+    stops += more.stops;
+    lost_bytes += more.lost_bytes;
+    restores += more.restores;
+    forks += more.forks;
+    quarantined += more.quarantined;
+  }
+};
+
+/// A guest at a server, by their places among the devices.
+struct Visit {
+  std::size_t server = 0;
+  std::size_t guest = 0;
+  auto operator<=>(const Visit&) const = default;
+};
+
+struct Room {
+  explicit Room(bool keep_trace) : trace(keep_trace) {}
+
+  Time time;
+  Trace trace;
+  Promises promises;
+  std::vector<std::unique_ptr<Device>>
+      devices;  ///< servers first, then tablets, the hostile one, then clones
+  std::size_t servers = 0;
+  std::set<Visit> paired;  ///< the server enrolled the guest, as far as the guest knows
+  std::set<Visit> revoked;
+  std::set<std::pair<std::size_t, std::size_t>> parted;  ///< from, to: nothing gets through
+  Counts counts;
+
+  /// True if some entries have rivals under the same number, so that not everybody can come to hold the same.
+  [[nodiscard]] bool disputed() const {
+    return promises.forks() > 0 || devices.back()->making.duty == Duty::hostile;
+  }
+  [[nodiscard]] Device& device(std::size_t place) { return *devices.at(place); }
+};
+
+}  // namespace weavelog::sim

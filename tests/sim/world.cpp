@@ -1,0 +1,483 @@
+#include "tests/sim/world.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <algorithm>
+
+#include "core/desk/event_book.h"
+#include "tests/sim/invariants.h"
+
+namespace weavelog::sim {
+namespace {
+
+constexpr UnixMs kBegin = 1'937'556'000'000;  // 2031-05-26T10:00:00Z
+
+void sort_as_stored(std::vector<Write>& writes) {
+  std::stable_sort(writes.begin(), writes.end(),
+                   [](const Write& a, const Write& b) { return a.entity < b.entity; });
+}
+
+std::string short_of(const BookId& book) {
+  return book.hex().substr(26);
+}
+
+/// What a healthy disk must never answer.
+bool blames_disk(const Fault& fault) {
+  return fault.code == FaultCode::io || fault.code == FaultCode::no_space ||
+         fault.code == FaultCode::damaged || fault.code == FaultCode::locked;
+}
+
+}  // namespace
+
+World::World(const Plan& plan, bool keep_trace) : plan_(plan), room_(keep_trace), network_(room_) {
+  room_.time.now = kBegin;
+  room_.servers = plan.servers;
+  make_devices();
+}
+
+void World::make_devices() {
+  Random random(plan_.seed ^ 0x5eed);
+  const std::size_t count = plan_.servers + plan_.tablets + (plan_.hostile ? 1 : 0);
+  for (std::size_t i = 0; i < count; ++i) {
+    Device::Making making;
+    making.number = making.key_number = i;
+    making.duty = i < plan_.servers                   ? Duty::server
+                  : i < plan_.servers + plan_.tablets ? Duty::tablet
+                                                      : Duty::hostile;
+    making.seed = random.next();
+    making.sector = plan_.sector;
+    if (plan_.mixed_programs && making.duty != Duty::hostile)
+      making.program = static_cast<Program>(random.below(3));
+    room_.devices.push_back(std::make_unique<Device>(making, room_.time));
+    Device& device = *room_.devices.back();
+    if (making.duty != Duty::server) device.host = random.below(plan_.servers);
+    start(i);
+    if (making.duty != Duty::server) continue;
+    device.event = device.ledger().create_book_id();
+    EventInfo event;
+    event.name = "Harbour Open " + std::to_string(i);
+    auto draft = new_event(device.event, event, device.clock.now());
+    if (!draft) throw std::logic_error(draft.error().message());
+    const Act act{std::move(*draft), "opens the event", {}};
+    if (const auto committed = device.work().commit(act.draft)) remember(act, *committed, device, i);
+  }
+}
+
+std::string World::time_text() const {
+  const UnixMs seconds = (room_.time.now - kBegin) / 1000;
+  const auto two = [](UnixMs value) { return (value < 10 ? "0" : "") + std::to_string(value); };
+  return "day " + std::to_string(seconds / 86'400 + 1) + " " + two(seconds / 3600 % 24) + ":" +
+         two(seconds / 60 % 60) + ":" + two(seconds % 60);
+}
+
+std::size_t World::place_of(std::size_t number, std::uint64_t salt) const {
+  const std::size_t place = number % (plan_.servers + plan_.tablets);
+  const auto clone = clones_.find(place);
+  return clone != clones_.end() && (salt & 1) != 0 ? clone->second : place;
+}
+
+void World::play() {
+  for (const Event& event : plan_.events) {
+    network_.run_until(room_.time.now + event.wait);
+    bury();
+    seed_libraries(event.salt);
+    perform(event);
+    bury();
+    learn();
+  }
+}
+
+void World::perform(const Event& event) {
+  Random random(event.salt);
+  const std::size_t place = place_of(event.device, event.salt);
+  Device& device = room_.device(place);
+  room_.trace.line("#" + std::to_string(event.number) + " " + time_text() + " " + device.name +
+                   (device.up() ? "" : " (down)") + ": " + std::string(name_of(event.kind)));
+  try {
+    if (is_act(event.kind)) return act(event, device, place, random);
+    switch (event.kind) {
+      case EventKind::look:
+        return look(device, random);
+      case EventKind::tick_books:
+        return tick_books(device, random);
+      case EventKind::connect:
+        return meet_some(event, place, random);
+      case EventKind::hang_up:
+        network_.hang_up(some_link(random));
+        return;
+      case EventKind::cut:
+        network_.cut(some_link(random));
+        return;
+      case EventKind::corrupt:
+        if (const auto found = network_.links().find(some_link(random)); found != network_.links().end())
+          found->second.flip_next = true;
+        return;
+      case EventKind::part:
+        room_.parted.insert({place, event.other % room_.devices.size()});
+        if (random.chance(600)) room_.parted.insert({event.other % room_.devices.size(), place});
+        return;
+      case EventKind::heal:
+        room_.parted.clear();
+        return;
+      case EventKind::lie:
+        return lie(random);
+      case EventKind::revoke:
+        return revoke(place, event.other);
+      default:
+        return trouble(event, device, random);
+    }
+  } catch (const SQLite::Exception& error) {
+    if (!device.gone() && !device.disk.in_trouble())
+      throw Violation("database", device.name + ": " + error.what());
+    room_.trace.line("   the disk refuses: " + std::string(error.what()));
+  }
+}
+
+// ------------------------------------------------------------------------------------------------ people
+
+void World::act(const Event& event, Device& device, std::size_t place, Random& random) {
+  if (!device.up()) return;
+  const auto wanted = act_of(event.kind, device, random);
+  if (!wanted) return;
+  const auto committed = device.work().commit(wanted->draft);
+  if (!committed || device.gone()) {
+    // Nobody was told that it is stored; it may be all the same.
+    std::vector<Write> writes = wanted->draft.writes();
+    sort_as_stored(writes);
+    room_.promises.attempt(wanted->draft.book(), std::move(writes));
+    room_.trace.line("   " + wanted->what + ": " +
+                     (device.gone() ? "stops in the middle" : committed.error().message()));
+    if (!device.gone() && !device.disk.in_trouble() && blames_disk(committed.error()))
+      throw Violation("act", device.name + " cannot write: " + committed.error().message());
+    return;
+  }
+  remember(*wanted, *committed, device, place);
+  ++room_.counts.acts;
+  if (device.take_grown()) network_.wake(place);
+}
+
+void World::remember(const Act& act, const Committed& committed, Device& device, std::size_t place) {
+  const EntryKey key{act.draft.book(), committed.dot.author, committed.dot.seq};
+  const auto entry = device.ledger().entry(key.book, key.author, key.seq);
+  if (!entry) throw Violation("lost", device.name + " acknowledged an entry that it does not hold");
+  room_.trace.line("   " + act.what + ": entry " + std::to_string(key.seq) + " of " +
+                   key.author.hex().substr(0, 6) + " in book " + short_of(key.book));
+  // What is stored is what the person saw and said, and closes nothing else.
+  std::vector<Write> said = act.draft.writes();
+  sort_as_stored(said);
+  if (entry->writes != said)
+    throw Violation("other words", device.name + " stored something else than was said");
+  if (act.closes) {
+    std::vector<Dot> seen;
+    for (const CellValue& value : act.closes->cell.values) seen.push_back(value.dot);
+    std::vector<Dot> closed = said.front().replaces;
+    std::sort(closed.begin(), closed.end());
+    std::sort(seen.begin(), seen.end());
+    if (closed != seen)
+      throw Violation("closes unseen", "closing a question closed other answers than those that were seen");
+  }
+  device.latest_wall = std::max(device.latest_wall, device.clock.now());
+  const bool just_after = committed.stamp.raw == act.draft.newest_replaced().raw + 1;
+  if (!just_after && committed.stamp.wall_ms() > device.latest_wall + HybridClock::kTooFarAhead + 1000)
+    throw Violation("dragged clock", device.name + " stamps " +
+                                         std::to_string(committed.stamp.wall_ms() - device.latest_wall) +
+                                         " ms ahead of all that its clock ever showed");
+  const Bytes body = encode_entry(*entry, key.author);
+  if (room_.promises.acknowledge(key, digest_of(body), place)) {
+    ++room_.counts.forks;
+    room_.trace.line("   a fork: that number was given before");
+    if (!device.unaware)
+      throw Violation("number reused", device.name + " gave a number twice although it could know better");
+  }
+}
+
+void World::look(Device& device, Random& random) {
+  if (!device.up()) return;
+  device.seen_questions = device.ledger().open_questions();
+  device.seen_record.reset();
+  const auto books = device.ledger().books(kPlayerBook);
+  if (books.empty()) return;
+  if (auto record = load_player(device.ledger(), random.pick(books).id))
+    device.seen_record = std::move(*record);
+}
+
+void World::tick_books(Device& device, Random& random) {
+  if (!device.up() || !device.host) return;
+  if (random.chance(200)) {
+    device.host = random.below(plan_.servers);
+    device.work().set_host(room_.device(*device.host).key());
+  }
+  const auto books = device.ledger().books();
+  if (books.empty()) return;
+  const auto ticked = device.work().tick({random.pick(books).id, random.pick(books).id});
+  if (!ticked && !device.gone() && !device.disk.in_trouble() && blames_disk(ticked.error()))
+    throw Violation("act", device.name + " cannot tick: " + ticked.error().message());
+}
+
+// ------------------------------------------------------------------------------------------------ meetings
+
+std::size_t World::some_link(Random& random) {
+  if (network_.links().empty()) return 0;
+  auto at = network_.links().begin();
+  std::advance(at, static_cast<std::ptrdiff_t>(random.below(network_.links().size())));
+  return at->first;
+}
+
+void World::meet_some(const Event& event, std::size_t place, Random& random) {
+  Visit visit{event.other % plan_.servers, place};
+  const Device& guest = room_.device(place);
+  if (guest.host && random.chance(800)) visit.server = *guest.host;
+  if (random.chance(700)) {
+    std::vector<std::size_t> old;
+    for (const auto& [number, link] : network_.links())
+      if (link.ends[0].device == visit.guest && link.ends[1].device == visit.server) old.push_back(number);
+    for (const std::size_t number : old) network_.hang_up(number);
+  }
+  LinkTemper temper;
+  const std::uint64_t manner = random.below(10);
+  temper.fastest = manner < 5 ? 1 : manner < 8 ? 100 : 5'000;
+  temper.slowest = manner < 5 ? 50 : manner < 8 ? 3'000 : 60'000;
+  temper.batch_bytes = 300 + static_cast<std::size_t>(random.below(random.chance(500) ? 2'000 : 40'000));
+  temper.salt = random.next();
+  network_.connect(visit, temper);
+}
+
+void World::lie(Random& random) {
+  if (!plan_.hostile) return;
+  const std::size_t place = plan_.servers + plan_.tablets;
+  Device& liar = room_.device(place);
+  if (!liar.up()) return;
+  act(Event{0, random.chance(300) ? EventKind::new_player : EventKind::change_plain, 0, 0, 0, 0}, liar, place,
+      random);
+  LinkTemper temper{1, 200, 500 + static_cast<std::size_t>(random.below(4'000)), true, random.next()};
+  network_.connect({random.below(plan_.servers), place}, temper);
+}
+
+void World::revoke(std::size_t place, std::size_t other) {
+  const Visit visit{other % plan_.servers, place};
+  Device& server = room_.device(visit.server);
+  if (place < plan_.servers || !server.up() || !room_.paired.contains(visit)) return;
+  const auto revoked = server.station().devices().revoke(room_.device(place).key());
+  if (!revoked || server.gone()) return;
+  for (std::size_t i = 0; i < room_.devices.size(); ++i)
+    if (room_.device(i).key_number == room_.device(place).key_number) room_.revoked.insert({visit.server, i});
+}
+
+// ------------------------------------------------------------------------------------------------ machines
+
+void World::trouble(const Event& event, Device& device, Random& random) {
+  const std::size_t place = place_of(event.device, event.salt);
+  switch (event.kind) {
+    case EventKind::end_program:
+      network_.drop_all_of(place);
+      return device.end();
+    case EventKind::kill:
+      return stop(place, Stop::kill);
+    case EventKind::power_cut:
+      return stop(place, Stop::power);
+    case EventKind::stop_at:
+      return device.disk.stop_after(1 + random.below(random.chance(500) ? 12 : 120),
+                                    random.chance(700) ? Stop::power : Stop::kill);
+    case EventKind::disk_full:
+      return device.disk.set_capacity(device.disk.bytes() + random.below(30'000));
+    case EventKind::disk_errors:
+      return device.disk.fail_after(1 + random.below(40), 1 + random.below(3));
+    case EventKind::disk_read_only:
+      return device.disk.set_read_only(true);
+    case EventKind::disk_well:
+      device.disk.set_read_only(false);
+      return device.disk.set_capacity({});
+    case EventKind::start:
+      for (std::size_t i = 0; i < room_.devices.size(); ++i) start(i);
+      return;
+    case EventKind::clock:
+      return move_clock(device, random);
+    case EventKind::copy_file:
+      return copy(place);
+    case EventKind::restore_file:
+      return restore(place, random);
+    case EventKind::clone:
+      return clone(place);
+    default:
+      throw std::logic_error("an event that nobody carries out");
+  }
+}
+
+void World::move_clock(Device& device, Random& random) {
+  device.latest_wall = std::max(device.latest_wall, device.clock.now());
+  constexpr UnixMs kHour = 3'600'000;
+  switch (random.below(6)) {
+    case 0:
+      device.clock.set(0);
+      break;
+    case 1:
+      device.clock.set(253'370'764'800'000);  // the year 9999
+      break;
+    case 2:
+      device.clock.jump(random.between(-400, 400) * 24 * kHour);
+      break;
+    case 3:
+      device.clock.jump(random.between(-2 * kHour, 2 * kHour));
+      break;
+    default:
+      device.clock.set(room_.time.now);
+  }
+  device.latest_wall = std::max(device.latest_wall, device.clock.now());
+}
+
+void World::copy(std::size_t place) {
+  Device& device = room_.device(place);
+  if (device.gone()) return;
+  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall};
+}
+
+void World::restore(std::size_t place, Random&) {
+  const auto found = copies_.find(place);
+  if (found == copies_.end()) return;
+  Device& device = room_.device(place);
+  stop(place, Stop::kill);
+  device.disk.start();
+  device.disk.load(found->second.image);
+  room_.promises.now_holds(place, found->second.promised);
+  ++room_.counts.restores;
+  start(place);
+  if (!device.up()) return;
+  device.forget_knowing();
+  if (place >= plan_.servers) return;
+  // The server knows of enrolments and revocations what it knew then.
+  std::erase_if(room_.revoked, [&](const Visit& visit) { return visit.server == place; });
+  for (const EnrolledDevice& known : device.station().devices().devices())
+    for (std::size_t guest = 0; guest < room_.devices.size(); ++guest)
+      if (known.revoked && room_.device(guest).key() == known.key) room_.revoked.insert({place, guest});
+}
+
+void World::clone(std::size_t place) {
+  Device& source = room_.device(place);
+  if (source.making.duty != Duty::tablet || clones_.contains(place) || clones_.size() >= 2 || !source.up() ||
+      place >= plan_.servers + plan_.tablets)
+    return;
+  Device::Making making = source.making;
+  const std::size_t fresh = room_.devices.size();
+  making.number = 100 + fresh;
+  making.seed ^= 0xc10e;
+  room_.devices.push_back(std::make_unique<Device>(making, room_.time));
+  Device& clone = *room_.devices.back();
+  clone.disk.load(source.disk.image());
+  clone.latest_wall = std::max(source.latest_wall, source.clock.now());
+  clone.host = source.host;
+  clones_[place] = fresh;
+  room_.promises.now_holds(fresh, room_.promises.held_by(place));
+  for (std::size_t server = 0; server < plan_.servers; ++server) {
+    if (room_.paired.contains({server, place})) room_.paired.insert({server, fresh});
+    if (room_.revoked.contains({server, place})) room_.revoked.insert({server, fresh});
+  }
+  ++room_.counts.restores;
+  start(fresh);
+  if (clone.up()) clone.forget_knowing();
+  source.forget_knowing();
+}
+
+void World::stop(std::size_t place, Stop how) {
+  Device& device = room_.device(place);
+  network_.drop_all_of(place);
+  if (device.up()) ++room_.counts.stops;
+  device.die(how);
+}
+
+void World::bury() {
+  for (std::size_t i = 0; i < room_.devices.size(); ++i) {
+    Device& device = room_.device(i);
+    if (!device.gone() || !device.up()) continue;
+    room_.trace.line("   " + device.name + " has stopped");
+    stop(i, Stop::kill);
+  }
+}
+
+void World::start(std::size_t place) {
+  Device& device = room_.device(place);
+  if (device.up()) return;
+  if (device.gone()) device.disk.start();
+  if (device.start()) {
+    if (device.host) device.work().set_host(room_.device(*device.host).key());
+    return;
+  }
+  room_.trace.line("   " + device.name + " does not start: " + device.fault->message());
+  if (!device.gone() && !device.disk.in_trouble())
+    throw Violation("start", device.name + " does not start: " + device.fault->message());
+}
+
+void World::learn() {
+  for (const auto& device : room_.devices)
+    if (device->up() && device->unaware) device->ask_whether_it_knows();
+}
+
+// ------------------------------------------------------------------------------------------------ the end
+
+std::int64_t World::exchange(const Visit& visit) {
+  Device& guest = room_.device(visit.guest);
+  Device& server = room_.device(visit.server);
+  const std::int64_t before = guest.ledger().position() + server.ledger().position();
+  Link* link = network_.connect(visit, {});
+  if (link == nullptr) throw Violation("agree", guest.name + " cannot call " + server.name);
+  const std::size_t number = link->number;
+  network_.settle();
+  const auto found = network_.links().find(number);
+  const bool agreed = found != network_.links().end() &&
+                      std::all_of(found->second.ends.begin(), found->second.ends.end(), [](const End& end) {
+                        return end.session && end.session->status().state == SessionState::agreed;
+                      });
+  network_.drop_all();
+  if (agreed) ++room_.counts.agreements;
+  const std::int64_t grown = guest.ledger().position() + server.ledger().position() - before;
+  if (!agreed && !room_.disputed())
+    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
+  return grown;
+}
+
+void World::come_together() {
+  seed_libraries(plan_.seed);
+  room_.trace.line("everybody meets");
+  room_.parted.clear();
+  network_.drop_all();
+  for (std::size_t i = 0; i < room_.devices.size(); ++i) {
+    Device& device = room_.device(i);
+    device.disk.make_well();
+    start(i);
+  }
+  bool grew = true;
+  for (int round = 0; grew; ++round) {
+    if (round == 12)
+      throw Violation("livelock", "everybody met twelve times, and still there is something new");
+    grew = false;
+    // A copy: an exchange may find out that a server has forgotten a guest.
+    for (const Visit& visit : std::set<Visit>(room_.paired)) {
+      if (room_.revoked.contains(visit) || room_.device(visit.guest).making.duty == Duty::hostile) continue;
+      grew = exchange(visit) > 0 || grew;
+    }
+  }
+}
+
+Result run(const Plan& plan, bool keep_trace) {
+  seed_libraries(plan.seed);
+  (void)key_of(0);
+  Result result;
+  World world(plan, keep_trace);
+  try {
+    world.play();
+    world.come_together();
+    check_everything(world.room());
+  } catch (const Violation& violation) {
+    result.violation = violation;
+    world.room().trace.line("VIOLATION " + violation.invariant + ": " + violation.what());
+  } catch (const std::exception& error) {
+    result.violation = Violation("exception", error.what());
+    world.room().trace.line(std::string("VIOLATION exception: ") + error.what());
+  }
+  for (const auto& device : world.room().devices) world.room().counts.lost_bytes += device->disk.lost_bytes();
+  result.counts = world.room().counts;
+  result.trace = world.room().trace.lines();
+  result.digest = world.room().trace.finish();
+  return result;
+}
+
+}  // namespace weavelog::sim
