@@ -9,6 +9,15 @@ namespace weavelog {
 namespace {
 
 constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
+constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
+constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
+
+/// One book of the batch.
+struct Shelf {
+  std::int64_t number = kNoBook;
+  bool forgotten = false;
+  bool other_kind = false;  ///< than here
+};
 
 /// One chain of the batch.
 struct Chain {
@@ -36,7 +45,6 @@ class Intake {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
     store_chains();
-    drop_empty_books();
     settle_clock();
     return report_;
   }
@@ -56,18 +64,20 @@ class Intake {
         bad("a seal of a book or author that is not listed");
   }
 
+  /// Looks up only: a book comes into being with its first entry that is proved, so that forged ones leave no trace but in
+  /// the quarantine.
   void number_books_and_authors() {
-    std::vector<bool> used_books(batch_.books.size()), used_authors(batch_.authors.size());
-    for (const auto& entry : batch_.entries) used_books[entry.book] = used_authors[entry.author] = true;
-    books_.resize(batch_.books.size());
+    std::vector<bool> used_authors(batch_.authors.size());
+    for (const auto& entry : batch_.entries) used_authors[entry.author] = true;
     authors_.resize(batch_.authors.size());
-    for (std::size_t i = 0; i < batch_.books.size(); ++i) {
-      if (!used_books[i]) continue;
-      try {
-        books_[i] = ledger_.book_number(db_, batch_.books[i].id, batch_.books[i].kind);
-      } catch (const Abort& abort) {
-        if (abort.fault.code != FaultCode::refused) throw;  // a forgotten book stays away and holds nothing else up
-      }
+    for (const BatchBook& book : batch_.books) {
+      auto& query = db_.statement("SELECT n, kind, forgotten FROM book WHERE id=?");
+      bind_blob(query, 1, book.id.bytes);
+      Shelf& shelf = books_.emplace_back();
+      if (!query.executeStep()) continue;
+      shelf.number = query.getColumn(0).getInt64();
+      shelf.other_kind = query.getColumn(1).getInt() != static_cast<int>(book.kind);
+      shelf.forgotten = query.getColumn(2).getInt() != 0;  // stays away and holds nothing else up
     }
     for (std::size_t i = 0; i < batch_.authors.size(); ++i) {
       ids_.push_back(batch_.authors[i].id());
@@ -78,11 +88,15 @@ class Intake {
   void gather_chains() {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) {
       const auto& entry = batch_.entries[i];
-      if (!books_[entry.book]) continue;
+      if (books_[entry.book].forgotten) continue;
+      if (books_[entry.book].other_kind) {
+        put_aside(i, "a book of one kind is offered as another");
+        continue;
+      }
       const auto [found, fresh] = chains_.try_emplace({entry.book, entry.author});
       Chain& chain = found->second;
       if (fresh) {
-        chain.book = *books_[entry.book];
+        chain.book = books_[entry.book].number;
         chain.author = *authors_[entry.author];
         const auto& book = batch_.books[entry.book];
         chain.head = ledger_.chain(db_, chain.book, chain.author, chain_start(book.id, book.kind, ids_[entry.author]));
@@ -136,6 +150,7 @@ class Intake {
     if (found == chains_.end()) return;
     Chain& chain = found->second;
     if (chain.applied == chain.entries.size() || chain.entries[chain.applied] != i) return;
+    chain.book = books_[incoming.book].number;  // another chain may have begun the book meanwhile
     if (!chain.stopped.empty()) {
       put_aside(i, chain.stopped);
       chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
@@ -157,6 +172,10 @@ class Intake {
       chain.stopped = "follows an entry of its author that was refused: " + reason;
       return;
     }
+    if (chain.book == kNoBook) {
+      const auto& book = batch_.books[incoming.book];
+      chain.book = books_[incoming.book].number = ledger_.book_number(db_, book.id, book.kind);
+    }
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
     chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
@@ -175,6 +194,7 @@ class Intake {
   std::string broken_rule(const Chain& chain, std::uint32_t book, const Entry& entry) {
     for (const Write& write : entry.writes) {
       if (write.replaces.empty()) continue;
+      if (chain.book == kNoBook) return kNotSentBefore;
       const EntityState& state = applier_.state(chain.book, batch_.books[book].id, write.entity);
       const Cell* cell = state.find(write.tag);
       for (const Dot& dot : write.replaces) {
@@ -183,7 +203,7 @@ class Intake {
           for (const auto& held : cell->values)
             if (held.dot == dot) replaced = held.stamp;
         if (!replaced) replaced = stored_stamp(chain.book, dot);
-        if (!replaced) return "it replaces a value that its sender should have sent before";
+        if (!replaced) return kNotSentBefore;
         if (entry.stamp <= *replaced) return "its time stamp is not after what it replaces";
       }
     }
@@ -254,19 +274,6 @@ class Intake {
     for (const std::int64_t book : touched) ledger_.refresh_heads(db_, book);
   }
 
-  /// A book of which nothing was taken must not be listed: no other device could ever agree with us on it.
-  void drop_empty_books() {
-    std::vector<bool> taken(books_.size());
-    for (const auto& [key, chain] : chains_)
-      if (chain.applied > 0) taken[key.first] = true;
-    for (std::size_t i = 0; i < books_.size(); ++i) {
-      if (!books_[i] || taken[i]) continue;
-      auto& drop = db_.statement("DELETE FROM book WHERE n=?1 AND NOT EXISTS(SELECT 1 FROM chain WHERE book=?1)");
-      drop.bind(1, *books_[i]);
-      drop.exec();
-    }
-  }
-
   void settle_clock() {
     for (const AuthorId& author : report_.wrong_clocks) {
       auto& flag = db_.statement("UPDATE author SET wrong_clock=1 WHERE id=?");
@@ -283,7 +290,7 @@ class Intake {
   std::int64_t from_;
   Applier applier_;
   IngestReport report_;
-  std::vector<std::optional<std::int64_t>> books_;
+  std::vector<Shelf> books_;
   std::vector<std::optional<std::int64_t>> authors_;
   std::vector<AuthorId> ids_;
   std::map<ChainKey, Chain> chains_;

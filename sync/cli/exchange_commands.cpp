@@ -16,12 +16,15 @@ bool agreed(const GuestStatus& status) {
   return status.session.state == SessionState::agreed;
 }
 bool over(const GuestStatus& status) {
-  return agreed(status) || status.fault || status.session.fault;
+  return agreed(status) || status.session.at_odds || status.fault || status.session.fault;
 }
 
 Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
   if (status.session.fault) return *status.session.fault;
   if (status.fault) return *status.fault;
+  if (status.session.at_odds)
+    return {FaultCode::conflict, "everything crossed that can, but of some books the two devices hold different entries",
+            address.text(), "run `weavelog-cli verify` on both; a device that was copied, or a consent withdrawn on one side, does this"};
   return {FaultCode::io, "the two devices were not done within " + std::to_string(seconds) + " seconds",
           address.text(), "try again with more --seconds; what has crossed already stays"};
 }

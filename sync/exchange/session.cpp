@@ -265,11 +265,13 @@ void Session::start_reconciling() {
 }
 
 void Session::doubt() {
-  if (++doubts_ > kMostDoubts) {
-    close({FaultCode::malformed, "the two devices can't be brought to agree", "exchange with " + status_.peer.device,
-           "run `weavelog-cli verify` on both; nothing was lost"});
+  if (reconciler_) return;  // the same doubt; it is being settled
+  // Reconciling anew mends what can be mended; what then still differs must not hold up the rest.
+  if (doubts_ == kMostDoubts) {
+    status_.at_odds = true;
     return;
   }
+  ++doubts_;
   said_.reset();
   heard_.reset();
   if (options_.side == Side::guest) {
@@ -280,8 +282,7 @@ void Session::doubt() {
 }
 
 void Session::handle(const Doubt&, ByteView) {
-  // While we reconcile already, both had the same doubt.
-  if (expect(options_.side == Side::guest && open(), "doubt") && !reconciler_) doubt();
+  if (expect(options_.side == Side::guest && open(), "doubt")) doubt();
 }
 
 void Session::handle(const Reconcile& step, ByteView) {
@@ -414,7 +415,7 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.quarantined += report->quarantined;
   status_.books_received = received_.size();
   send(Ack{applied_});
-  if (report->gaps) return doubt();
+  if (report->gaps) doubt();
   pump();
 }
 
@@ -489,6 +490,8 @@ void Session::weigh_agreement() {
   std::copy_n(named.begin(), agreement.token.size(), agreement.token.begin());
   if (auto kept = options_.peers->agree(status_.peer_number, agreement); !kept) return close(kept.error());
   status_.agreed = agreement;
+  status_.at_odds = false;
+  doubts_ = 0;
   status_.state = SessionState::agreed;
 }
 

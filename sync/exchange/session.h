@@ -66,6 +66,9 @@ struct SessionStatus {
   std::uint64_t books_expected = 0;  ///< books of which something is to come, once known
   std::uint64_t books_received = 0;
   std::uint64_t quarantined = 0;
+  /// Some books can't be made equal: a device was copied and both copies wrote (fork), or one side may not hand a book on that
+  /// the other still would. Everything else crosses; nothing is remembered as agreed.
+  bool at_odds = false;
   bool all_sent = false;             ///< everything of ours is on the peer's disk
   std::optional<Agreement> agreed;   ///< the newest agreement of this session
   std::optional<Invitation> invitation;  ///< granted to a head that asked

@@ -55,6 +55,7 @@ StationOptions options_for(const std::string& name, const std::string& vfs, cons
 /// The files of a device that has never done anything.
 const DiskImage& blank_image() {
   static const DiskImage image = [] {
+    seed_libraries(1);
     Time time{1'900'000'000'000};
     const DeviceClock clock(time);
     Disk disk("blank", 1, 4096);
@@ -77,6 +78,10 @@ const FieldRegistry& registry_of(Program program) {
   static const FieldRegistry older = make(Program::older, 0);
   static const FieldRegistry newer = make(Program::newer, 2);
   return program == Program::older ? older : program == Program::newer ? newer : model_registry();
+}
+
+void prepare_devices() {
+  (void)blank_image();
 }
 
 const DeviceKey& key_of(std::size_t number) {

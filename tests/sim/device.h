@@ -24,6 +24,9 @@ inline constexpr FieldTag kNewerAgreed{399};  ///< of a setup; guarded
 /// The key of the so-manieth device: the same in every run, since making one takes time.
 [[nodiscard]] const DeviceKey& key_of(std::size_t number);
 
+/// Makes what all runs share and what takes chance to make. To be called before a run is seeded.
+void prepare_devices();
+
 enum class Duty : std::uint8_t { server, tablet, hostile };
 
 class Device {

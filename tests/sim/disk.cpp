@@ -170,8 +170,7 @@ int map_memory(sqlite3_file* held, int page, int size, int extend, void volatile
 
 int lock_memory(sqlite3_file* held, int first, int count, int flags) {
   DiskHandle& handle = DiskHandle::of(held);
-  if (handle.stale())
-    return (flags & SQLITE_SHM_UNLOCK) != 0 ? SQLITE_OK : SQLITE_IOERR_SHMLOCK;
+  if (handle.stale()) return (flags & SQLITE_SHM_UNLOCK) != 0 ? SQLITE_OK : SQLITE_IOERR_SHMLOCK;
   DiskFile& file = *handle.file;
   const bool exclusive = (flags & SQLITE_SHM_EXCLUSIVE) != 0;
   const auto slot_bit = [](int slot) { return static_cast<std::uint8_t>(1U << slot); };

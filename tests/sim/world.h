@@ -49,6 +49,7 @@ class World {
   void learn();
   [[nodiscard]] std::size_t place_of(std::size_t number, std::uint64_t salt) const;
   std::size_t some_link(Random& random);
+  [[nodiscard]] static bool withholds(Device& guest, Device& server);
   std::int64_t exchange(const Visit& visit);
   [[nodiscard]] std::string time_text() const;
 

@@ -182,6 +182,30 @@ TEST_CASE("a book of which nothing was taken is not listed, so that others can s
   CHECK(b.ledger->book(book)->heads == a.ledger->book(book)->heads);
 }
 
+TEST_CASE("forged entries leave no book behind, and a book offered as another kind holds nothing else up") {
+  Device writer("writer"), reader("reader");
+  const BookId book = make_id<BookId>(kNoon);
+  writer.put(book, kOne, kLabel, std::string("true"));
+  const Batch honest = writer.ledger->missing(book, {}, 1 << 20);
+  Batch forged = honest;
+  forged.books[0].id.bytes[15] ^= 1;  // the chain's hash binds the book, so no signature covers this
+  auto report = reader.ledger->ingest(forged, 1);
+  REQUIRE(report);
+  CHECK(report->quarantined == 1);
+  CHECK(reader.ledger->books().empty());
+  forged = honest;
+  forged.books[0].kind = BookKind{7};
+  REQUIRE(reader.ledger->ingest(forged, 1));
+  CHECK(reader.ledger->books().empty());
+
+  pour(writer, reader, book);
+  CHECK(text(reader, book, kLabel) == "true");
+  report = reader.ledger->ingest(forged, 1);
+  REQUIRE(report);
+  CHECK(report->quarantined == 1);
+  CHECK(text(reader, book, kLabel) == "true");
+}
+
 TEST_CASE("entries with a gap before them are left out and the sender is told to reconcile") {
   Device a("a"), b("b");
   const BookId book = make_id<BookId>(kNoon);

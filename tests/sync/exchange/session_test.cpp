@@ -207,6 +207,24 @@ TEST_CASE("while connected a change of either side goes over at once, to third d
   CHECK(agreed(second));
 }
 
+TEST_CASE("a second gap while the first is being mended does not start a second reconciliation") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  for (std::int64_t i = 0; i < 4; ++i) host.put(book, kOne, kCount, i);
+  const auto all = [](const BookId&) { return true; };
+  for (std::uint64_t number = 1; number <= 2; ++number) {
+    const auto newest = host.ledger->since(host.ledger->position() - 1, all, 0, 1 << 20);
+    loopback.push(loopback.to_host, loopback.guest.receive(encode_frame(Entries{number, newest.batch})));
+  }
+  std::size_t reconciles = 0;
+  for (const Bytes& frame : loopback.to_host) reconciles += std::holds_alternative<Reconcile>(*decode_frame(frame)) ? 1 : 0;
+  CHECK(reconciles == 1);
+}
+
 TEST_CASE("a book ticked while connected goes over") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest);
@@ -347,4 +365,40 @@ TEST_CASE("a head is granted an invitation and others are not") {
   refused.push(refused.to_host, refused.guest.wish_invitation(Role::head, 60'000));
   refused.deliver();
   CHECK(refused.guest.status().fault->code == FaultCode::refused);
+}
+
+TEST_CASE("two copies of one tablet that both wrote do not hold up the rest") {
+  const TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  SyncDevice host("host");
+  {
+    SyncDevice tablet("tablet", folder / "first.db", key);
+    enrol(host, tablet);
+    tablet.put(book, kOne, kLabel, std::string("before"));
+    tablet.share(host, book);
+  }
+  std::filesystem::copy_file(folder / "first.db", folder / "second.db");
+  SyncDevice first("tablet", folder / "first.db", key), second("tablet", folder / "second.db", key);
+  first.put(book, kOne, kLabel, std::string("by the first"));
+  second.put(book, kOne, kLabel, std::string("by the second"));
+  Loopback one(first, host);
+  one.deliver();
+  REQUIRE(agreed(one));
+
+  const BookId other = make_id<BookId>(kNoon + 1);
+  second.put(other, kOne, kLabel, std::string("of another player"));
+  second.share(host, other);
+  Loopback two(second, host);
+  two.deliver();
+  two.changed();
+  CHECK_FALSE(two.guest.status().fault);
+  CHECK_FALSE(two.host.status().fault);
+  CHECK(two.guest.status().at_odds);
+  CHECK_FALSE(two.guest.status().agreed);
+  CHECK(text_of(*host.ledger->entity(other, kOne)->get(kLabel)) == "of another player");
+  // And goes on crossing while they are connected.
+  host.put(other, kOne, kCount, std::int64_t{3});
+  two.changed();
+  CHECK(second.ledger->entity(other, kOne)->get(kCount) != nullptr);
 }

@@ -1,0 +1,231 @@
+// The simulator itself: that it is deterministic, that its disk does what disks do, that it finds what is
+// broken, and that the product stands a few hundred runs of it.
+
+#include <sqlite3.h>
+
+#include <catch2/catch.hpp>
+
+#include "core/store/database.h"
+#include "tests/sim/disk_file.h"
+#include "tests/sim/invariants.h"
+#include "tests/sim/shrink.h"
+#include "tests/sim/world.h"
+
+using namespace weavelog;
+using namespace weavelog::sim;
+
+namespace {
+
+constexpr std::uint64_t kSeeds = 40;
+
+Bytes bytes_of(std::string_view text) {
+  return Bytes(text.begin(), text.end());
+}
+
+/// A plain SQLite database on a simulated disk.
+struct Table {
+  sqlite3* db = nullptr;
+  explicit Table(const Disk& disk) {
+    opened = sqlite3_open_v2("/t.db", &db, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, disk.vfs().c_str()) ==
+             SQLITE_OK;
+    run("PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE IF NOT EXISTS t(x INTEGER PRIMARY "
+        "KEY, pad BLOB)");
+  }
+  ~Table() { sqlite3_close(db); }
+  Table(const Table&) = delete;
+  Table& operator=(const Table&) = delete;
+  int run(const std::string& sql) { return sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr); }
+  int add(int x) { return run("INSERT INTO t VALUES(" + std::to_string(x) + ", randomblob(900))"); }
+  std::string ask(const char* sql) {
+    std::string out;
+    sqlite3_exec(
+        db, sql,
+        [](void* held, int, char** columns, char**) {
+          *static_cast<std::string*>(held) = columns[0] != nullptr ? columns[0] : "";
+          return 0;
+        },
+        &out, nullptr);
+    return out;
+  }
+  bool opened = false;
+};
+
+}  // namespace
+
+TEST_CASE("one seed is one run, to the byte") {
+  for (const std::uint64_t seed : {3, 11, 12}) {
+    const Result first = run(plan_of(seed), true), second = run(plan_of(seed), true);
+    CHECK((first.trace == second.trace));
+    CHECK(to_hex(first.digest) == to_hex(second.digest));
+    CHECK(first.trace.size() > 50);
+  }
+  CHECK(run(plan_of(3)).digest != run(plan_of(11)).digest);
+}
+
+TEST_CASE("the product keeps its promises in every one of these runs") {
+  Counts counts;
+  for (std::uint64_t seed = 1; seed <= kSeeds; ++seed) {
+    const Result result = run(plan_of(seed));
+    INFO("replay: tests/sim/run --seed " << seed << " --trace");
+    if (result.violation) FAIL(result.violation->invariant << ": " << result.violation->what());
+    counts.add(result.counts);
+  }
+  // That all of it really happened.
+  CHECK(counts.acts > kSeeds * 20);
+  CHECK(counts.stops > kSeeds);
+  CHECK(counts.lost_bytes > 0);
+  CHECK(counts.restores > 0);
+  CHECK(counts.agreements > kSeeds);
+}
+
+TEST_CASE("what was not synced is lost, kept or torn at a power cut, and nothing else changes") {
+  Random random(5);
+  bool lost = false, kept = false, torn = false;
+  for (int i = 0; i < 300; ++i) {
+    DiskFile file;
+    file.write(0, Bytes(2000, 'a'));
+    file.sync();
+    file.write(600, Bytes(300, 'b'));
+    file.write(1900, Bytes(600, 'c'));
+    CHECK(file.synced() == Bytes(2000, 'a'));
+    file.cut_power(random, 512);
+    REQUIRE((file.bytes.size() == 2000 || file.bytes.size() == 2500));
+    for (std::size_t at = 0; at < 2000; ++at) {
+      const bool touched = (at >= 600 && at < 900) || at >= 1900;
+      REQUIRE((touched || file.bytes[at] == 'a'));
+    }
+    const auto b = std::count(file.bytes.begin() + 600, file.bytes.begin() + 900, 'b');
+    lost = lost || b == 0;
+    kept = kept || b == 300;
+    torn = torn || (b > 0 && b < 300);
+    CHECK(file.synced() == file.bytes);
+  }
+  CHECK(lost);
+  CHECK(kept);
+  CHECK(torn);
+}
+
+TEST_CASE("a truncated file comes back longer if the truncation was not synced") {
+  Random random(1);
+  bool back = false;
+  for (int i = 0; i < 50; ++i) {
+    DiskFile file;
+    file.write(0, bytes_of("0123456789"));
+    file.sync();
+    file.truncate(4);
+    CHECK(file.bytes == bytes_of("0123"));
+    CHECK(file.synced() == bytes_of("0123456789"));
+    file.cut_power(random, 512);
+    back = back || file.bytes == bytes_of("0123456789");
+  }
+  CHECK(back);
+}
+
+TEST_CASE("SQLite keeps what it acknowledged on this disk, wherever the power goes") {
+  seed_libraries(9);
+  std::uint64_t lost_bytes = 0;
+  for (std::uint64_t at = 1; at < 120; ++at) {
+    Disk disk("t" + std::to_string(at), at, at % 2 == 0 ? 512 : 4096);
+    int acknowledged = 0;
+    {
+      Table table(disk);
+      disk.stop_after(at, Stop::power);
+      for (int x = 1; x <= 40 && table.add(x) == SQLITE_OK && !disk.stopped(); ++x) acknowledged = x;
+    }
+    disk.stop(Stop::power);
+    disk.start();
+    Table table(disk);
+    REQUIRE(table.ask("PRAGMA integrity_check") == "ok");
+    REQUIRE(std::stoi(table.ask("SELECT count(*) FROM t")) >= acknowledged);
+    lost_bytes += disk.lost_bytes();
+  }
+  CHECK(lost_bytes > 0);
+}
+
+TEST_CASE("without syncing SQLite does lose what it acknowledged on this disk") {
+  seed_libraries(9);
+  int lost = 0;
+  for (std::uint64_t at = 1; at < 40; ++at) {
+    Disk disk("u" + std::to_string(at), at, 512);
+    {
+      Table table(disk);
+      table.run("PRAGMA synchronous=OFF");
+      for (int x = 1; x <= 20; ++x) table.add(x);
+      disk.stop(Stop::power);
+    }
+    disk.start();
+    Table table(disk);
+    const std::string count = table.ask("SELECT count(*) FROM t");
+    if (count.empty() || std::stoi(count) < 20) ++lost;
+  }
+  CHECK(lost > 0);
+}
+
+TEST_CASE("a full, failing or read-only disk says so, and is as it was afterwards") {
+  seed_libraries(9);
+  Disk disk("v", 1, 512);
+  Table table(disk);
+  REQUIRE(table.add(1) == SQLITE_OK);
+  disk.set_capacity(disk.bytes());
+  CHECK(table.add(2) == SQLITE_FULL);
+  disk.set_capacity({});
+  CHECK(table.add(2) == SQLITE_OK);
+  disk.set_read_only(true);
+  CHECK(table.add(3) != SQLITE_OK);
+  disk.set_read_only(false);
+  disk.fail_after(1, 1);
+  CHECK((table.add(3) & 0xff) == SQLITE_IOERR);
+  CHECK(disk.in_trouble());
+  CHECK(table.add(3) == SQLITE_OK);
+  CHECK(table.ask("SELECT group_concat(x) FROM t") == "1,2,3");
+  CHECK(table.ask("PRAGMA integrity_check") == "ok");
+}
+
+TEST_CASE("two connections see each other's writes and locks on this disk") {
+  seed_libraries(9);
+  Disk disk("w", 1, 512);
+  Table one(disk), two(disk);
+  REQUIRE(one.add(1) == SQLITE_OK);
+  CHECK(two.ask("SELECT count(*) FROM t") == "1");
+  REQUIRE(one.run("BEGIN IMMEDIATE") == SQLITE_OK);
+  CHECK(two.add(2) == SQLITE_BUSY);
+  REQUIRE(one.run("COMMIT") == SQLITE_OK);
+  CHECK(two.add(2) == SQLITE_OK);
+}
+
+TEST_CASE("an entry that vanishes and a state that is not what its entries give are found") {
+  const Plan plan = plan_of(3);
+  const auto broken_by = [&](const char* sql) {
+    prepare_devices();
+    seed_libraries(plan.seed);
+    World world(plan, false);
+    world.play();
+    world.come_together();
+    for (const auto& device : world.room().devices) {
+      REQUIRE(device->ledger().transact([&](Connection& db) { db.raw().exec(sql); }));
+      device->end();
+      REQUIRE(device->start());
+    }
+    std::string found;
+    try {
+      check_everything(world.room());
+    } catch (const Violation& violation) {
+      found = violation.invariant;
+    }
+    return found;
+  };
+  CHECK(broken_by("SELECT 1").empty());
+  CHECK(broken_by("UPDATE model_player SET family='Someoneelse'") == "projection");
+  CHECK(broken_by("DELETE FROM question") != "");
+  CHECK(broken_by("DELETE FROM entry WHERE position=(SELECT max(position) FROM entry)") == "verify");
+  CHECK(broken_by("UPDATE entity SET state=(SELECT state FROM entity LIMIT 1)") == "verify");
+}
+
+TEST_CASE("a failing plan shrinks to the events that it needs") {
+  // Nothing fails without events, so what is left after shrinking for a promise that is never broken is
+  // everything.
+  Plan plan = plan_of(11);
+  plan.events.resize(12);
+  CHECK(shrink(plan, "never broken", 5).size() == 12);
+  CHECK(only(plan, {1, 3}).events.size() == 2);
+}
