@@ -15,6 +15,7 @@ std::span<const Target> targets() {
       {"price_list", run_price_list, seeds_price_list},
       {"fields_json", run_fields_json, seeds_fields_json},
       {"words", run_words, seeds_words},
+      {"near", run_near, seeds_near},
       {"database", run_database, seeds_database},
   };
   return all;

@@ -34,6 +34,9 @@ std::vector<Bytes> seeds_fields_json();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();
+// near.cpp
+void run_near(ByteView input);
+std::vector<Bytes> seeds_near();
 // database.cpp
 void run_database(ByteView input);
 std::vector<Bytes> seeds_database();
