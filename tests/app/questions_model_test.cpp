@@ -104,13 +104,7 @@ TEST_CASE("an answer that is not there closes nothing") {
 TEST_CASE("a racket that two people took is a question of place, closed by where it is") {
   RoomOfJobs room;
   const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
-  Tablet other("Bench tablet");
-  bringTo(other, room, made.book);
-  const auto record = must(load_player(*other.ledger, made.book));
-  other.append(
-      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::cut_out, "Bo", {}, kMonday})));
-  room.step(made, Stage::on_machine, "Ines");
-  bringFrom(other, room, made.book);
+  room.stepApart(made, Stage::cut_out, Stage::on_machine);
   QuestionsModel model(room.device->work());
   REQUIRE(model.count() == 1);
   CHECK(role(model, 0, "kind").toInt() == QuestionsModel::Place);
@@ -130,13 +124,7 @@ TEST_CASE("a racket that two people took is a question of place, closed by where
 TEST_CASE("a racket that two people put on the machine is a question of who has it, closed by the name") {
   RoomOfJobs room;
   const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
-  Tablet other("Bench tablet");
-  bringTo(other, room, made.book);
-  const auto record = must(load_player(*other.ledger, made.book));
-  other.append(
-      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::on_machine, "Bo", {}, kMonday})));
-  room.step(made, Stage::on_machine, "Ines");
-  bringFrom(other, room, made.book);
+  room.stepApart(made, Stage::on_machine, Stage::on_machine);
   QuestionsModel model(room.device->work());
   REQUIRE(model.count() == 1);
   CHECK(role(model, 0, "kind").toInt() == QuestionsModel::Holder);

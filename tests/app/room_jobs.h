@@ -58,6 +58,8 @@ struct RoomOfJobs : AppRoom {
     const auto record = must(load_player(ledger(), made.book));
     append(must(take_step(record, std::span(&made.job, 1), StageStep{to, by, reason, clock.now()})));
   }
+  /// Bo, on a tablet of his own, and Ines, here, each step the racket on while apart; then the tablets meet.
+  void stepApart(const MadeJob& made, Stage bo, Stage ines);
   [[nodiscard]] Stage stageOf(const MadeJob& made) const {
     return must(load_player(ledger(), made.book)).stage_of(made.job).stage;
   }
@@ -79,6 +81,15 @@ inline void bringTo(Tablet& tablet, AppRoom& room, const BookId& book) {
 }
 inline void bringFrom(Tablet& tablet, AppRoom& room, const BookId& book) {
   (void)must(room.ledger().ingest(tablet.ledger->missing(book, room.ledger().heads(book), 1 << 30), 0));
+}
+
+inline void RoomOfJobs::stepApart(const MadeJob& made, Stage bo, Stage ines) {
+  Tablet other("Bench tablet");
+  bringTo(other, *this, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(must(take_step(record, std::span(&made.job, 1), StageStep{bo, "Bo", {}, kMonday})));
+  step(made, ines, "Ines");
+  bringFrom(other, *this, made.book);
 }
 
 }  // namespace weavelog::testing

@@ -100,13 +100,7 @@ TEST_CASE("a racket that two people took while apart is marked, and its clash is
   RoomOfJobs room;
   const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
   RoomModel model(room.device->work());
-  Tablet other("Bench tablet");
-  bringTo(other, room, made.book);
-  const auto record = must(load_player(*other.ledger, made.book));
-  other.append(
-      must(take_step(record, std::span(&made.job, 1), StageStep{Stage::cut_out, "Bo", {}, kMonday})));
-  room.step(made, Stage::on_machine, "Ines");
-  bringFrom(other, room, made.book);
+  room.stepApart(made, Stage::cut_out, Stage::on_machine);
   REQUIRE(waitUntil([&] { return model.clashes() == 1; }));
   CHECK_FALSE(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::cut_out), "", "done"));
   CHECK(
