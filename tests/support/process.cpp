@@ -3,6 +3,7 @@
 #include <fcntl.h>
 #include <poll.h>
 #include <signal.h>
+#include <sys/prctl.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -25,6 +26,8 @@ pid_t start(const std::vector<std::string>& command, int in, int out, int err) {
   const pid_t pid = ::fork();
   if (pid < 0) throw std::runtime_error("no child");
   if (pid == 0) {
+    // A test that is killed itself leaves no children behind.
+    ::prctl(PR_SET_PDEATHSIG, SIGKILL);
     if (in >= 0) ::dup2(in, 0);
     if (out >= 0) ::dup2(out, 1);
     if (err >= 0) ::dup2(err, 2);

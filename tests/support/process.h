@@ -1,5 +1,6 @@
 #pragma once
-// Real programs as children of a test: run to the end, or kept running; killed without mercy where the test says so.
+// Real programs as children of a test: run to the end, or kept running; killed without mercy where the test says so, and
+// when the test itself is killed.
 
 #include <sys/types.h>
 
@@ -20,7 +21,7 @@ struct Finished {
 [[nodiscard]] Finished run_program(const std::vector<std::string>& command, const std::string& input = {},
                                    std::optional<std::chrono::milliseconds> kill_after = {});
 
-/// A child that keeps running; SIGKILL when this goes.
+/// A child that keeps running; SIGKILL when this goes, and when the thread that started it ends.
 class Running {
  public:
   explicit Running(const std::vector<std::string>& command);
