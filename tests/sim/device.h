@@ -82,7 +82,9 @@ class Device {
   // What the simulator knows about it.
   BookId event;            ///< a server's own
   UnixMs latest_wall = 0;  ///< the greatest time its clock ever showed while it worked
-  bool unaware = false;    ///< see forget_knowing()
+  std::size_t restores =
+      0;                 ///< how often its files were put back: what it confirmed before no longer binds it
+  bool unaware = false;  ///< see forget_knowing()
 
  private:
   std::unique_ptr<Station> station_;

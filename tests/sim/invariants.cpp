@@ -105,7 +105,6 @@ class Check {
     for (const Visit& visit : room_.paired)
       if (!room_.revoked.contains(visit) && room_.device(visit.guest).making.duty != Duty::hostile)
         both_hold_the_same(visit);
-    forks_are_shown();
   }
 
  private:
@@ -143,14 +142,18 @@ class Check {
         throw Violation("nobody's entry",
                         device.name + " holds an entry of " + entry.key.author.hex() + " that nobody made");
     }
-    std::set<std::tuple<BookId, AuthorId, std::uint64_t>> aside;
-    for (const Quarantined& put_aside : device.ledger().quarantine())
-      aside.insert({put_aside.book, put_aside.author, put_aside.seq});
+    // Where a chain was refused, what follows in it is left out too.
+    std::map<std::pair<BookId, AuthorId>, std::uint64_t> refused_from;
+    for (const Quarantined& aside : device.ledger().quarantine()) {
+      const auto [found, fresh] = refused_from.try_emplace({aside.book, aside.author}, aside.seq);
+      if (!fresh) found->second = std::min(found->second, aside.seq);
+    }
     for (const Promise& promise : room_.promises.all()) {
       if (!promise.holders.contains(place)) continue;
       const auto found = held.find(promise.key);
       if (found != held.end() && found->second == promise.body) continue;
-      if (aside.contains({promise.key.book, promise.key.author, promise.key.seq}) &&
+      const auto refused = refused_from.find({promise.key.book, promise.key.author});
+      if (refused != refused_from.end() && refused->second <= promise.key.seq &&
           (room_.promises.forked(promise.key.book) || hostile_ != PublicKey{}))
         continue;  // kept and shown, not applied
       throw Violation("lost", device.name + " has promised entry " + std::to_string(promise.key.seq) +
@@ -178,17 +181,6 @@ class Check {
       if (room_.promises.forked(id) || hostile_ != PublicKey{}) continue;
       throw Violation("converge",
                       guest.name + " and " + server.name + " hold different entries of book " + id.hex());
-    }
-  }
-
-  void forks_are_shown() {
-    for (const Promise& promise : room_.promises.all()) {
-      if (!room_.promises.forked(promise.key.book, promise.key.author)) continue;
-      bool shown = false;
-      for (const auto& device : room_.devices)
-        for (const Quarantined& aside : device->ledger().quarantine())
-          shown = shown || (aside.book == promise.key.book && aside.author == promise.key.author);
-      static_cast<void>(shown);
     }
   }
 

@@ -49,6 +49,7 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
   link.ends[kHost].device = visit.server;
   link.ends[kGuest].session = std::make_unique<Session>(std::move(guest_side));
   link.ends[kHost].session = std::make_unique<Session>(std::move(host_side));
+  for (End& end : link.ends) end.restores = room_.device(end.device).restores;
   link.fastest = temper.fastest;
   link.slowest = temper.slowest;
   link.random = Random(temper.salt);
@@ -102,9 +103,11 @@ void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
     return;
   const auto message = decode_frame(frame);
   const auto& ack = std::get<Ack>(*message);
+  const End& other = link.ends[1 - side];
+  const bool confirms = room_.device(other.device).restores == other.restores;
   while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
     for (const auto& [key, body] : end.sent.begin()->second)
-      room_.promises.confirm(key, body, link.ends[1 - side].device);
+      if (confirms) room_.promises.confirm(key, body, link.ends[1 - side].device);
     end.sent.erase(end.sent.begin());
   }
 }

@@ -19,9 +19,10 @@ struct End {
   std::unique_ptr<Session> session;  ///< none: that side is gone, and the other does not know yet
   /// Batches sent and not yet confirmed: which entries each holds.
   std::map<std::uint64_t, std::vector<std::pair<EntryKey, Digest>>> sent;
-  UnixMs last_arrival = 0;  ///< of what it sent: a connection keeps its order
-  bool stalled = false;     ///< what it sends from now on gets lost
-  bool woken = false;       ///< a look at the ledger is on its way
+  std::size_t restores = 0;  ///< of the device when this began
+  UnixMs last_arrival = 0;   ///< of what it sent: a connection keeps its order
+  bool stalled = false;      ///< what it sends from now on gets lost
+  bool woken = false;        ///< a look at the ledger is on its way
 };
 
 struct Link {

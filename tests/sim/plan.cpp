@@ -17,26 +17,26 @@ struct KindLine {
 };
 
 constexpr std::array<KindLine, kEventKinds> kKinds{{
-    {EventKind::new_player, "new_player", 30, 0, 0},
+    {EventKind::new_player, "new_player", 8, 0, 0},
     {EventKind::drop_off, "drop_off", 70, 0, 0},
     {EventKind::step, "step", 200, 0, 0},
     {EventKind::change_agreed, "change_agreed", 150, 0, 0},
     {EventKind::change_plain, "change_plain", 100, 0, 0},
     {EventKind::look, "look", 30, 0, 0},
-    {EventKind::close_question, "close_question", 60, 0, 0},
+    {EventKind::close_question, "close_question", 40, 0, 0},
     {EventKind::undo, "undo", 25, 0, 0},
     {EventKind::import_entries, "import_entries", 4, 0, 0},
     {EventKind::consent, "consent", 4, 0, 0},
     {EventKind::team, "team", 8, 0, 0},
     {EventKind::newer_field, "newer_field", 15, 0, 0},
     {EventKind::tick_books, "tick_books", 15, 0, 0},
-    {EventKind::connect, "connect", 45, 30, 1},
-    {EventKind::hang_up, "hang_up", 8, 5, 1},
+    {EventKind::connect, "connect", 25, 25, 1},
+    {EventKind::hang_up, "hang_up", 4, 5, 1},
     {EventKind::cut, "cut", 3, 25, 1},
     {EventKind::corrupt, "corrupt", 0, 10, 1},
     {EventKind::part, "part", 2, 20, 1},
     {EventKind::heal, "heal", 2, 20, 1},
-    {EventKind::lie, "lie", 0, 60, 5},
+    {EventKind::lie, "lie", 0, 30, 5},
     {EventKind::revoke, "revoke", 0, 2, 5},
     {EventKind::end_program, "end_program", 4, 4, 2},
     {EventKind::kill, "kill", 3, 15, 2},
@@ -46,7 +46,7 @@ constexpr std::array<KindLine, kEventKinds> kKinds{{
     {EventKind::disk_errors, "disk_errors", 0, 8, 2},
     {EventKind::disk_read_only, "disk_read_only", 0, 4, 2},
     {EventKind::disk_well, "disk_well", 0, 15, 2},
-    {EventKind::start, "start", 20, 60, 2},
+    {EventKind::start, "start", 4, 30, 2},
     {EventKind::clock, "clock", 2, 25, 3},
     {EventKind::copy_file, "copy_file", 1, 12, 4},
     {EventKind::restore_file, "restore_file", 0, 8, 4},
@@ -84,7 +84,7 @@ Plan plan_of(std::uint64_t seed) {
   for (const KindLine& line : kKinds)
     for (unsigned n = line.usual + (troubled[line.group] ? line.troubled : 0); n > 0; --n)
       urn.push_back(line.kind);
-  const std::size_t count = 100 + random.below(500);
+  const std::size_t count = 200 + random.below(1000);
   const std::size_t devices = plan.servers + plan.tablets;
   for (std::size_t i = 0; i < count; ++i) {
     Event event;

@@ -136,8 +136,13 @@ void World::perform(const Event& event) {
 // ------------------------------------------------------------------------------------------------ people
 
 void World::act(const Event& event, Device& device, std::size_t place, Random& random) {
+  start(place);  // whoever wants to work turns it on
   if (!device.up()) return;
-  const auto wanted = act_of(event.kind, device, random);
+  auto wanted = act_of(event.kind, device, random);
+  // Nothing to do of that kind: something else, so that devices are as busy as people are.
+  for (const EventKind instead :
+       {EventKind::step, EventKind::change_agreed, EventKind::change_plain, EventKind::new_player})
+    if (!wanted) wanted = act_of(instead, device, random);
   if (!wanted) return;
   const auto committed = device.work().commit(wanted->draft);
   if (!committed || device.gone()) {
@@ -339,6 +344,7 @@ void World::restore(std::size_t place, Random&) {
   device.disk.start();
   device.disk.load(found->second.image);
   room_.promises.now_holds(place, found->second.promised);
+  ++device.restores;
   ++room_.counts.restores;
   start(place);
   if (!device.up()) return;
@@ -438,7 +444,7 @@ std::int64_t World::exchange(const Visit& visit) {
   network_.drop_all();
   if (agreed) ++room_.counts.agreements;
   const std::int64_t grown = guest.ledger().position() + server.ledger().position() - before;
-  if (!agreed && !room_.disputed() && !withholds(guest, server))
+  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server))
     throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
   return grown;
 }
@@ -462,6 +468,7 @@ void World::come_together() {
     for (const Visit& visit : std::set<Visit>(room_.paired)) {
       if (room_.revoked.contains(visit) || room_.device(visit.guest).making.duty == Duty::hostile) continue;
       grew = exchange(visit) > 0 || grew;
+      if (!room_.paired.contains(visit)) grew = exchange(visit) > 0 || grew;  // pairs again
     }
   }
 }
