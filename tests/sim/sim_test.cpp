@@ -16,7 +16,7 @@ using namespace weavelog::sim;
 
 namespace {
 
-constexpr std::uint64_t kSeeds = 40;
+constexpr std::uint64_t kSeeds = 14;
 
 Bytes bytes_of(std::string_view text) {
   return Bytes(text.begin(), text.end());
@@ -54,12 +54,14 @@ struct Table {
 
 TEST_CASE("one seed is one run, to the byte") {
   for (const std::uint64_t seed : {3, 11, 12}) {
-    const Result first = run(plan_of(seed), true), second = run(plan_of(seed), true);
+    Plan plan = plan_of(seed);
+    plan.events.resize(200);
+    const Result first = run(plan, true), second = run(plan, true);
     CHECK((first.trace == second.trace));
     CHECK(to_hex(first.digest) == to_hex(second.digest));
     CHECK(first.trace.size() > 50);
   }
-  CHECK(run(plan_of(3)).digest != run(plan_of(11)).digest);
+  CHECK(to_hex(run(plan_of(3)).digest) != to_hex(run(plan_of(11)).digest));
 }
 
 TEST_CASE("the product keeps its promises in every one of these runs") {
@@ -194,7 +196,8 @@ TEST_CASE("two connections see each other's writes and locks on this disk") {
 }
 
 TEST_CASE("an entry that vanishes and a state that is not what its entries give are found") {
-  const Plan plan = plan_of(3);
+  Plan plan = plan_of(3);
+  plan.events.resize(150);
   const auto broken_by = [&](const char* sql) {
     prepare_devices();
     seed_libraries(plan.seed);
