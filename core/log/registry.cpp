@@ -4,8 +4,9 @@
 
 namespace weavelog {
 
-FieldRegistry::FieldRegistry(std::uint32_t schema, std::span<const KindInfo> kinds, std::span<const FieldInfo> fields)
-    : schema_(schema), kinds_(kinds.begin(), kinds.end()), fields_(fields.begin(), fields.end()) {
+FieldRegistry::FieldRegistry(std::uint32_t schema, std::span<const KindInfo> kinds, std::span<const FieldInfo> fields,
+                             BookKind personal)
+    : schema_(schema), personal_(personal), kinds_(kinds.begin(), kinds.end()), fields_(fields.begin(), fields.end()) {
   for (std::size_t i = 0; i < fields_.size(); ++i) {
     const FieldInfo& field = fields_[i];
     if (find(field.entity, field.name) != &field) throw std::logic_error("field name used twice: " + std::string(field.name));

@@ -34,10 +34,13 @@ struct KindInfo {
 /// Immutable after construction; throws std::logic_error on a doubled tag or name. The views must outlive it (use literals).
 class FieldRegistry {
  public:
-  FieldRegistry(std::uint32_t schema, std::span<const KindInfo> kinds, std::span<const FieldInfo> fields);
+  FieldRegistry(std::uint32_t schema, std::span<const KindInfo> kinds, std::span<const FieldInfo> fields,
+                BookKind personal = BookKind{1});
 
   /// The schema version that entries written with this registry carry.
   [[nodiscard]] std::uint32_t schema() const { return schema_; }
+  /// Books of this kind are about one person, who may withdraw: they, and no others, can be forgotten.
+  [[nodiscard]] BookKind personal() const { return personal_; }
   [[nodiscard]] const FieldInfo* find(FieldTag tag) const;
   [[nodiscard]] const FieldInfo* find(EntityKind kind, std::string_view name) const;
   [[nodiscard]] std::string_view name_of(EntityKind kind) const;  ///< "" if unknown
@@ -46,6 +49,7 @@ class FieldRegistry {
 
  private:
   std::uint32_t schema_;
+  BookKind personal_;
   std::vector<KindInfo> kinds_;
   std::vector<FieldInfo> fields_;
   std::unordered_map<std::uint32_t, std::size_t> by_tag_;

@@ -58,7 +58,8 @@ std::vector<FieldInfo> fields_of() {
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
                                       fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven,
-                                                EventInfo, TeamMember, EntryListItem, Price>());
+                                                EventInfo, TeamMember, EntryListItem, Price>(),
+                                      kPlayerBook);
   return registry;
 }
 

@@ -2,18 +2,19 @@
 
 #include <fcntl.h>
 #include <sqlite3.h>
-#include <sys/file.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <cstring>
+#include <fstream>
 
 #include "core/store/schema.h"
 
 namespace weavelog {
 namespace {
 
-constexpr int kApplicationId = 0x57564c47;  // "WVLG"
+constexpr std::int64_t kLargestInMemory = 16 * 1024 * 1024;
 
 bool in_memory(const std::filesystem::path& file) { return file == ":memory:"; }
 
@@ -38,10 +39,16 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
                 file.string(), "update Weavelog on this device; nothing was changed");
   // The journal mode and the page size of deleted data are properties of the file; the rest of the connection.
   writer.raw().exec("PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=OFF;");
+  // What is deleted is overwritten, so that nothing of a forgotten player stays in free space (forget.cpp does the rest).
+  writer.raw().exec("PRAGMA secure_delete=ON");
   writer.raw().exec("PRAGMA wal_autocheckpoint=2000; PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
-  if (tables > 0) return {};
+  if (tables > 0) {
+    writer.raw().exec(kCareSchema);
+    return {};
+  }
   SQLite::Transaction transaction(writer.raw());
   writer.raw().exec(kSchema);
+  writer.raw().exec(kCareSchema);
   writer.raw().exec("PRAGMA application_id=" + std::to_string(kApplicationId));
   writer.raw().exec("PRAGMA user_version=" + std::to_string(kSchemaVersion));
   transaction.commit();
@@ -73,30 +80,6 @@ void Connection::drop_statements() {
   in_use_.clear();
   statements_.clear();
 }
-
-/// Held for as long as the database is open; the kernel lets go of it when the process dies, however it dies.
-class Database::FileLock {
- public:
-  static Outcome<std::unique_ptr<FileLock>> take(const std::filesystem::path& file) {
-    const std::string path = file.string() + ".lock";
-    const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
-    if (descriptor < 0)
-      return fail(errno == ENOSPC ? FaultCode::no_space : FaultCode::io, std::string("cannot be created: ") + std::strerror(errno),
-                  path, "check that the folder exists and can be written");
-    auto lock = std::make_unique<FileLock>(descriptor);
-    if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0)
-      return fail(FaultCode::locked, "another program has this database open", file.string(),
-                  "close the other Weavelog that uses it, or choose another folder");
-    return lock;
-  }
-  explicit FileLock(int descriptor) : descriptor_(descriptor) {}
-  ~FileLock() { ::close(descriptor_); }
-  FileLock(const FileLock&) = delete;
-  FileLock& operator=(const FileLock&) = delete;
-
- private:
-  int descriptor_;
-};
 
 Database::Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<Connection> writer,
                    std::unique_ptr<Connection> reader)
@@ -168,6 +151,46 @@ void Database::read(const std::function<void(Connection&)>& work) const {
     }
   } snapshot(*reader_, read_depth_);
   work(*reader_);
+}
+
+Outcome<> Database::scrub() {
+  if (in_memory(file_)) return {};
+  const std::lock_guard writing(write_mutex_);
+  const std::lock_guard reading(read_mutex_);
+  try {
+    writer_->drop_statements();
+    SQLite::Database& raw = writer_->raw();
+    // Zeros over what was deleted reach the file first, so that what VACUUM cuts off its end holds nothing either.
+    const auto checkpoint = [&] {
+      SQLite::Statement truncate(raw, "PRAGMA wal_checkpoint(TRUNCATE)");
+      return truncate.executeStep() && truncate.getColumn(0).getInt() == 0;
+    };
+    bool done = checkpoint();
+    const auto pages = raw.execAndGet("PRAGMA page_count").getInt64();
+    // The copy that VACUUM makes would be held in memory.
+    const bool large = pages * raw.execAndGet("PRAGMA page_size").getInt64() > kLargestInMemory;
+    if (large) raw.exec("PRAGMA temp_store=FILE");
+    raw.exec("VACUUM");
+    if (large) raw.exec("PRAGMA temp_store=MEMORY");
+    done = checkpoint() && done;
+    if (!done)
+      return fail(FaultCode::locked, "another program reads the database, so that old pages of it can't be overwritten yet",
+                  file_.string(), "this is done at the next start");
+    return {};
+  } catch (const SQLite::Exception& error) {
+    return fail(fault_of(error, file_));
+  }
+}
+
+std::string Database::place() const {
+  struct statx found {};
+  if (in_memory(file_) || ::statx(AT_FDCWD, file_.c_str(), 0, STATX_INO | STATX_BTIME, &found) != 0) return {};
+  std::string machine;
+  std::getline(std::ifstream("/etc/machine-id"), machine);
+  std::string out = machine + " " + std::to_string(found.stx_ino);
+  if ((found.stx_mask & STATX_BTIME) != 0)
+    out += " " + std::to_string(found.stx_btime.tv_sec) + "." + std::to_string(found.stx_btime.tv_nsec);
+  return out;
 }
 
 Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file) {

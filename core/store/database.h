@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/base/outcome.h"
+#include "core/store/file_lock.h"
 
 namespace weavelog {
 
@@ -50,10 +51,17 @@ class Database {
   /// Runs `work` on one snapshot. May be nested.
   void read(const std::function<void(Connection&)>& work) const;
 
+  /// Rewrites the file and empties the write-ahead log, so that neither holds a byte of what was deleted. Takes about as long
+  /// as copying the file, and its space again meanwhile. Faults: locked (another program reads), no_space, io.
+  [[nodiscard]] Outcome<> scrub();
+
+  /// Where the file is: machine, file number and the moment it came into being. A copy has another one, a renamed file the same.
+  /// Empty where this can't be told.
+  [[nodiscard]] std::string place() const;
+
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
  private:
-  class FileLock;
   Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<Connection> writer,
            std::unique_ptr<Connection> reader);
 

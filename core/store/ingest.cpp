@@ -1,7 +1,9 @@
 // Ledger::ingest: what comes from another device is proved, checked, and applied, or put aside with a reason.
 
 #include <algorithm>
+#include <iterator>
 #include <map>
+#include <tuple>
 
 #include "core/store/ledger_impl.h"
 
@@ -28,6 +30,8 @@ struct Chain {
   std::int64_t author = 0;
   ChainRow head;            ///< moves on as entries are applied
   std::size_t applied = 0;  ///< of `entries`
+  std::uint64_t forked = 0;         ///< the first number under which another entry stands here; 0: none
+  std::vector<std::size_t> branch;  ///< places in Batch::entries from there on
   bool gap = false;         ///< later entries came without those between
   std::string stopped;      ///< why the rest is put aside; empty while all is well
 };
@@ -88,7 +92,10 @@ class Intake {
   void gather_chains() {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) {
       const auto& entry = batch_.entries[i];
-      if (books_[entry.book].forgotten) continue;
+      if (books_[entry.book].forgotten) {
+        ++report_.forgotten;
+        continue;
+      }
       if (books_[entry.book].other_kind) {
         put_aside(i, "a book of one kind is offered as another");
         continue;
@@ -103,12 +110,17 @@ class Intake {
         next_[found->first] = chain.head.seq + 1;
       }
       std::uint64_t& next = next_.at(found->first);
+      if (chain.forked != 0) {
+        if (entry.seq == chain.forked + chain.branch.size()) chain.branch.push_back(i);
+        continue;
+      }
       if (entry.seq < next) {
         if (entry.seq > chain.head.seq) continue;  // doubled within the batch
         if (stored_body(chain, entry.seq) == entry.body) {
           ++report_.known;
         } else {
-          put_aside(i, "another entry stands under this number here: the device was copied or its log was forged (fork)");
+          chain.forked = entry.seq;
+          chain.branch.push_back(i);
         }
         continue;
       }
@@ -124,20 +136,52 @@ class Intake {
       const auto found = chains_.find({seal.book, seal.author});
       if (found != chains_.end()) found->second.seal = &seal;
     }
+    for (auto& [key, chain] : chains_)
+      if (chain.forked != 0) settle_fork(key, chain);
+  }
+
+  /// The sender holds another branch of this chain. Ours to mend if we wrote it; else what came is put aside.
+  void settle_fork(const ChainKey& key, Chain& chain) {
+    const auto& book = batch_.books[key.first];
+    const AuthorCard& card = batch_.authors[key.second];
+    const ChainRow parted{chain.forked - 1, ledger_.chain_hash(db_, chain.book, chain.author,
+                                                               chain_start(book.id, book.kind, ids_[key.second]), chain.forked - 1)};
+    std::vector<Digest> bodies;
+    for (const std::size_t i : chain.branch) bodies.push_back(digest_of(batch_.entries[i].body));
+    // Only what the author signed is another branch; anything else is noise of a faulty peer.
+    if (sealed(card, chain, parted, bodies)) {
+      const int said = ledger_.note_fork(db_, chain.book, chain.author, chain.forked);
+      if (card.key == ledger_.options.key.public_key() && said < 2) {
+        auto words = ledger_.standing_words(db_, chain.book, book.id, book.kind, ids_[key.second], chain.forked);
+        std::move(words.begin(), words.end(), std::back_inserter(again_));
+        ledger_.count_words_said_again(db_, chain.book, chain.author);
+        took_own_back_ = took_own_back_ || ids_[key.second] == ledger_.self_id;
+        if (said == 0) {
+          ledger_.step_back(db_, chain.book, book.id, chain.author, parted);
+          chain.head = parted;
+          chain.entries = chain.branch;
+          chain.bodies = std::move(bodies);
+          return;
+        }
+      }
+      report_.forks.emplace_back(book.id, ids_[key.second]);
+    }
+    for (const std::size_t i : chain.branch)
+      put_aside(i, "another entry stands under this number here: the device was copied or its log was forged (fork)");
+  }
+
+  [[nodiscard]] bool sealed(const AuthorCard& author, const Chain& chain, const ChainRow& from, const std::vector<Digest>& bodies) const {
+    if (chain.seal == nullptr || chain.seal->seq != from.seq + bodies.size() + chain.seal->tail.size()) return false;
+    Digest hash = from.hash;
+    for (const Digest& body : bodies) hash = chain_next(hash, body);
+    for (const Digest& body : chain.seal->tail) hash = chain_next(hash, body);
+    return verify(author.key, seal_message(chain.seal->seq, hash), chain.seal->signature);
   }
 
   /// One signature check a chain: the author signed the hash that these entries, and the digests after them, lead to.
   void prove(std::uint32_t author, Chain& chain) {
     if (chain.entries.empty()) return;
-    const std::uint64_t last = batch_.entries[chain.entries.back()].seq;
-    bool proved = false;
-    if (chain.seal != nullptr && chain.seal->seq == last + chain.seal->tail.size()) {
-      Digest hash = chain.head.hash;
-      for (const Digest& body : chain.bodies) hash = chain_next(hash, body);
-      for (const Digest& body : chain.seal->tail) hash = chain_next(hash, body);
-      proved = verify(batch_.authors[author].key, seal_message(chain.seal->seq, hash), chain.seal->signature);
-    }
-    if (proved) return;
+    if (sealed(batch_.authors[author], chain, chain.head, chain.bodies)) return;
     chain.stopped = "the author's signature does not cover this entry after those held here (forged, or a fork)";
     for (const std::size_t i : chain.entries) put_aside(i, chain.stopped);
     chain.entries.clear();
@@ -198,6 +242,8 @@ class Intake {
       const EntityState& state = applier_.state(chain.book, batch_.books[book].id, write.entity);
       const Cell* cell = state.find(write.tag);
       for (const Dot& dot : write.replaces) {
+        // The number has two entries: which of them is meant, and its stamp, can't be told here.
+        if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
         std::optional<Stamp> replaced;
         if (cell != nullptr)
           for (const auto& held : cell->values)
@@ -257,6 +303,7 @@ class Intake {
       if (chain.applied == 0) continue;
       ledger_.store_chain(db_, chain.book, chain.author, chain.head);
       touched.push_back(chain.book);
+      report_.applied_by.emplace_back(batch_.authors[key.second], chain.applied);
       if (ids_[key.second] == ledger_.self_id) continue;  // we seal our own whenever we hand it over
       Bytes tail;
       for (std::size_t i = chain.applied; i < chain.bodies.size(); ++i) tail.insert(tail.end(), chain.bodies[i].begin(), chain.bodies[i].end());
@@ -282,6 +329,7 @@ class Intake {
     }
     if (newest_ > ledger_.clock.last() && ledger_.clock.witness(newest_)) ledger_.store_clock(db_);
     if (took_own_back_) ledger_.new_incarnation(db_);
+    for (const NewEntry& words : again_) report_.position = ledger_.append(db_, words).position;
   }
 
   Ledger::Impl& ledger_;
@@ -297,15 +345,25 @@ class Intake {
   std::map<ChainKey, std::uint64_t> next_;
   Stamp newest_;
   bool took_own_back_ = false;
+  std::vector<NewEntry> again_;  ///< words of ours to be said again
 };
 
 }  // namespace
 
 Outcome<IngestReport> Ledger::ingest(const Batch& batch, std::int64_t from) {
   IngestReport report;
+  const auto before = [&] {
+    const std::lock_guard guard(impl_->self_mutex);
+    return std::tuple(impl_->self, impl_->self_id, impl_->self_number);
+  }();
   auto written = impl_->write([&](Connection& db) { report = Intake(*impl_, db, batch, from).run(); });
-  if (!written) return fail(written.error());
-  if (report.applied > 0) impl_->announce(report.position);
+  if (!written) {
+    // The transaction is undone; if it had begun a new incarnation, that is too.
+    const std::lock_guard guard(impl_->self_mutex);
+    std::tie(impl_->self, impl_->self_id, impl_->self_number) = before;
+    return fail(written.error());
+  }
+  if (report.position != 0) impl_->announce(report.position);
   return report;
 }
 

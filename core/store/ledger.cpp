@@ -12,6 +12,7 @@ namespace weavelog {
 namespace {
 
 constexpr const char* kSelfKey = "self";
+constexpr const char* kPlaceKey = "place";
 constexpr const char* kClockKey = "clock";
 
 std::optional<Bytes> meta(Connection& db, std::string_view key) {
@@ -173,14 +174,8 @@ Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
 }
 
 void Ledger::Impl::refresh_heads(Connection& db, std::int64_t book) const {
-  Digester digester;
-  for (const Head& head : heads(db, book)) {
-    digester.add(head.author.bytes);
-    digester.add(big_endian(head.seq));
-    digester.add(head.hash);
-  }
   auto& put = db.statement("UPDATE book SET heads=? WHERE n=?");
-  const Digest digest = digester.finish();
+  const Digest digest = digest_of_heads(heads(db, book));
   bind_blob(put, 1, digest);
   put.bind(2, book);
   put.exec();
@@ -231,15 +226,22 @@ Outcome<> Ledger::Impl::start() {
   auto opened = Database::open(options.file, options.vfs);
   if (!opened) return fail(opened.error());
   database = std::move(*opened);
-  return write([&](Connection& db) {
+  auto started = write([&](Connection& db) {
     const PublicKey& key = options.key.public_key();
     const auto stored = meta(db, kSelfKey);
-    if (stored && stored->size() == 40 && std::equal(key.begin(), key.end(), stored->begin())) {
+    // A copy of the file goes on under an incarnation of its own, so that two tablets never write under one author. Where that
+    // can't be seen (the image of a whole disk), the fork is mended when the two meet (fork.cpp).
+    const std::string place = database->place();
+    const auto known_place = meta(db, kPlaceKey);
+    const bool moved = known_place && !place.empty() && as_text(*known_place) != place;
+    if (!place.empty() && (moved || !known_place)) set_meta(db, kPlaceKey, as_bytes(place));
+    if (stored && !moved && stored->size() == 40 && std::equal(key.begin(), key.end(), stored->begin())) {
       become(db, from_big_endian(ByteView(*stored).subspan(32)));
     } else {
       // A new file, or one that another device's key made: from here on a new author writes.
       new_incarnation(db);
     }
+    sweep_forgotten(db);
     if (const auto last = meta(db, kClockKey)) clock = HybridClock(*options.clock, Stamp{from_big_endian(*last)});
     for (const auto& projection : options.projections) {
       const std::string name = "projection " + std::string(projection->name());
@@ -249,6 +251,9 @@ Outcome<> Ledger::Impl::start() {
       set_meta(db, name, version);
     }
   });
+  if (!started) return started;
+  (void)scrub_if_due();  // if it can't be done now, the next start tries again
+  return {};
 }
 
 Ledger::Ledger(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
@@ -262,6 +267,36 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
 
 // ------------------------------------------------------------------------------------------------ local actions
 
+Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted) {
+  const std::int64_t book = book_number(db, wanted.book, wanted.kind);
+  ChainRow head = chain(db, book, self_number, chain_start(wanted.book, wanted.kind, self_id));
+  Entry entry;
+  entry.seq = head.seq + 1;
+  entry.stamp = clock.tick();
+  // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not.
+  if (entry.stamp <= wanted.after) entry.stamp.raw = wanted.after.raw + 1;
+  entry.schema = options.registry->schema();
+  entry.action = wanted.action;
+  entry.writes = wanted.writes;
+  // Writes of one entity share its id in the bytes only where they stand together.
+  std::stable_sort(entry.writes.begin(), entry.writes.end(), [](const Write& a, const Write& b) { return a.entity < b.entity; });
+  const Bytes body = encode_entry(entry, self_id);
+  if (body.size() > kMaxEntryBytes)
+    throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
+  head = {entry.seq, chain_next(head.hash, digest_of(body))};
+  Committed committed;
+  committed.position = insert_entry(db, book, self_number, entry.seq, 0, body);
+  committed.dot = Dot{self_id, entry.seq, 0};
+  committed.stamp = entry.stamp;
+  store_chain(db, book, self_number, head);
+  refresh_heads(db, book);
+  store_clock(db);
+  Applier applier(db, *options.registry, options.projections);
+  applier.apply(book, wanted.book, self_id, entry);
+  applier.finish();
+  return committed;
+}
+
 Outcome<Committed> Ledger::append(const Draft& draft) {
   if (draft.empty()) return fail(FaultCode::bad_input, "nothing was changed", "", "change something first");
   if (draft.writes().size() > kMaxWritesPerEntry)
@@ -269,31 +304,7 @@ Outcome<Committed> Ledger::append(const Draft& draft) {
                 "do it in several steps of at most " + std::to_string(kMaxWritesPerEntry) + " fields");
   Committed committed;
   auto written = impl_->write([&](Connection& db) {
-    const std::int64_t book = impl_->book_number(db, draft.book(), draft.kind());
-    ChainRow head = impl_->chain(db, book, impl_->self_number, chain_start(draft.book(), draft.kind(), impl_->self_id));
-    Entry entry;
-    entry.seq = head.seq + 1;
-    entry.stamp = impl_->clock.tick();
-    // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not.
-    if (entry.stamp <= draft.newest_replaced()) entry.stamp.raw = draft.newest_replaced().raw + 1;
-    entry.schema = impl_->options.registry->schema();
-    entry.action = draft.action();
-    entry.writes = draft.writes();
-    // Writes of one entity share its id in the bytes only where they stand together.
-    std::stable_sort(entry.writes.begin(), entry.writes.end(), [](const Write& a, const Write& b) { return a.entity < b.entity; });
-    const Bytes body = encode_entry(entry, impl_->self_id);
-    if (body.size() > kMaxEntryBytes)
-      throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
-    head = {entry.seq, chain_next(head.hash, digest_of(body))};
-    committed.position = impl_->insert_entry(db, book, impl_->self_number, entry.seq, 0, body);
-    committed.dot = Dot{impl_->self_id, entry.seq, 0};
-    committed.stamp = entry.stamp;
-    impl_->store_chain(db, book, impl_->self_number, head);
-    impl_->refresh_heads(db, book);
-    impl_->store_clock(db);
-    Applier applier(db, *impl_->options.registry, impl_->options.projections);
-    applier.apply(book, draft.book(), impl_->self_id, entry);
-    applier.finish();
+    committed = impl_->append(db, {draft.book(), draft.kind(), draft.action(), draft.writes(), draft.newest_replaced()});
   });
   if (!written) return fail(written.error());
   impl_->announce(committed.position);
@@ -411,11 +422,24 @@ std::optional<Origin> Ledger::origin(const BookId& book, const Dot& dot) const {
 std::vector<Quarantined> Ledger::quarantine() const {
   std::vector<Quarantined> out;
   impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT n, book, author, seq, reason, at FROM quarantine ORDER BY n");
+    auto& query = db.statement(
+        "SELECT q.n, q.book, q.author, q.seq, q.reason, q.at, coalesce(a.device, '') FROM quarantine q LEFT JOIN author a ON "
+        "a.id=q.author ORDER BY q.n");
     while (query.executeStep())
       out.push_back({query.getColumn(0).getInt64(), id_of<BookId>(query, 1), id_of<AuthorId>(query, 2),
                      static_cast<std::uint64_t>(query.getColumn(3).getInt64()), query.getColumn(4).getString(),
-                     query.getColumn(5).getInt64()});
+                     query.getColumn(5).getInt64(), query.getColumn(6).getString()});
+  });
+  return out;
+}
+
+std::optional<Entry> Ledger::quarantined_entry(std::int64_t number) const {
+  std::optional<Entry> out;
+  impl_->database->read([&](Connection& db) {
+    auto& query = db.statement("SELECT body, author FROM quarantine WHERE n=?");
+    query.bind(1, number);
+    if (!query.executeStep()) return;
+    if (auto entry = decode_entry(blob_of(query, 0), id_of<AuthorId>(query, 1))) out = std::move(*entry);
   });
   return out;
 }

@@ -17,6 +17,7 @@
 #include "core/log/cell.h"
 #include "core/log/draft.h"
 #include "core/log/registry.h"
+#include "core/log/stub.h"
 
 namespace weavelog {
 
@@ -84,25 +85,62 @@ struct Quarantined {
   std::uint64_t seq = 0;
   std::string reason;
   UnixMs at = 0;
+  std::string device;  ///< the author's name; empty if none of its entries was ever taken in
+};
+
+/// One author wrote two different entries under one number of a book: its database was copied, and both copies wrote on.
+struct Fork {
+  BookId book;
+  AuthorCard author;
+  std::uint64_t seq = 0;  ///< the first number that has two entries
+  UnixMs seen = 0;        ///< by this device's clock
+};
+
+/// Somebody whose entries this device holds.
+struct KnownAuthor {
+  AuthorCard card;
+  bool wrong_clock = false;  ///< it wrote with a clock that was far ahead of ours
+};
+
+/// A book that was forgotten, as this device heard of it.
+struct Forgotten {
+  std::int64_t number = 0;  ///< rises in the order in which this device heard of them
+  Stub stub;
+  UnixMs heard = 0;
+  PublicKey heard_from{};  ///< the device that handed it over; zeros: it was ordered here
+};
+
+struct ForgetReport {
+  std::vector<BookId> erased;  ///< books that were held here
+  std::size_t refused = 0;     ///< stubs that do not prove themselves, or of a kind of book that can't be forgotten
+  /// Why old pages of the file still hold what was erased; it is tried again at every start.
+  std::optional<Fault> not_yet_gone;
 };
 
 struct IngestReport {
   std::size_t applied = 0;
   std::size_t known = 0;        ///< already there, byte for byte
+  std::size_t forgotten = 0;    ///< of books that were forgotten: left out
   std::size_t quarantined = 0;  ///< kept aside with a reason, not applied
   bool gaps = false;            ///< the sender was wrong about what is held here: reconcile with it
   std::vector<AuthorId> wrong_clocks;  ///< authors whose stamps lie too far ahead
+  std::vector<std::pair<AuthorCard, std::size_t>> applied_by;  ///< how many entries of whom, a line for every book
+  std::vector<std::pair<BookId, AuthorId>> forks;              ///< chains of which the sender holds another branch, kept aside
   std::int64_t position = 0;
 };
 
 struct VerifyReport {
   std::size_t entries = 0;
   std::size_t entities = 0;
+  std::size_t stubs = 0;  ///< of forgotten books
+  std::size_t forks = 0;  ///< chains of which two branches were met; not a fault of this database
   std::vector<std::string> faults;  ///< empty: all is well
 };
 
-/// Heads of one book as a version vector.
+/// Heads of one book as a version vector, ordered by author.
 using Heads = std::vector<Head>;
+/// What BookInfo::heads is for these.
+[[nodiscard]] Digest digest_of_heads(const Heads& heads);
 
 /// What somebody holds of a book.
 struct BookHeads {
@@ -145,6 +183,12 @@ class Ledger {
   [[nodiscard]] std::optional<Entry> entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const;
   [[nodiscard]] std::optional<Origin> origin(const BookId& book, const Dot& dot) const;
   [[nodiscard]] std::vector<Quarantined> quarantine() const;
+  /// What an entry that was put aside says, as far as it can be read.
+  [[nodiscard]] std::optional<Entry> quarantined_entry(std::int64_t number) const;
+  /// Every fork that was met, oldest first.
+  [[nodiscard]] std::vector<Fork> forks() const;
+  /// Everybody whose entries are held here, ourselves included.
+  [[nodiscard]] std::vector<KnownAuthor> authors() const;
   /// The newest position: 0 for an empty ledger.
   [[nodiscard]] std::int64_t position() const;
   /// Runs a query on a reader connection; may block while another reader query runs, never while a writer writes.
@@ -171,7 +215,25 @@ class Ledger {
   /// (quarantine full), no_space, io.
   [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch, std::int64_t from);
 
-  // --- small state of other rooms, in the same file
+  /// Authors of the book whose chain, as somebody with these heads holds it, is another branch than the one held here: compared
+  /// where the shorter of the two ends. Chains that are longer there than here are left out: only the other side can tell.
+  [[nodiscard]] std::vector<AuthorId> forked(const BookId& book, const Heads& theirs) const;
+
+  // --- forgetting (core/store/forget.cpp)
+  /// A person orders it here: everything of the book is erased, from the file too, and a stub signed by this device stays, which
+  /// refuses the book's return. Works for a book that is not held here as well, so that it never comes. Faults: refused (a kind
+  /// of book that is about nobody), not_found (neither held nor `kind` given), no_space, io.
+  [[nodiscard]] Outcome<ForgetReport> forget(const BookId& book, std::optional<BookKind> kind = {});
+  /// Others ordered it and `from` handed it over. The caller has seen to it that they may (sync/trust/forgetting.h).
+  [[nodiscard]] Outcome<ForgetReport> obey(std::span<const Stub> stubs, const PublicKey& from);
+  /// In the order heard, those after a number.
+  [[nodiscard]] std::vector<Forgotten> forgotten(std::int64_t after = 0, std::size_t most = 1'000'000) const;
+  [[nodiscard]] bool is_forgotten(const BookId& book) const;
+  /// What else to erase with a book, in the same transaction: for rooms with tables of their own.
+  void erase_with(std::function<void(Connection&, const BookId&)> erase);
+
+  // --- small state of other rooms, in the same file. What names a book (its number in hexadecimal) is erased with it: the
+  // elements of a JSON array that do, else the whole value.
   [[nodiscard]] std::optional<Bytes> remembered(std::string_view key) const;
   [[nodiscard]] Outcome<> remember(std::string_view key, ByteView value);
   /// Runs `work` in a write transaction (tables of other rooms live beside the ledger's). Exceptions of SQLite become faults.
@@ -182,7 +244,8 @@ class Ledger {
   void unsubscribe(int handle);
 
   // --- care
-  /// Layers two and three again from layer one, compared with what is stored; chains and SQLite's own check.
+  /// Entity rows and open questions again from the entries, compared with what is stored; the hash chains and their authors'
+  /// signatures; the stubs' signatures; SQLite's own check.
   [[nodiscard]] VerifyReport verify() const;
   /// Layers two and three made anew.
   [[nodiscard]] Outcome<> rebuild();

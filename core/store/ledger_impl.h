@@ -20,6 +20,15 @@ struct ChainRow {
   Digest hash{};
 };
 
+/// What an entry of our own is made from.
+struct NewEntry {
+  BookId book;
+  BookKind kind{};
+  ActionKind action{};
+  std::vector<Write> writes;
+  Stamp after;  ///< its stamp has to come after this one
+};
+
 struct Ledger::Impl {
   LedgerOptions options;
   std::unique_ptr<Database> database;
@@ -29,6 +38,9 @@ struct Ledger::Impl {
   AuthorId self_id;
   std::int64_t self_number = 0;
   HybridClock clock;
+
+  std::mutex erasers_mutex;
+  std::vector<std::function<void(Connection&, const BookId&)>> erasers;
 
   mutable std::mutex listeners_mutex;
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
@@ -58,8 +70,32 @@ struct Ledger::Impl {
   void refresh_heads(Connection& db, std::int64_t book) const;
   void store_clock(Connection& db) const;
   void new_incarnation(Connection& db);
+  /// Writes one entry of our own, as far as its chain, its rows and our clock. Aborts on one that is too large.
+  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted);
+
+  // Forks (fork.cpp).
+  /// The chain's hash at `seq`, from its start.
+  [[nodiscard]] Digest chain_hash(Connection& db, std::int64_t book, std::int64_t author, Digest start, std::uint64_t seq) const;
+  /// How often we have said our words of a branch again before.
+  [[nodiscard]] int note_fork(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq) const;
+  [[nodiscard]] bool in_fork(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq) const;
+  /// What entries of ours from that number on hold and we did not take back ourselves, to be said again by append().
+  [[nodiscard]] std::vector<NewEntry> standing_words(Connection& db, std::int64_t book, const BookId& book_id, BookKind kind,
+                                                     const AuthorId& author, std::uint64_t from) const;
+  /// Cuts a chain of ours back; what is cut off is kept in quarantine.
+  void step_back(Connection& db, std::int64_t book, const BookId& book_id, std::int64_t author, const ChainRow& to) const;
+  void count_words_said_again(Connection& db, std::int64_t book, std::int64_t author) const;
+  /// Layers two and three of one book anew.
+  void rebuild_book(Connection& db, std::int64_t book, const BookId& book_id) const;
+
   [[nodiscard]] Heads heads(Connection& db, std::int64_t book) const;
   [[nodiscard]] AuthorCard card(Connection& db, std::int64_t author) const;
+  /// Erases all of a book but its row, which then says that it is forgotten, and keeps the stub. True if it was held here.
+  [[nodiscard]] bool erase(Connection& db, const Stub& stub, const PublicKey& from);
+  /// Erases books of which only the stub came along (with a restored backup).
+  void sweep_forgotten(Connection& db);
+  /// Overwrites what was erased, if that is still to be done.
+  [[nodiscard]] Outcome<> scrub_if_due();
   /// Makes layers two and three anew, inside the caller's transaction.
   void rebuild(Connection& db) const;
   void rebuild_projection(Connection& db, Projection& projection) const;

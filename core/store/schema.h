@@ -3,6 +3,8 @@
 
 namespace weavelog {
 
+/// Says whose file it is, in SQLite's header: "WVLG".
+inline constexpr int kApplicationId = 0x57564c47;
 /// Raised with every change of the tables below; a database of a higher number is refused.
 inline constexpr int kSchemaVersion = 1;
 
@@ -30,6 +32,18 @@ CREATE TABLE question(book INTEGER NOT NULL, entity BLOB NOT NULL, tag INTEGER N
 -- What was refused, with the reason.
 CREATE TABLE quarantine(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB NOT NULL, author BLOB NOT NULL, seq INTEGER NOT NULL,
                         body BLOB NOT NULL, reason TEXT NOT NULL, at INTEGER NOT NULL, UNIQUE(book, author, seq, body));
+)sql";
+
+/// Made where it is missing: databases of the same number have it or not.
+inline constexpr const char* kCareSchema = R"sql(
+-- Books that were forgotten: what stays of each (core/log/stub.h), in the order in which it was heard here. `heard_from` is the
+-- key of the device that handed it over, zeros if it was ordered here.
+CREATE TABLE IF NOT EXISTS stub(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB NOT NULL UNIQUE, kind INTEGER NOT NULL,
+                                at INTEGER NOT NULL, key BLOB NOT NULL, device TEXT NOT NULL, signature BLOB NOT NULL,
+                                heard INTEGER NOT NULL, heard_from BLOB NOT NULL);
+-- Chains of which two branches were met, from `seq` on; `own` counts how often we said again what one of our own branches held.
+CREATE TABLE IF NOT EXISTS fork(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, at INTEGER NOT NULL,
+                                own INTEGER NOT NULL DEFAULT 0, PRIMARY KEY(book, author)) WITHOUT ROWID;
 )sql";
 
 }  // namespace weavelog

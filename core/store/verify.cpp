@@ -61,6 +61,7 @@ class Verification {
     });
     compare(current);
     compare_chains();
+    compare_questions();
     return report_;
   }
 
@@ -94,7 +95,8 @@ class Verification {
   }
 
   void compare_chains() {
-    auto& query = db_.statement("SELECT book, author, seq, hash FROM chain");
+    auto& query = db_.statement(
+        "SELECT c.book, c.author, c.seq, c.hash, c.sealed, c.signature, c.tail, a.key, a.device FROM chain c JOIN author a ON a.n=c.author");
     std::size_t count = 0;
     while (query.executeStep()) {
       ++count;
@@ -103,8 +105,38 @@ class Verification {
       if (found == chains_.end() || found->second.seq != static_cast<std::uint64_t>(query.getColumn(2).getInt64()) ||
           !std::equal(hash.begin(), hash.end(), found->second.hash.begin(), found->second.hash.end()))
         complain("a chain's head is not what its entries give");
+      else if (!query.getColumn(5).isNull() && !seal_holds(query, found->second))
+        complain("the signature of \"" + query.getColumn(8).getString() + "\" does not cover a chain that is held under its name");
     }
     if (count != chains_.size()) complain("chain heads are missing");
+  }
+
+  /// Of a row of compare_chains: the seal, and the digests between the head and what it signs.
+  static bool seal_holds(SQLite::Statement& row, const ChainRow& head) {
+    const ByteView tail = blob_of(row, 6);
+    const ByteView signature = blob_of(row, 5);
+    const ByteView key = blob_of(row, 7);
+    Signature signed_by_author;
+    PublicKey author;
+    const auto sealed = static_cast<std::uint64_t>(row.getColumn(4).getInt64());
+    if (tail.size() % sizeof(Digest) != 0 || sealed != head.seq + tail.size() / sizeof(Digest) ||
+        signature.size() != signed_by_author.size() || key.size() != author.size())
+      return false;
+    std::copy(signature.begin(), signature.end(), signed_by_author.begin());
+    std::copy(key.begin(), key.end(), author.begin());
+    Digest hash = head.hash;
+    for (std::size_t at = 0; at < tail.size(); at += sizeof(Digest)) {
+      Digest body;
+      std::copy_n(tail.begin() + static_cast<std::ptrdiff_t>(at), body.size(), body.begin());
+      hash = chain_next(hash, body);
+    }
+    return weavelog::verify(author, seal_message(sealed, hash), signed_by_author);
+  }
+
+  void compare_questions() {
+    auto& query = db_.statement(
+        "SELECT count(*) FROM entity e WHERE e.questions<>(SELECT count(*) FROM question q WHERE q.book=e.book AND q.entity=e.id)");
+    if (query.executeStep() && query.getColumn(0).getInt() > 0) complain("open questions are not listed as their entities count them");
   }
 
   Connection& db_;
@@ -119,6 +151,12 @@ VerifyReport Ledger::verify() const {
   VerifyReport report;
   try {
     impl_->database->read([&](Connection& db) { report = Verification(db).run(); });
+    for (const Forgotten& one : forgotten()) {
+      ++report.stubs;
+      if (!proves_itself(one.stub)) report.faults.push_back("the stub of forgotten book " + one.stub.book.hex() + " is not signed by who it names");
+      if (book(one.stub.book)) report.faults.push_back("book " + one.stub.book.hex() + " was forgotten and is held all the same");
+    }
+    report.forks = forks().size();
   } catch (const SQLite::Exception& error) {
     report.faults.push_back(fault_of(error, impl_->database->file()).message());
   }
@@ -143,6 +181,25 @@ void Ledger::Impl::rebuild(Connection& db) const {
     applier->apply(book, book_id, author, *entry);
   });
   applier->finish();
+}
+
+void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId& book_id) const {
+  for (const char* sql : {"DELETE FROM entity WHERE book=?", "DELETE FROM question WHERE book=?"}) {
+    auto& remove = db.statement(sql);
+    remove.bind(1, book);
+    remove.exec();
+  }
+  for (const auto& projection : options.projections) projection->forget(db, book_id);
+  Applier applier(db, *options.registry, options.projections);
+  auto& query = db.statement("SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? ORDER BY e.position");
+  query.bind(1, book);
+  while (query.executeStep()) {
+    const auto author = AuthorId::from_bytes(blob_of(query, 0));
+    const auto entry = author ? decode_entry(blob_of(query, 1), *author) : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
+    if (!entry) throw Abort{{FaultCode::damaged, entry.error().what, "entry in book " + book_id.hex(), "restore a backup"}};
+    applier.apply(book, book_id, *author, *entry);
+  }
+  applier.finish();
 }
 
 void Ledger::Impl::rebuild_projection(Connection& db, Projection& projection) const {

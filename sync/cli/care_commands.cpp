@@ -107,13 +107,22 @@ Outcome<Ending> verify(Context& context, const Nothing&) {
   const VerifyReport report = context.ledger().verify();
   json::array faults;
   std::string text = std::to_string(report.entries) + " entries, " + std::to_string(report.entities) +
-                     " things: " + (report.faults.empty() ? "all is well" : "not as it should be") + "\n";
+                     " things, " + std::to_string(report.stubs) + " forgotten books: " + (report.faults.empty() ? "all is well" : "not as it should be") + "\n";
+  json::array forks;
+  for (const Fork& fork : context.ledger().forks()) {
+    forks.push_back(json::object{{"book", fork.book.hex()}, {"device", fork.author.device}, {"author", fork.author.id().hex()},
+                                 {"seq", fork.seq}, {"seen", iso_utc(fork.seen)}});
+    text += "\"" + fork.author.device + "\" was copied and both copies wrote (book " + fork.book.hex() + ", from entry " +
+            std::to_string(fork.seq) + " on): both are kept, the other branch is in `quarantine`\n";
+  }
   for (const std::string& fault : report.faults) {
     faults.push_back(json::string(fault));
     text += fault + "\n";
   }
   context.answer(json::object{{"entries", report.entries},
                               {"entities", report.entities},
+                              {"stubs", report.stubs},
+                              {"forks", std::move(forks)},
                               {"well", report.faults.empty()},
                               {"faults", std::move(faults)}},
                  text);
@@ -126,6 +135,19 @@ Outcome<Ending> rebuild(Context& context, const Nothing&) {
   return Ending::done;
 }
 
+/// What it would have written, as far as it can be read.
+json::array writes_of(Context& context, std::int64_t number) {
+  json::array out;
+  if (const auto entry = context.ledger().quarantined_entry(number))
+    for (const Write& write : entry->writes) {
+      const FieldInfo* field = context.ledger().registry().find(write.tag);
+      out.push_back(json::object{{"entity", write.entity.hex()},
+                                 {"field", field ? std::string(field->name) : std::to_string(static_cast<std::uint32_t>(write.tag))},
+                                 {"value", text_of(write.value)}});
+    }
+  return out;
+}
+
 Outcome<Ending> quarantine(Context& context, const Nothing&) {
   json::array list;
   std::string text;
@@ -133,11 +155,13 @@ Outcome<Ending> quarantine(Context& context, const Nothing&) {
     list.push_back(json::object{{"number", held.number},
                                 {"book", held.book.hex()},
                                 {"author", held.author.hex()},
+                                {"device", held.device},
+                                {"writes", writes_of(context, held.number)},
                                 {"seq", held.seq},
                                 {"reason", held.reason},
                                 {"at", iso_utc(held.at)}});
     text += iso_utc(held.at) + "  " + held.reason + "  book " + held.book.hex() + ", entry " +
-            std::to_string(held.seq) + " of " + held.author.hex() + "\n";
+            std::to_string(held.seq) + " of " + (held.device.empty() ? held.author.hex() : held.device) + "\n";
   }
   context.answer(list, text.empty() ? "nothing was put aside" : text);
   return Ending::done;
@@ -179,13 +203,15 @@ void add_care_commands(CLI::App& app, Work& chosen) {
       app, chosen, "verify", "Check the database against its entries", verify,
       [](CLI::App& command, Nothing&) {
         command.footer(
-            "--json: one object: entries, entities, well, faults. Exit code 1 if not all is well.");
+            "--json: one object: entries, entities, stubs, forks: [{book, device, author, seq, seen}],\n"
+            "well, faults. Exit code 1 if not all is well.");
       });
   add_command<Nothing>(app, chosen, "rebuild", "Make the tables anew from the entries", rebuild,
                        [](CLI::App& command, Nothing&) { command.footer("--json: one object: rebuilt."); });
   add_command<Nothing>(app, chosen, "quarantine", "Entries that were put aside, with the reason", quarantine,
                        [](CLI::App& command, Nothing&) {
-                         command.footer("--json: an array of {number, book, author, seq, reason, at}.");
+                         command.footer("--json: an array of {number, book, author, device, seq, reason, at,\n"
+                                        "writes: [{entity, field, value}]}.");
                        });
 }
 

@@ -13,7 +13,7 @@ namespace weavelog::cli {
 /// What a command does once its folder is open.
 using Work = std::function<Outcome<Ending>(Context&)>;
 
-void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite
+void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite, devices, revoke
 void add_near_command(CLI::App& app, Work& chosen);       // near
 void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, import
 void add_arrival_commands(CLI::App& app, Work& chosen);   // arrival, tick
@@ -22,7 +22,12 @@ void add_drop_off_commands(CLI::App& app, Work& chosen);  // drop-off
 void add_same_commands(CLI::App& app, Work& chosen);      // same
 void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
+void add_forget_commands(CLI::App& app, Work& chosen);    // forget, forgotten
 void add_care_commands(CLI::App& app, Work& chosen);      // export, verify, rebuild, quarantine
+
+/// backup, restore. They work on the files of the folder and run before it is opened, so they have a work of their own.
+using FolderWork = std::function<Outcome<Ending>(const Settings&)>;
+void add_backup_commands(CLI::App& app, FolderWork& chosen);
 
 /// A command with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>

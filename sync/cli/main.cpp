@@ -33,6 +33,12 @@ int wrong_use(std::string what, bool as_json) {
   return static_cast<int>(Ending::wrong_use);
 }
 
+int finish(const Settings& settings, const Outcome<Ending>& ending) {
+  if (ending) return static_cast<int>(*ending);
+  complain(ending.error(), settings.json);
+  return static_cast<int>(ending_of(ending.error()));
+}
+
 int run(const Settings& settings, const Work& work) {
   Context context(settings);
   auto opened = context.open();
@@ -40,10 +46,7 @@ int run(const Settings& settings, const Work& work) {
     complain(opened.error(), settings.json);
     return static_cast<int>(ending_of(opened.error()));
   }
-  const auto ending = work(context);
-  if (ending) return static_cast<int>(*ending);
-  complain(ending.error(), settings.json);
-  return static_cast<int>(ending_of(ending.error()));
+  return finish(settings, work(context));
 }
 
 }  // namespace
@@ -74,8 +77,10 @@ int main(int argc, char** argv) {
   Work chosen;
   for (const auto add : {add_exchange_commands, add_near_command, add_event_commands, add_arrival_commands,
                          add_player_commands, add_drop_off_commands, add_same_commands, add_room_commands,
-                         add_question_commands, add_care_commands})
+                         add_question_commands, add_forget_commands, add_care_commands})
     add(app, chosen);
+  FolderWork on_folder;
+  add_backup_commands(app, on_folder);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -83,7 +88,7 @@ int main(int argc, char** argv) {
     return wrong_use(error.what(), wants_json(argc, argv));
   }
   try {
-    return run(settings, chosen);
+    return on_folder ? finish(settings, on_folder(settings)) : run(settings, chosen);
   } catch (const std::exception& error) {
     complain({FaultCode::io, error.what(), "", "report this; what was confirmed before is kept"},
              settings.json);

@@ -254,7 +254,12 @@ json::object exchange_json(const SessionStatus& status) {
   out["sent"] = status.entries_sent;
   out["received"] = status.entries_received;
   out["quarantined"] = status.quarantined;
+  out["forgotten"] = status.forgotten;
+  out["forks"] = status.forks;
   out["clock_ahead_ms"] = status.clock_ahead_ms;
+  json::array clocks;
+  for (const std::string& device : status.wrong_clocks) clocks.emplace_back(device);
+  out["wrong_clocks"] = std::move(clocks);
   out["agreed"] = status.agreed.has_value();
   if (status.agreed) {
     out["words"] = agreement_words(status.agreed->digest);
@@ -269,6 +274,16 @@ std::string exchange_text(const SessionStatus& status) {
                     std::to_string(status.entries_received) + " received";
   if (status.quarantined > 0)
     out += ", " + std::to_string(status.quarantined) + " put aside (see `quarantine`)";
+  if (status.forgotten > 0)
+    out += "\n" + std::to_string(status.forgotten) + " players withdrew and were erased here (see `forgotten`)";
+  if (status.forks > 0)
+    out += "\n" + std::to_string(status.forks) +
+           " chains have parted: a device was copied and both copies wrote (see `verify`)";
+  for (const std::string& device : status.wrong_clocks)
+    out += "\nthe clock of \"" + device + "\" is far ahead; set it right";
+  if (status.clock_ahead_ms > HybridClock::kTooFarAhead || status.clock_ahead_ms < -HybridClock::kTooFarAhead)
+    out += "\nthe clocks of the two devices are " + std::to_string(status.clock_ahead_ms / 60'000) +
+           " minutes apart";
   if (status.agreed)
     out += "\nboth agree on " + std::to_string(status.agreed->books) +
            " books: " + agreement_words(status.agreed->digest);

@@ -10,6 +10,8 @@ namespace {
 constexpr const char* kTables = R"sql(
 CREATE TABLE IF NOT EXISTS exchange_peer(n INTEGER PRIMARY KEY, key BLOB NOT NULL UNIQUE, token BLOB, position INTEGER NOT NULL
   DEFAULT 0, digest BLOB, books INTEGER NOT NULL DEFAULT 0, at INTEGER NOT NULL DEFAULT 0);
+CREATE TABLE IF NOT EXISTS exchange_told(peer INTEGER PRIMARY KEY, stubs INTEGER NOT NULL);
+CREATE TABLE IF NOT EXISTS exchange_declined(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_scope(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 )sql";
 
@@ -20,11 +22,43 @@ bool copy_to(std::array<std::uint8_t, N>& out, ByteView bytes) {
   return true;
 }
 
+std::set<BookId> books_of(const Ledger& ledger, const char* sql, std::int64_t peer) {
+  std::set<BookId> out;
+  ledger.read([&](Connection& db) {
+    auto& query = db.statement(sql);
+    query.bind(1, peer);
+    while (query.executeStep())
+      if (const auto book = BookId::from_bytes(blob_of(query, 0))) out.insert(*book);
+  });
+  return out;
+}
+
+Outcome<> add_books(Ledger& ledger, const char* sql, std::int64_t peer, const std::vector<BookId>& books) {
+  if (books.empty()) return {};
+  return ledger.transact([&](Connection& db) {
+    for (const BookId& book : books) {
+      auto& add = db.statement(sql);
+      add.bind(1, peer);
+      bind_blob(add, 2, book.bytes);
+      add.exec();
+    }
+  });
+}
+
 }  // namespace
 
 Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
   auto made = ledger.transact([](Connection& db) { db.raw().exec(kTables); });
   if (!made) return fail(made.error());
+  ledger.erase_with([](Connection& db, const BookId& book) {
+    // Digests over common books were made of it too.
+    db.raw().exec("UPDATE exchange_peer SET token=NULL, digest=NULL");
+    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?"}) {
+      auto& remove = db.statement(sql);
+      bind_blob(remove, 1, book.bytes);
+      remove.exec();
+    }
+  });
   return std::unique_ptr<PeerStore>(new PeerStore(ledger));
 }
 
@@ -77,14 +111,34 @@ Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement) {
 }
 
 std::set<BookId> PeerStore::scope(std::int64_t peer) const {
-  std::set<BookId> out;
+  return books_of(ledger_, "SELECT book FROM exchange_scope WHERE peer=?", peer);
+}
+
+std::set<BookId> PeerStore::declined(std::int64_t peer) const {
+  return books_of(ledger_, "SELECT book FROM exchange_declined WHERE peer=?", peer);
+}
+
+Outcome<> PeerStore::decline(std::int64_t peer, const std::vector<BookId>& books) {
+  return add_books(ledger_, "INSERT OR IGNORE INTO exchange_declined(peer, book) VALUES(?,?)", peer, books);
+}
+
+std::int64_t PeerStore::told(std::int64_t peer) const {
+  std::int64_t out = 0;
   ledger_.read([&](Connection& db) {
-    auto& query = db.statement("SELECT book FROM exchange_scope WHERE peer=?");
+    auto& query = db.statement("SELECT stubs FROM exchange_told WHERE peer=?");
     query.bind(1, peer);
-    while (query.executeStep())
-      if (const auto book = BookId::from_bytes(blob_of(query, 0))) out.insert(*book);
+    if (query.executeStep()) out = query.getColumn(0).getInt64();
   });
   return out;
+}
+
+Outcome<> PeerStore::tell(std::int64_t peer, std::int64_t number) {
+  return ledger_.transact([&](Connection& db) {
+    auto& put = db.statement("INSERT OR REPLACE INTO exchange_told(peer, stubs) VALUES(?,?)");
+    put.bind(1, peer);
+    put.bind(2, number);
+    put.exec();
+  });
 }
 
 bool PeerStore::in_scope(std::int64_t peer, const BookId& book) const {
@@ -99,15 +153,9 @@ bool PeerStore::in_scope(std::int64_t peer, const BookId& book) const {
 }
 
 Outcome<> PeerStore::widen(std::int64_t peer, const std::vector<BookId>& books) {
-  if (books.empty()) return {};
-  return ledger_.transact([&](Connection& db) {
-    for (const BookId& book : books) {
-      auto& add = db.statement("INSERT OR IGNORE INTO exchange_scope(peer, book) VALUES(?,?)");
-      add.bind(1, peer);
-      bind_blob(add, 2, book.bytes);
-      add.exec();
-    }
-  });
+  return add_books(ledger_,
+                   "INSERT OR IGNORE INTO exchange_scope(peer, book) SELECT ?1, ?2 WHERE NOT EXISTS(SELECT 1 FROM stub WHERE book=?2)",
+                   peer, books);
 }
 
 }  // namespace weavelog

@@ -34,7 +34,16 @@ class PeerStore {
   /// Books that a person ticked, or that came from the peer.
   [[nodiscard]] std::set<BookId> scope(std::int64_t peer) const;
   [[nodiscard]] bool in_scope(std::int64_t peer, const BookId& book) const;
+  /// Books that were forgotten here are left out.
   [[nodiscard]] Outcome<> widen(std::int64_t peer, const std::vector<BookId>& books);
+
+  /// Up to which number (Forgotten::number) the peer was told of forgotten books.
+  [[nodiscard]] std::int64_t told(std::int64_t peer) const;
+  [[nodiscard]] Outcome<> tell(std::int64_t peer, std::int64_t number);
+  /// Books that the peer has forgotten and does not take, though this device still holds them: it was not in a position to order
+  /// that they be forgotten here too.
+  [[nodiscard]] std::set<BookId> declined(std::int64_t peer) const;
+  [[nodiscard]] Outcome<> decline(std::int64_t peer, const std::vector<BookId>& books);
 
  private:
   explicit PeerStore(Ledger& ledger) : ledger_(ledger) {}

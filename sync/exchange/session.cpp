@@ -60,9 +60,9 @@ void Session::send(const Message& message) {
 }
 
 /// Runs one step; what the database throws ends the session with a fault instead of the program.
-template <class Step>
-Session::Frames Session::guarded(Step step) {
+Session::Frames Session::guarded(const std::function<void()>& step) {
   try {
+    check_membership();
     if (status_.state != SessionState::closed) step();
   } catch (const SQLite::Exception& error) {
     close(fault_of(error, "the ledger"));
@@ -126,6 +126,7 @@ void Session::handle(const Hello& hello, ByteView frame) {
            "exchange", "update Weavelog on that device"});
     return;
   }
+  protocol_ = std::min(kNewestProtocol, hello.newest);
   status_.peer = hello.card;
   status_.clock_ahead_ms = hello.wall_ms - options_.ledger->wall().now();
   if (options_.side == Side::host) {
@@ -208,12 +209,13 @@ void Session::handle(const Refusal& refusal, ByteView) {
 // ------------------------------------------------------------------------------------------------ comparing
 
 bool Session::may_send(const BookId& book, BookKind kind) const {
-  return options_.may_leave(book, kind) && (options_.side == Side::host || scope_.contains(book));
+  return options_.may_leave(book, kind) && !declined_.contains(book) && (options_.side == Side::host || scope_.contains(book));
 }
 
 std::vector<BookInfo> Session::common_books() const {
   std::vector<BookInfo> books = options_.ledger->books();
   std::erase_if(books, [&](const BookInfo& book) { return !may_send(book.id, book.kind); });
+  leave_out_forks(books);
   return books;
 }
 
@@ -222,7 +224,10 @@ void Session::begin_comparing() {
   if (!number) return close(number.error());
   status_.peer_number = *number;
   scope_ = options_.peers->scope(*number);
+  declined_ = options_.peers->declined(*number);
+  told_ = options_.peers->told(*number);
   status_.state = SessionState::comparing;
+  tell_stubs();
   // The position first: what is written in between is then sent once too often rather than never.
   cursor_ = options_.ledger->position();
   const auto books = common_books();
@@ -324,6 +329,7 @@ void Session::handle(const Reconcile& step, ByteView) {
 void Session::queue(const BookHeads& theirs) {
   const auto held = options_.ledger->book(theirs.book);
   if (!held || !may_send(held->id, held->kind) || lacking_.size() >= kMostLackingBooks) return;
+  if (meet_forks(theirs)) return;
   lacking_.push_back(theirs);
 }
 
@@ -407,7 +413,7 @@ void Session::handle(const Entries& entries, ByteView) {
   // What comes from a peer is shared with it from then on, by both sides alike.
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
   scope_.insert(fresh.begin(), fresh.end());
-  const auto report = options_.ledger->ingest(entries.batch, status_.peer_number);
+  const auto report = options_.ledger->ingest(held_back_.empty() ? entries.batch : without_held_back(entries.batch), status_.peer_number);
   if (!report) return close(report.error());
   ++applied_;
   status_.state = SessionState::exchanging;
@@ -415,6 +421,7 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.quarantined += report->quarantined;
   status_.books_received = received_.size();
   send(Ack{applied_});
+  after_ingest(entries.batch, *report);
   if (report->gaps) doubt();
   pump();
 }
@@ -444,6 +451,7 @@ void Session::pump_new_scope() {
 Session::Frames Session::changed() {
   return guarded([&] {
     if (!flowing_) return;
+    tell_stubs();
     pump_new_scope();
     pump();
   });
@@ -489,6 +497,8 @@ void Session::weigh_agreement() {
   const Digest named = digest_of({as_bytes("weavelog agreement 1"), handshake_, digest});
   std::copy_n(named.begin(), agreement.token.size(), agreement.token.begin());
   if (auto kept = options_.peers->agree(status_.peer_number, agreement); !kept) return close(kept.error());
+  if (told_ > options_.peers->told(status_.peer_number))
+    if (auto kept = options_.peers->tell(status_.peer_number, told_); !kept) return close(kept.error());
   status_.agreed = agreement;
   status_.at_odds = false;
   doubts_ = 0;

@@ -12,10 +12,14 @@
 //   Entries, Ack      <->          both ways, a few batches in flight, until nothing is lacking
 //   Agree             <->          both: a digest of the common books; equal ones are remembered
 //   Entries ...       <->          live, as things change
+//
+// Between them, from protocol 2 on (session_care.cpp): Stubs of forgotten books, before Standing and whenever there are new
+// ones; Forks, where chains turn out to have parted; a head's wishes about devices and their answer.
 
 #include <cstdint>
 #include <deque>
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <set>
@@ -66,9 +70,13 @@ struct SessionStatus {
   std::uint64_t books_expected = 0;  ///< books of which something is to come, once known
   std::uint64_t books_received = 0;
   std::uint64_t quarantined = 0;
-  /// Some books can't be made equal: a device was copied and both copies wrote (fork), or one side may not hand a book on that
-  /// the other still would. Everything else crosses; nothing is remembered as agreed.
+  /// Some books can't be made equal, such as one that only one side may hand on (forks are left out of what is compared, where both
+  /// speak of them). Everything else crosses; nothing is remembered as agreed.
   bool at_odds = false;
+  std::uint64_t forgotten = 0;      ///< players erased here because the peer passed on that they withdrew
+  std::uint64_t forks = 0;          ///< chains of which each side holds another branch
+  std::vector<std::string> wrong_clocks;  ///< devices whose entries came with stamps far ahead of our clock
+  std::optional<std::vector<EnrolledDevice>> devices;  ///< the host's, told to a head that asked
   bool all_sent = false;             ///< everything of ours is on the peer's disk
   std::optional<Agreement> agreed;   ///< the newest agreement of this session
   std::optional<Invitation> invitation;  ///< granted to a head that asked
@@ -94,6 +102,9 @@ class Session {
   [[nodiscard]] Frames tick();
   /// A head asks for an invitation; the answer stands in the status.
   [[nodiscard]] Frames wish_invitation(Role role, UnixMs life);
+  /// A head asks who is enrolled, or has a device revoked; the host's list stands in the status afterwards.
+  [[nodiscard]] Frames wish_devices();
+  [[nodiscard]] Frames wish_revocation(const PublicKey& device);
   [[nodiscard]] const SessionStatus& status() const { return status_; }
 
  private:
@@ -113,6 +124,11 @@ class Session {
   void handle(const Agree& agree, ByteView frame);
   void handle(const InvitationWish& wish, ByteView frame);
   void handle(const InvitationGrant& grant, ByteView frame);
+  void handle(const Stubs& stubs, ByteView frame);
+  void handle(const Forks& forks, ByteView frame);
+  void handle(const DevicesWish& wish, ByteView frame);
+  void handle(const RevocationWish& wish, ByteView frame);
+  void handle(const Devices& devices, ByteView frame);
 
   void send(const Message& message);
   void close(Fault fault);
@@ -133,9 +149,18 @@ class Session {
   [[nodiscard]] bool idle() const;
   void settle();
   void offer_agreement();
+  void tell_stubs();
+  [[nodiscard]] bool entitled(const Stub& stub) const;
+  void check_membership();
+  void answer_devices();
+  void leave_out_forks(std::vector<BookInfo>& books) const;
+  /// True if the books' chains have parted and all that has to be sent because of it is queued.
+  bool meet_forks(const BookHeads& theirs);
+  void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
+  [[nodiscard]] Batch without_held_back(const Batch& batch);
+  void after_ingest(const Batch& batch, const IngestReport& report);
   void weigh_agreement();
-  template <class Step>
-  [[nodiscard]] Frames guarded(Step step);
+  [[nodiscard]] Frames guarded(const std::function<void()>& step);
 
   SessionOptions options_;
   SessionStatus status_;
@@ -154,6 +179,12 @@ class Session {
   std::int64_t cursor_ = 0;        ///< ledger position up to which everything is sent or queued
   bool flowing_ = false;
   std::set<BookId> scope_;         ///< guest: as known to this session
+  std::uint32_t protocol_ = kOldestProtocol;  ///< the newest that both speak
+  std::int64_t told_ = 0;                     ///< stubs up to this number went to the peer
+  std::set<BookId> declined_;                 ///< the peer has forgotten these, we have not
+  std::map<BookId, std::set<AuthorId>> forks_;  ///< chains of which the peer holds another branch
+  std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
+  std::uint64_t revocations_seen_ = 0;
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
   std::set<BookId> received_;
   std::optional<Agree> said_, heard_;

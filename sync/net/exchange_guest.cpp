@@ -54,6 +54,14 @@ class ExchangeGuest::Impl {
     web_->post([this, role, life] { step([&](Session& session) { return session.wish_invitation(role, life); }); });
   }
 
+  void wish_devices() {
+    web_->post([this] { step([](Session& session) { return session.wish_devices(); }); });
+  }
+
+  void wish_revocation(const PublicKey& device) {
+    web_->post([this, device] { step([&](Session& session) { return session.wish_revocation(device); }); });
+  }
+
   void retry_now() { web_->retry_now(); }
 
   [[nodiscard]] GuestStatus status() const {
@@ -173,6 +181,8 @@ bool ExchangeGuest::wait(std::chrono::milliseconds time, const std::function<boo
 }
 void ExchangeGuest::scope_changed() { impl_->changed(); }
 void ExchangeGuest::wish_invitation(Role role, UnixMs life) { impl_->wish_invitation(role, life); }
+void ExchangeGuest::wish_devices() { impl_->wish_devices(); }
+void ExchangeGuest::wish_revocation(const PublicKey& device) { impl_->wish_revocation(device); }
 void ExchangeGuest::retry_now() { impl_->retry_now(); }
 
 }  // namespace weavelog

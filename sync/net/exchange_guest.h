@@ -48,6 +48,8 @@ class ExchangeGuest {
   /// Books were ticked for this host.
   void scope_changed();
   void wish_invitation(Role role, UnixMs life);
+  void wish_devices();
+  void wish_revocation(const PublicKey& device);
   void retry_now();
 
  private:

@@ -21,6 +21,7 @@ constexpr const char* kTables =
     "NOT NULL,"
     " made INTEGER NOT NULL, expires INTEGER NOT NULL, wrong_tries INTEGER NOT NULL DEFAULT 0, used_by BLOB)"
     " WITHOUT ROWID;"
+    "CREATE TABLE IF NOT EXISTS trust_late(key BLOB PRIMARY KEY, entries INTEGER NOT NULL) WITHOUT ROWID;"
     "CREATE TABLE IF NOT EXISTS trust_wrong_try(at INTEGER NOT NULL);"
     "CREATE TABLE IF NOT EXISTS trust_host(key BLOB PRIMARY KEY, name TEXT NOT NULL, address TEXT NOT NULL,"
     " port INTEGER NOT NULL, fingerprint BLOB NOT NULL, role INTEGER NOT NULL, since INTEGER NOT NULL) "
@@ -311,8 +312,44 @@ std::vector<EnrolledDevice> DeviceList::devices() const {
   ledger_.read([&](Connection& db) {
     auto& row = db.statement("SELECT key, name, role, since, revoked FROM trust_device ORDER BY since, key");
     while (row.executeStep()) out.push_back(device_in(row));
+    for (EnrolledDevice& device : out) {
+      auto& late = db.statement("SELECT entries FROM trust_late WHERE key = ?");
+      bind_blob(late, 1, device.key);
+      if (late.executeStep()) device.late_entries = static_cast<std::uint64_t>(integer_in(late, 0));
+    }
   });
   return out;
+}
+
+void DeviceList::carry_revocations(SQLite::Database& restored) {
+  restored.exec(kTables);
+  restored.exec(
+      "INSERT INTO main.trust_device(key, name, role, since, revoked) SELECT key, name, role, since, revoked FROM"
+      " replaced.trust_device WHERE revoked IS NOT NULL ON CONFLICT(key) DO UPDATE SET revoked = excluded.revoked");
+}
+
+Outcome<> DeviceList::count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by) {
+  std::vector<std::pair<PublicKey, std::size_t>> late;
+  ledger_.read([&](Connection& db) {
+    for (const auto& [card, entries] : applied_by)
+      if (const auto device = find_device(db, card.key); device && device->revoked) late.emplace_back(card.key, entries);
+  });
+  if (late.empty()) return {};
+  return ledger_.transact([&](Connection& db) {
+    for (const auto& [key, entries] : late) {
+      auto& row = db.statement(
+          "INSERT INTO trust_late(key, entries) VALUES(?1, ?2) ON CONFLICT(key) DO UPDATE SET entries = entries + ?2");
+      bind_blob(row, 1, key);
+      row.bind(2, static_cast<std::int64_t>(entries));
+      row.exec();
+    }
+  });
+}
+
+bool DeviceList::may_order_forgetting(const PublicKey& key) const {
+  if (key == ledger_.self().key || host(key)) return true;
+  const auto device = member(key);
+  return device && device->role != Role::reader;
 }
 
 Outcome<> DeviceList::revoke(const PublicKey& key) {
@@ -327,6 +364,7 @@ Outcome<> DeviceList::revoke(const PublicKey& key) {
   if (!done) return fail(done.error());
   if (!found)
     return fail(FaultCode::not_found, "no such device is enrolled", "device", "look at the list of devices");
+  ++revocations_;
   return {};
 }
 

@@ -3,6 +3,7 @@
 // paired with. Tables of their own (trust_*) in the ledger's file; every change is on disk when the call
 // returns.
 
+#include <atomic>
 #include <memory>
 #include <optional>
 #include <string>
@@ -14,6 +15,10 @@
 #include "sync/trust/pairing.h"
 #include "sync/trust/role.h"
 
+namespace SQLite {
+class Database;
+}
+
 namespace weavelog {
 
 /// A device that this host enrolled.
@@ -23,6 +28,8 @@ struct EnrolledDevice {
   Role role = Role::reader;
   UnixMs since = 0;
   std::optional<UnixMs> revoked;
+  /// Entries of its own that came after it was revoked, by way of other devices (DEVELOPERS.md says why they are taken).
+  std::uint64_t late_entries = 0;
 };
 
 /// Handed out once; afterwards only the sealed key of it is in the file.
@@ -92,6 +99,15 @@ class DeviceList {
   [[nodiscard]] std::vector<EnrolledDevice> devices() const;
   /// Faults: not_found, those of Ledger::transact.
   [[nodiscard]] Outcome<> revoke(const PublicKey& key);
+  /// Rises whenever a device was revoked, so that live sessions know when to look whether theirs is. Any thread.
+  [[nodiscard]] std::uint64_t revocations() const { return revocations_; }
+  /// For core/store/backup.h: who was revoked in the database that is replaced stays revoked in the restored one.
+  static void carry_revocations(SQLite::Database& restored);
+  /// Entries of these keys were taken in; those of revoked devices are counted.
+  [[nodiscard]] Outcome<> count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by);
+  /// May the holder of this key order that a player be forgotten? This device itself, a host that it was paired with, and every
+  /// device enrolled here that may write and was not revoked.
+  [[nodiscard]] bool may_order_forgetting(const PublicKey& key) const;
 
   // --- as guest
   /// Adds the host, or brings its name, address, fingerprint and role up to date.
@@ -106,6 +122,7 @@ class DeviceList {
 
   Ledger& ledger_;
   std::array<std::uint8_t, 32> sealing_key_{};
+  std::atomic<std::uint64_t> revocations_{0};
 };
 
 }  // namespace weavelog

@@ -31,6 +31,14 @@ template <class A> void serialize(A& ar, Ack& m) { ar(m.number); }
 template <class A> void serialize(A& ar, Agree& m) { ar(m.sent, m.applied, m.digest); }
 template <class A> void serialize(A& ar, InvitationWish& m) { ar(m.role, m.life_ms); }
 template <class A> void serialize(A& ar, InvitationGrant& m) { ar(m.role, m.secret, m.expires_ms); }
+template <class A> void serialize(A& ar, Stub& m) { ar(m.book, m.kind, m.at, m.key, m.device, m.signature); }
+template <class A> void serialize(A& ar, Stubs& m) { ar(m.stubs); }
+template <class A> void serialize(A& ar, ForkNotice& m) { ar(m.heads, m.authors); }
+template <class A> void serialize(A& ar, Forks& m) { ar(m.forks); }
+template <class A> void serialize(A&, DevicesWish&) {}
+template <class A> void serialize(A& ar, RevocationWish& m) { ar(m.key); }
+template <class A> void serialize(A& ar, DeviceLine& m) { ar(m.key, m.name, m.role, m.since_ms, m.revoked_ms, m.late_entries); }
+template <class A> void serialize(A& ar, Devices& m) { ar(m.devices); }
 
 namespace {
 

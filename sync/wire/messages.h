@@ -16,7 +16,9 @@ namespace weavelog {
 
 /// Protocol versions that this program speaks. A pair of devices uses the newest that both speak.
 inline constexpr std::uint32_t kOldestProtocol = 1;
-inline constexpr std::uint32_t kNewestProtocol = 1;
+inline constexpr std::uint32_t kNewestProtocol = 2;
+/// From here on devices tell each other of forgotten books and of forks, and heads manage devices over the wire.
+inline constexpr std::uint32_t kProtocolWithStubs = 2;
 
 using Nonce = std::array<std::uint8_t, 32>;
 /// Names one agreement between two devices; all zero: they never agreed, or do not remember.
@@ -129,9 +131,49 @@ struct InvitationGrant {
   bool operator==(const InvitationGrant&) const = default;
 };
 
+/// Books that were forgotten, which the receiver may hold.
+struct Stubs {
+  std::vector<Stub> stubs;
+  bool operator==(const Stubs&) const = default;
+};
+
+/// The sender holds another branch of these authors' chains: the receiver is to send it what lies beyond `heads`, which leave
+/// those authors out, so that both branches are in both places.
+struct ForkNotice {
+  BookHeads heads;
+  std::vector<AuthorId> authors;
+  bool operator==(const ForkNotice&) const = default;
+};
+struct Forks {
+  std::vector<ForkNotice> forks;
+  bool operator==(const Forks&) const = default;
+};
+
+/// A head asks the host who is enrolled, or has one of them revoked; the host answers with the list.
+struct DevicesWish {
+  bool operator==(const DevicesWish&) const = default;
+};
+struct RevocationWish {
+  PublicKey key{};
+  bool operator==(const RevocationWish&) const = default;
+};
+struct DeviceLine {
+  PublicKey key{};
+  std::string name;
+  std::uint64_t role = 0;
+  std::int64_t since_ms = 0;
+  std::int64_t revoked_ms = 0;  ///< 0: it is not
+  std::uint64_t late_entries = 0;
+  bool operator==(const DeviceLine&) const = default;
+};
+struct Devices {
+  std::vector<DeviceLine> devices;
+  bool operator==(const Devices&) const = default;
+};
+
 /// The place in this list is the message's number on the wire: add at the end, never reorder.
 using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal, Standing, Reconcile, Doubt, Offer, Holding, Entries,
-                             Ack, Agree, InvitationWish, InvitationGrant>;
+                             Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices>;
 
 /// Bounds of a frame: as it crosses, and inflated.
 inline constexpr std::size_t kMaxFrameBytes = 1024 * 1024;

@@ -37,7 +37,12 @@ TEST_CASE("every message comes back as it went") {
                                  Ack{1},
                                  Agree{1, 2, {3}},
                                  InvitationWish{1, -2},
-                                 InvitationGrant{1, {2}, 3}};
+                                 InvitationGrant{1, {2}, 3},
+                                 Stubs{{{make_id<BookId>(1), BookKind{1}, -5, {1}, "desk", {2}}}},
+                                 Forks{{{{make_id<BookId>(1), BookKind{1}, {{AuthorId{}, 4, {5}}}}, {AuthorId{{1}}}}}},
+                                 DevicesWish{},
+                                 RevocationWish{{1}},
+                                 Devices{{{{1}, "lost", 3, 5, 0, 7}}}};
   for (const Message& message : all) {
     const auto back = decode_frame(encode_frame(message));
     REQUIRE(back);

@@ -1,0 +1,207 @@
+#include "core/store/backup.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstring>
+#include <tuple>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/base/iso_time.h"
+#include "core/log/entry.h"
+#include "core/store/database.h"
+#include "core/store/schema.h"
+
+namespace weavelog {
+namespace {
+
+namespace fs = std::filesystem;
+
+Fault io_fault(const std::string& what, const fs::path& file, int error) {
+  return {error == ENOSPC ? FaultCode::no_space : FaultCode::io, what + ": " + std::strerror(error), file.string(),
+          "choose another folder, or free some space"};
+}
+
+/// Content and name are on disk.
+Outcome<> settle_on_disk(const fs::path& file) {
+  for (const fs::path& path : {file, file.has_parent_path() ? file.parent_path() : fs::path(".")}) {
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0 || ::fsync(descriptor) != 0) {
+      const Fault fault = io_fault("cannot be brought to disk", path, errno);
+      if (descriptor >= 0) ::close(descriptor);
+      return fail(fault);
+    }
+    ::close(descriptor);
+  }
+  return {};
+}
+
+/// Is it one of ours, whole, and of a version that is known here?
+Outcome<> examine(SQLite::Database& db, const fs::path& file) {
+  if (db.execAndGet("PRAGMA application_id").getInt() != kApplicationId)
+    return fail(FaultCode::bad_input, "this is not a Weavelog database", file.string(), "choose another file");
+  if (const int version = db.execAndGet("PRAGMA user_version").getInt(); version > kSchemaVersion)
+    return fail(FaultCode::newer,
+                "this database was written by a newer version of Weavelog (" + std::to_string(version) + ", this one knows " +
+                    std::to_string(kSchemaVersion) + ")",
+                file.string(), "update Weavelog on this device; nothing was changed");
+  if (const std::string said = db.execAndGet("PRAGMA integrity_check(1)").getString(); said != "ok")
+    return fail(FaultCode::damaged, "the database is damaged (" + said + ")", file.string(), "use an older backup");
+  return {};
+}
+
+struct RemoveUnlessKept {
+  fs::path file;
+  bool kept = false;
+  ~RemoveUnlessKept() {
+    std::error_code ignored;
+    if (kept) return;
+    for (const char* suffix : {"", "-journal", "-wal", "-shm"}) fs::remove(file.string() + suffix, ignored);
+  }
+};
+
+/// One snapshot of `source` as the new file `part`, without what makes its writer this author: then `more`.
+Outcome<> copy_snapshot(const fs::path& source, const fs::path& part, const std::function<void(SQLite::Database&)>& more) {
+  std::error_code ignored;
+  fs::remove(part, ignored);
+  const int descriptor = ::open(part.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+  if (descriptor < 0) return fail(io_fault("cannot be created", part, errno));
+  ::close(descriptor);
+  try {
+    SQLite::Database from(source.string(), SQLite::OPEN_READONLY, 5000);
+    if (auto sound = examine(from, source); !sound) return sound;
+    SQLite::Database to(part.string(), SQLite::OPEN_READWRITE);
+    {
+      SQLite::Backup copy(to, from);
+      (void)copy.executeStep(-1);
+    }
+    to.exec("PRAGMA journal_mode=DELETE; PRAGMA synchronous=FULL");
+    to.exec("DELETE FROM meta WHERE key IN ('self', 'place')");
+    if (more) more(to);
+    return examine(to, part);
+  } catch (const SQLite::Exception& error) {
+    return fail(fault_of(error, source));
+  }
+}
+
+/// Our own chains are signed whenever they are handed over; in the copy there is nobody to do so.
+void seal_own(SQLite::Database& db, const DeviceKey& key) {
+  SQLite::Statement chains(db, "SELECT c.book, c.author, c.seq, c.hash FROM chain c JOIN author a ON a.n=c.author WHERE a.key=?");
+  bind_blob(chains, 1, key.public_key());
+  SQLite::Statement seal(db, "UPDATE chain SET sealed=?, signature=?, tail=x'' WHERE book=? AND author=?");
+  std::vector<std::tuple<std::int64_t, std::int64_t, std::int64_t, Signature>> seals;
+  while (chains.executeStep()) {
+    Digest hash{};
+    const ByteView held = blob_of(chains, 3);
+    if (held.size() != hash.size()) throw SQLite::Exception("a digest of the wrong length", SQLITE_CORRUPT);
+    std::copy(held.begin(), held.end(), hash.begin());
+    const std::int64_t seq = chains.getColumn(2).getInt64();
+    seals.emplace_back(chains.getColumn(0).getInt64(), chains.getColumn(1).getInt64(), seq,
+                       key.sign(seal_message(static_cast<std::uint64_t>(seq), hash)));
+  }
+  SQLite::Transaction transaction(db);
+  for (const auto& [book, author, seq, signature] : seals) {
+    seal.bind(1, seq);
+    bind_blob(seal, 2, signature);
+    seal.bind(3, book);
+    seal.bind(4, author);
+    seal.exec();
+    seal.reset();
+  }
+  transaction.commit();
+}
+
+/// What a restored database must not unlearn from the one that it takes the place of.
+void carry_stubs(SQLite::Database& restored) {
+  restored.exec(kCareSchema);
+  restored.exec(
+      "INSERT OR IGNORE INTO stub(book, kind, at, key, device, signature, heard, heard_from) SELECT book, kind, at, key, device, "
+      "signature, heard, heard_from FROM replaced.stub ORDER BY n");
+}
+
+}  // namespace
+
+Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKey* key) {
+  std::error_code ignored;
+  if (!fs::exists(source, ignored))
+    return fail(FaultCode::not_found, "there is no database to back up", source.string(), "give the folder of a device with --data");
+  if (fs::exists(target, ignored))
+    return fail(FaultCode::conflict, "a file of this name exists", target.string(), "choose another name; backups are never overwritten");
+  RemoveUnlessKept part{target.string() + ".part"};
+  const auto copied = copy_snapshot(source, part.file, [&](SQLite::Database& copy) {
+    if (key != nullptr) seal_own(copy, *key);
+  });
+  if (!copied) return copied;
+  if (auto settled = settle_on_disk(part.file); !settled) return settled;
+  std::error_code error;
+  fs::rename(part.file, target, error);
+  if (error) return fail(io_fault("cannot be renamed", target, error.value()));
+  part.kept = true;
+  return settle_on_disk(target);
+}
+
+Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool overwrite,
+                          const std::function<void(SQLite::Database&)>& carry) {
+  std::error_code ignored;
+  if (!fs::exists(backup, ignored)) return fail(FaultCode::not_found, "there is no such file", backup.string(), "look at its name again");
+  if (fs::exists(target, ignored) && fs::equivalent(backup, target, ignored))
+    return fail(FaultCode::bad_input, "the backup is the very database that it would replace", backup.string(), "choose another file");
+  const bool present = fs::exists(target, ignored);
+  if (present && !overwrite)
+    return fail(FaultCode::conflict, "this device has a database already", target.string(),
+                "add --overwrite to put the backup in its place; it is kept under another name");
+  auto lock = FileLock::take(target);
+  if (!lock) return fail(lock.error());
+
+  bool readable = present;
+  if (present) {
+    // What still stands in its log goes into the file; a damaged one is kept as it is.
+    try {
+      SQLite::Database before(target.string(), SQLite::OPEN_READWRITE, 5000);
+      (void)before.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch (const SQLite::Exception&) {
+      readable = false;
+    }
+  }
+  RemoveUnlessKept part{target.string() + ".part"};
+  auto copied = copy_snapshot(backup, part.file, [&](SQLite::Database& restored) {
+    if (!readable) return;
+    try {
+      SQLite::Statement attach(restored, "ATTACH ? AS replaced");
+      attach.bind(1, target.string());
+      attach.exec();
+      carry_stubs(restored);
+      if (carry) carry(restored);
+      restored.exec("DETACH replaced");
+    } catch (const SQLite::Exception&) {
+      // Damaged, or from before there were such tables: what can't be read can't be carried over.
+    }
+  });
+  if (!copied) return fail(copied.error());
+  if (auto settled = settle_on_disk(part.file); !settled) return fail(settled.error());
+
+  Restored out;
+  std::error_code error;
+  if (present) {
+    std::string day = iso_utc(WallClock::system().now());
+    std::erase(day, ':');
+    out.replaced = target.string() + ".before-" + day;
+    for (const char* suffix : {"-wal", "-shm", ""})
+      if (fs::exists(target.string() + suffix, ignored)) {
+        fs::rename(target.string() + suffix, out.replaced->string() + suffix, error);
+        if (error) return fail(io_fault("cannot be renamed", target, error.value()));
+      }
+  }
+  for (const char* suffix : {"-wal", "-shm"}) fs::remove(target.string() + suffix, ignored);
+  fs::rename(part.file, target, error);
+  if (error) return fail(io_fault("cannot be renamed", target, error.value()));
+  part.kept = true;
+  if (auto settled = settle_on_disk(target); !settled) return fail(settled.error());
+  return out;
+}
+
+}  // namespace weavelog

@@ -1,0 +1,226 @@
+// Session, continued: what devices tell each other beside entries. Forgotten books, chains that parted, devices and their
+// revocation.
+
+#include <algorithm>
+
+#include "sync/exchange/session.h"
+
+namespace weavelog {
+namespace {
+
+constexpr std::size_t kStubsPerMessage = 1000;
+constexpr std::uint64_t kWhole = INT64_MAX;
+
+void leave_out(Heads& heads, const std::vector<AuthorId>& authors) {
+  std::erase_if(heads, [&](const Head& head) { return std::find(authors.begin(), authors.end(), head.author) != authors.end(); });
+}
+
+}  // namespace
+
+// ------------------------------------------------------------------------------------------------ forgetting
+
+void Session::tell_stubs() {
+  if (protocol_ < kProtocolWithStubs) return;
+  for (;;) {
+    const auto news = options_.ledger->forgotten(told_, kStubsPerMessage);
+    if (news.empty()) return;
+    told_ = news.back().number;
+    Stubs message;
+    for (const Forgotten& one : news)
+      if (one.heard_from != status_.peer.key) message.stubs.push_back(one.stub);
+    if (message.stubs.empty()) continue;
+    send(message);
+    // What both agreed on was over other books.
+    said_.reset();
+    heard_.reset();
+  }
+}
+
+/// A device passes on only what it obeyed itself, and could order the same in its own name: so it vouches for authors that are
+/// not known here. From a guest who may not write it has to be an author who may.
+bool Session::entitled(const Stub& stub) const {
+  return options_.side == Side::guest || status_.role != Role::reader || options_.devices->may_order_forgetting(stub.key);
+}
+
+void Session::handle(const Stubs& message, ByteView) {
+  if (!expect(status_.state == SessionState::comparing || open(), "stubs")) return;
+  std::vector<Stub> obeyed;
+  std::vector<BookId> declined;
+  for (const Stub& stub : message.stubs) {
+    if (entitled(stub))
+      obeyed.push_back(stub);
+    else if (options_.ledger->book(stub.book))
+      declined.push_back(stub.book);
+  }
+  const auto report = options_.ledger->obey(obeyed, status_.peer.key);
+  if (!report) return close(report.error());
+  if (auto kept = options_.peers->decline(status_.peer_number, declined); !kept) return close(kept.error());
+  declined_.insert(declined.begin(), declined.end());
+  status_.forgotten += report->erased.size();
+  for (const BookId& book : report->erased) scope_.erase(book);
+  said_.reset();
+  heard_.reset();
+}
+
+// ------------------------------------------------------------------------------------------------ forks
+
+void Session::leave_out_forks(std::vector<BookInfo>& books) const {
+  if (forks_.empty()) return;
+  for (BookInfo& book : books) {
+    const auto found = forks_.find(book.id);
+    if (found == forks_.end()) continue;
+    Heads heads = options_.ledger->heads(book.id);
+    leave_out(heads, {found->second.begin(), found->second.end()});
+    book.heads = digest_of_heads(heads);
+  }
+}
+
+void Session::note_forks(const BookId& book, const std::vector<AuthorId>& authors) {
+  forks_[book].insert(authors.begin(), authors.end());
+  status_.forks = 0;
+  for (const auto& [id, parted] : forks_) status_.forks += parted.size();
+  if (protocol_ < kProtocolWithStubs) return;
+  const PublicKey key = options_.ledger->self().key;
+  for (const KnownAuthor& known : options_.ledger->authors())
+    if (known.card.key == key && std::find(authors.begin(), authors.end(), known.card.id()) != authors.end()) held_back_.insert(book);
+}
+
+bool Session::meet_forks(const BookHeads& theirs) {
+  auto authors = options_.ledger->forked(theirs.book, theirs.heads);
+  const auto known = forks_.find(theirs.book);
+  if (authors.empty() && known == forks_.end()) return false;
+  if (known != forks_.end()) std::erase_if(authors, [&](const AuthorId& author) { return known->second.contains(author); });
+  BookHeads lacking = theirs;
+  // Chains that parted before are in both places already.
+  if (known != forks_.end())
+    for (const AuthorId& author : known->second) {
+      leave_out(lacking.heads, {author});
+      lacking.heads.push_back({author, kWhole, {}});
+    }
+  if (!authors.empty()) {
+    leave_out(lacking.heads, authors);
+    BookHeads ours{theirs.book, theirs.kind, options_.ledger->heads(theirs.book)};
+    leave_out(ours.heads, authors);
+    note_forks(theirs.book, authors);
+    if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), authors}}});
+  }
+  lacking_.push_back(std::move(lacking));
+  return true;
+}
+
+void Session::handle(const Forks& message, ByteView) {
+  if (!expect(open(), "forks")) return;
+  for (const ForkNotice& notice : message.forks) {
+    const auto held = options_.ledger->book(notice.heads.book);
+    if (!held || !may_send(held->id, held->kind)) continue;
+    const auto known = forks_.find(held->id);
+    std::vector<AuthorId> fresh = notice.authors;
+    if (known != forks_.end()) std::erase_if(fresh, [&](const AuthorId& author) { return known->second.contains(author); });
+    if (fresh.empty()) continue;
+    note_forks(held->id, fresh);
+    BookHeads lacking = notice.heads;
+    leave_out(lacking.heads, fresh);
+    lacking_.push_back(std::move(lacking));
+  }
+  pump();
+}
+
+/// What others wrote after the other branch must not be applied to ours: the same number means another entry there. It comes
+/// again behind the branch.
+Batch Session::without_held_back(const Batch& batch) {
+  const PublicKey key = options_.ledger->self().key;
+  for (const BatchEntry& entry : batch.entries)
+    if (entry.seq == 1 && entry.author < batch.authors.size() && entry.book < batch.books.size() && batch.authors[entry.author].key == key)
+      held_back_.erase(batch.books[entry.book].id);
+  Batch out = batch;
+  std::erase_if(out.entries, [&](const BatchEntry& entry) {
+    return entry.book < batch.books.size() && held_back_.contains(batch.books[entry.book].id);
+  });
+  return out;
+}
+
+void Session::after_ingest(const Batch& batch, const IngestReport& report) {
+  for (const AuthorId& author : report.wrong_clocks)
+    for (const AuthorCard& card : batch.authors)
+      if (card.id() == author && std::find(status_.wrong_clocks.begin(), status_.wrong_clocks.end(), card.device) == status_.wrong_clocks.end())
+        status_.wrong_clocks.push_back(card.device);
+  if (options_.side == Side::host)
+    if (auto counted = options_.devices->count_late(report.applied_by); !counted) return close(counted.error());
+  for (const auto& [book, author] : report.forks) {
+    if (const auto known = forks_.find(book); known != forks_.end() && known->second.contains(author)) continue;
+    const auto held = options_.ledger->book(book);
+    if (!held) continue;
+    note_forks(book, {author});
+    held_back_.erase(book);  // the other branch has come already
+    BookHeads ours{book, held->kind, options_.ledger->heads(book)};
+    leave_out(ours.heads, {author});
+    if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), {author}}}});
+    if (may_send(book, held->kind)) lacking_.push_back({book, held->kind, {}});
+  }
+}
+
+// ------------------------------------------------------------------------------------------------ devices
+
+/// A device that was revoked is refused from that moment on, not only at its next hello.
+void Session::check_membership() {
+  if (options_.side != Side::host || status_.state < SessionState::comparing || status_.state == SessionState::closed) return;
+  const std::uint64_t now = options_.devices->revocations();
+  if (now == revocations_seen_) return;
+  revocations_seen_ = now;
+  if (const auto device = options_.devices->member(status_.peer.key); !device) close(device.error());
+}
+
+Session::Frames Session::wish_devices() {
+  return guarded([&] {
+    if (open() && protocol_ >= kProtocolWithStubs) send(DevicesWish{});
+  });
+}
+
+Session::Frames Session::wish_revocation(const PublicKey& device) {
+  return guarded([&] {
+    if (open() && protocol_ >= kProtocolWithStubs) send(RevocationWish{device});
+  });
+}
+
+void Session::answer_devices() {
+  Devices answer;
+  for (const EnrolledDevice& device : options_.devices->devices())
+    answer.devices.push_back({device.key, device.name, static_cast<std::uint64_t>(device.role), device.since, device.revoked.value_or(0),
+                              device.late_entries});
+  send(answer);
+}
+
+void Session::handle(const DevicesWish&, ByteView) {
+  if (!expect(options_.side == Side::host && open(), "devices")) return;
+  if (status_.role != Role::head)
+    return close({FaultCode::refused, "only the head of the room sees who is enrolled", "exchange with " + status_.peer.device, ""});
+  answer_devices();
+}
+
+void Session::handle(const RevocationWish& wish, ByteView) {
+  if (!expect(options_.side == Side::host && open(), "revocation")) return;
+  const std::string where = "exchange with " + status_.peer.device;
+  if (status_.role != Role::head)
+    return close({FaultCode::refused, "only the head of the room revokes devices", where, "ask the head of the room"});
+  if (wish.key == status_.peer.key)
+    return close({FaultCode::refused, "a device can't revoke itself", where, "another head has to do it"});
+  if (auto revoked = options_.devices->revoke(wish.key); !revoked) return close(revoked.error());
+  answer_devices();
+}
+
+void Session::handle(const Devices& message, ByteView) {
+  if (!expect(options_.side == Side::guest && open(), "devices")) return;
+  std::vector<EnrolledDevice> devices;
+  for (const DeviceLine& line : message.devices) {
+    EnrolledDevice& device = devices.emplace_back();
+    device.key = line.key;
+    device.name = line.name;
+    device.role = role_from(line.role).value_or(Role::reader);
+    device.since = line.since_ms;
+    if (line.revoked_ms != 0) device.revoked = line.revoked_ms;
+    device.late_entries = line.late_entries;
+  }
+  status_.devices = std::move(devices);
+}
+
+}  // namespace weavelog

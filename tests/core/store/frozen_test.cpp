@@ -1,0 +1,131 @@
+// What the first version wrote is read for ever (fixtures/frozen/README.md).
+
+#include <catch2/catch.hpp>
+#include <fstream>
+#include <sstream>
+
+#include "core/desk/player_record.h"
+#include "core/model/queries.h"
+#include "core/store/backup.h"
+#include "tests/support/rooms.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+struct FrozenEntry {
+  BookId book;
+  BookKind kind{};
+  AuthorId author;
+  std::uint64_t seq = 0;
+  Bytes body;
+};
+
+std::vector<FrozenEntry> frozen_entries() {
+  std::ifstream in(WEAVELOG_FIXTURES "/frozen/0/entries.txt");
+  REQUIRE(in);
+  std::vector<FrozenEntry> out;
+  for (std::string line; std::getline(in, line);) {
+    if (line.starts_with('#')) continue;
+    std::istringstream words(line);
+    std::string book, author, body;
+    int kind = 0;
+    FrozenEntry& entry = out.emplace_back();
+    words >> book >> kind >> author >> entry.seq >> body;
+    entry.book = BookId::from_hex(book).value();
+    entry.kind = static_cast<BookKind>(kind);
+    entry.author = AuthorId::from_hex(author).value();
+    entry.body.resize(body.size() / 2);
+    REQUIRE(from_hex(body, entry.body));
+  }
+  return out;
+}
+
+/// The frozen database on a tablet of its own.
+struct FrozenTablet {
+  TemporaryFolder folder;
+  std::unique_ptr<Tablet> tablet;
+  FrozenTablet() {
+    const auto restored = restore(WEAVELOG_FIXTURES "/frozen/0/ledger.db", folder / "ledger.db", false);
+    if (!restored) FAIL(restored.error().message());
+    tablet = std::make_unique<Tablet>("today", folder / "ledger.db");
+  }
+};
+
+}  // namespace
+
+TEST_CASE("frozen: every entry of version 0 is read and encoded to the same bytes") {
+  const auto entries = frozen_entries();
+  CHECK(entries.size() >= 16);
+  std::set<ActionKind> actions;
+  std::set<std::size_t> values;
+  for (const FrozenEntry& frozen : entries) {
+    const auto entry = decode_entry(frozen.body, frozen.author);
+    if (!entry) FAIL(entry.error().message());
+    CHECK(entry->seq == frozen.seq);
+    CHECK(encode_entry(*entry, frozen.author) == frozen.body);
+    actions.insert(entry->action);
+    for (const Write& write : entry->writes) values.insert(write.value.index());
+  }
+  CHECK(actions.contains(ActionKind{901}));
+  CHECK(values.size() >= std::variant_size_v<Value> - 2);
+}
+
+TEST_CASE("frozen: the database of version 0 opens, verifies, and shows everything") {
+  FrozenTablet frozen;
+  Ledger& ledger = *frozen.tablet->ledger;
+  const VerifyReport report = ledger.verify();
+  for (const std::string& fault : report.faults) UNSCOPED_INFO(fault);
+  CHECK(report.faults.empty());
+  CHECK(report.stubs == 1);
+  CHECK(report.entries == frozen_entries().size());
+  REQUIRE(ledger.books(kPlayerBook).size() == 1);
+  const BookId player = ledger.books(kPlayerBook)[0].id;
+  CHECK(find_players(ledger, "žofie fam", 5).size() == 1);
+  CHECK(find_players(ledger, "zofie", 5).size() == 1);
+  CHECK(history_of(ledger, player, 5).size() == 1);
+  CHECK(all_events(ledger).size() == 1);
+  const auto questions = ledger.open_questions(player);
+  REQUIRE(questions.size() == 1);
+  CHECK(questions[0].cell.tag == tag_of<Setup>(&Setup::mains_tension));
+  for (const FieldInfo& field : model_registry().fields()) {
+    bool held = false;
+    for (const BookInfo& book : ledger.books())
+      for (const EntityState& state : ledger.entities(book.id, field.entity)) held = held || state.find(field.tag) != nullptr;
+    INFO(field.name);
+    CHECK(held);
+  }
+  bool ahead = false;
+  for (const KnownAuthor& author : ledger.authors())
+    if (author.card.device == "Bench") ahead = author.wrong_clock;
+  CHECK(ahead);
+  REQUIRE(ledger.forgotten().size() == 1);
+  CHECK(proves_itself(ledger.forgotten()[0].stub));
+  CHECK_FALSE(ledger.book(ledger.forgotten()[0].stub.book));
+  REQUIRE(ledger.rebuild());
+  CHECK(ledger.verify().faults.empty());
+}
+
+TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
+  FrozenTablet frozen;
+  Tablet other("other");
+  std::size_t handed_on = 0;
+  for (const BookInfo& book : frozen.tablet->ledger->books()) {
+    const Batch batch = frozen.tablet->ledger->missing(book.id, {}, 1 << 30);
+    const auto report = must(other.ledger->ingest(batch, 1));
+    CHECK(report.quarantined == 0);
+    handed_on += report.applied;
+    for (const BatchEntry& held : batch.entries) {
+      const auto entries = frozen_entries();
+      CHECK(std::any_of(entries.begin(), entries.end(), [&](const FrozenEntry& entry) {
+        return entry.book == batch.books[held.book].id && entry.author == batch.authors[held.author].id() && entry.seq == held.seq &&
+               entry.body == held.body;
+      }));
+    }
+    CHECK(other.ledger->book(book.id)->heads == book.heads);
+  }
+  CHECK(handed_on == frozen_entries().size());
+  CHECK(other.ledger->books().size() == frozen.tablet->ledger->books().size());
+}

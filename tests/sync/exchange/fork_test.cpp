@@ -1,0 +1,202 @@
+// A tablet's folder was copied, key and all, and both copies write on as one author.
+
+#include <catch2/catch.hpp>
+
+#include "core/store/database.h"
+#include "tests/support/loopback.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+const EntityId kOne = make_id<EntityId>(kNoon);
+
+struct Copies {
+  TemporaryFolder folder;
+  DeviceKey key = DeviceKey::generate();
+  std::unique_ptr<SyncDevice> original, copy;
+
+  /// `prepare` gets the one tablet before it is copied.
+  template <class Prepare>
+  explicit Copies(Prepare prepare) {
+    {
+      SyncDevice before("tablet", folder / "original.db", key);
+      prepare(before);
+    }
+    std::filesystem::copy_file(folder / "original.db", folder / "copy.db");
+    // As an image of the whole disk would be: even the file's number and time are the same.
+    SQLite::Database(file("copy"), SQLite::OPEN_READWRITE).exec("DELETE FROM meta WHERE key='place'");
+    original = std::make_unique<SyncDevice>("tablet", folder / "original.db", key);
+    copy = std::make_unique<SyncDevice>("tablet", folder / "copy.db", key);
+    copy->clock.advance(30'000);
+  }
+  [[nodiscard]] std::string file(const std::string& name) const { return (folder / (name + ".db")).string(); }
+};
+
+std::set<std::string> answers(const Device& device, const BookId& book, FieldTag tag) {
+  std::set<std::string> out;
+  if (const auto state = device.ledger->entity(book, kOne))
+    if (const Cell* cell = state->find(tag))
+      for (const CellValue& value : cell->values) out.insert(text_of(value.value));
+  return out;
+}
+
+bool meet(SyncDevice& guest, SyncDevice& host) {
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  loopback.changed();
+  for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
+    if (status->fault) UNSCOPED_INFO(status->fault->message());
+  return loopback.guest.status().state == SessionState::agreed && loopback.host.status().state == SessionState::agreed;
+}
+
+}  // namespace
+
+TEST_CASE("a copied file goes on under an incarnation of its own from its first moment") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  AuthorId first;
+  {
+    Device device("tablet", folder / "a.db", key);
+    first = device.ledger->self().id();
+  }
+  std::filesystem::copy_file(folder / "a.db", folder / "b.db");
+  CHECK(Device("tablet", folder / "b.db", key).ledger->self().id() != first);
+  CHECK(Device("tablet", folder / "a.db", key).ledger->self().id() == first);
+  std::filesystem::create_directory(folder / "moved");
+  std::filesystem::rename(folder / "a.db", folder / "moved" / "a.db");
+  CHECK(Device("tablet", folder / "moved" / "a.db", key).ledger->self().id() == first);
+}
+
+TEST_CASE("two copies that wrote apart: both words reach everybody, side by side, and a person closes the question") {
+  SyncDevice host("host");
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  Copies copies([&](SyncDevice& tablet) {
+    enrol(host, tablet);
+    tablet.put(book, kOne, kGuarded, std::string("52"));
+    tablet.put(other, kOne, kLabel, std::string("untouched"));
+    tablet.share(host, book);
+    tablet.share(host, other);
+    REQUIRE(meet(tablet, host));
+  });
+  SyncDevice &original = *copies.original, &copy = *copies.copy;
+  REQUIRE(original.ledger->self() == copy.ledger->self());
+  const AuthorId author = copy.ledger->self().id();
+  original.put(book, kOne, kGuarded, std::string("51"));
+  original.put(book, kOne, kLabel, std::string("of the original"));
+  copy.put(book, kOne, kGuarded, std::string("50"));
+  copy.put(book, kOne, kCount, std::int64_t{7});
+  copy.put(book, kOne, kGuarded, std::string("50.5"));  // the copy's own second thought takes the place of its first
+
+  CHECK(meet(original, host));
+  host.put(book, kOne, kLabel, std::string("built on by the host"));  // replaces a number of which the copy holds another entry
+  CHECK(meet(copy, host));
+  CHECK(copy.ledger->self().id() != author);
+  REQUIRE(copy.ledger->forks().size() == 1);
+  CHECK(copy.ledger->forks()[0].seq == 2);
+  CHECK(copy.ledger->forks()[0].author.id() == author);
+  for (const SyncDevice* device : {&host, &copy}) {
+    CHECK(answers(*device, book, kGuarded) == std::set<std::string>{"50.5", "51"});
+    CHECK(answers(*device, book, kCount) == std::set<std::string>{"7"});
+    CHECK(answers(*device, book, kLabel) == std::set<std::string>{"built on by the host"});
+    CHECK(device->ledger->open_questions().size() == 1);
+  }
+  // The copy took the other branch in place of its own, which it keeps.
+  CHECK(copy.ledger->book(book)->heads == host.ledger->book(book)->heads);
+  CHECK(copy.ledger->quarantine().size() == 3);
+  CHECK(meet(original, host));
+  CHECK(original.ledger->self().id() == author);
+  CHECK(answers(original, book, kGuarded) == std::set<std::string>{"50.5", "51"});
+
+  host.put(book, kOne, kGuarded, std::string("51"));
+  CHECK(meet(copy, host));
+  CHECK(meet(original, host));
+  for (const SyncDevice* device : {&host, &original, &copy}) {
+    CHECK(device->ledger->open_questions().empty());
+    CHECK(answers(*device, book, kGuarded) == std::set<std::string>{"51"});
+    CHECK(device->ledger->verify().faults.empty());
+    CHECK(device->ledger->book(book)->heads == host.ledger->book(book)->heads);
+    CHECK(device->ledger->entity(book, kOne) == host.ledger->entity(book, kOne));
+  }
+  // Both go on as before, as two authors.
+  original.put(book, kOne, kCount, std::int64_t{8});
+  copy.put(other, kOne, kLabel, std::string("of the copy"));
+  CHECK(meet(original, host));
+  CHECK(meet(copy, host));
+  CHECK(meet(original, host));
+  CHECK(answers(original, other, kLabel) == std::set<std::string>{"of the copy"});
+  CHECK(answers(copy, book, kCount) == std::set<std::string>{"8"});
+}
+
+TEST_CASE("a restored device that wrote before it met anybody loses neither its new words nor its old ones") {
+  SyncDevice host("host");
+  const BookId book = make_id<BookId>(kNoon);
+  Copies copies([&](SyncDevice& tablet) {
+    enrol(host, tablet);
+    tablet.put(book, kOne, kGuarded, std::string("52"));
+    tablet.share(host, book);
+    REQUIRE(meet(tablet, host));
+  });
+  SyncDevice &lost = *copies.original, &restored = *copies.copy;
+  for (int i = 0; i < 5; ++i) lost.put(book, kOne, kCount, std::int64_t{i});
+  REQUIRE(meet(lost, host));
+  // The copy knows no more than its first entry and writes another second one.
+  restored.put(book, kOne, kLabel, std::string("new word"));
+  CHECK(meet(restored, host));
+  for (const SyncDevice* device : {&host, &restored}) {
+    CHECK(answers(*device, book, kCount) == std::set<std::string>{"4"});
+    CHECK(answers(*device, book, kLabel) == std::set<std::string>{"new word"});
+    CHECK(device->ledger->verify().faults.empty());
+  }
+  CHECK(restored.ledger->entity(book, kOne) == host.ledger->entity(book, kOne));
+}
+
+TEST_CASE("servers that hold different branches keep theirs, put the other aside, show it, and go on with everything else") {
+  SyncDevice harbour("harbour"), lakeside("lakeside"), traveller("traveller");
+  enrol(harbour, traveller);
+  enrol(lakeside, traveller);
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  Copies copies([&](SyncDevice& tablet) {
+    enrol(harbour, tablet);
+    enrol(lakeside, tablet);
+    tablet.put(book, kOne, kGuarded, std::string("52"));
+    tablet.share(harbour, book);
+    tablet.share(lakeside, book);
+    REQUIRE(meet(tablet, harbour));
+    REQUIRE(meet(tablet, lakeside));
+  });
+  SyncDevice &original = *copies.original, &copy = *copies.copy;
+  original.put(book, kOne, kGuarded, std::string("51"));
+  copy.put(book, kOne, kGuarded, std::string("50"));
+  REQUIRE(meet(original, harbour));
+  REQUIRE(meet(copy, lakeside));
+  // A third tablet comes from one to the other.
+  REQUIRE(meet(traveller, harbour));
+  traveller.put(other, kOne, kLabel, std::string("from the traveller"));
+  traveller.share(lakeside, book);
+  traveller.share(lakeside, other);
+  CHECK(meet(traveller, lakeside));
+  CHECK(answers(lakeside, other, kLabel) == std::set<std::string>{"from the traveller"});
+  for (const SyncDevice* device : {&lakeside, &traveller}) {
+    REQUIRE(device->ledger->forks().size() == 1);
+    REQUIRE(device->ledger->quarantine().size() == 1);
+    CHECK(device->ledger->quarantine()[0].reason.find("fork") != std::string::npos);
+    CHECK(device->ledger->quarantine()[0].device == "tablet");
+    const auto entry = device->ledger->quarantined_entry(device->ledger->quarantine()[0].number);
+    REQUIRE(entry);
+    CHECK(text_of(entry->writes[0].value) == (device == &lakeside ? "51" : "50"));
+  }
+  CHECK(answers(lakeside, book, kGuarded) == std::set<std::string>{"50"});
+  CHECK(answers(traveller, book, kGuarded) == std::set<std::string>{"51"});
+  // Once the copy meets the other branch its word is said again and reaches everybody.
+  CHECK(meet(copy, harbour));
+  CHECK(meet(traveller, harbour));
+  CHECK(meet(traveller, lakeside));
+  CHECK(answers(harbour, book, kGuarded) == std::set<std::string>{"50", "51"});
+  CHECK(answers(traveller, book, kGuarded) == std::set<std::string>{"50", "51"});
+  // The other branch's word reaches the second server when one of the copies comes by again.
+  CHECK(meet(copy, lakeside));
+  CHECK(answers(lakeside, book, kGuarded) == std::set<std::string>{"50", "51"});
+  for (const SyncDevice* device : {&harbour, &lakeside, &traveller, &copy}) CHECK(device->ledger->verify().faults.empty());
+}

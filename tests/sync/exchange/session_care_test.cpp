@@ -1,0 +1,306 @@
+// What devices tell each other beside entries: forgotten books, forks, revocation.
+
+#include <catch2/catch.hpp>
+
+#include "tests/support/loopback.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+const EntityId kOne = make_id<EntityId>(kNoon);
+
+bool agreed(const Loopback& loopback) {
+  for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
+    if (status->fault) UNSCOPED_INFO(status->fault->message());
+  return loopback.guest.status().state == SessionState::agreed && loopback.host.status().state == SessionState::agreed &&
+         loopback.guest.status().agreed->digest == loopback.host.status().agreed->digest;
+}
+
+/// One whole exchange, with a tick so that both say where they stand.
+bool meet(SyncDevice& guest, SyncDevice& host) {
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  loopback.changed();
+  return agreed(loopback);
+}
+
+/// The different values that stand in a field, as text.
+std::set<std::string> answers(const Device& device, const BookId& book, FieldTag tag) {
+  std::set<std::string> out;
+  if (const auto state = device.ledger->entity(book, kOne))
+    if (const Cell* cell = state->find(tag))
+      for (const CellValue& value : cell->values) out.insert(text_of(value.value));
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("a player forgotten on one tablet is erased on the server and, at its next visit, on a tablet that was away") {
+  SyncDevice host("host"), desk("desk"), away("away");
+  enrol(host, desk, Role::desk);
+  enrol(host, away);
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  desk.put(book, kOne, kLabel, std::string("withdraws"));
+  desk.put(other, kOne, kLabel, std::string("stays"));
+  desk.share(host, book);
+  desk.share(host, other);
+  CHECK(meet(desk, host));
+  CHECK(meet(away, host));
+  REQUIRE(away.ledger->book(book));
+  away.put(book, kOne, kCount, std::int64_t{3});  // written while away, not handed over yet
+
+  REQUIRE(desk.ledger->forget(book));
+  CHECK(desk.peers->scope(desk.peer_number(host)) == std::set<BookId>{other});
+  Loopback first(desk, host);
+  first.deliver();
+  CHECK(agreed(first));
+  CHECK(first.host.status().forgotten == 1);
+  CHECK_FALSE(host.ledger->book(book));
+  CHECK(host.ledger->book(other));
+
+  Loopback second(away, host);
+  second.deliver();
+  CHECK(agreed(second));
+  CHECK(second.guest.status().forgotten == 1);
+  CHECK_FALSE(away.ledger->book(book));
+  CHECK(away.ledger->book(other));
+  CHECK_FALSE(host.ledger->book(book));
+  CHECK(away.ledger->forgotten()[0].stub.device == "desk");
+  CHECK(away.ledger->forgotten()[0].heard_from == host.ledger->self().key);
+
+  // Told once: the next exchange says nothing of it.
+  CHECK(host.peers->told(host.peer_number(away)) == 1);
+  Loopback third(away, host);
+  third.deliver();
+  CHECK(agreed(third));
+  CHECK(third.guest.status().forgotten == 0);
+  for (const SyncDevice* device : {&host, &desk, &away}) CHECK(device->ledger->verify().faults.empty());
+}
+
+TEST_CASE("while connected a player is forgotten at once, and both agree anew") {
+  SyncDevice host("host"), desk("desk"), bench("bench");
+  enrol(host, desk, Role::desk);
+  enrol(host, bench);
+  const BookId book = make_id<BookId>(kNoon);
+  desk.put(book, kOne, kLabel, std::string("withdraws"));
+  desk.share(host, book);
+  Loopback first(desk, host), second(bench, host);
+  first.deliver();
+  second.deliver();
+  REQUIRE(bench.ledger->book(book));
+  REQUIRE(desk.ledger->forget(book));
+  first.changed();
+  second.changed();
+  CHECK_FALSE(host.ledger->book(book));
+  CHECK_FALSE(bench.ledger->book(book));
+  first.changed();
+  second.changed();
+  CHECK(agreed(first));
+  CHECK(agreed(second));
+  CHECK(second.guest.status().agreed->books == 0);
+}
+
+TEST_CASE("a stub travels on to a server that never met who ordered it, by a tablet that was there") {
+  SyncDevice harbour("harbour"), lakeside("lakeside"), desk("desk"), traveller("traveller");
+  enrol(harbour, desk, Role::desk);
+  enrol(harbour, traveller);
+  enrol(lakeside, traveller);
+  const BookId book = make_id<BookId>(kNoon);
+  desk.put(book, kOne, kLabel, std::string("withdraws"));
+  desk.share(harbour, book);
+  CHECK(meet(desk, harbour));
+  CHECK(meet(traveller, harbour));
+  traveller.share(lakeside, book);
+  CHECK(meet(traveller, lakeside));
+  REQUIRE(lakeside.ledger->book(book));
+  REQUIRE(desk.ledger->forget(book));
+  CHECK(meet(desk, harbour));
+  CHECK(meet(traveller, harbour));
+  CHECK(meet(traveller, lakeside));
+  CHECK_FALSE(lakeside.ledger->book(book));
+  REQUIRE(lakeside.ledger->forgotten().size() == 1);
+  CHECK(lakeside.ledger->forgotten()[0].stub.key == desk.ledger->self().key);
+  CHECK(lakeside.ledger->forgotten()[0].heard_from == traveller.ledger->self().key);
+}
+
+TEST_CASE("neither a reader nor a stub of an unknown key that a reader hands over erases anything, and nobody is held up") {
+  SyncDevice host("host"), desk("desk"), reader("reader");
+  enrol(host, desk, Role::desk);
+  enrol(host, reader, Role::reader);
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  desk.put(book, kOne, kLabel, std::string("stays"));
+  desk.put(other, kOne, kLabel, std::string("stays too"));
+  desk.share(host, book);
+  desk.share(host, other);
+  CHECK(meet(desk, host));
+  CHECK(meet(reader, host));
+  REQUIRE(reader.ledger->forget(book));
+  CHECK(reader.ledger->obey(std::vector<Stub>{sign_stub(DeviceKey::generate(), "nobody", other, kShelf, kNoon)}, PublicKey{1}));
+  CHECK(reader.ledger->books().empty());
+  Loopback loopback(reader, host);
+  loopback.deliver();
+  loopback.changed();
+  CHECK(agreed(loopback));
+  CHECK(loopback.host.status().forgotten == 0);
+  CHECK(host.ledger->book(book));
+  CHECK(host.ledger->book(other));
+  CHECK(host.ledger->forgotten().empty());
+  CHECK(reader.ledger->books().empty());  // and what it forgot does not come back to it
+  CHECK(meet(reader, host));
+  host.put(book, kOne, kLabel, std::string("goes on"));
+  CHECK(meet(desk, host));
+  CHECK(answers(desk, book, kLabel) == std::set<std::string>{"goes on"});
+  // An enrolled writer's own stub counts whoever carries it.
+  REQUIRE(desk.ledger->forget(book));
+  REQUIRE(reader.ledger->obey(std::vector<Stub>{desk.ledger->forgotten()[0].stub}, desk.ledger->self().key));
+  CHECK(host.devices->may_order_forgetting(desk.ledger->self().key));
+  CHECK_FALSE(host.devices->may_order_forgetting(reader.ledger->self().key));
+}
+
+TEST_CASE("a device that does not know stubs is served as before") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  host.put(book, kOne, kLabel, std::string("x"));
+  REQUIRE(host.ledger->forget(make_id<BookId>(kNoon + 5), kShelf));
+  // A guest whose hello says that it speaks protocol 1 only: every frame after it is the same.
+  Session session(Loopback::fill(host, {}, Side::host));
+  Hello old;
+  old.newest = 1;
+  old.card = guest.ledger->self();
+  const auto hello = session.receive(encode_frame(old));
+  REQUIRE(hello.size() == 1);
+  const auto theirs = decode_frame(hello[0]);
+  CHECK(std::get<Hello>(*theirs).oldest == 1);
+  CHECK(std::get<Hello>(*theirs).newest == kNewestProtocol);
+  const Digest handshake = handshake_digest(encode_frame(old), hello[0], Fingerprint{});
+  Bytes proof;
+  for (const ByteView part : {as_bytes("weavelog guest proof 1"), ByteView(handshake)}) proof.insert(proof.end(), part.begin(), part.end());
+  const auto answer = session.receive(encode_frame(MemberProof{guest.ledger->key().sign(proof)}));
+  REQUIRE(answer.size() == 2);
+  CHECK(std::holds_alternative<Welcome>(*decode_frame(answer[0])));
+  CHECK(std::holds_alternative<Standing>(*decode_frame(answer[1])));
+}
+
+TEST_CASE("a head revokes a device: its live session ends, its next hello is refused, what it wrote stays") {
+  SyncDevice host("host"), head("head"), lost("lost"), desk("desk");
+  enrol(host, head, Role::head);
+  enrol(host, lost);
+  enrol(host, desk, Role::desk);
+  const BookId book = make_id<BookId>(kNoon);
+  lost.put(book, kOne, kLabel, std::string("before"));
+  lost.share(host, book);
+  Loopback live(lost, host), room(head, host), other(desk, host);
+  live.deliver();
+  room.deliver();
+  other.deliver();
+  REQUIRE(agreed(live));
+
+  room.push(room.to_host, room.guest.wish_devices());
+  room.deliver();
+  REQUIRE(room.guest.status().devices);
+  CHECK(room.guest.status().devices->size() == 3);
+  room.push(room.to_host, room.guest.wish_revocation(lost.ledger->self().key));
+  room.deliver();
+  const auto& listed = *room.guest.status().devices;
+  CHECK(std::count_if(listed.begin(), listed.end(), [](const EnrolledDevice& device) { return device.revoked.has_value(); }) == 1);
+
+  live.push(live.to_guest, live.host.tick());  // what the host does twice a second
+  live.deliver();
+  REQUIRE(live.host.status().fault);
+  CHECK(live.host.status().state == SessionState::closed);
+  REQUIRE(live.guest.status().fault);
+  CHECK(live.guest.status().fault->what.find("revoked") != std::string::npos);
+  other.changed();
+  CHECK(agreed(other));
+
+  Loopback again(lost, host);
+  again.deliver();
+  CHECK(again.guest.status().fault->code == FaultCode::refused);
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"before"});
+
+  // Only a head, and not itself.
+  other.push(other.to_host, other.guest.wish_revocation(head.ledger->self().key));
+  other.deliver();
+  CHECK(other.guest.status().fault->code == FaultCode::refused);
+  room.push(room.to_host, room.guest.wish_revocation(head.ledger->self().key));
+  room.deliver();
+  CHECK(room.guest.status().fault->code == FaultCode::refused);
+}
+
+TEST_CASE("what a revoked device wrote later and others bring is taken, counted and told") {
+  SyncDevice host("host"), lost("lost"), bench("bench");
+  enrol(host, lost);
+  enrol(host, bench);
+  const BookId book = make_id<BookId>(kNoon);
+  lost.put(book, kOne, kLabel, std::string("before"));
+  REQUIRE(host.devices->revoke(lost.ledger->self().key));
+  lost.put(book, kOne, kLabel, std::string("after"));
+  pour(lost, bench, book);  // a bundle, or another event's server
+  bench.share(host, book);
+  CHECK(meet(bench, host));
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"after"});
+  const auto devices = host.devices->devices();
+  const auto found = std::find_if(devices.begin(), devices.end(), [](const EnrolledDevice& device) { return device.revoked.has_value(); });
+  REQUIRE(found != devices.end());
+  CHECK(found->late_entries == 2);
+}
+
+TEST_CASE("entries with stamps far ahead are kept, and the device is named in the exchange and the list of authors") {
+  SyncDevice host("host"), guest("ahead");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  guest.clock.advance(2 * 24 * 3600 * 1000LL);
+  guest.put(book, kOne, kGuarded, std::string("52"));
+  guest.share(host, book);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  CHECK(agreed(loopback));
+  CHECK(loopback.host.status().wrong_clocks == std::vector<std::string>{"ahead"});
+  CHECK(answers(host, book, kGuarded) == std::set<std::string>{"52"});
+  bool flagged = false;
+  for (const KnownAuthor& author : host.ledger->authors())
+    if (author.card.device == "ahead") flagged = author.wrong_clock;
+  CHECK(flagged);
+  // Ours stays our own.
+  CHECK(host.put(book, kOne, kLabel, std::string("now")).stamp.wall_ms() < kNoon + 60'000);
+}
+
+TEST_CASE("a closing that did not see a third answer does not cover it, over a server and back") {
+  SyncDevice host("host"), a("a"), b("b"), c("c");
+  for (SyncDevice* device : {&a, &b, &c}) enrol(host, *device);
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kGuarded, std::string("52"));
+  a.share(host, book);
+  CHECK(meet(a, host));
+  CHECK(meet(b, host));
+  CHECK(meet(c, host));
+  a.put(book, kOne, kGuarded, std::string("51"));
+  b.put(book, kOne, kGuarded, std::string("50"));
+  c.put(book, kOne, kGuarded, std::string("49"));
+  CHECK(meet(a, host));
+  CHECK(meet(b, host));
+  CHECK(meet(a, host));
+  REQUIRE(a.ledger->open_questions().size() == 1);
+  a.put(book, kOne, kGuarded, std::string("51"));  // closes 51 against 50
+  CHECK(meet(a, host));
+  CHECK(host.ledger->open_questions().empty());
+  CHECK(meet(c, host));
+  REQUIRE(host.ledger->open_questions().size() == 1);
+  CHECK(answers(host, book, kGuarded) == std::set<std::string>{"49", "51"});
+  CHECK(meet(b, host));
+  CHECK(meet(a, host));
+  for (SyncDevice* device : {&a, &b, &c}) {
+    REQUIRE(device->ledger->open_questions().size() == 1);
+    const Cell cell = device->ledger->open_questions()[0].cell;
+    CHECK(cell.values.size() == 2);
+    for (const CellValue& value : cell.values) {
+      const auto origin = device->ledger->origin(book, value.dot);
+      REQUIRE(origin);
+      CHECK(origin->author.device == (text_of(value.value) == "49" ? "c" : "a"));
+      CHECK(origin->stamp == value.stamp);
+    }
+  }
+}
