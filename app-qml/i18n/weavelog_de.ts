@@ -659,6 +659,33 @@
     </message>
 </context>
 <context>
+    <name>ForgetSheet</name>
+    <message>
+        <source>Forget %1?</source>
+        <translation>%1 vergessen?</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be undone</source>
+        <translation>Das lässt sich nicht rückgängig machen</translation>
+    </message>
+    <message>
+        <source>Setups, rackets, jobs, notes and the name are erased on this device now, and on every other device at its next exchange. Only a mark stays that keeps them from coming back.</source>
+        <translation>Bespannungswünsche, Schläger, Aufträge, Notizen und der Name werden auf diesem Gerät sofort gelöscht, auf jedem anderen beim nächsten Abgleich. Nur ein Vermerk bleibt, der ihre Rückkehr verhindert.</translation>
+    </message>
+    <message>
+        <source>Entry lists of events stay as they are.</source>
+        <translation>Meldelisten von Turnieren bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>The player has asked for it</source>
+        <translation>Der Spieler hat darum gebeten</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Diesen Spieler vergessen</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -1240,6 +1267,10 @@
     <message>
         <source>What was agreed, the rackets and the last jobs appear here.</source>
         <translation>Hier erscheinen Vereinbartes, Schläger und letzte Bespannungen.</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Diesen Spieler vergessen</translation>
     </message>
 </context>
 <context>

@@ -659,6 +659,33 @@
     </message>
 </context>
 <context>
+    <name>ForgetSheet</name>
+    <message>
+        <source>Forget %1?</source>
+        <translation>¿Olvidar a %1?</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be undone</source>
+        <translation>Esto no se puede deshacer</translation>
+    </message>
+    <message>
+        <source>Setups, rackets, jobs, notes and the name are erased on this device now, and on every other device at its next exchange. Only a mark stays that keeps them from coming back.</source>
+        <translation>Los ajustes, raquetas, encordados, notas y el nombre se borran ahora en este dispositivo, y en cada uno de los demás en su próximo intercambio. Solo queda una marca que impide que vuelvan.</translation>
+    </message>
+    <message>
+        <source>Entry lists of events stay as they are.</source>
+        <translation>Las listas de inscritos de los torneos quedan como están.</translation>
+    </message>
+    <message>
+        <source>The player has asked for it</source>
+        <translation>El jugador lo ha pedido</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Olvidar a este jugador</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -1240,6 +1267,10 @@
     <message>
         <source>What was agreed, the rackets and the last jobs appear here.</source>
         <translation>Aquí aparecen lo acordado, las raquetas y los últimos encordados.</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Olvidar a este jugador</translation>
     </message>
 </context>
 <context>

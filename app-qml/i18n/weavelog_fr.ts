@@ -659,6 +659,33 @@
     </message>
 </context>
 <context>
+    <name>ForgetSheet</name>
+    <message>
+        <source>Forget %1?</source>
+        <translation>Oublier %1 ?</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be undone</source>
+        <translation>Cette action est définitive</translation>
+    </message>
+    <message>
+        <source>Setups, rackets, jobs, notes and the name are erased on this device now, and on every other device at its next exchange. Only a mark stays that keeps them from coming back.</source>
+        <translation>Réglages, raquettes, cordages, notes et nom sont effacés tout de suite sur cet appareil, et sur chaque autre appareil à son prochain échange. Seule reste une marque qui empêche leur retour.</translation>
+    </message>
+    <message>
+        <source>Entry lists of events stay as they are.</source>
+        <translation>Les listes d’engagés des tournois restent telles quelles.</translation>
+    </message>
+    <message>
+        <source>The player has asked for it</source>
+        <translation>Le joueur l’a demandé</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Oublier ce joueur</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -1240,6 +1267,10 @@
     <message>
         <source>What was agreed, the rackets and the last jobs appear here.</source>
         <translation>Ce qui est convenu, les raquettes et les derniers cordages apparaissent ici.</translation>
+    </message>
+    <message>
+        <source>Forget this player</source>
+        <translation>Oublier ce joueur</translation>
     </message>
 </context>
 <context>

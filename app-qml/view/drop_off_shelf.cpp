@@ -39,8 +39,11 @@ std::optional<DropOffState> DropOffShelf::takeOf(const weavelog::BookId& player)
 }
 
 void DropOffShelf::keep(const std::optional<DropOffState>& present) {
+  // Who was forgotten meanwhile, here or elsewhere, is not written down again.
+  const auto gone = [&](const DropOffState& state) { return work_.ledger().is_forgotten(state.book); };
+  std::erase_if(left_, gone);
   std::vector<DropOffState> all = left_;
-  if (present) all.insert(all.begin(), *present);
+  if (present && !gone(*present)) all.insert(all.begin(), *present);
   const QByteArray bytes = toBytes(all);
   const auto view = weavelog::ByteView(reinterpret_cast<const std::uint8_t*>(bytes.constData()),
                                        static_cast<std::size_t>(bytes.size()));

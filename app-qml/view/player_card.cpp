@@ -56,6 +56,19 @@ PlayerCard::PlayerCard(Work& work, QObject* parent) : QObject(parent), work_(wor
   connect(&work_, &Work::changed, this, &PlayerCard::refresh);
 }
 
+bool PlayerCard::forget() {
+  if (!record_) return false;
+  const auto report = work_.ledger().forget(record_->book);
+  if (!report) {
+    work_.tell(report.error());
+    return false;
+  }
+  show(QString());
+  work_.refresh();
+  if (report->not_yet_gone) work_.tell(*report->not_yet_gone);
+  return true;
+}
+
 void PlayerCard::show(const QString& book) {
   book_ = idFrom<weavelog::BookId>(book);
   jobsWanted_ = 8;

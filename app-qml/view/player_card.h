@@ -50,6 +50,10 @@ class PlayerCard : public QObject {
   // Writes the consent down with the text that was shown.
   Q_INVOKABLE bool giveConsent(int choice, const QString& language, const QString& shown);
 
+  // The player withdraws: everything is erased, here now and elsewhere at the next exchange. Nobody is shown
+  // afterwards. True when that is on disk.
+  Q_INVOKABLE bool forget();
+
   [[nodiscard]] QString book() const;
   [[nodiscard]] QString name() const;
   [[nodiscard]] QString detail() const;

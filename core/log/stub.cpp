@@ -22,6 +22,8 @@ Stub sign_stub(const DeviceKey& key, std::string device, const BookId& book, Boo
   return stub;
 }
 
-bool proves_itself(const Stub& stub) { return verify(stub.key, stub_message(stub), stub.signature); }
+bool proves_itself(const Stub& stub) {
+  return verify(stub.key, stub_message(stub), stub.signature);
+}
 
 }  // namespace weavelog

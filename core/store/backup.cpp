@@ -22,8 +22,8 @@ namespace {
 namespace fs = std::filesystem;
 
 Fault io_fault(const std::string& what, const fs::path& file, int error) {
-  return {error == ENOSPC ? FaultCode::no_space : FaultCode::io, what + ": " + std::strerror(error), file.string(),
-          "choose another folder, or free some space"};
+  return {error == ENOSPC ? FaultCode::no_space : FaultCode::io, what + ": " + std::strerror(error),
+          file.string(), "choose another folder, or free some space"};
 }
 
 /// Content and name are on disk.
@@ -43,14 +43,16 @@ Outcome<> settle_on_disk(const fs::path& file) {
 /// Is it one of ours, whole, and of a version that is known here?
 Outcome<> examine(SQLite::Database& db, const fs::path& file) {
   if (db.execAndGet("PRAGMA application_id").getInt() != kApplicationId)
-    return fail(FaultCode::bad_input, "this is not a Weavelog database", file.string(), "choose another file");
+    return fail(FaultCode::bad_input, "this is not a Weavelog database", file.string(),
+                "choose another file");
   if (const int version = db.execAndGet("PRAGMA user_version").getInt(); version > kSchemaVersion)
     return fail(FaultCode::newer,
-                "this database was written by a newer version of Weavelog (" + std::to_string(version) + ", this one knows " +
-                    std::to_string(kSchemaVersion) + ")",
+                "this database was written by a newer version of Weavelog (" + std::to_string(version) +
+                    ", this one knows " + std::to_string(kSchemaVersion) + ")",
                 file.string(), "update Weavelog on this device; nothing was changed");
   if (const std::string said = db.execAndGet("PRAGMA integrity_check(1)").getString(); said != "ok")
-    return fail(FaultCode::damaged, "the database is damaged (" + said + ")", file.string(), "use an older backup");
+    return fail(FaultCode::damaged, "the database is damaged (" + said + ")", file.string(),
+                "use an older backup");
   return {};
 }
 
@@ -65,7 +67,8 @@ struct RemoveUnlessKept {
 };
 
 /// One snapshot of `source` as the new file `part`, without what makes its writer this author: then `more`.
-Outcome<> copy_snapshot(const fs::path& source, const fs::path& part, const std::function<void(SQLite::Database&)>& more) {
+Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
+                        const std::function<void(SQLite::Database&)>& more) {
   std::error_code ignored;
   fs::remove(part, ignored);
   const int descriptor = ::open(part.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
@@ -90,7 +93,8 @@ Outcome<> copy_snapshot(const fs::path& source, const fs::path& part, const std:
 
 /// Our own chains are signed whenever they are handed over; in the copy there is nobody to do so.
 void seal_own(SQLite::Database& db, const DeviceKey& key) {
-  SQLite::Statement chains(db, "SELECT c.book, c.author, c.seq, c.hash FROM chain c JOIN author a ON a.n=c.author WHERE a.key=?");
+  SQLite::Statement chains(
+      db, "SELECT c.book, c.author, c.seq, c.hash FROM chain c JOIN author a ON a.n=c.author WHERE a.key=?");
   bind_blob(chains, 1, key.public_key());
   SQLite::Statement seal(db, "UPDATE chain SET sealed=?, signature=?, tail=x'' WHERE book=? AND author=?");
   std::vector<std::tuple<std::int64_t, std::int64_t, std::int64_t, Signature>> seals;
@@ -119,7 +123,8 @@ void seal_own(SQLite::Database& db, const DeviceKey& key) {
 void carry_stubs(SQLite::Database& restored) {
   restored.exec(kCareSchema);
   restored.exec(
-      "INSERT OR IGNORE INTO stub(book, kind, at, key, device, signature, heard, heard_from) SELECT book, kind, at, key, device, "
+      "INSERT OR IGNORE INTO stub(book, kind, at, key, device, signature, heard, heard_from) SELECT book, "
+      "kind, at, key, device, "
       "signature, heard, heard_from FROM replaced.stub ORDER BY n");
 }
 
@@ -128,9 +133,11 @@ void carry_stubs(SQLite::Database& restored) {
 Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKey* key) {
   std::error_code ignored;
   if (!fs::exists(source, ignored))
-    return fail(FaultCode::not_found, "there is no database to back up", source.string(), "give the folder of a device with --data");
+    return fail(FaultCode::not_found, "there is no database to back up", source.string(),
+                "give the folder of a device with --data");
   if (fs::exists(target, ignored))
-    return fail(FaultCode::conflict, "a file of this name exists", target.string(), "choose another name; backups are never overwritten");
+    return fail(FaultCode::conflict, "a file of this name exists", target.string(),
+                "choose another name; backups are never overwritten");
   RemoveUnlessKept part{target.string() + ".part"};
   const auto copied = copy_snapshot(source, part.file, [&](SQLite::Database& copy) {
     if (key != nullptr) seal_own(copy, *key);
@@ -147,9 +154,11 @@ Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKe
 Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool overwrite,
                           const std::function<void(SQLite::Database&)>& carry) {
   std::error_code ignored;
-  if (!fs::exists(backup, ignored)) return fail(FaultCode::not_found, "there is no such file", backup.string(), "look at its name again");
+  if (!fs::exists(backup, ignored))
+    return fail(FaultCode::not_found, "there is no such file", backup.string(), "look at its name again");
   if (fs::exists(target, ignored) && fs::equivalent(backup, target, ignored))
-    return fail(FaultCode::bad_input, "the backup is the very database that it would replace", backup.string(), "choose another file");
+    return fail(FaultCode::bad_input, "the backup is the very database that it would replace",
+                backup.string(), "choose another file");
   const bool present = fs::exists(target, ignored);
   if (present && !overwrite)
     return fail(FaultCode::conflict, "this device has a database already", target.string(),

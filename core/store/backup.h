@@ -12,11 +12,12 @@
 
 namespace weavelog {
 
-/// Copies the database at `source` into the new file `target` (mode 0600, on disk when this returns), whoever has it open
-/// meanwhile: it reads one snapshot and needs no lock. The copy is checked (SQLite's integrity check, and that it is a Weavelog
-/// database of a version known here) before it gets its name. Faults: not_found, conflict (the target exists), newer, damaged,
-/// bad_input (another program's database), no_space, io.
-/// With the device's key, its own chains are sealed in the copy, so that another device that restores it can hand them on.
+/// Copies the database at `source` into the new file `target` (mode 0600, on disk when this returns), whoever
+/// has it open meanwhile: it reads one snapshot and needs no lock. The copy is checked (SQLite's integrity
+/// check, and that it is a Weavelog database of a version known here) before it gets its name. Faults:
+/// not_found, conflict (the target exists), newer, damaged, bad_input (another program's database), no_space,
+/// io. With the device's key, its own chains are sealed in the copy, so that another device that restores it
+/// can hand them on.
 [[nodiscard]] Outcome<> back_up(const std::filesystem::path& source, const std::filesystem::path& target,
                                 const DeviceKey* key = nullptr);
 
@@ -24,11 +25,13 @@ struct Restored {
   std::optional<std::filesystem::path> replaced;  ///< where the database that was there before is kept now
 };
 
-/// Puts the backup in the place of the database at `target`. What was there is kept beside it under a new name; books that were
-/// forgotten there are forgotten in the restored one too. Faults: those of back_up for the backup; conflict (there is a database
-/// and `overwrite` is false); locked (a program has it open). `carry` may bring over more of what must not be unlearnt: it gets
-/// the restored database with the other attached as `replaced`; what it throws is left at that.
-[[nodiscard]] Outcome<Restored> restore(const std::filesystem::path& backup, const std::filesystem::path& target, bool overwrite,
+/// Puts the backup in the place of the database at `target`. What was there is kept beside it under a new
+/// name; books that were forgotten there are forgotten in the restored one too. Faults: those of back_up for
+/// the backup; conflict (there is a database and `overwrite` is false); locked (a program has it open).
+/// `carry` may bring over more of what must not be unlearnt: it gets the restored database with the other
+/// attached as `replaced`; what it throws is left at that.
+[[nodiscard]] Outcome<Restored> restore(const std::filesystem::path& backup,
+                                        const std::filesystem::path& target, bool overwrite,
                                         const std::function<void(SQLite::Database&)>& carry = {});
 
 }  // namespace weavelog

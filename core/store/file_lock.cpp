@@ -13,7 +13,8 @@ Outcome<std::unique_ptr<FileLock>> FileLock::take(const std::filesystem::path& f
   const std::string path = file.string() + ".lock";
   const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
   if (descriptor < 0)
-    return fail(errno == ENOSPC ? FaultCode::no_space : FaultCode::io, std::string("cannot be created: ") + std::strerror(errno), path,
+    return fail(errno == ENOSPC ? FaultCode::no_space : FaultCode::io,
+                std::string("cannot be created: ") + std::strerror(errno), path,
                 "check that the folder exists and can be written");
   auto lock = std::make_unique<FileLock>(descriptor);
   if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0)
@@ -22,6 +23,8 @@ Outcome<std::unique_ptr<FileLock>> FileLock::take(const std::filesystem::path& f
   return lock;
 }
 
-FileLock::~FileLock() { ::close(descriptor_); }
+FileLock::~FileLock() {
+  ::close(descriptor_);
+}
 
 }  // namespace weavelog

@@ -1,5 +1,6 @@
-// Ledger::forget and Ledger::obey: a player withdraws. Erasing is one transaction; after it the file is rewritten and the
-// write-ahead log emptied, because SQLite leaves old bytes in the slack of pages that it split, and in the log.
+// Ledger::forget and Ledger::obey: a player withdraws. Erasing is one transaction; after it the file is
+// rewritten and the write-ahead log emptied, because SQLite leaves old bytes in the slack of pages that it
+// split, and in the log.
 
 #include <sqlite3.h>
 
@@ -25,13 +26,15 @@ void run(Connection& db, const char* sql, std::int64_t book) {
 void erase_remembered(Connection& db, const BookId& book) {
   const std::string hex = book.hex();
   auto& lists = db.statement(
-      "UPDATE meta SET value=CAST((SELECT json_group_array(json(one.value)) FROM json_each(CAST(meta.value AS TEXT)) one WHERE "
+      "UPDATE meta SET value=CAST((SELECT json_group_array(json(one.value)) FROM json_each(CAST(meta.value "
+      "AS TEXT)) one WHERE "
       "instr(one.value, ?1)=0) AS BLOB) WHERE key GLOB 'room *' AND instr(CAST(value AS TEXT), ?1)>0 AND "
       "json_valid(CAST(value AS TEXT)) AND json_type(CAST(value AS TEXT))='array'");
   lists.bind(1, hex);
   lists.exec();
   auto& rest = db.statement(
-      "DELETE FROM meta WHERE key GLOB 'room *' AND (instr(key, ?1)>0 OR instr(CAST(value AS TEXT), ?1)>0 OR instr(value, ?2)>0)");
+      "DELETE FROM meta WHERE key GLOB 'room *' AND (instr(key, ?1)>0 OR instr(CAST(value AS TEXT), ?1)>0 OR "
+      "instr(value, ?2)>0)");
   rest.bind(1, hex);
   bind_blob(rest, 2, book.bytes);
   rest.exec();
@@ -39,7 +42,8 @@ void erase_remembered(Connection& db, const BookId& book) {
 
 void keep_stub(Connection& db, const Stub& stub, UnixMs heard, const PublicKey& from) {
   auto& add = db.statement(
-      "INSERT OR IGNORE INTO stub(book, kind, at, key, device, signature, heard, heard_from) VALUES(?,?,?,?,?,?,?,?)");
+      "INSERT OR IGNORE INTO stub(book, kind, at, key, device, signature, heard, heard_from) "
+      "VALUES(?,?,?,?,?,?,?,?)");
   bind_blob(add, 1, stub.book.bytes);
   add.bind(2, static_cast<int>(stub.kind));
   add.bind(3, stub.at);
@@ -98,7 +102,8 @@ bool Ledger::Impl::erase(Connection& db, const Stub& stub, const PublicKey& from
   const auto book = find_book(db, stub.book);
   const Digest no_heads{};
   auto& row = db.statement(
-      "INSERT INTO book(id, kind, heads, forgotten) VALUES(?1,?2,?3,1) ON CONFLICT(id) DO UPDATE SET heads=?3, forgotten=1");
+      "INSERT INTO book(id, kind, heads, forgotten) VALUES(?1,?2,?3,1) ON CONFLICT(id) DO UPDATE SET "
+      "heads=?3, forgotten=1");
   bind_blob(row, 1, stub.book.bytes);
   row.bind(2, static_cast<int>(stub.kind));
   bind_blob(row, 3, no_heads);
@@ -127,7 +132,8 @@ bool Ledger::Impl::erase(Connection& db, const Stub& stub, const PublicKey& from
 void Ledger::Impl::sweep_forgotten(Connection& db) {
   std::vector<Forgotten> left;
   auto& query = db.statement(
-      "SELECT s.n, s.book, s.kind, s.at, s.key, s.device, s.signature, s.heard, s.heard_from FROM stub s LEFT JOIN book b ON b.id=s.book "
+      "SELECT s.n, s.book, s.kind, s.at, s.key, s.device, s.signature, s.heard, s.heard_from FROM stub s "
+      "LEFT JOIN book b ON b.id=s.book "
       "WHERE b.forgotten IS NOT 1");
   while (query.executeStep()) left.push_back(stub_in(query));
   for (const Forgotten& one : left) (void)erase(db, one.stub, one.heard_from);
@@ -142,7 +148,7 @@ Outcome<> Ledger::Impl::scrub_if_due() {
   });
   if (!due) return {};
   if (auto scrubbed = database->scrub(); !scrubbed) return scrubbed;
-  return write([&](Connection& db) { 
+  return write([&](Connection& db) {
     auto& done = db.statement("DELETE FROM meta WHERE key=?");
     done.bind(1, kScrubDue);
     done.exec();
@@ -156,10 +162,13 @@ Outcome<ForgetReport> Ledger::forget(const BookId& book, std::optional<BookKind>
     auto& query = db.statement("SELECT kind FROM book WHERE id=?");
     bind_blob(query, 1, book.bytes);
     if (query.executeStep()) kind = static_cast<BookKind>(query.getColumn(0).getInt());
-    if (!kind) throw Abort{{FaultCode::not_found, "this device does not hold the book", "book " + book.hex(), ""}};
+    if (!kind)
+      throw Abort{{FaultCode::not_found, "this device does not hold the book", "book " + book.hex(), ""}};
     if (*kind != impl_->options.registry->personal())
-      throw Abort{{FaultCode::refused, "only what is held about a person can be forgotten", "book " + book.hex(), ""}};
-    const Stub stub = sign_stub(impl_->options.key, impl_->options.device_name, book, *kind, impl_->options.clock->now());
+      throw Abort{{FaultCode::refused, "only what is held about a person can be forgotten",
+                   "book " + book.hex(), ""}};
+    const Stub stub =
+        sign_stub(impl_->options.key, impl_->options.device_name, book, *kind, impl_->options.clock->now());
     if (impl_->erase(db, stub, PublicKey{})) report.erased.push_back(book);
   });
   if (!written) return fail(written.error());
@@ -175,8 +184,8 @@ Outcome<ForgetReport> Ledger::obey(std::span<const Stub> stubs, const PublicKey&
     std::int64_t kept = count_stubs(db);
     for (const Stub& stub : stubs) {
       const bool held = impl_->find_book(db, stub.book).has_value();
-      if (stub.kind != impl_->options.registry->personal() || stub.device.size() > kLongestName || !proves_itself(stub) ||
-          (!held && kept >= kMostStubs)) {
+      if (stub.kind != impl_->options.registry->personal() || stub.device.size() > kLongestName ||
+          !proves_itself(stub) || (!held && kept >= kMostStubs)) {
         ++report.refused;
         continue;
       }
@@ -204,7 +213,8 @@ std::vector<Forgotten> Ledger::forgotten(std::int64_t after, std::size_t most) c
   std::vector<Forgotten> out;
   impl_->database->read([&](Connection& db) {
     auto& query = db.statement(
-        "SELECT n, book, kind, at, key, device, signature, heard, heard_from FROM stub WHERE n>? ORDER BY n LIMIT ?");
+        "SELECT n, book, kind, at, key, device, signature, heard, heard_from FROM stub WHERE n>? ORDER BY n "
+        "LIMIT ?");
     query.bind(1, after);
     query.bind(2, static_cast<std::int64_t>(most));
     while (query.executeStep()) out.push_back(stub_in(query));

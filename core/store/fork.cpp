@@ -1,7 +1,8 @@
-// Forks: a database was copied with its key and both copies wrote on under one author. The copy that meets the other branch
-// takes it in the place of its own, keeps its own in quarantine, and says again under a new incarnation what its own branch
-// held, replacing only what was there before the two parted: so both words stand beside each other, and where they differ in a
-// guarded field a person decides. Third devices keep the branch that they had and put the other aside.
+// Forks: a database was copied with its key and both copies wrote on under one author. The copy that meets
+// the other branch takes it in the place of its own, keeps its own in quarantine, and says again under a new
+// incarnation what its own branch held, replacing only what was there before the two parted: so both words
+// stand beside each other, and where they differ in a guarded field a person decides. Third devices keep the
+// branch that they had and put the other aside.
 
 #include <sqlite3.h>
 
@@ -14,7 +15,8 @@
 namespace weavelog {
 namespace {
 
-constexpr const char* kSteppedBack = "own entry of a copied device (fork): what it says was said again under a new incarnation";
+constexpr const char* kSteppedBack =
+    "own entry of a copied device (fork): what it says was said again under a new incarnation";
 
 struct OwnEntry {
   AuthorId author;
@@ -24,12 +26,14 @@ struct OwnEntry {
 std::vector<OwnEntry> entries_of_key(Connection& db, std::int64_t book, const PublicKey& key) {
   std::vector<OwnEntry> out;
   auto& query = db.statement(
-      "SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? AND a.key=? ORDER BY e.position");
+      "SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? AND a.key=? ORDER BY "
+      "e.position");
   query.bind(1, book);
   bind_blob(query, 2, key);
   while (query.executeStep()) {
     const auto author = AuthorId::from_bytes(blob_of(query, 0));
-    auto entry = author ? decode_entry(blob_of(query, 1), *author) : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
+    auto entry = author ? decode_entry(blob_of(query, 1), *author)
+                        : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
     if (!entry) throw SQLite::Exception(entry.error().message(), SQLITE_CORRUPT);
     out.push_back({*author, std::move(*entry)});
   }
@@ -50,7 +54,8 @@ Digest digest_of_heads(const Heads& heads) {
   return digester.finish();
 }
 
-Digest Ledger::Impl::chain_hash(Connection& db, std::int64_t book, std::int64_t author, Digest start, std::uint64_t seq) const {
+Digest Ledger::Impl::chain_hash(Connection& db, std::int64_t book, std::int64_t author, Digest start,
+                                std::uint64_t seq) const {
   auto& query = db.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq<=? ORDER BY seq");
   query.bind(1, book);
   query.bind(2, author);
@@ -61,7 +66,8 @@ Digest Ledger::Impl::chain_hash(Connection& db, std::int64_t book, std::int64_t 
 
 int Ledger::Impl::note_fork(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq) const {
   auto& add = db.statement(
-      "INSERT INTO fork(book, author, seq, at) VALUES(?,?,?,?) ON CONFLICT(book, author) DO UPDATE SET seq=min(seq, excluded.seq)");
+      "INSERT INTO fork(book, author, seq, at) VALUES(?,?,?,?) ON CONFLICT(book, author) DO UPDATE SET "
+      "seq=min(seq, excluded.seq)");
   add.bind(1, book);
   add.bind(2, author);
   add.bind(3, static_cast<std::int64_t>(seq));
@@ -81,15 +87,18 @@ bool Ledger::Impl::in_fork(Connection& db, std::int64_t book, std::int64_t autho
   return query.executeStep();
 }
 
-std::vector<NewEntry> Ledger::Impl::standing_words(Connection& db, std::int64_t book, const BookId& book_id, BookKind kind,
-                                                   const AuthorId& author, std::uint64_t from) const {
+std::vector<NewEntry> Ledger::Impl::standing_words(Connection& db, std::int64_t book, const BookId& book_id,
+                                                   BookKind kind, const AuthorId& author,
+                                                   std::uint64_t from) const {
   const auto own = entries_of_key(db, book, options.key.public_key());
-  // What we ourselves took back later is not said again. What others replaced is: whether they had seen our word or the other
-  // branch's of the same number cannot be told.
+  // What we ourselves took back later is not said again. What others replaced is: whether they had seen our
+  // word or the other branch's of the same number cannot be told.
   std::set<Dot> taken_back;
   for (const OwnEntry& held : own)
-    for (const Write& write : held.entry.writes) taken_back.insert(write.replaces.begin(), write.replaces.end());
-  std::map<Dot, std::vector<Dot>> before;  // what a write of the branch replaced of the time before the branch
+    for (const Write& write : held.entry.writes)
+      taken_back.insert(write.replaces.begin(), write.replaces.end());
+  std::map<Dot, std::vector<Dot>>
+      before;  // what a write of the branch replaced of the time before the branch
   std::vector<NewEntry> out;
   for (const OwnEntry& held : own) {
     if (held.author != author || held.entry.seq < from) continue;
@@ -118,9 +127,11 @@ std::vector<NewEntry> Ledger::Impl::standing_words(Connection& db, std::int64_t 
   return out;
 }
 
-void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& book_id, std::int64_t author, const ChainRow& to) const {
+void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& book_id, std::int64_t author,
+                             const ChainRow& to) const {
   auto& keep = db.statement(
-      "INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) SELECT b.id, a.id, e.seq, e.body, ?, ? FROM entry e JOIN "
+      "INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) SELECT b.id, a.id, e.seq, "
+      "e.body, ?, ? FROM entry e JOIN "
       "book b ON b.n=e.book JOIN author a ON a.n=e.author WHERE e.book=? AND e.author=? AND e.seq>?");
   keep.bind(1, kSteppedBack);
   keep.bind(2, options.clock->now());
@@ -161,13 +172,16 @@ std::vector<AuthorId> Ledger::forked(const BookId& book, const Heads& theirs) co
     if (!query.executeStep()) return;
     const auto kind = static_cast<BookKind>(query.getColumn(0).getInt());
     for (const Head& ours : impl_->heads(db, *number)) {
-      const auto other = std::find_if(theirs.begin(), theirs.end(), [&](const Head& head) { return head.author == ours.author; });
-      if (other == theirs.end() || other->seq == 0 || other->seq > ours.seq || other->hash == ours.hash) continue;
+      const auto other = std::find_if(theirs.begin(), theirs.end(),
+                                      [&](const Head& head) { return head.author == ours.author; });
+      if (other == theirs.end() || other->seq == 0 || other->seq > ours.seq || other->hash == ours.hash)
+        continue;
       const auto author = impl_->find_author(db, ours.author);
       if (!author) continue;
-      const Digest there = other->seq == ours.seq
-                               ? ours.hash
-                               : impl_->chain_hash(db, *number, *author, chain_start(book, kind, ours.author), other->seq);
+      const Digest there =
+          other->seq == ours.seq
+              ? ours.hash
+              : impl_->chain_hash(db, *number, *author, chain_start(book, kind, ours.author), other->seq);
       if (there != other->hash) out.push_back(ours.author);
     }
   });
@@ -177,11 +191,13 @@ std::vector<AuthorId> Ledger::forked(const BookId& book, const Heads& theirs) co
 std::vector<Fork> Ledger::forks() const {
   std::vector<Fork> out;
   impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT b.id, f.author, f.seq, f.at FROM fork f JOIN book b ON b.n=f.book ORDER BY f.at, b.id");
+    auto& query = db.statement(
+        "SELECT b.id, f.author, f.seq, f.at FROM fork f JOIN book b ON b.n=f.book ORDER BY f.at, b.id");
     while (query.executeStep()) {
       const auto book = BookId::from_bytes(blob_of(query, 0));
       if (!book) throw SQLite::Exception("an identifier of the wrong length", SQLITE_CORRUPT);
-      out.push_back({*book, impl_->card(db, query.getColumn(1).getInt64()), static_cast<std::uint64_t>(query.getColumn(2).getInt64()),
+      out.push_back({*book, impl_->card(db, query.getColumn(1).getInt64()),
+                     static_cast<std::uint64_t>(query.getColumn(2).getInt64()),
                      query.getColumn(3).getInt64()});
     }
   });
@@ -192,7 +208,8 @@ std::vector<KnownAuthor> Ledger::authors() const {
   std::vector<KnownAuthor> out;
   impl_->database->read([&](Connection& db) {
     auto& query = db.statement("SELECT n, wrong_clock FROM author ORDER BY n");
-    while (query.executeStep()) out.push_back({impl_->card(db, query.getColumn(0).getInt64()), query.getColumn(1).getInt() != 0});
+    while (query.executeStep())
+      out.push_back({impl_->card(db, query.getColumn(0).getInt64()), query.getColumn(1).getInt() != 0});
   });
   return out;
 }

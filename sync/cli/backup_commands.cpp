@@ -17,7 +17,9 @@ struct RestoreArguments {
   bool overwrite = false;
 };
 
-std::filesystem::path ledger_of(const Settings& settings) { return std::filesystem::path(settings.folder) / "ledger.db"; }
+std::filesystem::path ledger_of(const Settings& settings) {
+  return std::filesystem::path(settings.folder) / "ledger.db";
+}
 
 Outcome<Ending> backup(const Settings& settings, const BackupArguments& arguments) {
   const auto key_file = std::filesystem::path(settings.folder) / "device.key";
@@ -27,11 +29,13 @@ Outcome<Ending> backup(const Settings& settings, const BackupArguments& argument
     if (!loaded) return fail(loaded.error());
     key = std::move(*loaded);
   }
-  if (auto done = back_up(ledger_of(settings), arguments.file, key ? &*key : nullptr); !done) return fail(done.error());
+  if (auto done = back_up(ledger_of(settings), arguments.file, key ? &*key : nullptr); !done)
+    return fail(done.error());
   std::error_code ignored;
   const auto bytes = std::filesystem::file_size(arguments.file, ignored);
   Context(settings).answer(json::object{{"file", arguments.file}, {"bytes", bytes}},
-                           "written and checked: " + arguments.file + "\nIt holds every player's data, but not this device's key. Keep it safe.");
+                           "written and checked: " + arguments.file +
+                               "\nIt holds every player's data, but not this device's key. Keep it safe.");
   return Ending::done;
 }
 
@@ -39,14 +43,16 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
   std::error_code error;
   if (std::filesystem::create_directories(settings.folder, error))
     std::filesystem::permissions(settings.folder, std::filesystem::perms::owner_all, error);
-  const auto done = restore(arguments.file, ledger_of(settings), arguments.overwrite, DeviceList::carry_revocations);
+  const auto done =
+      restore(arguments.file, ledger_of(settings), arguments.overwrite, DeviceList::carry_revocations);
   if (!done) return fail(done.error());
   // Opened once, so that what is wrong with it shows now.
   Context context(settings);
   if (auto opened = context.open(); !opened) return fail(opened.error());
   const VerifyReport report = context.ledger().verify();
   json::array faults;
-  std::string text = "restored: " + std::to_string(count_players(context.ledger())) + " players, " + std::to_string(report.entries) +
+  std::string text = "restored: " + std::to_string(count_players(context.ledger())) + " players, " +
+                     std::to_string(report.entries) +
                      " entries; from here on this device writes as a new author";
   if (done->replaced)
     text += "\nwhat was here before is kept in " + done->replaced->string() +
@@ -55,12 +61,13 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
     faults.push_back(json::string(fault));
     text += "\n" + fault;
   }
-  context.answer(json::object{{"players", count_players(context.ledger())},
-                              {"entries", report.entries},
-                              {"well", report.faults.empty()},
-                              {"faults", std::move(faults)},
-                              {"replaced", done->replaced ? json::value(done->replaced->string()) : json::value()}},
-                 text);
+  context.answer(
+      json::object{{"players", count_players(context.ledger())},
+                   {"entries", report.entries},
+                   {"well", report.faults.empty()},
+                   {"faults", std::move(faults)},
+                   {"replaced", done->replaced ? json::value(done->replaced->string()) : json::value()}},
+      text);
   return report.faults.empty() ? Ending::done : Ending::fault;
 }
 
@@ -75,7 +82,8 @@ void set_work(CLI::App& command, FolderWork& chosen, const std::shared_ptr<Argum
 }  // namespace
 
 void add_backup_commands(CLI::App& app, FolderWork& chosen) {
-  CLI::App* out = app.add_subcommand("backup", "Copy the database into a new file, also while another program has it open");
+  CLI::App* out = app.add_subcommand(
+      "backup", "Copy the database into a new file, also while another program has it open");
   const auto to = std::make_shared<BackupArguments>();
   out->add_option("FILE", to->file, "The new file; never overwritten")->required();
   out->footer("--json: one object: file, bytes.");
@@ -83,7 +91,8 @@ void add_backup_commands(CLI::App& app, FolderWork& chosen) {
   CLI::App* in = app.add_subcommand("restore", "Put a backup into this device's folder");
   const auto from = std::make_shared<RestoreArguments>();
   in->add_option("FILE", from->file, "A file that `backup` wrote")->required();
-  in->add_flag("--overwrite", from->overwrite, "Take the place of the database that is there; it is kept under another name");
+  in->add_flag("--overwrite", from->overwrite,
+               "Take the place of the database that is there; it is kept under another name");
   in->footer("--json: one object: players, entries, well, faults, replaced.");
   set_work(*in, chosen, from, restore_here);
 }

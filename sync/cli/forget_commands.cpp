@@ -30,13 +30,15 @@ Outcome<Ending> forget(Context& context, const ForgetArguments& arguments) {
   const auto book = choose_player(context, arguments.player);
   if (!book) return fail(book.error());
   const auto row = find_player(context.ledger(), *book);
-  const std::string name = row ? row->family_name + (row->given_name.empty() ? "" : ", " + row->given_name) : book->hex();
+  const std::string name =
+      row ? row->family_name + (row->given_name.empty() ? "" : ", " + row->given_name) : book->hex();
   json::array named = events_that_name(context, *book);
   json::object out{{"book", book->hex()}, {"forgotten", arguments.confirm}, {"still_in_entry_lists", named}};
   std::string text;
   if (!arguments.confirm) {
     text = name +
-           ": setups, rackets, jobs, notes and search terms would be erased here and on every device that this one meets, and "
+           ": setups, rackets, jobs, notes and search terms would be erased here and on every device that "
+           "this one meets, and "
            "could not be brought back.\nNothing was erased; add --confirm when the player has asked for it";
     out["player"] = name;
     context.answer(out, text);
@@ -45,9 +47,11 @@ Outcome<Ending> forget(Context& context, const ForgetArguments& arguments) {
   const auto report = context.ledger().forget(*book);
   if (!report) return fail(report.error());
   text = "forgotten; the other devices learn of it at their next exchange";
-  for (const json::value& event : named) text += "\nthe entry list of " + std::string(event.as_string()) + " still names the player";
+  for (const json::value& event : named)
+    text += "\nthe entry list of " + std::string(event.as_string()) + " still names the player";
   out["gone_from_file"] = !report->not_yet_gone.has_value();
-  if (report->not_yet_gone) text += "\nold pages of the file are overwritten later: " + report->not_yet_gone->message();
+  if (report->not_yet_gone)
+    text += "\nold pages of the file are overwritten later: " + report->not_yet_gone->message();
   context.answer(out, text);
   return Ending::done;
 }
@@ -65,8 +69,9 @@ Outcome<Ending> forgotten(Context& context, const Nothing&) {
                                 {"at", iso_utc(one.stub.at)},
                                 {"heard", iso_utc(one.heard)},
                                 {"heard_from", here ? json::value() : json::value(to_hex(one.heard_from))}});
-    text += iso_utc(one.stub.at) + "  by " + one.stub.device + " (" + to_hex(one.stub.key).substr(0, 12) + ")  book " +
-            one.stub.book.hex() + (here ? "" : ", heard from " + to_hex(one.heard_from).substr(0, 12)) + "\n";
+    text += iso_utc(one.stub.at) + "  by " + one.stub.device + " (" + to_hex(one.stub.key).substr(0, 12) +
+            ")  book " + one.stub.book.hex() +
+            (here ? "" : ", heard from " + to_hex(one.heard_from).substr(0, 12)) + "\n";
   }
   context.answer(list, text.empty() ? "nobody was forgotten" : text);
   return Ending::done;
@@ -76,12 +81,18 @@ Outcome<Ending> forgotten(Context& context, const Nothing&) {
 
 void add_forget_commands(CLI::App& app, Work& chosen) {
   add_command<ForgetArguments>(
-      app, chosen, "forget", "Erase everything on a player who withdraws, here and on every device this one meets", forget,
+      app, chosen, "forget",
+      "Erase everything on a player who withdraws, here and on every device this one meets", forget,
       [](CLI::App& command, ForgetArguments& arguments) {
-        command.add_option("PLAYER", arguments.player, "A name that finds exactly one, or six or more characters of the book's number")
+        command
+            .add_option("PLAYER", arguments.player,
+                        "A name that finds exactly one, or six or more characters of the book's number")
             ->required();
-        command.add_flag("--confirm", arguments.confirm, "The player has asked for it: erase. Can't be undone");
-        command.footer("--json: one object: book, forgotten, still_in_entry_lists, gone_from_file. Exit code 3 without --confirm.");
+        command.add_flag("--confirm", arguments.confirm,
+                         "The player has asked for it: erase. Can't be undone");
+        command.footer(
+            "--json: one object: book, forgotten, still_in_entry_lists, gone_from_file. Exit code 3 without "
+            "--confirm.");
       });
   add_command<Nothing>(app, chosen, "forgotten", "Which books were forgotten, on whose order", forgotten,
                        [](CLI::App& command, Nothing&) {

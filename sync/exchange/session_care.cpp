@@ -1,5 +1,5 @@
-// Session, continued: what devices tell each other beside entries. Forgotten books, chains that parted, devices and their
-// revocation.
+// Session, continued: what devices tell each other beside entries. Forgotten books, chains that parted,
+// devices and their revocation.
 
 #include <algorithm>
 
@@ -12,7 +12,9 @@ constexpr std::size_t kStubsPerMessage = 1000;
 constexpr std::uint64_t kWhole = INT64_MAX;
 
 void leave_out(Heads& heads, const std::vector<AuthorId>& authors) {
-  std::erase_if(heads, [&](const Head& head) { return std::find(authors.begin(), authors.end(), head.author) != authors.end(); });
+  std::erase_if(heads, [&](const Head& head) {
+    return std::find(authors.begin(), authors.end(), head.author) != authors.end();
+  });
 }
 
 }  // namespace
@@ -36,10 +38,11 @@ void Session::tell_stubs() {
   }
 }
 
-/// A device passes on only what it obeyed itself, and could order the same in its own name: so it vouches for authors that are
-/// not known here. From a guest who may not write it has to be an author who may.
+/// A device passes on only what it obeyed itself, and could order the same in its own name: so it vouches for
+/// authors that are not known here. From a guest who may not write it has to be an author who may.
 bool Session::entitled(const Stub& stub) const {
-  return options_.side == Side::guest || status_.role != Role::reader || options_.devices->may_order_forgetting(stub.key);
+  return options_.side == Side::guest || status_.role != Role::reader ||
+         options_.devices->may_order_forgetting(stub.key);
 }
 
 void Session::handle(const Stubs& message, ByteView) {
@@ -82,14 +85,16 @@ void Session::note_forks(const BookId& book, const std::vector<AuthorId>& author
   if (protocol_ < kProtocolWithStubs) return;
   const PublicKey key = options_.ledger->self().key;
   for (const KnownAuthor& known : options_.ledger->authors())
-    if (known.card.key == key && std::find(authors.begin(), authors.end(), known.card.id()) != authors.end()) held_back_.insert(book);
+    if (known.card.key == key && std::find(authors.begin(), authors.end(), known.card.id()) != authors.end())
+      held_back_.insert(book);
 }
 
 bool Session::meet_forks(const BookHeads& theirs) {
   auto authors = options_.ledger->forked(theirs.book, theirs.heads);
   const auto known = forks_.find(theirs.book);
   if (authors.empty() && known == forks_.end()) return false;
-  if (known != forks_.end()) std::erase_if(authors, [&](const AuthorId& author) { return known->second.contains(author); });
+  if (known != forks_.end())
+    std::erase_if(authors, [&](const AuthorId& author) { return known->second.contains(author); });
   BookHeads lacking = theirs;
   // Chains that parted before are in both places already.
   if (known != forks_.end())
@@ -115,7 +120,8 @@ void Session::handle(const Forks& message, ByteView) {
     if (!held || !may_send(held->id, held->kind)) continue;
     const auto known = forks_.find(held->id);
     std::vector<AuthorId> fresh = notice.authors;
-    if (known != forks_.end()) std::erase_if(fresh, [&](const AuthorId& author) { return known->second.contains(author); });
+    if (known != forks_.end())
+      std::erase_if(fresh, [&](const AuthorId& author) { return known->second.contains(author); });
     if (fresh.empty()) continue;
     note_forks(held->id, fresh);
     BookHeads lacking = notice.heads;
@@ -125,12 +131,13 @@ void Session::handle(const Forks& message, ByteView) {
   pump();
 }
 
-/// What others wrote after the other branch must not be applied to ours: the same number means another entry there. It comes
-/// again behind the branch.
+/// What others wrote after the other branch must not be applied to ours: the same number means another entry
+/// there. It comes again behind the branch.
 Batch Session::without_held_back(const Batch& batch) {
   const PublicKey key = options_.ledger->self().key;
   for (const BatchEntry& entry : batch.entries)
-    if (entry.seq == 1 && entry.author < batch.authors.size() && entry.book < batch.books.size() && batch.authors[entry.author].key == key)
+    if (entry.seq == 1 && entry.author < batch.authors.size() && entry.book < batch.books.size() &&
+        batch.authors[entry.author].key == key)
       held_back_.erase(batch.books[entry.book].id);
   Batch out = batch;
   std::erase_if(out.entries, [&](const BatchEntry& entry) {
@@ -142,12 +149,15 @@ Batch Session::without_held_back(const Batch& batch) {
 void Session::after_ingest(const Batch& batch, const IngestReport& report) {
   for (const AuthorId& author : report.wrong_clocks)
     for (const AuthorCard& card : batch.authors)
-      if (card.id() == author && std::find(status_.wrong_clocks.begin(), status_.wrong_clocks.end(), card.device) == status_.wrong_clocks.end())
+      if (card.id() == author && std::find(status_.wrong_clocks.begin(), status_.wrong_clocks.end(),
+                                           card.device) == status_.wrong_clocks.end())
         status_.wrong_clocks.push_back(card.device);
   if (options_.side == Side::host)
-    if (auto counted = options_.devices->count_late(report.applied_by); !counted) return close(counted.error());
+    if (auto counted = options_.devices->count_late(report.applied_by); !counted)
+      return close(counted.error());
   for (const auto& [book, author] : report.forks) {
-    if (const auto known = forks_.find(book); known != forks_.end() && known->second.contains(author)) continue;
+    if (const auto known = forks_.find(book); known != forks_.end() && known->second.contains(author))
+      continue;
     const auto held = options_.ledger->book(book);
     if (!held) continue;
     note_forks(book, {author});
@@ -163,7 +173,9 @@ void Session::after_ingest(const Batch& batch, const IngestReport& report) {
 
 /// A device that was revoked is refused from that moment on, not only at its next hello.
 void Session::check_membership() {
-  if (options_.side != Side::host || status_.state < SessionState::comparing || status_.state == SessionState::closed) return;
+  if (options_.side != Side::host || status_.state < SessionState::comparing ||
+      status_.state == SessionState::closed)
+    return;
   const std::uint64_t now = options_.devices->revocations();
   if (now == revocations_seen_) return;
   revocations_seen_ = now;
@@ -185,15 +197,16 @@ Session::Frames Session::wish_revocation(const PublicKey& device) {
 void Session::answer_devices() {
   Devices answer;
   for (const EnrolledDevice& device : options_.devices->devices())
-    answer.devices.push_back({device.key, device.name, static_cast<std::uint64_t>(device.role), device.since, device.revoked.value_or(0),
-                              device.late_entries});
+    answer.devices.push_back({device.key, device.name, static_cast<std::uint64_t>(device.role), device.since,
+                              device.revoked.value_or(0), device.late_entries});
   send(answer);
 }
 
 void Session::handle(const DevicesWish&, ByteView) {
   if (!expect(options_.side == Side::host && open(), "devices")) return;
   if (status_.role != Role::head)
-    return close({FaultCode::refused, "only the head of the room sees who is enrolled", "exchange with " + status_.peer.device, ""});
+    return close({FaultCode::refused, "only the head of the room sees who is enrolled",
+                  "exchange with " + status_.peer.device, ""});
   answer_devices();
 }
 
@@ -201,7 +214,8 @@ void Session::handle(const RevocationWish& wish, ByteView) {
   if (!expect(options_.side == Side::host && open(), "revocation")) return;
   const std::string where = "exchange with " + status_.peer.device;
   if (status_.role != Role::head)
-    return close({FaultCode::refused, "only the head of the room revokes devices", where, "ask the head of the room"});
+    return close(
+        {FaultCode::refused, "only the head of the room revokes devices", where, "ask the head of the room"});
   if (wish.key == status_.peer.key)
     return close({FaultCode::refused, "a device can't revoke itself", where, "another head has to do it"});
   if (auto revoked = options_.devices->revoke(wish.key); !revoked) return close(revoked.error());

@@ -138,7 +138,9 @@ class Check {
       if (entry.author_key == hostile_ || !seen_.insert({entry.key, entry.body}).second) continue;
       if (room_.promises.by_person(entry.key, entry.body)) continue;
       const auto decoded = decode_entry(entry.bytes, entry.key.author);
-      if (!decoded || !room_.promises.attempted(entry.key.book, decoded->writes))
+      if (!decoded || (!room_.promises.attempted(entry.key.book, decoded->writes) &&
+                       !(room_.promises.forked(entry.key.book) &&
+                         room_.promises.said_before(entry.key.book, decoded->writes))))
         throw Violation("nobody's entry",
                         device.name + " holds an entry of " + entry.key.author.hex() + " that nobody made");
     }

@@ -41,6 +41,18 @@ bool Promises::attempted(const BookId& book, const std::vector<Write>& writes) c
                      [&](const auto& tried) { return tried.first == book && tried.second == writes; });
 }
 
+bool Promises::said_before(const BookId& book, const std::vector<Write>& writes) const {
+  const auto same = [](const Write& a, const Write& b) {
+    return a.entity == b.entity && a.kind == b.kind && a.tag == b.tag && a.value == b.value;
+  };
+  return std::any_of(attempts_.begin(), attempts_.end(), [&](const auto& tried) {
+    return tried.first == book && std::all_of(writes.begin(), writes.end(), [&](const Write& write) {
+             return std::any_of(tried.second.begin(), tried.second.end(),
+                                [&](const Write& one) { return same(one, write); });
+           });
+  });
+}
+
 bool Promises::forked(const BookId& book) const {
   return std::any_of(forks_.begin(), forks_.end(), [&](const auto& fork) { return fork.first == book; });
 }

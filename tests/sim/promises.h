@@ -37,6 +37,9 @@ class Promises {
   [[nodiscard]] const std::vector<Promise>& all() const { return all_; }
   [[nodiscard]] bool by_person(const EntryKey& key, const Digest& body) const;
   [[nodiscard]] bool attempted(const BookId& book, const std::vector<Write>& writes) const;
+  /// The same with other values replaced, or a part of it: what a copied device says again of its branch of a
+  /// fork.
+  [[nodiscard]] bool said_before(const BookId& book, const std::vector<Write>& writes) const;
   /// True if one number of the author's in this book was given to two entries.
   [[nodiscard]] bool forked(const BookId& book, const AuthorId& author) const {
     return forks_.contains({book, author});

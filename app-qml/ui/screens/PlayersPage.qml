@@ -114,6 +114,13 @@ FocusScope {
             Layout.fillWidth: true
             card: PlayersPlace.card
         }
+        ActionButton {
+            objectName: "forgetPlayer"
+            Layout.topMargin: Theme.room
+            kind: ActionButton.Quiet
+            text: qsTr("Forget this player")
+            onClicked: forgetSheet.begin()
+        }
         Item { Layout.fillHeight: true }
     }
     EmptyState {
@@ -127,6 +134,10 @@ FocusScope {
     }
     PersonSheet {
         id: personSheet
+        card: PlayersPlace.card
+    }
+    ForgetSheet {
+        id: forgetSheet
         card: PlayersPlace.card
     }
     ConsentScreen {

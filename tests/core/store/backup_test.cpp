@@ -22,7 +22,9 @@ std::string label(const Device& device, const BookId& book) {
 
 }  // namespace
 
-TEST_CASE("a backup is taken while the ledger is open and being written, for its owner only, and never over another") {
+TEST_CASE(
+    "a backup is taken while the ledger is open and being written, for its owner only, and never over "
+    "another") {
   TemporaryFolder folder;
   Device device("one", folder / "a.db");
   const BookId book = make_id<BookId>(kNoon);
@@ -45,7 +47,8 @@ TEST_CASE("a backup is taken while the ledger is open and being written, for its
   CHECK(label(other, book) == "first");
 }
 
-TEST_CASE("a restored device is a new incarnation at once and its old entries can be handed on by any device") {
+TEST_CASE(
+    "a restored device is a new incarnation at once and its old entries can be handed on by any device") {
   TemporaryFolder folder;
   const DeviceKey key = DeviceKey::generate();
   const BookId book = make_id<BookId>(kNoon);
@@ -108,7 +111,8 @@ TEST_CASE("what is no backup, is damaged or comes from a newer version is refuse
   const BookId book = make_id<BookId>(kNoon);
   {
     Device device("one", folder / "a.db", key);
-    for (int i = 0; i < 300; ++i) device.put(book, make_id<EntityId>(kNoon + i), kLabel, std::string(100, 'x'));
+    for (int i = 0; i < 300; ++i)
+      device.put(book, make_id<EntityId>(kNoon + i), kLabel, std::string(100, 'x'));
     device.put(book, kOne, kLabel, std::string("here"));
     REQUIRE(back_up(folder / "a.db", folder / "newer.db"));
     REQUIRE(back_up(folder / "a.db", folder / "damaged.db"));
@@ -120,7 +124,8 @@ TEST_CASE("what is no backup, is damaged or comes from a newer version is refuse
     raw << std::string(4096, '\x7f');
   }
   std::ofstream(folder / "text.db") << std::string(9000, 'x');
-  SQLite::Database((folder / "theirs.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE).exec("CREATE TABLE theirs(x)");
+  SQLite::Database((folder / "theirs.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE)
+      .exec("CREATE TABLE theirs(x)");
   CHECK(restore(folder / "newer.db", folder / "a.db", true).error().code == FaultCode::newer);
   CHECK(restore(folder / "damaged.db", folder / "a.db", true).error().code == FaultCode::damaged);
   CHECK(restore(folder / "text.db", folder / "a.db", true).error().code == FaultCode::damaged);

@@ -43,12 +43,14 @@ Setup named_setup(const std::string& note) {
 TEST_CASE("nothing of a forgotten player stays in the bytes of the database, its log and its index") {
   TemporaryFolder folder;
   const auto file = folder / "room.db";
-  const std::vector<std::string> secrets{"Zwicklhuber", "zwicklhuber", "Quendoline", "quendoline", "scar on the left thumb", "Plumbago"};
+  const std::vector<std::string> secrets{
+      "Zwicklhuber", "zwicklhuber", "Quendoline", "quendoline", "scar on the left thumb", "Plumbago"};
   BookId forgotten, other;
   {
     Tablet tablet("desk", file);
     // Many others around, written in turn with the one who will withdraw, so that pages split and are shared.
-    for (int i = 0; i < 60; ++i) (void)tablet.add_player("Other" + std::to_string(i), "Given" + std::to_string(i));
+    for (int i = 0; i < 60; ++i)
+      (void)tablet.add_player("Other" + std::to_string(i), "Given" + std::to_string(i));
     other = tablet.add_player("Tarrengold", "Ilmari");
     forgotten = tablet.add_player("Zwicklhuber", "Quendoline");
     const EntityId setup = tablet.add(forgotten, named_setup("scar on the left thumb"));
@@ -56,12 +58,15 @@ TEST_CASE("nothing of a forgotten player stays in the bytes of the database, its
       const BookId next = tablet.add_player("Later" + std::to_string(i), "Given");
       (void)tablet.add(next, named_setup("as always " + std::string(static_cast<std::size_t>(i * 17), 'x')));
       (void)tablet.change<Setup>(forgotten, setup, [&](Setup& now) {
-        now.note = "scar on the left thumb, seen " + std::to_string(i) + std::string(static_cast<std::size_t>((i % 7) * 90), '.');
+        now.note = "scar on the left thumb, seen " + std::to_string(i) +
+                   std::string(static_cast<std::size_t>((i % 7) * 90), '.');
         now.dampener = "Plumbago";
       });
     }
-    REQUIRE(tablet.ledger->remember("app.drop_offs", as_bytes("[{\"book\":\"" + forgotten.hex() + "\",\"person\":\"Zwicklhuber\"},{\"book\":\"" +
-                                                              other.hex() + "\",\"person\":\"Tarrengold\"}]")));
+    REQUIRE(tablet.ledger->remember(
+        "app.drop_offs",
+        as_bytes("[{\"book\":\"" + forgotten.hex() + "\",\"person\":\"Zwicklhuber\"},{\"book\":\"" +
+                 other.hex() + "\",\"person\":\"Tarrengold\"}]")));
     REQUIRE(tablet.ledger->remember("last shown", as_bytes(forgotten.hex() + " Zwicklhuber")));
     REQUIRE(tablet.ledger->remember("other", as_bytes("stays")));
     for (const std::string& secret : secrets) {
@@ -76,9 +81,8 @@ TEST_CASE("nothing of a forgotten player stays in the bytes of the database, its
       CHECK(count_of(bytes_on_disk(file), secret) == 0);
     }
     CHECK(std::filesystem::file_size(file.string() + "-wal") < 16 * 1024);  // the few pages written since
-    CHECK(tablet.ledger->remembered("app.drop_offs") ==
-          Bytes(ByteView(as_bytes("[{\"book\":\"" + other.hex() + "\",\"person\":\"Tarrengold\"}]")).begin(),
-                ByteView(as_bytes("[{\"book\":\"" + other.hex() + "\",\"person\":\"Tarrengold\"}]")).end()));
+    CHECK(as_text(tablet.ledger->remembered("app.drop_offs").value()) ==
+          "[{\"book\":\"" + other.hex() + "\",\"person\":\"Tarrengold\"}]");
     CHECK_FALSE(tablet.ledger->remembered("last shown"));
     CHECK(tablet.ledger->remembered("other"));
     CHECK(find_players(*tablet.ledger, "zwick", 10).empty());
@@ -141,7 +145,8 @@ TEST_CASE("a stub is obeyed only as its author signed it, and only for a player'
   CHECK(b.ledger->books().size() == 2);
   const Stub of_event = sign_stub(DeviceKey::generate(), "a", book, kEventBook, 1);
   CHECK(must(b.ledger->obey(std::vector<Stub>{of_event}, PublicKey{})).refused == 1);
-  CHECK(must(b.ledger->obey(std::vector<Stub>{good}, a.ledger->self().key)).erased == std::vector<BookId>{book});
+  CHECK(must(b.ledger->obey(std::vector<Stub>{good}, a.ledger->self().key)).erased ==
+        std::vector<BookId>{book});
   CHECK(b.ledger->books().size() == 1);
   CHECK(b.ledger->forgotten()[0].heard_from == a.ledger->self().key);
   CHECK(must(b.ledger->obey(std::vector<Stub>{good}, a.ledger->self().key)).erased.empty());
@@ -150,7 +155,9 @@ TEST_CASE("a stub is obeyed only as its author signed it, and only for a player'
 TEST_CASE("an event's book is about nobody and can't be forgotten") {
   Tablet a("a");
   const BookId book = a.ledger->create_book_id();
-  (void)a.add(book, EventInfo{}, kEventBook);
+  EventInfo event;
+  event.name = "Harbour Open";
+  (void)a.add(book, event, kEventBook);
   CHECK(a.ledger->forget(book).error().code == FaultCode::refused);
   CHECK(a.ledger->forget(make_id<BookId>(kMonday)).error().code == FaultCode::not_found);
 }

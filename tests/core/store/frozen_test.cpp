@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <fstream>
+#include <set>
 #include <sstream>
 
 #include "core/desk/player_record.h"
@@ -93,7 +94,8 @@ TEST_CASE("frozen: the database of version 0 opens, verifies, and shows everythi
   for (const FieldInfo& field : model_registry().fields()) {
     bool held = false;
     for (const BookInfo& book : ledger.books())
-      for (const EntityState& state : ledger.entities(book.id, field.entity)) held = held || state.find(field.tag) != nullptr;
+      for (const EntityState& state : ledger.entities(book.id, field.entity))
+        held = held || state.find(field.tag) != nullptr;
     INFO(field.name);
     CHECK(held);
   }
@@ -120,8 +122,8 @@ TEST_CASE("frozen: what a newer version added to it is handed on byte for byte")
     for (const BatchEntry& held : batch.entries) {
       const auto entries = frozen_entries();
       CHECK(std::any_of(entries.begin(), entries.end(), [&](const FrozenEntry& entry) {
-        return entry.book == batch.books[held.book].id && entry.author == batch.authors[held.author].id() && entry.seq == held.seq &&
-               entry.body == held.body;
+        return entry.book == batch.books[held.book].id && entry.author == batch.authors[held.author].id() &&
+               entry.seq == held.seq && entry.body == held.body;
       }));
     }
     CHECK(other.ledger->book(book.id)->heads == book.heads);

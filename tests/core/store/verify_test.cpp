@@ -14,7 +14,8 @@ namespace {
 
 const EntityId kOne = make_id<EntityId>(kNoon);
 
-/// A ledger with entries of its own and of another, an open question and a forgotten book; then damaged by that SQL.
+/// A ledger with entries of its own and of another, an open question and a forgotten book; then damaged by
+/// that SQL.
 VerifyReport after(const std::string& damage) {
   TemporaryFolder folder;
   const DeviceKey key = DeviceKey::generate();
@@ -50,14 +51,21 @@ bool names(const VerifyReport& report, const std::string& what) {
 
 TEST_CASE("a sound ledger passes, and each kind of damage is found and named") {
   CHECK(after("SELECT 1").faults.empty());
-  CHECK(names(after("UPDATE entry SET body=CAST(replace(body, CAST('label' AS BLOB), CAST('lapel' AS BLOB)) AS BLOB)"), "chain's head"));
+  CHECK(names(
+      after(
+          "UPDATE entry SET body=CAST(replace(body, CAST('label' AS BLOB), CAST('lapel' AS BLOB)) AS BLOB)"),
+      "chain's head"));
   CHECK(names(after("UPDATE entry SET body=x'00' WHERE position=1"), "entry 1"));
   CHECK(names(after("DELETE FROM entry WHERE seq=1 AND author<>1"), "gap"));
   CHECK(names(after("UPDATE chain SET hash=zeroblob(32) WHERE author=1"), "chain's head"));
-  CHECK(names(after("UPDATE chain SET signature=zeroblob(64) WHERE signature IS NOT NULL"), "signature of \"other\""));
-  CHECK(names(after("UPDATE chain SET tail=zeroblob(32) WHERE signature IS NOT NULL"), "signature of \"other\""));
+  CHECK(names(after("UPDATE chain SET signature=zeroblob(64) WHERE signature IS NOT NULL"),
+              "signature of \"other\""));
+  CHECK(names(after("UPDATE chain SET tail=zeroblob(32) WHERE signature IS NOT NULL"),
+              "signature of \"other\""));
   CHECK(names(after("UPDATE author SET key=zeroblob(32) WHERE device='other'"), "signature of \"other\""));
-  CHECK(names(after("UPDATE entity SET state=CAST(replace(state, CAST('label' AS BLOB), CAST('lapel' AS BLOB)) AS BLOB)"), "is not what its entries give"));
+  CHECK(names(after("UPDATE entity SET state=CAST(replace(state, CAST('label' AS BLOB), CAST('lapel' AS "
+                    "BLOB)) AS BLOB)"),
+              "is not what its entries give"));
   CHECK(names(after("DELETE FROM entity"), "rows missing"));
   CHECK(names(after("DELETE FROM question"), "open questions"));
   CHECK(names(after("UPDATE stub SET signature=zeroblob(64)"), "stub"));
@@ -70,7 +78,8 @@ TEST_CASE("a page that was overwritten is found by SQLite's own check, which ver
   const BookId book = make_id<BookId>(kNoon);
   {
     Device device("one", folder / "a.db", key);
-    for (int i = 0; i < 400; ++i) device.put(book, make_id<EntityId>(kNoon + i), kLabel, std::string(100, 'x'));
+    for (int i = 0; i < 400; ++i)
+      device.put(book, make_id<EntityId>(kNoon + i), kLabel, std::string(100, 'x'));
   }
   {
     // A leaf page in the middle of the file: its cells are told to lie outside of it.

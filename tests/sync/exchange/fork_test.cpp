@@ -48,7 +48,8 @@ bool meet(SyncDevice& guest, SyncDevice& host) {
   loopback.changed();
   for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
     if (status->fault) UNSCOPED_INFO(status->fault->message());
-  return loopback.guest.status().state == SessionState::agreed && loopback.host.status().state == SessionState::agreed;
+  return loopback.guest.status().state == SessionState::agreed &&
+         loopback.host.status().state == SessionState::agreed;
 }
 
 }  // namespace
@@ -69,7 +70,9 @@ TEST_CASE("a copied file goes on under an incarnation of its own from its first 
   CHECK(Device("tablet", folder / "moved" / "a.db", key).ledger->self().id() == first);
 }
 
-TEST_CASE("two copies that wrote apart: both words reach everybody, side by side, and a person closes the question") {
+TEST_CASE(
+    "two copies that wrote apart: both words reach everybody, side by side, and a person closes the "
+    "question") {
   SyncDevice host("host");
   const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
   Copies copies([&](SyncDevice& tablet) {
@@ -87,10 +90,12 @@ TEST_CASE("two copies that wrote apart: both words reach everybody, side by side
   original.put(book, kOne, kLabel, std::string("of the original"));
   copy.put(book, kOne, kGuarded, std::string("50"));
   copy.put(book, kOne, kCount, std::int64_t{7});
-  copy.put(book, kOne, kGuarded, std::string("50.5"));  // the copy's own second thought takes the place of its first
+  copy.put(book, kOne, kGuarded,
+           std::string("50.5"));  // the copy's own second thought takes the place of its first
 
   CHECK(meet(original, host));
-  host.put(book, kOne, kLabel, std::string("built on by the host"));  // replaces a number of which the copy holds another entry
+  host.put(book, kOne, kLabel,
+           std::string("built on by the host"));  // replaces a number of which the copy holds another entry
   CHECK(meet(copy, host));
   CHECK(copy.ledger->self().id() != author);
   REQUIRE(copy.ledger->forks().size() == 1);
@@ -152,7 +157,9 @@ TEST_CASE("a restored device that wrote before it met anybody loses neither its 
   CHECK(restored.ledger->entity(book, kOne) == host.ledger->entity(book, kOne));
 }
 
-TEST_CASE("servers that hold different branches keep theirs, put the other aside, show it, and go on with everything else") {
+TEST_CASE(
+    "servers that hold different branches keep theirs, put the other aside, show it, and go on with "
+    "everything else") {
   SyncDevice harbour("harbour"), lakeside("lakeside"), traveller("traveller");
   enrol(harbour, traveller);
   enrol(lakeside, traveller);
@@ -198,5 +205,6 @@ TEST_CASE("servers that hold different branches keep theirs, put the other aside
   // The other branch's word reaches the second server when one of the copies comes by again.
   CHECK(meet(copy, lakeside));
   CHECK(answers(lakeside, book, kGuarded) == std::set<std::string>{"50", "51"});
-  for (const SyncDevice* device : {&harbour, &lakeside, &traveller, &copy}) CHECK(device->ledger->verify().faults.empty());
+  for (const SyncDevice* device : {&harbour, &lakeside, &traveller, &copy})
+    CHECK(device->ledger->verify().faults.empty());
 }

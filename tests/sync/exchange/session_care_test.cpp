@@ -14,7 +14,8 @@ const EntityId kOne = make_id<EntityId>(kNoon);
 bool agreed(const Loopback& loopback) {
   for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
     if (status->fault) UNSCOPED_INFO(status->fault->message());
-  return loopback.guest.status().state == SessionState::agreed && loopback.host.status().state == SessionState::agreed &&
+  return loopback.guest.status().state == SessionState::agreed &&
+         loopback.host.status().state == SessionState::agreed &&
          loopback.guest.status().agreed->digest == loopback.host.status().agreed->digest;
 }
 
@@ -37,7 +38,9 @@ std::set<std::string> answers(const Device& device, const BookId& book, FieldTag
 
 }  // namespace
 
-TEST_CASE("a player forgotten on one tablet is erased on the server and, at its next visit, on a tablet that was away") {
+TEST_CASE(
+    "a player forgotten on one tablet is erased on the server and, at its next visit, on a tablet that was "
+    "away") {
   SyncDevice host("host"), desk("desk"), away("away");
   enrol(host, desk, Role::desk);
   enrol(host, away);
@@ -125,7 +128,9 @@ TEST_CASE("a stub travels on to a server that never met who ordered it, by a tab
   CHECK(lakeside.ledger->forgotten()[0].heard_from == traveller.ledger->self().key);
 }
 
-TEST_CASE("neither a reader nor a stub of an unknown key that a reader hands over erases anything, and nobody is held up") {
+TEST_CASE(
+    "neither a reader nor a stub of an unknown key that a reader hands over erases anything, and nobody is "
+    "held up") {
   SyncDevice host("host"), desk("desk"), reader("reader");
   enrol(host, desk, Role::desk);
   enrol(host, reader, Role::reader);
@@ -137,7 +142,8 @@ TEST_CASE("neither a reader nor a stub of an unknown key that a reader hands ove
   CHECK(meet(desk, host));
   CHECK(meet(reader, host));
   REQUIRE(reader.ledger->forget(book));
-  CHECK(reader.ledger->obey(std::vector<Stub>{sign_stub(DeviceKey::generate(), "nobody", other, kShelf, kNoon)}, PublicKey{1}));
+  CHECK(reader.ledger->obey(
+      std::vector<Stub>{sign_stub(DeviceKey::generate(), "nobody", other, kShelf, kNoon)}, PublicKey{1}));
   CHECK(reader.ledger->books().empty());
   Loopback loopback(reader, host);
   loopback.deliver();
@@ -177,7 +183,8 @@ TEST_CASE("a device that does not know stubs is served as before") {
   CHECK(std::get<Hello>(*theirs).newest == kNewestProtocol);
   const Digest handshake = handshake_digest(encode_frame(old), hello[0], Fingerprint{});
   Bytes proof;
-  for (const ByteView part : {as_bytes("weavelog guest proof 1"), ByteView(handshake)}) proof.insert(proof.end(), part.begin(), part.end());
+  for (const ByteView part : {as_bytes("weavelog guest proof 1"), ByteView(handshake)})
+    proof.insert(proof.end(), part.begin(), part.end());
   const auto answer = session.receive(encode_frame(MemberProof{guest.ledger->key().sign(proof)}));
   REQUIRE(answer.size() == 2);
   CHECK(std::holds_alternative<Welcome>(*decode_frame(answer[0])));
@@ -205,7 +212,8 @@ TEST_CASE("a head revokes a device: its live session ends, its next hello is ref
   room.push(room.to_host, room.guest.wish_revocation(lost.ledger->self().key));
   room.deliver();
   const auto& listed = *room.guest.status().devices;
-  CHECK(std::count_if(listed.begin(), listed.end(), [](const EnrolledDevice& device) { return device.revoked.has_value(); }) == 1);
+  CHECK(std::count_if(listed.begin(), listed.end(),
+                      [](const EnrolledDevice& device) { return device.revoked.has_value(); }) == 1);
 
   live.push(live.to_guest, live.host.tick());  // what the host does twice a second
   live.deliver();
@@ -243,12 +251,15 @@ TEST_CASE("what a revoked device wrote later and others bring is taken, counted 
   CHECK(meet(bench, host));
   CHECK(answers(host, book, kLabel) == std::set<std::string>{"after"});
   const auto devices = host.devices->devices();
-  const auto found = std::find_if(devices.begin(), devices.end(), [](const EnrolledDevice& device) { return device.revoked.has_value(); });
+  const auto found = std::find_if(devices.begin(), devices.end(),
+                                  [](const EnrolledDevice& device) { return device.revoked.has_value(); });
   REQUIRE(found != devices.end());
   CHECK(found->late_entries == 2);
 }
 
-TEST_CASE("entries with stamps far ahead are kept, and the device is named in the exchange and the list of authors") {
+TEST_CASE(
+    "entries with stamps far ahead are kept, and the device is named in the exchange and the list of "
+    "authors") {
   SyncDevice host("host"), guest("ahead");
   enrol(host, guest);
   const BookId book = make_id<BookId>(kNoon);

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <random>
 
+#include "core/store/database.h"
 #include "sync/trust/proquint.h"
 #include "tests/support/loopback.h"
 
@@ -379,6 +380,8 @@ TEST_CASE("two copies of one tablet that both wrote do not hold up the rest") {
     tablet.share(host, book);
   }
   std::filesystem::copy_file(folder / "first.db", folder / "second.db");
+  // As the image of a whole disk, which does not show that it is a copy (more of this in fork_test.cpp).
+  SQLite::Database((folder / "second.db").string(), SQLite::OPEN_READWRITE).exec("DELETE FROM meta WHERE key='place'");
   SyncDevice first("tablet", folder / "first.db", key), second("tablet", folder / "second.db", key);
   first.put(book, kOne, kLabel, std::string("by the first"));
   second.put(book, kOne, kLabel, std::string("by the second"));
@@ -392,10 +395,8 @@ TEST_CASE("two copies of one tablet that both wrote do not hold up the rest") {
   Loopback two(second, host);
   two.deliver();
   two.changed();
-  CHECK_FALSE(two.guest.status().fault);
-  CHECK_FALSE(two.host.status().fault);
-  CHECK(two.guest.status().at_odds);
-  CHECK_FALSE(two.guest.status().agreed);
+  CHECK(agreed(two));
+  CHECK_FALSE(two.guest.status().at_odds);
   CHECK(text_of(*host.ledger->entity(other, kOne)->get(kLabel)) == "of another player");
   // And goes on crossing while they are connected.
   host.put(other, kOne, kCount, std::int64_t{3});
