@@ -119,9 +119,12 @@ void Session::handle(const Forks& message, ByteView) {
     const auto held = options_.ledger->book(notice.heads.book);
     if (!held || !may_send(held->id, held->kind)) continue;
     const auto known = forks_.find(held->id);
-    std::vector<AuthorId> fresh = notice.authors;
-    if (known != forks_.end())
-      std::erase_if(fresh, [&](const AuthorId& author) { return known->second.contains(author); });
+    // Once a chain that is held here: a faulty peer can't make it go on for ever.
+    std::vector<AuthorId> fresh;
+    for (const Head& head : options_.ledger->heads(held->id))
+      if (std::find(notice.authors.begin(), notice.authors.end(), head.author) != notice.authors.end() &&
+          (known == forks_.end() || !known->second.contains(head.author)))
+        fresh.push_back(head.author);
     if (fresh.empty()) continue;
     note_forks(held->id, fresh);
     BookHeads lacking = notice.heads;

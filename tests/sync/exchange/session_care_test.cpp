@@ -1,6 +1,7 @@
 // What devices tell each other beside entries: forgotten books, forks, revocation.
 
 #include <catch2/catch.hpp>
+#include <tuple>
 
 #include "tests/support/loopback.h"
 
@@ -189,6 +190,28 @@ TEST_CASE("a device that does not know stubs is served as before") {
   REQUIRE(answer.size() == 2);
   CHECK(std::holds_alternative<Welcome>(*decode_frame(answer[0])));
   CHECK(std::holds_alternative<Standing>(*decode_frame(answer[1])));
+}
+
+TEST_CASE("a device whose protocols all lie below or above ours is told which of the two to update") {
+  SyncDevice host("host");
+  for (const auto& [oldest, newest, which] :
+       {std::tuple(0U, 0U, "on that device"), std::tuple(kNewestProtocol + 1, kNewestProtocol + 9, "on this device")}) {
+    Session session(Loopback::fill(host, {}, Side::host));
+    Hello hello;
+    hello.oldest = oldest;
+    hello.newest = newest;
+    hello.extra = {1, 2, 3};  // what a newer version adds
+    static_cast<void>(session.receive(encode_frame(hello)));
+    REQUIRE(session.status().fault);
+    CHECK(session.status().fault->code == FaultCode::newer);
+    CHECK(session.status().fault->what_to_do.find(which) != std::string::npos);
+  }
+  // A range that reaches beyond ours is spoken with.
+  Session session(Loopback::fill(host, {}, Side::host));
+  Hello hello;
+  hello.newest = kNewestProtocol + 9;
+  CHECK(session.receive(encode_frame(hello)).size() == 1);
+  CHECK_FALSE(session.status().fault);
 }
 
 TEST_CASE("a head revokes a device: its live session ends, its next hello is refused, what it wrote stays") {
