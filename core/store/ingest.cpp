@@ -11,6 +11,7 @@ namespace weavelog {
 namespace {
 
 constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
+constexpr const char* kForked = "another entry stands under this number here: the device was copied or its log was forged (fork)";
 constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
 
@@ -124,6 +125,10 @@ class Intake {
         }
         continue;
       }
+      if (entry.seq > next && ledger_.in_fork(db_, chain.book, chain.author, entry.seq)) {
+        put_aside(i, kForked);  // goes on with the branch that was put aside
+        continue;
+      }
       if (entry.seq > next || chain.gap) {
         report_.gaps = chain.gap = true;
         continue;
@@ -167,7 +172,7 @@ class Intake {
       report_.forks.emplace_back(book.id, ids_[key.second]);
     }
     for (const std::size_t i : chain.branch)
-      put_aside(i, "another entry stands under this number here: the device was copied or its log was forged (fork)");
+      put_aside(i, kForked);
   }
 
   [[nodiscard]] bool sealed(const AuthorCard& author, const Chain& chain, const ChainRow& from, const std::vector<Digest>& bodies) const {

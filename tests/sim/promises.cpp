@@ -26,6 +26,7 @@ void Promises::confirm(const EntryKey& key, const Digest& body, std::size_t devi
 }
 
 void Promises::attempt(const BookId& book, std::vector<Write> writes) {
+  say(book, writes);
   attempts_.emplace_back(book, std::move(writes));
 }
 
@@ -45,7 +46,7 @@ bool Promises::said_before(const BookId& book, const std::vector<Write>& writes)
   const auto same = [](const Write& a, const Write& b) {
     return a.entity == b.entity && a.kind == b.kind && a.tag == b.tag && a.value == b.value;
   };
-  return std::any_of(attempts_.begin(), attempts_.end(), [&](const auto& tried) {
+  return std::any_of(said_.begin(), said_.end(), [&](const auto& tried) {
     return tried.first == book && std::all_of(writes.begin(), writes.end(), [&](const Write& write) {
              return std::any_of(tried.second.begin(), tried.second.end(),
                                 [&](const Write& one) { return same(one, write); });

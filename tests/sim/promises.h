@@ -33,6 +33,8 @@ class Promises {
   void confirm(const EntryKey& key, const Digest& body, std::size_t device);
   /// A person tried to write this; whether it was written nobody knows, for the device stopped meanwhile.
   void attempt(const BookId& book, std::vector<Write> writes);
+  /// A person did this, whatever became of it.
+  void say(const BookId& book, std::vector<Write> writes) { said_.emplace_back(book, std::move(writes)); }
 
   [[nodiscard]] const std::vector<Promise>& all() const { return all_; }
   [[nodiscard]] bool by_person(const EntryKey& key, const Digest& body) const;
@@ -56,6 +58,7 @@ class Promises {
   std::vector<Promise> all_;
   std::map<EntryKey, std::vector<std::size_t>> by_key_;
   std::vector<std::pair<BookId, std::vector<Write>>> attempts_;
+  std::vector<std::pair<BookId, std::vector<Write>>> said_;
   std::set<std::pair<BookId, AuthorId>> forks_;
 };
 

@@ -188,6 +188,7 @@ void World::remember(const Act& act, const Committed& committed, Device& device,
                                          std::to_string(committed.stamp.wall_ms() - device.latest_wall) +
                                          " ms ahead of all that its clock ever showed");
   const Bytes body = encode_entry(*entry, key.author);
+  room_.promises.say(key.book, entry->writes);
   if (room_.promises.acknowledge(key, digest_of(body), place)) {
     ++room_.counts.forks;
     room_.trace.line("   a fork: that number was given before");
