@@ -8,6 +8,7 @@
 #include <boost/asio/ip/v6_only.hpp>
 #include <boost/asio/post.hpp>
 #include <boost/asio/steady_timer.hpp>
+#include <list>
 #include <mutex>
 #include <thread>
 #include <unordered_set>
@@ -64,7 +65,8 @@ tl::unexpected<Fault> listen_fault(const Error& error, const tcp::endpoint& endp
 
 class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
  public:
-  explicit Impl(std::size_t max_connections) : max_connections_(max_connections) {}
+  Impl(std::size_t max_connections, std::size_t max_strangers)
+      : max_connections_(max_connections), max_strangers_(max_strangers) {}
 
   Outcome<> begin(WebHostOptions options, PipeHandlers handlers) {
     Error error;
@@ -131,20 +133,37 @@ class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
         return;
       }
       // Over the limit the socket simply goes out of scope.
-      if (self->pipes_.size() < self->max_connections_) self->take(std::move(socket));
+      if (self->make_room()) self->take(std::move(socket));
       self->accept_next();
     });
+  }
+
+  /// False if all places are taken by those who proved who they are.
+  bool make_room() {
+    strangers_.remove_if([](const auto& pipe) { return pipe->trusted(); });
+    while (!strangers_.empty() &&
+           (strangers_.size() >= max_strangers_ || pipes_.size() >= max_connections_)) {
+      const auto oldest = strangers_.front();  // cut() may take it off the list at once
+      oldest->cut(Fault{FaultCode::refused, "too many connect at once that do not say who they are",
+                        oldest->remote(), "try again"});
+      strangers_.remove(oldest);
+      // It may take a moment until it is gone; its place counts as free now.
+      pipes_.erase(oldest);
+    }
+    return pipes_.size() < max_connections_;
   }
 
   void take(tcp::socket socket) {
     auto pipe = make_host_pipe(std::move(socket), share_);
     pipes_.insert(pipe);
+    strangers_.push_back(pipe);
     connections_ = pipes_.size();
     pipe->start();
   }
 
   void forget(const std::shared_ptr<SocketPipe>& pipe) {
     pipes_.erase(pipe);
+    strangers_.remove(pipe);
     connections_ = pipes_.size();
   }
 
@@ -164,7 +183,9 @@ class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
   tcp::acceptor acceptor_{*io_};
   asio::steady_timer pause_{*io_};
   std::unordered_set<std::shared_ptr<SocketPipe>> pipes_;  ///< I/O thread only
+  std::list<std::shared_ptr<SocketPipe>> strangers_;  ///< those of them not known to be trusted, oldest first
   const std::size_t max_connections_;
+  const std::size_t max_strangers_;
   std::atomic<std::size_t> connections_{0};
   std::uint16_t port_ = 0;
   std::atomic<bool> stopping_{false};
@@ -178,7 +199,7 @@ WebHost::~WebHost() {
 }
 
 Outcome<std::unique_ptr<WebHost>> WebHost::start(WebHostOptions options, PipeHandlers handlers) {
-  auto impl = std::make_shared<Impl>(options.max_connections);
+  auto impl = std::make_shared<Impl>(options.max_connections, options.max_strangers);
   if (const auto begun = impl->begin(std::move(options), std::move(handlers)); !begun)
     return fail(begun.error());
   return std::unique_ptr<WebHost>(new WebHost(std::move(impl)));

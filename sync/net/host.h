@@ -19,7 +19,10 @@ struct WebHostOptions {
   std::uint16_t port = kDefaultPort;  ///< 0: any free one
   ServerCertificate certificate;
   PipeLimits limits;
-  std::size_t max_connections = 512;  ///< further ones are cut at once
+  std::size_t max_connections = 1536;  ///< a further one takes the place of the oldest stranger, or is cut
+  /// How many may be here that did not prove who they are: a further one takes the place of the oldest of them,
+  /// so that who connects and keeps silent shuts nobody out.
+  std::size_t max_strangers = 512;
   /// JSON for GET /health, called on the worker thread. While that is busy for over 5 s, /health says 503 and
   /// "busy".
   std::function<std::string()> health;

@@ -177,8 +177,12 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
 
   void end() override {
     if (open_) return close({});
-    finish(Fault{FaultCode::io, "the connection was ended before it opened", remote_, ""});
+    cut(Fault{FaultCode::io, "the connection was ended before it opened", remote_, ""});
   }
+
+  void cut(const Fault& why) override { finish(why); }
+
+  [[nodiscard]] bool trusted() const override { return trusted_; }
 
  private:
   template <class Task>

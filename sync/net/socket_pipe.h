@@ -39,6 +39,10 @@ class SocketPipe : public Pipe {
   virtual void start() = 0;
   /// An orderly end if the pipe is open, else the connection is cut.
   virtual void end() = 0;
+  /// At once, without a word to the peer.
+  virtual void cut(const Fault& why) = 0;
+  /// Whether trust() was called, or it is a guest's.
+  [[nodiscard]] virtual bool trusted() const = 0;
 };
 
 /// For a connection that a host accepted.

@@ -2,8 +2,10 @@
 
 #include <spdlog/sinks/stdout_color_sinks.h>
 #include <spdlog/spdlog.h>
+#include <sys/resource.h>
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <csignal>
 #include <iostream>
 #include <qrcodegen/qrcodegen.hpp>
@@ -117,6 +119,14 @@ struct Presence {
   }
 };
 
+/// A crowd needs more descriptors than many systems give at first; what they allow at most may be taken.
+void allow_a_crowd() {
+  rlimit limit{};
+  if (::getrlimit(RLIMIT_NOFILE, &limit) != 0) return;
+  limit.rlim_cur = std::min<rlim_t>(limit.rlim_max, std::max<rlim_t>(limit.rlim_cur, 4096));
+  ::setrlimit(RLIMIT_NOFILE, &limit);
+}
+
 Outcome<> serve(const Arguments& arguments) {
   const auto listen = Address::parse(arguments.listen, true);
   if (!listen) return fail(listen.error());
@@ -224,6 +234,7 @@ int main(int argc, char** argv) {
   sigaddset(&signals, SIGTERM);
   pthread_sigmask(SIG_BLOCK, &signals, nullptr);
   std::signal(SIGPIPE, SIG_IGN);
+  allow_a_crowd();
   // The log goes to standard error, so that what is said on standard output can be read by scripts.
   spdlog::set_default_logger(spdlog::stderr_color_mt("weavelog-server"));
   spdlog::set_level(arguments.quiet ? spdlog::level::warn : spdlog::level::info);

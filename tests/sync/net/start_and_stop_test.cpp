@@ -117,7 +117,28 @@ TEST_CASE("host: garbage and half-open connections cost nothing", "[net]") {
   CHECK(at_host.opened == 1);
 }
 
-TEST_CASE("host: over its number of connections it cuts the new ones, not the old", "[net]") {
+TEST_CASE("host: who connects and keeps silent shuts nobody out", "[net]") {
+  Recorder at_host, at_guest;
+  auto options = loopback_host();
+  options.max_strangers = 8;
+  const auto host = WebHost::start(options, at_host.handlers()).value();
+  // Far from the time limits of the silent ones, of which only the last few may stay.
+  std::vector<std::unique_ptr<RawSocket>> silent;
+  for (int i = 0; i < 40; ++i) silent.push_back(std::make_unique<RawSocket>(host->port()));
+  for (std::size_t i = 0; i < 32; ++i) CHECK(silent[i]->read_to_end());
+  CHECK(host->connections() <= 8);
+  WebGuest guest(guest_of(*host), at_guest.handlers());
+  const auto pipe = at_guest.pipe();
+  at_host.pipe()->trust();
+  // Who proved who it is stays, however many come.
+  for (int i = 0; i < 40; ++i) silent.push_back(std::make_unique<RawSocket>(host->port()));
+  CHECK(silent[60]->read_to_end());
+  pipe->send(Bytes(5));
+  CHECK(at_host.wait([&] { return at_host.messages.size() == 1; }));
+  CHECK(at_guest.ends.empty());
+}
+
+TEST_CASE("host: over its number of connections it cuts the new ones, not those known", "[net]") {
   Recorder at_host, at_first, at_second;
   at_host.echo = true;
   auto options = loopback_host();
@@ -125,6 +146,7 @@ TEST_CASE("host: over its number of connections it cuts the new ones, not the ol
   const auto host = WebHost::start(options, at_host.handlers()).value();
   WebGuest first(guest_of(*host), at_first.handlers());
   const auto pipe = at_first.pipe();
+  at_host.pipe()->trust();
   WebGuest second(guest_of(*host), at_second.handlers());
   REQUIRE(at_second.wait([&] { return at_second.failures.size() == 1; }));
   CHECK(at_second.failures[0].code == FaultCode::io);
