@@ -1,83 +1,25 @@
-#include <fcntl.h>
-#include <signal.h>
-#include <spawn.h>
-#include <sys/wait.h>
-#include <unistd.h>
-
-#include <array>
+#include <algorithm>
 #include <condition_variable>
-#include <cstdio>
 #include <mutex>
 #include <thread>
 
 #include "tests/bench/benches.h"
 #include "tests/bench/room.h"
+#include "tests/bench/tablets.h"
+#include "tests/support/server.h"
 
 namespace weavelog::bench {
 namespace {
 
-/// A running weavelog-server, ended as a person would end it.
-class Server {
- public:
-  /// With so many invitations for stringers, read from what it says.
-  Server(const std::filesystem::path& folder, std::size_t invitations) {
-    std::vector<std::string> words{WEAVELOG_SERVER_PROGRAM, "--data", folder.string(), "--listen",
-                                   "127.0.0.1:0",           "--json", "--quiet"};
-    for (std::size_t i = 0; i < invitations; ++i) words.insert(words.end(), {"--invite", "stringer"});
-    std::vector<char*> arguments;
-    for (std::string& word : words) arguments.push_back(word.data());
-    arguments.push_back(nullptr);
-    std::array<int, 2> ends{};
-    if (::pipe2(ends.data(), O_CLOEXEC) != 0) throw std::runtime_error("no pipe can be made");
-    posix_spawn_file_actions_t actions;
-    posix_spawn_file_actions_init(&actions);
-    posix_spawn_file_actions_adddup2(&actions, ends[1], STDOUT_FILENO);
-    const int failed =
-        posix_spawn(&pid_, WEAVELOG_SERVER_PROGRAM, &actions, nullptr, arguments.data(), environ);
-    posix_spawn_file_actions_destroy(&actions);
-    ::close(ends[1]);
-    said_.reset(::fdopen(ends[0], "r"));
-    if (failed != 0 || !said_) throw std::runtime_error("weavelog-server can't be started");
-    std::array<char, 1024> line{};
-    while (codes_.size() < invitations && std::fgets(line.data(), line.size(), said_.get()) != nullptr) {
-      constexpr std::string_view kCode = "\"code\":\"";
-      const std::string text = line.data();
-      const auto begin = text.find(kCode);
-      if (begin == std::string::npos) continue;
-      const auto from = begin + kCode.size();
-      codes_.push_back(must(PairingCode::parse(text.substr(from, text.find('"', from) - from))));
-    }
-    if (codes_.size() < invitations) throw std::runtime_error("weavelog-server gave too few invitations");
-  }
-  ~Server() {
-    ::kill(pid_, SIGTERM);
-    ::waitpid(pid_, nullptr, 0);
-  }
-  Server(const Server&) = delete;
-  Server& operator=(const Server&) = delete;
-
-  [[nodiscard]] const std::vector<PairingCode>& codes() const { return codes_; }
-  [[nodiscard]] double memory() const { return memory_mb("VmRSS", pid_); }
-
- private:
-  struct Close {
-    void operator()(FILE* file) const { std::fclose(file); }
-  };
-  pid_t pid_ = 0;
-  std::unique_ptr<FILE, Close> said_;
-  std::vector<PairingCode> codes_;
-};
-
-double at_rest(const std::filesystem::path& folder) {
-  const Server server(folder, 1);
-  std::this_thread::sleep_for(std::chrono::seconds(2));
-  return server.memory();
+testing::Server server_with(const std::filesystem::path& folder, std::size_t invitations) {
+  return testing::Server(folder, std::vector<std::string>(invitations, "stringer"));
 }
 
-struct Tablet {
-  std::unique_ptr<Station> station;
-  std::unique_ptr<ExchangeGuest> guest;
-};
+double at_rest(const std::filesystem::path& folder) {
+  const testing::Server server = server_with(folder, 1);
+  std::this_thread::sleep_for(std::chrono::seconds(2));
+  return memory_mb("VmRSS", server.pid());
+}
 
 /// Waits until the ledger holds something at or after a position, by its own word and not by asking again and
 /// again.
@@ -123,32 +65,22 @@ void crowd(Report& report, const Setting& setting) {
     const auto looked_at = open_station(scratch / "host", "Event server");
     books = player_books(looked_at->ledger());
   }
-  const Server server(scratch / "host", kTablets);
-  std::vector<Tablet> tablets(kTablets);
+  const testing::Server server = server_with(scratch / "host", kTablets);
   const Stopwatch pairing;
-  for (std::size_t i = 0; i < kTablets; ++i) {
-    Tablet& tablet = tablets[i];
-    tablet.station = open_station(scratch / ("t" + std::to_string(i)), "tablet " + std::to_string(i));
-    tablet.guest =
-        std::make_unique<ExchangeGuest>(*tablet.station, ExchangeGuest::to_pair(server.codes()[i]), nullptr);
-  }
+  Tablets tablets(scratch / "tablets");
+  tablets.add(server.codes());
+  tablets.await_all();
   double errors = 0;
-  for (Tablet& tablet : tablets)
-    if (!tablet.guest->wait(std::chrono::minutes(2), has_agreed)) ++errors;
   report.say(bench, "all paired and up to date", "s", pairing.seconds());
 
   // Everybody at once, each in a book of its own.
   const Stopwatch storm;
   for (std::size_t i = 0; i < kTablets; ++i)
-    change_tension(tablets[i].station->ledger(), books[i], static_cast<std::int64_t>(i));
+    change_tension(tablets.ledger(i), books[i], static_cast<std::int64_t>(i));
   const auto all_agree = [&] {
-    for (const BookId& book : books) {
-      const Heads heads = tablets.front().station->ledger().heads(book);
-      if (heads.size() < 2) return false;  // its maker's and the one who changed it
-      for (const Tablet& tablet : tablets)
-        if (tablet.station->ledger().heads(book) != heads) return false;
-    }
-    return true;
+    return std::all_of(books.begin(), books.end(),  // its maker's and the one who changed it
+                       [&](const BookId& book) { return tablets.ledger(0).heads(book).size() >= 2; }) &&
+           tablets.hold_the_same();
   };
   while (!all_agree() && storm.seconds() < 60) std::this_thread::sleep_for(std::chrono::milliseconds(20));
   report.say(bench, "each changed one thing, all hold all", "s", storm.seconds());
@@ -157,12 +89,12 @@ void crowd(Report& report, const Setting& setting) {
   Runs latency;
   const int probes = setting.full ? 200 : 60;
   for (int i = 0; i < probes; ++i) {
-    Station& from = *tablets[static_cast<std::size_t>(i) % kTablets].station;
-    Station& to = *tablets[static_cast<std::size_t>(i * 7 + 1) % kTablets].station;
+    Ledger& from = tablets.ledger(static_cast<std::size_t>(i) % kTablets);
+    Ledger& to = tablets.ledger(static_cast<std::size_t>(i * 7 + 1) % kTablets);
     if (&from == &to) continue;
-    Arrival arrival(to.ledger());
+    Arrival arrival(to);
     const Stopwatch watch;
-    change_tension(from.ledger(), books[static_cast<std::size_t>(i) % kTablets], 60 + i);
+    change_tension(from, books[static_cast<std::size_t>(i) % kTablets], 60 + i);
     if (!arrival.wait()) ++errors;
     latency.values.push_back(watch.milliseconds());
     // A quiet moment, so that the next one is measured by itself.
@@ -170,10 +102,9 @@ void crowd(Report& report, const Setting& setting) {
   }
   report.say(bench, "change on one to sight on another, p50", "ms", latency.quantile(0.5));
   report.say(bench, "change on one to sight on another, p95", "ms", latency.quantile(0.95), "under 200 ms");
-  for (const Tablet& tablet : tablets)
-    if (tablet.guest->status().fault || tablet.guest->status().session.quarantined != 0) ++errors;
+  errors += static_cast<double>(tablets.errors());
   report.say(bench, "errors", "errors", errors, "none");
-  report.say(bench, "memory of the server meanwhile", "MB", server.memory());
+  report.say(bench, "memory of the server meanwhile", "MB", memory_mb("VmRSS", server.pid()));
 }
 
 }  // namespace weavelog::bench

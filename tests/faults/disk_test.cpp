@@ -11,7 +11,7 @@
 #include <fstream>
 #include <random>
 
-#include "tests/faults/hand.h"
+#include "tests/faults/cli_tablet.h"
 #include "tests/faults/plan.h"
 #include "tests/support/server.h"
 #include "tests/support/temporary_folder.h"
@@ -74,7 +74,7 @@ void check_fault(const Finished& finished, const std::string& code) {
   CHECK_FALSE(error.at("what_to_do").as_string().empty());
 }
 
-void check_well(const Hand& hand) {
+void check_well(const CliTablet& hand) {
   CHECK(hand.ask({"verify"}).at("well").as_bool());
   const auto lost = hand.lost(open_folder(hand.folder())->ledger());
   INFO((lost.empty() ? "" : lost.front()));
@@ -89,7 +89,7 @@ TEST_CASE("a tablet whose disk fills says so, keeps what it confirmed, and goes 
   if (!mounted(disk, "2m")) return;
   const Plan plan = Plan::from_environment();
   std::mt19937_64 random(plan.seed);
-  Hand hand(disk.path() / "tablet", "Desk 1");
+  CliTablet hand(disk.path() / "tablet", "Desk 1");
   (void)hand.ask({"new-event", "Harbour Open"});
   Finished full;
   while (full.status == 0 && hand.confirmed() < 2000) full = hand.drop_off(random);
@@ -123,7 +123,7 @@ TEST_CASE("a server whose disk is full confirms nothing, loses nothing, and goes
   std::mt19937_64 random(plan.seed);
   TemporaryFolder folder;
   Server server(disk.path() / "server", {"head", "desk"});
-  Hand hand(folder / "tablet", "Desk 1"), other(folder / "other", "Desk 2");
+  CliTablet hand(folder / "tablet", "Desk 1"), other(folder / "other", "Desk 2");
   (void)hand.ask({"pair", server.codes()[0]});
   (void)other.ask({"pair", server.codes()[1]});
   (void)hand.drop_off(random);
@@ -163,7 +163,7 @@ TEST_CASE("a folder that became read-only is named and left as it is", "[disk]")
   SmallDisk disk;
   if (!mounted(disk, "64m")) return;
   std::mt19937_64 random(Plan::from_environment().seed);
-  Hand hand(disk.path() / "tablet", "Desk 1");
+  CliTablet hand(disk.path() / "tablet", "Desk 1");
   (void)hand.ask({"new-event", "Harbour Open"});
   REQUIRE(hand.drop_off(random).status == 0);
   disk.read_only(true);

@@ -8,7 +8,7 @@
 #include <random>
 #include <thread>
 
-#include "tests/faults/hand.h"
+#include "tests/faults/cli_tablet.h"
 #include "tests/faults/plan.h"
 #include "tests/faults/raw_client.h"
 #include "tests/support/server.h"
@@ -38,13 +38,13 @@ class Torture {
       hands_.emplace_back(folder_ / ("tablet" + std::to_string(hands_.size())), name);
     hands_.emplace_back(folder_ / "live", "Bench 4");
     for (std::size_t i = 0; i < hands_.size(); ++i) (void)hands_[i].ask({"pair", server_.codes()[i]});
-    for (Hand& hand : hands_) (void)hand.drop_off(random_);
+    for (CliTablet& hand : hands_) (void)hand.drop_off(random_);
   }
 
   void round() {
     ++rounds;
     const auto kind = random_() % 100;
-    Hand& hand = hands_[random_() % 3];
+    CliTablet& hand = hands_[random_() % 3];
     if (kind < 50) {
       write(hand);
     } else if (kind < 65) {
@@ -63,12 +63,12 @@ class Torture {
   void finish() {
     (void)server_.stop();
     look_into(folder_ / "server");
-    for (const Hand& hand : hands_) check(hand);
+    for (const CliTablet& hand : hands_) check(hand);
     server_.start();
     for (int turn = 0; turn < 2; ++turn)
-      for (const Hand& hand : hands_) (void)hand.ask({"exchange"});
+      for (const CliTablet& hand : hands_) (void)hand.ask({"exchange"});
     std::string words;
-    for (const Hand& hand : hands_) {
+    for (const CliTablet& hand : hands_) {
       const std::string mine(hand.ask({"exchange"}).at("words").as_string());
       if (words.empty()) words = mine;
       INFO(hand.name());
@@ -77,10 +77,10 @@ class Torture {
     // By now each holds all that was ever confirmed anywhere.
     CHECK(server_.stop() == 0);
     std::vector<std::filesystem::path> folders{folder_ / "server"};
-    for (const Hand& hand : hands_) folders.push_back(hand.folder());
+    for (const CliTablet& hand : hands_) folders.push_back(hand.folder());
     for (const auto& folder : folders) {
       const auto station = look_into(folder);
-      for (const Hand& hand : hands_) {
+      for (const CliTablet& hand : hands_) {
         const auto lost = hand.lost(station->ledger());
         INFO(folder.filename() << (lost.empty() ? "" : ": " + lost.front()));
         CHECK(lost.empty());
@@ -92,7 +92,7 @@ class Torture {
 
   [[nodiscard]] std::size_t confirmed() const {
     std::size_t sum = 0;
-    for (const Hand& hand : hands_) sum += hand.confirmed();
+    for (const CliTablet& hand : hands_) sum += hand.confirmed();
     return sum;
   }
   [[nodiscard]] std::size_t lost() const { return lost_; }
@@ -124,18 +124,18 @@ class Torture {
     return finished;
   }
 
-  void write(Hand& hand) {
+  void write(CliTablet& hand) {
     const auto kill = point(write_);
     (void)timed(write_, kill, [&] { return hand.write(random_, kill); });
   }
 
-  void exchange(Hand& hand) {
+  void exchange(CliTablet& hand) {
     (void)hand.write(random_, {});
     const auto kill = point(exchange_);
     (void)timed(exchange_, kill, [&] { return hand.run({"exchange"}, kill); });
   }
 
-  void exchange_while_server_dies(Hand& hand) {
+  void exchange_while_server_dies(CliTablet& hand) {
     (void)hand.write(random_, {});
     const auto when = point(exchange_).value_or(milliseconds(0));
     Finished finished;
@@ -150,7 +150,7 @@ class Torture {
     server_.start();
   }
 
-  void server_dies_after(Hand& hand) {
+  void server_dies_after(CliTablet& hand) {
     (void)hand.write(random_, {});
     (void)hand.ask({"exchange"});
     if (server_.kill()) ++kills_of_server;
@@ -159,8 +159,8 @@ class Torture {
   }
 
   /// Somebody who stays connected, live, is killed while others send; by turns the command line and the app.
-  void live(Hand& other) {
-    Hand& stays = hands_.back();
+  void live(CliTablet& other) {
+    CliTablet& stays = hands_.back();
     (void)other.write(random_, {});
     std::vector<std::string> command{WEAVELOG_CLI_PROGRAM, "--data", stays.folder().string(), "exchange",
                                      "--stay"};
@@ -174,14 +174,15 @@ class Torture {
     // The app takes longer to come to its exchange.
     std::this_thread::sleep_for(milliseconds(random_() % (app ? 1500 : 200)));
     // Everybody else has ended the exchange by now.
-    if (app && health_of("127.0.0.1", server_.port()).find("\"connected\":[\"") != std::string::npos) ++apps_in_exchange;
+    if (app && health_of("127.0.0.1", server_.port()).find("\"connected\":[\"") != std::string::npos)
+      ++apps_in_exchange;
     staying.kill();
     ++(app ? kills_of_app : kills_of_tablets);
     (void)timed(write_, std::nullopt, [&] { return stays.write(random_, {}); });
   }
 
   /// What a tablet had when the server agreed with it is on the server's disk, though the server was killed.
-  void server_holds_all_of(const Hand& hand) {
+  void server_holds_all_of(const CliTablet& hand) {
     const auto tablet = open_folder(hand.folder());
     const auto server = open_folder(server_.folder());
     for (const BookInfo& book : tablet->ledger().books()) {
@@ -197,7 +198,7 @@ class Torture {
     }
   }
 
-  void check(const Hand& hand) {
+  void check(const CliTablet& hand) {
     const auto station = look_into(hand.folder());
     const auto lost = hand.lost(station->ledger());
     INFO(hand.name() << (lost.empty() ? "" : ": " + lost.front()));
@@ -217,7 +218,7 @@ class Torture {
   TemporaryFolder folder_;
   std::mt19937_64 random_;
   Server server_;
-  std::vector<Hand> hands_;
+  std::vector<CliTablet> hands_;
   Usual write_, exchange_;
   std::size_t lost_ = 0;
   int live_turns_ = 0;

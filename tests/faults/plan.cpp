@@ -1,5 +1,7 @@
 #include "tests/faults/plan.h"
 
+#include <sys/resource.h>
+
 #include <cstdio>
 #include <cstdlib>
 
@@ -25,6 +27,21 @@ Plan Plan::from_environment() {
 void figure(const std::string& fault, const std::string& what, double value, const std::string& unit) {
   std::printf("figure: %s: %s: %.6g %s\n", fault.c_str(), what.c_str(), value, unit.c_str());
   std::fflush(stdout);
+}
+
+double bound_mb(double mb) {
+#ifdef WEAVELOG_SANITIZED
+  return 8 * mb;
+#else
+  return mb;
+#endif
+}
+
+void allow_many_descriptors() {
+  rlimit limit{};
+  ::getrlimit(RLIMIT_NOFILE, &limit);
+  limit.rlim_cur = limit.rlim_max;
+  ::setrlimit(RLIMIT_NOFILE, &limit);
 }
 
 void skip(const std::string& fault, const std::string& why) {

@@ -20,6 +20,10 @@ struct Plan {
 
 /// "figure: FAULT: WHAT: VALUE UNIT", one line.
 void figure(const std::string& fault, const std::string& what, double value, const std::string& unit);
+/// A bound of memory in MB; higher where a sanitizer keeps books of its own beside it.
+[[nodiscard]] double bound_mb(double mb);
+/// As many descriptors as the system allows at most: hundreds of ledgers and sockets are held in one process.
+void allow_many_descriptors();
 /// "skipped: FAULT: WHY", one line: tests/run takes the case from those that passed.
 void skip(const std::string& fault, const std::string& why);
 

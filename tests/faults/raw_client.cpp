@@ -30,6 +30,8 @@ milliseconds left_until(Clock::time_point end) {
 RawClient::RawClient(const std::string& address, std::uint16_t port, bool small_window)
     : socket_(::socket(AF_INET, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
   if (socket_ < 0) throw std::runtime_error("no socket");
+  // OpenSSL writes to a socket that the other side has closed.
+  std::signal(SIGPIPE, SIG_IGN);
   if (small_window) {
     const int bytes = 2048;
     ::setsockopt(socket_, SOL_SOCKET, SO_RCVBUF, &bytes, sizeof bytes);

@@ -12,11 +12,11 @@ Server::Server(std::filesystem::path folder, const std::vector<std::string>& rol
   run(roles);
 }
 
-void Server::start() {
+void Server::start(const std::vector<std::string>& roles) {
   // The port of one that was just killed may still be held for a moment.
   for (int attempt = 0; !program_; ++attempt) {
     try {
-      run({});
+      run(roles);
     } catch (const std::runtime_error&) {
       if (attempt == 20) throw;
       std::this_thread::sleep_for(std::chrono::milliseconds(200));
@@ -58,6 +58,7 @@ void Server::run(const std::vector<std::string>& roles) {
     return json::parse(*line).as_object();
   };
   port_ = static_cast<std::uint16_t>(next().at("port").as_int64());
+  codes_.clear();
   for (std::size_t i = 0; i < roles.size(); ++i) codes_.emplace_back(next().at("code").as_string());
 }
 

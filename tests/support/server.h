@@ -16,8 +16,9 @@ class Server {
   Server(std::filesystem::path folder, const std::vector<std::string>& roles,
          std::string address = "127.0.0.1");
 
-  /// On the same port. Does nothing while it runs.
-  void start();
+  /// On the same port, with further invitations, whose codes are then the only ones in codes(). Does nothing
+  /// while it runs.
+  void start(const std::vector<std::string>& roles = {});
   /// SIGKILL; false if it did not run.
   bool kill();
   /// SIGTERM, and waits; its exit code.

@@ -1,4 +1,4 @@
-#include "tests/faults/hand.h"
+#include "tests/faults/cli_tablet.h"
 
 #include <array>
 #include <catch2/catch.hpp>
@@ -52,21 +52,21 @@ std::unique_ptr<Station> open_folder(const std::filesystem::path& folder) {
   return std::move(*station);
 }
 
-Finished Hand::run(const std::vector<std::string>& words, KillAfter kill) const {
+Finished CliTablet::run(const std::vector<std::string>& words, KillAfter kill) const {
   std::vector<std::string> command{WEAVELOG_CLI_PROGRAM, "--data", folder_.string(),
                                    "--device",           name_,    "--json"};
   command.insert(command.end(), words.begin(), words.end());
   return run_program(command, {}, kill);
 }
 
-json::value Hand::ask(const std::vector<std::string>& words) const {
+json::value CliTablet::ask(const std::vector<std::string>& words) const {
   const Finished finished = run(words);
   INFO(name_ << ": " << words.front() << ": " << finished.out << finished.err);
   REQUIRE(finished.status == 0);
   return json::parse(finished.out);
 }
 
-Finished Hand::write(std::mt19937_64& random, KillAfter kill) {
+Finished CliTablet::write(std::mt19937_64& random, KillAfter kill) {
   if (players_.empty() || random() % 3 == 0) return drop_off(random, kill);
   Player& player = players_[random() % players_.size()];
   Job& job = player.jobs[random() % player.jobs.size()];
@@ -75,7 +75,7 @@ Finished Hand::write(std::mt19937_64& random, KillAfter kill) {
   return move_on(job, kill);
 }
 
-Finished Hand::drop_off(std::mt19937_64& random, KillAfter kill) {
+Finished CliTablet::drop_off(std::mt19937_64& random, KillAfter kill) {
   const std::string name = family_name(random() % 10'000) + " " + name_ + " " + std::to_string(++named_);
   Finished finished =
       run({"drop-off", "--person", "family_name=" + name, "--rackets", "2", "--both", "25kg", "--set",
@@ -93,7 +93,7 @@ Finished Hand::drop_off(std::mt19937_64& random, KillAfter kill) {
   return finished;
 }
 
-Finished Hand::change_note(Player& player, KillAfter kill) {
+Finished CliTablet::change_note(Player& player, KillAfter kill) {
   // One that was killed may be stored or not: the next says something newer than either.
   const int next = ++player.last_note;
   Finished finished = run({"setup", player.book.hex(), "--set", "note=" + note_text(next)}, kill);
@@ -104,7 +104,7 @@ Finished Hand::change_note(Player& player, KillAfter kill) {
   return finished;
 }
 
-Finished Hand::move_on(Job& job, KillAfter kill) {
+Finished CliTablet::move_on(Job& job, KillAfter kill) {
   Finished finished = run({"stage", job.id.hex(), kStepNames[job.step + 1]}, kill);
   if (finished.status == 0) {
     ++job.step;
@@ -115,7 +115,7 @@ Finished Hand::move_on(Job& job, KillAfter kill) {
   return finished;
 }
 
-std::vector<std::string> Hand::lost(const Ledger& ledger) const {
+std::vector<std::string> CliTablet::lost(const Ledger& ledger) const {
   std::vector<std::string> out;
   for (const Player& player : players_) {
     const std::string whose = name_ + ", book " + player.book.hex() + ": ";

@@ -21,9 +21,10 @@ using KillAfter = std::optional<std::chrono::milliseconds>;
 /// A folder's station, opened with Weavelog's own model. Fails the test where it can't be.
 [[nodiscard]] std::unique_ptr<Station> open_folder(const std::filesystem::path& folder);
 
-class Hand {
+class CliTablet {
  public:
-  Hand(std::filesystem::path folder, std::string name) : folder_(std::move(folder)), name_(std::move(name)) {}
+  CliTablet(std::filesystem::path folder, std::string name)
+      : folder_(std::move(folder)), name_(std::move(name)) {}
 
   [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
   [[nodiscard]] const std::string& name() const { return name_; }
