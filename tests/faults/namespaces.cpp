@@ -46,11 +46,12 @@ void ip(const std::string& words) {
 
 }  // namespace
 
-TwoRooms::Inside::Inside(int space, int back) : back_(back) {
+TwoRooms::Inside::Inside(int space) : back_(opened(kOwnSpace)) {
   if (::setns(space, CLONE_NEWNET) != 0) throw std::runtime_error("a network namespace is gone");
 }
 TwoRooms::Inside::~Inside() {
   ::setns(back_, CLONE_NEWNET);
+  ::close(back_);
 }
 
 TwoRooms::TwoRooms() : home_(opened(kOwnSpace)) {

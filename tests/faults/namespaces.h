@@ -18,10 +18,10 @@ class TwoRooms {
   TwoRooms(const TwoRooms&) = delete;
   TwoRooms& operator=(const TwoRooms&) = delete;
 
-  /// While it lives, this thread and what it starts are in that room.
+  /// While it lives, this thread and what it starts are in that room; then back in the one where it was.
   class Inside {
    public:
-    explicit Inside(int space, int back);
+    explicit Inside(int space);
     ~Inside();
     Inside(const Inside&) = delete;
     Inside& operator=(const Inside&) = delete;
@@ -29,8 +29,8 @@ class TwoRooms {
    private:
     int back_;
   };
-  [[nodiscard]] Inside at_server() const { return Inside(server_, home_); }
-  [[nodiscard]] Inside at_tablet() const { return Inside(tablet_, home_); }
+  [[nodiscard]] Inside at_server() const { return Inside(server_); }
+  [[nodiscard]] Inside at_tablet() const { return Inside(tablet_); }
 
   /// Pulls the cable, or plugs it in again.
   void cut() const;
