@@ -44,6 +44,8 @@ class Intake {
 
   IngestReport run() {
     check_bounds();
+    auto& forks = db_.statement("SELECT EXISTS(SELECT 1 FROM fork)");
+    forks_known_ = forks.executeStep() && forks.getColumn(0).getInt() != 0;
     number_books_and_authors();
     gather_chains();
     for (auto& [key, chain] : chains_) prove(key.second, chain);
@@ -125,7 +127,7 @@ class Intake {
         }
         continue;
       }
-      if (entry.seq > next && ledger_.in_fork(db_, chain.book, chain.author, entry.seq)) {
+      if (entry.seq > next && forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, entry.seq)) {
         put_aside(i, kForked);  // goes on with the branch that was put aside
         continue;
       }
@@ -155,6 +157,7 @@ class Intake {
     for (const std::size_t i : chain.branch) bodies.push_back(digest_of(batch_.entries[i].body));
     // Only what the author signed is another branch; anything else is noise of a faulty peer.
     if (sealed(card, chain, parted, bodies)) {
+      forks_known_ = true;
       const int said = ledger_.note_fork(db_, chain.book, chain.author, chain.forked);
       if (card.key == ledger_.options.key.public_key() && said < 2) {
         auto words = ledger_.standing_words(db_, chain.book, book.id, book.kind, ids_[key.second], chain.forked);
@@ -248,7 +251,8 @@ class Intake {
       const Cell* cell = state.find(write.tag);
       for (const Dot& dot : write.replaces) {
         // The number has two entries: which of them is meant, and its stamp, can't be told here.
-        if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
+        if (forks_known_)
+          if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
         std::optional<Stamp> replaced;
         if (cell != nullptr)
           for (const auto& held : cell->values)
@@ -349,6 +353,7 @@ class Intake {
   std::map<ChainKey, Chain> chains_;
   std::map<ChainKey, std::uint64_t> next_;
   Stamp newest_;
+  bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again
 };

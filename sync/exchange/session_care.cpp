@@ -90,6 +90,7 @@ void Session::note_forks(const BookId& book, const std::vector<AuthorId>& author
 }
 
 bool Session::meet_forks(const BookHeads& theirs) {
+  if (theirs.heads.empty() && forks_.empty()) return false;
   auto authors = options_.ledger->forked(theirs.book, theirs.heads);
   const auto known = forks_.find(theirs.book);
   if (authors.empty() && known == forks_.end()) return false;

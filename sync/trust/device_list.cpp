@@ -331,6 +331,8 @@ void DeviceList::carry_revocations(SQLite::Database& restored) {
 Outcome<> DeviceList::count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by) {
   std::vector<std::pair<PublicKey, std::size_t>> late;
   ledger_.read([&](Connection& db) {
+    auto& any = db.statement("SELECT EXISTS(SELECT 1 FROM trust_device WHERE revoked IS NOT NULL)");
+    if (!any.executeStep() || integer_in(any, 0) == 0) return;
     for (const auto& [card, entries] : applied_by)
       if (const auto device = find_device(db, card.key); device && device->revoked) late.emplace_back(card.key, entries);
   });
