@@ -197,6 +197,7 @@ TEST_CASE("a peer that vanished is noticed by both sides, and taken back when it
     figure("links", "cut for long: until the tablet says so", watch.seconds(), "s");
     const double server_took = server_side.get();
     CHECK(server_took < kPatience);
+    std::this_thread::sleep_for(seconds(2));
     before = count_descriptors();
     figure("links", "cut for long: until the server lets go", server_took, "s");
     rooms->mend();
@@ -211,6 +212,7 @@ TEST_CASE("a peer that vanished is noticed by both sides, and taken back when it
   const double took = let_go();
   CHECK(took < kPatience);
   figure("links", "vanished without a word: until the server lets go", took, "s");
+  std::this_thread::sleep_for(seconds(2));  // the question for its health is still being closed
   CHECK(count_descriptors() <= before);
   rooms->mend();
   CHECK(tablet.ask({"exchange"}).at("agreed").as_bool());
