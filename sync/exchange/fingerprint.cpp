@@ -20,10 +20,16 @@ std::uint64_t word_at(const Digest& id, std::size_t index) {
 }  // namespace
 
 void IdSum::add(const Digest& id) {
+  IdSum one;
+  for (std::size_t i = 0; i < one.words_.size(); ++i) one.words_[i] = word_at(id, i);
+  add(one);
+}
+
+void IdSum::add(const IdSum& part) {
   std::uint64_t carry = 0;
   for (std::size_t i = 0; i < words_.size(); ++i) {
     const std::uint64_t with_carry = words_[i] + carry;
-    const std::uint64_t sum = with_carry + word_at(id, i);
+    const std::uint64_t sum = with_carry + part.words_[i];
     // At most one of the two additions can wrap: after the first does, with_carry is 0.
     carry = (with_carry < carry || sum < with_carry) ? 1 : 0;
     words_[i] = sum;

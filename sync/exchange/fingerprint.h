@@ -16,6 +16,7 @@ using RangeFingerprint = std::array<std::uint8_t, 16>;
 class IdSum {
  public:
   void add(const Digest& id);
+  void add(const IdSum& part);
   /// Takes off a sum that is part of this one.
   void subtract(const IdSum& part);
   /// The first 16 bytes of SHA-256 over the sum (32 bytes, little-endian) and `count` as a varint.

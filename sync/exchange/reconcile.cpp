@@ -9,8 +9,8 @@ namespace weavelog {
 namespace {
 
 constexpr std::size_t kIdBytes = std::tuple_size_v<Digest>;
-constexpr std::size_t kSumEvery = 16;
-constexpr std::size_t kBuckets = 16;
+// More cost more bytes a round, fewer more rounds: with twelve, ten differences among a million take three rounds.
+constexpr std::size_t kBuckets = 12;
 /// Below this, the ids themselves cost about as much as another round of fingerprints would.
 constexpr std::size_t kListBelow = 2 * kBuckets;
 constexpr std::size_t kLeastFrame = 4096;
@@ -47,29 +47,16 @@ Outcome<RangeBound> end_of_questions(ByteView message) {
 
 }  // namespace
 
-Reconciler::Reconciler(std::vector<ReconcileItem> items, std::size_t frame_limit)
-    : items_(std::move(items)), frame_limit_(frame_limit) {
+Reconciler::Reconciler(ReconcileSet items, std::size_t frame_limit) : items_(std::move(items)), frame_limit_(frame_limit) {
   if (frame_limit_ != 0 && frame_limit_ < kLeastFrame) {
     throw std::invalid_argument("Reconciler: a frame limit under 4096 bytes");
   }
-  std::sort(items_.begin(), items_.end());
-  items_.erase(std::unique(items_.begin(), items_.end()), items_.end());
-  if (!items_.empty() && items_.back().stamp == kInfiniteStamp) {
-    throw std::invalid_argument("Reconciler: the stamp 2^64 - 1 is reserved");
-  }
-  sums_.reserve(items_.size() / kSumEvery + 1);
-  IdSum sum;
-  for (std::size_t i = 0; i < items_.size(); ++i) {
-    if (i % kSumEvery == 0) sums_.push_back(sum);
-    sum.add(items_[i].id);
-  }
-  if (items_.size() % kSumEvery == 0) sums_.push_back(sum);
 }
 
 Bytes Reconciler::initiate() {
   initiator_ = true;
   received_ = 0;
-  have_reported_.assign(items_.size(), false);
+  have_reported_.clear();
   need_reported_.clear();
   RangeWriter out;
   // Fewer than kListBelow ids or kBuckets fingerprints: under kLeastFrame, so this always says everything.
@@ -133,14 +120,13 @@ Outcome<Reconciler::Step> Reconciler::receive(ByteView message) {
 }
 
 std::size_t Reconciler::index_of(const RangeBound& bound, std::size_t from) const {
-  const auto start = items_.begin() + static_cast<std::ptrdiff_t>(from);
-  return static_cast<std::size_t>(std::lower_bound(start, items_.end(), bound) - items_.begin());
+  return std::max(from, items_.lower_bound(bound));
 }
 
 /// The shortest bound between the items index - 1 and index.
 RangeBound Reconciler::bound_before(std::size_t index) const {
-  const ReconcileItem& last = items_[index - 1];
-  const ReconcileItem& next = items_[index];
+  const ReconcileItem& last = items_.at(index - 1);
+  const ReconcileItem& next = items_.at(index);
   RangeBound bound{next.stamp, {}};
   if (last.stamp == next.stamp) {
     const auto differing = std::mismatch(last.id.begin(), last.id.end(), next.id.begin()).second;
@@ -149,20 +135,12 @@ RangeBound Reconciler::bound_before(std::size_t index) const {
   return bound;
 }
 
-IdSum Reconciler::sum_before(std::size_t index) const {
-  IdSum sum = sums_[index / kSumEvery];
-  for (std::size_t i = index - index % kSumEvery; i < index; ++i) sum.add(items_[i].id);
-  return sum;
-}
+RangeFingerprint Reconciler::fingerprint_of(Span span) const { return items_.fingerprint(span.begin, span.end); }
 
-RangeFingerprint Reconciler::fingerprint_of(Span span) const {
-  IdSum sum = sum_before(span.end);
-  sum.subtract(sum_before(span.begin));
-  return sum.fingerprint(span.end - span.begin);
-}
-
-std::span<const ReconcileItem> Reconciler::items_of(Span span) const {
-  return std::span(items_).subspan(span.begin, span.end - span.begin);
+std::vector<ReconcileItem> Reconciler::items_of(Span span) const {
+  std::vector<ReconcileItem> out;
+  for (std::size_t i = span.begin; i < span.end; ++i) out.push_back(items_.at(i));
+  return out;
 }
 
 bool Reconciler::fits(const RangeWriter& out, std::size_t more) const {
@@ -213,13 +191,10 @@ Outcome<> Reconciler::note_differences(Span span, ByteView theirs, Step& step) {
   const std::vector<Digest> ids = sorted_ids(theirs);
   std::vector<bool> shared(ids.size(), false);
   for (std::size_t i = span.begin; i < span.end; ++i) {
-    const Digest& id = items_[i].id;
+    const Digest& id = items_.at(i).id;
     const auto [first, last] = std::equal_range(ids.begin(), ids.end(), id);
     for (auto same = first; same != last; ++same) shared[static_cast<std::size_t>(same - ids.begin())] = true;
-    if (first == last && !have_reported_[i]) {
-      have_reported_[i] = true;
-      step.have.push_back(id);
-    }
+    if (first == last && have_reported_.insert(i).second) step.have.push_back(id);
   }
   for (std::size_t i = 0; i < ids.size(); ++i) {
     if (shared[i] || need_reported_.count(ids[i]) != 0) continue;

