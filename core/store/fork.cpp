@@ -155,6 +155,71 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
   rebuild_book(db, book, book_id);
 }
 
+std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, std::int64_t book, const BookId& book_id) {
+  struct Row {
+    std::int64_t position, author_number, source;
+    Bytes body;
+    AuthorId author;
+    Entry entry;
+  };
+  std::vector<Row> rows;
+  std::map<std::pair<AuthorId, std::uint64_t>, std::size_t> numbered;
+  {
+    auto& query = db.statement(
+        "SELECT e.position, e.author, e.source, e.body, a.id FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? ORDER BY "
+        "e.position");
+    query.bind(1, book);
+    while (query.executeStep()) {
+      const ByteView body = blob_of(query, 3);
+      const auto author = AuthorId::from_bytes(blob_of(query, 4));
+      auto entry = author ? decode_entry(body, *author) : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
+      if (!entry) damaged(entry.error().message());
+      numbered[{*author, entry->seq}] = rows.size();
+      rows.push_back({query.getColumn(0).getInt64(), query.getColumn(1).getInt64(), query.getColumn(2).getInt64(),
+                      Bytes(body.begin(), body.end()), *author, std::move(*entry)});
+    }
+  }
+  std::vector<bool> placed(rows.size());
+  const auto waits_for = [&](const AuthorId& author, std::uint64_t seq) {
+    const auto found = numbered.find({author, seq});
+    return found != numbered.end() && !placed[found->second];
+  };
+  const auto ready = [&](const Row& row) {
+    if (waits_for(row.author, row.entry.seq - 1)) return false;
+    for (const Write& write : row.entry.writes)
+      for (const Dot& dot : write.replaces)
+        if (!(dot.author == row.author && dot.seq == row.entry.seq) && waits_for(dot.author, dot.seq)) return false;
+    return true;
+  };
+  std::vector<std::size_t> order;
+  for (bool moved = true; moved;) {
+    moved = false;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      if (placed[i] || !ready(rows[i])) continue;
+      order.push_back(i);
+      moved = placed[i] = true;
+    }
+  }
+  // Two branches under one number can wait for each other: those stay as they came.
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    if (!placed[i]) order.push_back(i);
+  std::size_t same = 0;
+  while (same < order.size() && order[same] == same) ++same;
+  if (same == order.size()) return std::nullopt;
+  for (std::size_t i = same; i < rows.size(); ++i) {
+    auto& remove = db.statement("DELETE FROM entry WHERE position=?");
+    remove.bind(1, rows[i].position);
+    remove.exec();
+  }
+  std::int64_t newest = 0;
+  for (std::size_t i = same; i < order.size(); ++i) {
+    const Row& row = rows[order[i]];
+    newest = insert_entry(db, book, row.author_number, row.entry.seq, row.source, row.body);
+  }
+  rebuild_book(db, book, book_id);
+  return newest;
+}
+
 void Ledger::Impl::count_words_said_again(Connection& db, std::int64_t book, std::int64_t author) const {
   auto& count = db.statement("UPDATE fork SET own=own+1 WHERE book=? AND author=?");
   count.bind(1, book);

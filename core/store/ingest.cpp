@@ -52,6 +52,8 @@ class Intake {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
     store_chains();
+    for (const auto& [book, id] : late_branches_)
+      if (const auto newest = ledger_.put_in_causal_order(db_, book, id)) report_.position = *newest;
     settle_clock();
     return report_;
   }
@@ -234,6 +236,9 @@ class Intake {
     ++chain.applied;
     ++report_.applied;
     if (author == ledger_.self_id) took_own_back_ = true;
+    // What goes on from this branch may have been taken while the other one stood here.
+    if (forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, incoming.seq))
+      late_branches_.emplace(chain.book, batch_.books[incoming.book].id);
     if (ledger_.clock.too_far_ahead(entry->stamp)) {
       if (std::find(report_.wrong_clocks.begin(), report_.wrong_clocks.end(), author) == report_.wrong_clocks.end())
         report_.wrong_clocks.push_back(author);
@@ -353,6 +358,7 @@ class Intake {
   std::map<ChainKey, Chain> chains_;
   std::map<ChainKey, std::uint64_t> next_;
   Stamp newest_;
+  std::map<std::int64_t, BookId> late_branches_;  ///< books into which a branch of a fork came
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again

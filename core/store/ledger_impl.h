@@ -85,6 +85,9 @@ struct Ledger::Impl {
   /// Cuts a chain of ours back; what is cut off is kept in quarantine.
   void step_back(Connection& db, std::int64_t book, const BookId& book_id, std::int64_t author, const ChainRow& to) const;
   void count_words_said_again(Connection& db, std::int64_t book, std::int64_t author) const;
+  /// Puts every entry of a book behind those that it goes on from, where taking over another branch has brought some in late.
+  /// The newest position, if any was moved.
+  std::optional<std::int64_t> put_in_causal_order(Connection& db, std::int64_t book, const BookId& book_id);
   /// Layers two and three of one book anew.
   void rebuild_book(Connection& db, std::int64_t book, const BookId& book_id) const;
 

@@ -420,9 +420,10 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.entries_received += report->applied;
   status_.quarantined += report->quarantined;
   status_.books_received = received_.size();
+  // The doubt first: whoever hears the answer knows then that the batch is not all there.
+  if (report->gaps) doubt();
   send(Ack{applied_});
   after_ingest(entries.batch, *report);
-  if (report->gaps) doubt();
   pump();
 }
 
