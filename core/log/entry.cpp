@@ -42,7 +42,12 @@ Entry load_entry(InArchive& ar, const AuthorId& author) {
   entry.action = static_cast<ActionKind>(ar.varint_as<std::uint16_t>());
   AuthorTable authors;
   authors.add(author);
-  for (std::size_t n = ar.count(16, kMaxWritesPerEntry); n > 0; --n) authors.add(*AuthorId::from_bytes(ar.take(16)));
+  for (std::size_t n = ar.count(16, kMaxWritesPerEntry); n > 0; --n) {
+    const AuthorId other = *AuthorId::from_bytes(ar.take(16));
+    // Place 0 is the author's: under another one it could name writes of its own that it had not made yet.
+    if (other == author) throw ArchiveError("an author that is listed twice");
+    authors.add(other);
+  }
   for (std::size_t groups = ar.count(19, kMaxWritesPerEntry); groups > 0; --groups) {
     const EntityId entity = *EntityId::from_bytes(ar.take(16));
     const auto kind = static_cast<EntityKind>(ar.varint_as<std::uint16_t>());
