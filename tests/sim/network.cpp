@@ -96,17 +96,20 @@ void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
                        digest_of(entry.body));
 }
 
-void Network::note_confirmed(Link& link, std::size_t side) {
+void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   End& end = link.ends[side];
-  if (link.tainted || !end.session || end.session->status().state == SessionState::closed || !end.session->status().all_sent)
+  if (link.tainted || message_of(frame) != kAckMessage || !end.session ||
+      end.session->status().state == SessionState::closed)
     return;
-  // What people are told: everything of ours is on the other's disk.
+  const auto message = decode_frame(frame);
+  const auto& ack = std::get<Ack>(*message);
   const End& other = link.ends[1 - side];
   const bool confirms = room_.device(other.device).restores == other.restores;
-  for (const auto& [number, entries] : end.sent)
-    for (const auto& [key, body] : entries)
-      if (confirms) room_.promises.confirm(key, body, other.device);
-  end.sent.clear();
+  while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
+    for (const auto& [key, body] : end.sent.begin()->second)
+      if (confirms) room_.promises.confirm(key, body, link.ends[1 - side].device);
+    end.sent.erase(end.sent.begin());
+  }
 }
 
 void Network::run_until(UnixMs time) {
@@ -148,8 +151,8 @@ void Network::arrive(Arrival arrival) {
           static_cast<std::uint8_t>(1 + link.random.below(255));
     }
     room_.trace.bytes(arrival.frame);
+    note_arrived(link, arrival.side, arrival.frame);
     answer = end.session->receive(arrival.frame);
-    if (message_of(arrival.frame) == kAckMessage) note_confirmed(link, arrival.side);
   } else if (arrival.what == What::wake) {
     end.woken = false;
     answer = end.session->changed();

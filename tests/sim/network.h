@@ -85,7 +85,7 @@ class Network {
   void push(Link& link, std::size_t side, What what, Bytes frame, UnixMs at);
   void send(Link& link, std::size_t side, Session::Frames frames);
   void note_sent(Link& link, std::size_t side, const Bytes& frame);
-  void note_confirmed(Link& link, std::size_t side);
+  void note_arrived(Link& link, std::size_t side, const Bytes& frame);
   void arrive(Arrival arrival);
   void after(Link& link, std::size_t side);
   void check_fault(const Link& link, std::size_t side, const Fault& fault);
