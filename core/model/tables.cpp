@@ -1,9 +1,12 @@
 #include "core/model/tables.h"
 
 #include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
 
 #include "core/base/text.h"
 #include "core/model/event.h"
+#include "core/model/job_tables.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/store/database.h"
@@ -12,8 +15,8 @@ namespace weavelog {
 namespace {
 
 constexpr const char* kTables[] = {
-    "model_name", "model_player", "model_racket", "model_drop_off",
-    "model_job",  "model_mark",   "model_event",  "model_entry",
+    "model_name", "model_player",  "model_racket", "model_drop_off",
+    "model_job",  "model_waiting", "model_event",  "model_entry",
 };
 
 constexpr const char* kCreate = R"sql(
@@ -44,8 +47,8 @@ CREATE INDEX model_job_board ON model_job(event, stage, ready_by, n);
 CREATE INDEX model_job_event_tag ON model_job(event, tag_number) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_tag ON model_job(tag_number, at DESC) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;
-CREATE TABLE model_mark(player INTEGER NOT NULL, job BLOB NOT NULL, id BLOB NOT NULL, stage INTEGER NOT NULL, at INTEGER,
-  by TEXT NOT NULL, stamp INTEGER NOT NULL, after BLOB NOT NULL, PRIMARY KEY(player, job, id)) WITHOUT ROWID;
+-- Jobs without a row (not here yet, or undone) of which there are marks.
+CREATE TABLE model_waiting(player INTEGER NOT NULL, job BLOB NOT NULL, PRIMARY KEY(player, job)) WITHOUT ROWID;
 CREATE TABLE model_event(book BLOB PRIMARY KEY, id BLOB NOT NULL, name TEXT NOT NULL, place TEXT NOT NULL, first_day TEXT NOT NULL,
   last_day TEXT NOT NULL) WITHOUT ROWID;
 CREATE TABLE model_entry(book BLOB NOT NULL, id BLOB NOT NULL, family TEXT NOT NULL, given TEXT NOT NULL, native TEXT NOT NULL,
@@ -80,10 +83,12 @@ std::int64_t player_number(Connection& db, const BookId& book) {
   return db.raw().getLastInsertRowid();
 }
 
-void set_words(Connection& db, std::int64_t player, const std::string& words) {
-  SQLite::Statement& remove = db.statement("DELETE FROM model_name WHERE rowid=?");
-  remove.bind(1, player);
-  remove.exec();
+void set_words(Connection& db, std::int64_t player, bool had_words, const std::string& words) {
+  if (had_words) {
+    SQLite::Statement& remove = db.statement("DELETE FROM model_name WHERE rowid=?");
+    remove.bind(1, player);
+    remove.exec();
+  }
   if (words.empty()) return;
   SQLite::Statement& add = db.statement("INSERT INTO model_name(rowid, words) VALUES(?, ?)");
   add.bind(1, player);
@@ -94,13 +99,17 @@ void set_words(Connection& db, std::int64_t player, const std::string& words) {
 void apply_person(Connection& db, const EntityState& state) {
   const std::int64_t player = player_number(db, state.book);
   const bool here = exists(state);
+  std::string old_words;
   {
     // A book has one person; if two devices made one each, the first made stands on the screens.
-    SQLite::Statement& held = db.statement("SELECT person FROM model_player WHERE n=?");
+    SQLite::Statement& held =
+        db.statement("SELECT person, family, given, native FROM model_player WHERE n=?");
     held.bind(1, player);
     if (held.executeStep() && !held.getColumn(0).isNull()) {
       const auto id = EntityId::from_bytes(blob_of(held, 0));
       if (id && (*id < state.id || (!here && *id != state.id))) return;
+      old_words = search_words(held.getColumn(1).getString(), held.getColumn(2).getString(),
+                               held.getColumn(3).getString());
     } else if (!here) {
       return;
     }
@@ -123,7 +132,7 @@ void apply_person(Connection& db, const EntityState& state) {
   set.bind(10, number_of(person.consent));
   set.bind(11, player);
   set.exec();
-  set_words(db, player, words);
+  if (words != old_words) set_words(db, player, !old_words.empty(), words);
 }
 
 void apply_racket(Connection& db, const EntityState& state) {
@@ -182,138 +191,6 @@ void apply_drop_off(Connection& db, const EntityState& state) {
     set.bind(6, drop_off.confirmed_text.empty() ? 0 : 1);
     set.exec();
   }
-  refresh_last(db, player);
-}
-
-/// The stage of a job from all its marks, into its row if it has one.
-void refresh_stage(Connection& db, std::int64_t player, const EntityId& job) {
-  SQLite::Statement& query =
-      db.statement("SELECT id, stage, at, by, stamp, after FROM model_mark WHERE player=? AND job=?");
-  query.bind(1, player);
-  bind_id(query, 2, job.bytes);
-  std::vector<PlacedMark> marks;
-  while (query.executeStep()) {
-    PlacedMark placed;
-    placed.id = EntityId::from_bytes(blob_of(query, 0)).value_or(EntityId{});
-    placed.mark.stage = static_cast<Stage>(query.getColumn(1).getInt());
-    if (!query.getColumn(2).isNull()) placed.mark.at = query.getColumn(2).getInt64();
-    placed.mark.by = query.getColumn(3).getString();
-    placed.stamp.raw = static_cast<std::uint64_t>(query.getColumn(4).getInt64());
-    const auto after = blob_of(query, 5);
-    placed.mark.after.assign(after.begin(), after.end());
-    marks.push_back(std::move(placed));
-  }
-  const StageNow now = stage_now(marks);
-  const Bytes newest = join_ids(now.newest);
-  SQLite::Statement& set = db.statement(
-      "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=? WHERE player=? "
-      "AND id=?");
-  set.bind(1, number_of(now.stage));
-  bind_maybe(set, 2, now.at);
-  set.bind(3, now.by);
-  set.bind(4, static_cast<std::int64_t>(now.stamp.raw));
-  bind_blob(set, 5, newest);
-  set.bind(6, now.clash ? 1 : 0);
-  set.bind(7, player);
-  bind_id(set, 8, job.bytes);
-  set.exec();
-}
-
-void bind_tension(SQLite::Statement& statement, int index, const std::optional<Quantity>& tension) {
-  statement.bind(index, tension ? tension->amount.text() : std::string());
-  statement.bind(index + 1, tension ? number_of(tension->unit) : 0);
-}
-
-void apply_job(Connection& db, const EntityState& state) {
-  const std::int64_t player = player_number(db, state.book);
-  if (!exists(state)) {
-    SQLite::Statement& remove = db.statement("DELETE FROM model_job WHERE player=? AND id=?");
-    remove.bind(1, player);
-    bind_id(remove, 2, state.id.bytes);
-    remove.exec();
-    refresh_last(db, player);
-    return;
-  }
-  const auto job = from_state<Job>(state);
-  SQLite::Statement& set = db.statement(
-      "INSERT INTO model_job(player, id, drop_off, racket, event, at, ready_by, rush, ord, tag_number, "
-      "mains_string, mains_amount, "
-      "mains_unit, crosses_string, crosses_amount, crosses_unit) VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?) "
-      "ON CONFLICT(player, id) DO UPDATE SET drop_off=excluded.drop_off, racket=excluded.racket, "
-      "event=excluded.event, "
-      "at=excluded.at, ready_by=excluded.ready_by, rush=excluded.rush, ord=excluded.ord, "
-      "tag_number=excluded.tag_number, "
-      "mains_string=excluded.mains_string, mains_amount=excluded.mains_amount, "
-      "mains_unit=excluded.mains_unit, "
-      "crosses_string=excluded.crosses_string, crosses_amount=excluded.crosses_amount, "
-      "crosses_unit=excluded.crosses_unit");
-  set.bind(1, player);
-  bind_id(set, 2, state.id.bytes);
-  bind_maybe(set, 3, job.drop_off);
-  bind_maybe(set, 4, job.racket);
-  bind_maybe(set, 5, job.event);
-  set.bind(6, job.at.value_or(0));
-  set.bind(7, job.ready_by.value_or(kNoTime));
-  set.bind(8, number_of(job.rush));
-  set.bind(9, job.order.value_or(0));
-  bind_maybe(set, 10, job.tag_number);
-  set.bind(11, job.mains_string);
-  bind_tension(set, 12, job.mains_tension);
-  set.bind(14, job.crosses_string);
-  bind_tension(set, 15, job.crosses_tension);
-  set.exec();
-  refresh_stage(db, player, state.id);
-  refresh_last(db, player);
-}
-
-/// The usual step: a mark that goes on from exactly what the job's row shows. False if it is anything else.
-bool step_on(Connection& db, std::int64_t player, const PlacedMark& placed) {
-  SQLite::Statement& set = db.statement(
-      "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=0 "
-      "WHERE player=? AND id=? AND newest=? AND stage_stamp<?4");
-  set.bind(1, number_of(placed.mark.stage));
-  bind_maybe(set, 2, placed.mark.at);
-  set.bind(3, placed.mark.by);
-  set.bind(4, static_cast<std::int64_t>(placed.stamp.raw));
-  bind_id(set, 5, placed.id.bytes);
-  set.bind(6, player);
-  bind_id(set, 7, placed.mark.job.bytes);
-  bind_blob(set, 8, placed.mark.after);
-  return set.exec() > 0;
-}
-
-void apply_mark(Connection& db, const EntityState& state) {
-  const std::int64_t player = player_number(db, state.book);
-  const auto placed = placed_mark(state);
-  if (!placed) {
-    // The job is not known from a cleared mark; a player's marks are few.
-    SQLite::Statement& find = db.statement("SELECT job FROM model_mark WHERE player=? AND id=?");
-    find.bind(1, player);
-    bind_id(find, 2, state.id.bytes);
-    if (!find.executeStep()) return;
-    const EntityId job = EntityId::from_bytes(blob_of(find, 0)).value_or(EntityId{});
-    find.reset();
-    SQLite::Statement& remove = db.statement("DELETE FROM model_mark WHERE player=? AND job=? AND id=?");
-    remove.bind(1, player);
-    bind_id(remove, 2, job.bytes);
-    bind_id(remove, 3, state.id.bytes);
-    remove.exec();
-    refresh_stage(db, player, job);
-    return;
-  }
-  SQLite::Statement& set = db.statement(
-      "INSERT OR REPLACE INTO model_mark(player, job, id, stage, at, by, stamp, after) "
-      "VALUES(?,?,?,?,?,?,?,?)");
-  set.bind(1, player);
-  bind_id(set, 2, placed->mark.job.bytes);
-  bind_id(set, 3, placed->id.bytes);
-  set.bind(4, number_of(placed->mark.stage));
-  bind_maybe(set, 5, placed->mark.at);
-  set.bind(6, placed->mark.by);
-  set.bind(7, static_cast<std::int64_t>(placed->stamp.raw));
-  bind_blob(set, 8, placed->mark.after);
-  set.exec();
-  if (!step_on(db, player, *placed)) refresh_stage(db, player, placed->mark.job);
 }
 
 void apply_event(Connection& db, const EntityState& state) {
@@ -374,21 +251,40 @@ void ModelTables::create(Connection& db) {
   db.raw().exec(kCreate);
 }
 
-void ModelTables::apply(Connection& db, const EntityState& state) {
-  if (state.kind == kStageMark)
-    apply_mark(db, state);
-  else if (state.kind == kJob)
-    apply_job(db, state);
-  else if (state.kind == kPerson)
-    apply_person(db, state);
-  else if (state.kind == kRacket)
-    apply_racket(db, state);
-  else if (state.kind == kDropOff)
-    apply_drop_off(db, state);
-  else if (state.kind == kEntryListItem)
-    apply_entry(db, state);
-  else if (state.kind == kEvent)
-    apply_event(db, state);
+void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
+  std::vector<BookId> books;  // of players, in the order in which they occur
+  std::unordered_map<BookId, JobChanges, IdHash> jobs;
+  std::unordered_set<BookId, IdHash> newest_job_may_differ;
+  const auto jobs_of = [&](const BookId& book) -> JobChanges& {
+    const auto [found, fresh] = jobs.try_emplace(book);
+    if (fresh) books.push_back(book);
+    return found->second;
+  };
+  for (const EntityChange& change : changes) {
+    const EntityState& state = change.state;
+    if (state.kind == kStageMark) {
+      jobs_of(state.book).marks.push_back(&change);
+    } else if (state.kind == kJob) {
+      jobs_of(state.book).jobs.push_back(&change);
+    } else if (state.kind == kPerson) {
+      apply_person(db, state);
+    } else if (state.kind == kRacket) {
+      apply_racket(db, state);
+    } else if (state.kind == kDropOff) {
+      apply_drop_off(db, state);
+      (void)jobs_of(state.book);
+      newest_job_may_differ.insert(state.book);
+    } else if (state.kind == kEntryListItem) {
+      apply_entry(db, state);
+    } else if (state.kind == kEvent) {
+      apply_event(db, state);
+    }
+  }
+  for (const BookId& book : books) {
+    const std::int64_t player = player_number(db, book);
+    if (apply_jobs(db, player, book, jobs.at(book)) || newest_job_may_differ.contains(book))
+      refresh_last(db, player);
+  }
 }
 
 void ModelTables::forget(Connection& db, const BookId& book) {
@@ -402,10 +298,10 @@ void ModelTables::forget(Connection& db, const BookId& book) {
   if (!find.executeStep()) return;
   const std::int64_t player = find.getColumn(0).getInt64();
   find.reset();
-  set_words(db, player, {});
+  set_words(db, player, true, {});
   for (const char* sql : {"DELETE FROM model_racket WHERE player=?",
                           "DELETE FROM model_drop_off WHERE player=?", "DELETE FROM model_job WHERE player=?",
-                          "DELETE FROM model_mark WHERE player=?", "DELETE FROM model_player WHERE n=?"}) {
+                          "DELETE FROM model_waiting WHERE player=?", "DELETE FROM model_player WHERE n=?"}) {
     SQLite::Statement& remove = db.statement(sql);
     remove.bind(1, player);
     remove.exec();

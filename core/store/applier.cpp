@@ -1,82 +1,109 @@
 #include "core/store/applier.h"
 
 
+#include <algorithm>
+
 namespace weavelog {
 
-Applier::Applier(Connection& connection, const FieldRegistry& registry,
-                 std::span<const std::shared_ptr<Projection>> projections)
-    : connection_(connection), registry_(registry), projections_(projections) {}
+Applier::Applier(Connection& connection, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections,
+                 EntityCache& cache)
+    : connection_(connection), registry_(registry), projections_(projections), cache_(cache) {}
 
 Applier::Row& Applier::row(std::int64_t book_number, const BookId& book, const EntityId& id) {
-  const Key key{book_number, id};
-  const auto [found, fresh] = rows_.try_emplace(key);
+  const auto [found, fresh] = rows_.try_emplace(Key{book_number, id});
   Row& row = found->second;
   if (!fresh) return row;
-  order_.push_back(key);
-  row.book_number = book_number;
-  row.state.book = book;
-  row.state.id = id;
-  auto& query = connection_.statement("SELECT state, questions FROM entity WHERE book=? AND id=?");
-  query.bind(1, book_number);
-  bind_blob(query, 2, id.bytes);
-  if (query.executeStep()) {
-    auto decoded = decode_state(book, id, blob_of(query, 0));
-    if (!decoded) damaged(decoded.error().message());
-    row.state = std::move(*decoded);
-    row.questions = query.getColumn(1).getInt64();
+  order_.push_back(&row);
+  if (auto held = cache_.take(book, id)) {
+    row.held = std::move(*held);
+    return row;
   }
+  row.held.book_number = book_number;
+  row.held.state.book = book;
+  row.held.state.id = id;
+  read_row(row);
   return row;
 }
 
+void Applier::read_row(Row& row) {
+  auto& query = connection_.statement("SELECT state, questions FROM entity WHERE book=? AND id=?");
+  query.bind(1, row.held.book_number);
+  bind_blob(query, 2, row.held.state.id.bytes);
+  row.fresh = !query.executeStep();
+  if (row.fresh) return;
+  auto decoded = decode_state(row.held.state.book, row.held.state.id, blob_of(query, 0));
+  if (!decoded) damaged(decoded.error().message());
+  row.held.state = std::move(*decoded);
+  row.held.questions = query.getColumn(1).getInt64();
+}
+
 const EntityState& Applier::state(std::int64_t book_number, const BookId& book, const EntityId& id) {
-  return row(book_number, book, id).state;
+  return row(book_number, book, id).held.state;
 }
 
 void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry) {
+  Row* touched = nullptr;
   for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
     const Write& write = entry.writes[i];
-    Row& touched = row(book_number, book, write.entity);
-    touched.state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
-    touched.changed = true;
+    // Writes of one entity stand together.
+    if (touched == nullptr || touched->held.state.id != write.entity) touched = &row(book_number, book, write.entity);
+    touched->held.state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
+    touched->tags.push_back(write.tag);
   }
 }
 
 void Applier::write_row(Row& row) {
+  const EntityState& state = row.held.state;
   std::int64_t questions = 0;
-  if (row.questions > 0) {
+  if (row.held.questions > 0) {
     auto& forget = connection_.statement("DELETE FROM question WHERE book=? AND entity=?");
-    forget.bind(1, row.book_number);
-    bind_blob(forget, 2, row.state.id.bytes);
+    forget.bind(1, row.held.book_number);
+    bind_blob(forget, 2, state.id.bytes);
     forget.exec();
   }
-  for (const Cell& cell : row.state.cells) {
+  for (const Cell& cell : state.cells) {
     if (cell.values.size() < 2 || !registry_.guarded(cell.tag) || !cell.split()) continue;
     ++questions;
     auto& ask = connection_.statement("INSERT INTO question(book, entity, tag) VALUES(?,?,?)");
-    ask.bind(1, row.book_number);
-    bind_blob(ask, 2, row.state.id.bytes);
+    ask.bind(1, row.held.book_number);
+    bind_blob(ask, 2, state.id.bytes);
     ask.bind(3, static_cast<std::int64_t>(cell.tag));
     ask.exec();
   }
-  const Bytes packed = encode_state(row.state);
-  auto& store = connection_.statement(
-      "INSERT INTO entity(book, id, kind, questions, state) VALUES(?,?,?,?,?) ON CONFLICT(book, id) DO UPDATE SET "
-      "kind=excluded.kind, questions=excluded.questions, state=excluded.state");
-  store.bind(1, row.book_number);
-  bind_blob(store, 2, row.state.id.bytes);
-  store.bind(3, static_cast<int>(row.state.kind));
-  store.bind(4, questions);
-  bind_blob(store, 5, packed);
+  row.held.questions = questions;
+  const Bytes packed = encode_state(state);
+  auto& store = connection_.statement(row.fresh ? "INSERT INTO entity(state, kind, questions, book, id) VALUES(?,?,?,?,?)"
+                                                : "UPDATE entity SET state=?, kind=?, questions=? WHERE book=? AND id=?");
+  bind_blob(store, 1, packed);
+  store.bind(2, static_cast<int>(state.kind));
+  store.bind(3, questions);
+  store.bind(4, row.held.book_number);
+  bind_blob(store, 5, state.id.bytes);
   store.exec();
 }
 
 void Applier::finish() {
-  for (const Key& key : order_) {
-    Row& row = rows_.at(key);
-    if (!row.changed) continue;
-    write_row(row);
-    for (const auto& projection : projections_) projection->apply(connection_, row.state);
+  std::vector<Row*> written;
+  std::vector<EntityChange> changes;
+  for (Row* row : order_) {
+    if (row->tags.empty()) continue;
+    written.push_back(row);
+    std::sort(row->tags.begin(), row->tags.end());
+    changes.push_back({row->held.state, row->fresh, row->tags});
   }
+  // In the order of the tree, so that each of its pages is found once.
+  std::sort(written.begin(), written.end(), [](const Row* a, const Row* b) {
+    return a->held.book_number != b->held.book_number ? a->held.book_number < b->held.book_number
+                                                      : a->held.state.id < b->held.state.id;
+  });
+  for (Row* row : written) write_row(*row);
+  if (changes.empty()) return;
+  for (const auto& projection : projections_) projection->apply(connection_, changes);
+}
+
+void Applier::keep() {
+  for (Row* row : order_)
+    if (!row->tags.empty() || !row->fresh) cache_.give(std::move(row->held));
 }
 
 }  // namespace weavelog

@@ -1,6 +1,6 @@
 #pragma once
-// Applies entries to entity rows inside one write transaction: each row is read and written once, however many entries
-// touch it, and projections hear of it once.
+// Applies entries to entity rows inside one write transaction: each row is read and written once, however
+// many entries touch it, and projections hear of it once.
 
 #include <memory>
 #include <span>
@@ -8,39 +8,44 @@
 #include <vector>
 
 #include "core/store/database.h"
+#include "core/store/entity_cache.h"
 #include "core/store/ledger.h"
 
 namespace weavelog {
 
 class Applier {
  public:
-  Applier(Connection& connection, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections);
+  Applier(Connection& connection, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections,
+          EntityCache& cache);
 
   void apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry);
   /// The state as applied so far.
   [[nodiscard]] const EntityState& state(std::int64_t book_number, const BookId& book, const EntityId& id);
   /// Writes the rows, the open questions and the projections. Call once, last.
   void finish();
+  /// Gives what was applied to the cache: only after the transaction is on disk.
+  void keep();
 
  private:
   struct Row {
-    std::int64_t book_number = 0;
-    EntityState state;
-    std::int64_t questions = 0;
-    bool changed = false;
+    HeldEntity held;
+    bool fresh = false;          ///< had no row before
+    std::vector<FieldTag> tags;  ///< that were written
   };
   Row& row(std::int64_t book_number, const BookId& book, const EntityId& id);
+  void read_row(Row& row);
   void write_row(Row& row);
 
   Connection& connection_;
   const FieldRegistry& registry_;
   std::span<const std::shared_ptr<Projection>> projections_;
+  EntityCache& cache_;
   using Key = std::pair<std::int64_t, EntityId>;
   struct KeyHash {
     std::size_t operator()(const Key& key) const { return IdHash()(key.second) ^ static_cast<std::size_t>(key.first); }
   };
   std::unordered_map<Key, Row, KeyHash> rows_;
-  std::vector<Key> order_;  ///< in which rows were first touched: deterministic, and near to each other on disk
+  std::vector<Row*> order_;  ///< in which rows were first touched, which respects causality
 };
 
 }  // namespace weavelog

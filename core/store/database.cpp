@@ -42,12 +42,12 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
   // What is deleted is overwritten, so that nothing of a forgotten player stays in free space (forget.cpp does the rest).
   writer.raw().exec("PRAGMA secure_delete=ON");
   writer.raw().exec("PRAGMA wal_autocheckpoint=2000; PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
-  if (tables > 0) {
+  if (tables > 0 && version == kSchemaVersion) {
     writer.raw().exec(kCareSchema);
     return {};
   }
   SQLite::Transaction transaction(writer.raw());
-  writer.raw().exec(kSchema);
+  writer.raw().exec(tables > 0 ? kFromVersion1 : kSchema);
   writer.raw().exec(kCareSchema);
   writer.raw().exec("PRAGMA application_id=" + std::to_string(kApplicationId));
   writer.raw().exec("PRAGMA user_version=" + std::to_string(kSchemaVersion));
@@ -59,16 +59,21 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
 
 Connection::Connection(const std::string& path, int flags, const std::string& vfs) : db_(path, flags, 5000, vfs) {}
 
+Connection::Named& Connection::find(const char* sql) {
+  Named*& near = by_address_[sql];
+  if (near != nullptr && near->text == sql) return *near;
+  auto& held = statements_[sql];
+  if (!held) held = std::make_unique<Named>(Named{sql, SQLite::Statement(db_, sql)});
+  near = held.get();
+  return *near;
+}
+
 SQLite::Statement& Connection::statement(const char* sql) {
-  auto found = statements_.find(sql);
-  if (found == statements_.end()) {
-    found = statements_.emplace(sql, SQLite::Statement(db_, sql)).first;
-  } else {
-    found->second.tryReset();
-    found->second.clearBindings();
-  }
-  in_use_.push_back(&found->second);
-  return found->second;
+  SQLite::Statement& statement = find(sql).statement;
+  statement.tryReset();
+  statement.clearBindings();
+  in_use_.push_back(&statement);
+  return statement;
 }
 
 void Connection::reset_statements() {
@@ -78,6 +83,7 @@ void Connection::reset_statements() {
 
 void Connection::drop_statements() {
   in_use_.clear();
+  by_address_.clear();
   statements_.clear();
 }
 
@@ -110,16 +116,23 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
 
 Outcome<> Database::write(const std::function<void(Connection&)>& work) {
   const std::lock_guard guard(write_mutex_);
-  struct EndStatements {
+  // Undoes what was not committed, and leaves no statement that would keep a snapshot open.
+  struct Transaction {
     Connection& connection;
-    ~EndStatements() { connection.reset_statements(); }
+    bool open = false;
+    ~Transaction() {
+      connection.reset_statements();
+      if (open) connection.raw().tryExec("ROLLBACK");
+    }
   };
   try {
-    SQLite::Transaction transaction(writer_->raw(), SQLite::TransactionBehavior::IMMEDIATE);
-    const EndStatements end{*writer_};
+    Transaction transaction{*writer_};
+    writer_->statement("BEGIN IMMEDIATE").exec();
+    transaction.open = true;
     work(*writer_);
     writer_->reset_statements();
-    transaction.commit();
+    writer_->statement("COMMIT").exec();
+    transaction.open = false;
     return {};
   } catch (const SQLite::Exception& error) {
     return fail(fault_of(error, file_));
@@ -138,18 +151,20 @@ void Database::read(const std::function<void(Connection&)>& work) const {
     return;
   }
   struct Snapshot {
-    Connection& connection;
-    int& depth;
-    Snapshot(Connection& held, int& level) : connection(held), depth(level) {
-      connection.raw().exec("BEGIN");
-      ++depth;
+    const Database& database;
+    explicit Snapshot(const Database& held) : database(held) {
+      database.reader_->statement("BEGIN").exec();
+      ++database.read_depth_;
+      database.snapshot_of_ = std::this_thread::get_id();
     }
     ~Snapshot() {
-      --depth;
-      connection.reset_statements();
-      connection.raw().tryExec("ROLLBACK");
+      database.snapshot_of_ = std::thread::id();
+      --database.read_depth_;
+      database.reader_->reset_statements();
+      database.reader_->statement("ROLLBACK").tryExecuteStep();
+      database.reader_->reset_statements();
     }
-  } snapshot(*reader_, read_depth_);
+  } snapshot(*this);
   work(*reader_);
 }
 
@@ -202,7 +217,8 @@ Fault fault_of(const SQLite::Exception& error, const std::filesystem::path& file
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
       return {FaultCode::damaged, std::string("the database is damaged (") + error.getErrorStr() + ")", where,
-              "keep the file, restore a backup or pair again with the event server, and run `weavelog-cli verify`"};
+              "keep the file, restore a backup or pair again with the event server, and run `weavelog-cli "
+              "verify`"};
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
       return {FaultCode::locked, "another program holds the database", where, "close it and try again"};

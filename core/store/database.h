@@ -1,14 +1,17 @@
 #pragma once
-// One SQLite file: locked against a second program, checked, set up for durable writes; one writer and one reader connection.
+// One SQLite file: locked against a second program, checked, set up for durable writes; one writer and one
+// reader connection.
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <mutex>
 #include <span>
 #include <string>
+#include <thread>
 #include <unordered_map>
 #include <vector>
 
@@ -17,7 +20,8 @@
 
 namespace weavelog {
 
-/// A connection with the statements that were prepared on it. Statements are named by their text: pass literals.
+/// A connection with the statements that were prepared on it. Statements are named by their text: pass
+/// literals.
 class Connection {
  public:
   Connection(const std::string& path, int flags, const std::string& vfs = {});
@@ -31,8 +35,16 @@ class Connection {
   void drop_statements();
 
  private:
+  struct Named {
+    std::string text;
+    SQLite::Statement statement;
+  };
+  [[nodiscard]] Named& find(const char* sql);
+
   SQLite::Database db_;
-  std::unordered_map<std::string, SQLite::Statement> statements_;
+  std::unordered_map<std::string, std::unique_ptr<Named>> statements_;
+  /// By the address of the text, which for a literal is always the same; the text is compared all the same.
+  std::unordered_map<const char*, Named*> by_address_;
   std::vector<SQLite::Statement*> in_use_;
 };
 
@@ -46,7 +58,8 @@ class Database {
   Database(const Database&) = delete;
   Database& operator=(const Database&) = delete;
 
-  /// Runs `work` in one durable write transaction; a thrown exception undoes it. SQLite's become faults, others pass on.
+  /// Runs `work` in one durable write transaction; a thrown exception undoes it. SQLite's become faults,
+  /// others pass on.
   [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
   /// Runs `work` on one snapshot. May be nested.
   void read(const std::function<void(Connection&)>& work) const;
@@ -59,6 +72,9 @@ class Database {
   /// Empty where this can't be told.
   [[nodiscard]] std::string place() const;
 
+  /// True within a read() of the calling thread.
+  [[nodiscard]] bool in_snapshot() const { return snapshot_of_.load() == std::this_thread::get_id(); }
+
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
  private:
@@ -70,6 +86,7 @@ class Database {
   mutable std::recursive_mutex write_mutex_;
   mutable std::recursive_mutex read_mutex_;
   mutable int read_depth_ = 0;
+  mutable std::atomic<std::thread::id> snapshot_of_{};
   std::unique_ptr<Connection> writer_;
   std::unique_ptr<Connection> reader_;  ///< null for a database in memory
 };

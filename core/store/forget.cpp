@@ -100,13 +100,9 @@ bool known(Connection& db, const BookId& book) {
 bool Ledger::Impl::erase(Connection& db, const Stub& stub, const PublicKey& from) {
   keep_stub(db, stub, options.clock->now(), from);
   const auto book = find_book(db, stub.book);
-  const Digest no_heads{};
-  auto& row = db.statement(
-      "INSERT INTO book(id, kind, heads, forgotten) VALUES(?1,?2,?3,1) ON CONFLICT(id) DO UPDATE SET "
-      "heads=?3, forgotten=1");
+  auto& row = db.statement("INSERT INTO book(id, kind, forgotten) VALUES(?,?,1) ON CONFLICT(id) DO UPDATE SET forgotten=1");
   bind_blob(row, 1, stub.book.bytes);
   row.bind(2, static_cast<int>(stub.kind));
-  bind_blob(row, 3, no_heads);
   row.exec();
   erase_remembered(db, stub.book);
   auto& quarantined = db.statement("DELETE FROM quarantine WHERE book=?");

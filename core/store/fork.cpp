@@ -144,6 +144,11 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
   remove.bind(2, author);
   remove.bind(3, static_cast<std::int64_t>(to.seq));
   remove.exec();
+  auto& waypoints = db.statement("DELETE FROM waypoint WHERE book=? AND author=? AND seq>?");
+  waypoints.bind(1, book);
+  waypoints.bind(2, author);
+  waypoints.bind(3, static_cast<std::int64_t>(to.seq));
+  waypoints.exec();
   if (to.seq > 0) {
     store_chain(db, book, author, to);
   } else {

@@ -26,7 +26,8 @@ struct Shelf {
 struct Chain {
   std::vector<std::size_t> entries;  ///< places in Batch::entries that are new here, in order of seq
   std::vector<Digest> bodies;        ///< digests of their bodies
-  const Seal* seal = nullptr;
+  const Seal* seal = nullptr;        ///< that proves the last of them
+  std::vector<const Seal*> seals;    ///< all that the batch has of it
   std::int64_t book = 0;
   std::int64_t author = 0;
   ChainRow head;            ///< moves on as entries are applied
@@ -40,7 +41,16 @@ struct Chain {
 class Intake {
  public:
   Intake(Ledger::Impl& ledger, Connection& db, const Batch& batch, std::int64_t from)
-      : ledger_(ledger), db_(db), batch_(batch), from_(from), applier_(db, *ledger.options.registry, ledger.options.projections) {}
+      : ledger_(ledger), db_(db), batch_(batch), from_(from), applier_(db, *ledger.options.registry, ledger.options.projections, ledger.entities) {}
+
+  /// Once it is on disk.
+  void keep() {
+    if (rewrote_) {
+      ledger_.forget_what_was_read();
+    } else {
+      applier_.keep();
+    }
+  }
 
   IngestReport run() {
     check_bounds();
@@ -52,6 +62,7 @@ class Intake {
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
     store_chains();
+    if (!late_branches_.empty()) rewrite();
     for (const auto& [book, id] : late_branches_)
       if (const auto newest = ledger_.put_in_causal_order(db_, book, id)) report_.position = *newest;
     settle_clock();
@@ -60,6 +71,12 @@ class Intake {
 
  private:
   using ChainKey = std::pair<std::uint32_t, std::uint32_t>;
+
+  /// Rows are about to change by another hand than the applier's: what the writer remembers of them is no longer true.
+  void rewrite() {
+    rewrote_ = true;
+    ledger_.forget_what_was_read();
+  }
 
   void check_bounds() const {
     const auto bad = [](const char* what) { throw Abort{{FaultCode::malformed, what, "batch", "the sender is faulty; nothing was taken"}}; };
@@ -143,7 +160,7 @@ class Intake {
     }
     for (const auto& seal : batch_.seals) {
       const auto found = chains_.find({seal.book, seal.author});
-      if (found != chains_.end()) found->second.seal = &seal;
+      if (found != chains_.end()) found->second.seals.push_back(&seal);
     }
     for (auto& [key, chain] : chains_)
       if (chain.forked != 0) settle_fork(key, chain);
@@ -167,6 +184,7 @@ class Intake {
         ledger_.count_words_said_again(db_, chain.book, chain.author);
         took_own_back_ = took_own_back_ || ids_[key.second] == ledger_.self_id;
         if (said == 0) {
+          rewrite();
           ledger_.step_back(db_, chain.book, book.id, chain.author, parted);
           chain.head = parted;
           chain.entries = chain.branch;
@@ -180,8 +198,12 @@ class Intake {
       put_aside(i, kForked);
   }
 
-  [[nodiscard]] bool sealed(const AuthorCard& author, const Chain& chain, const ChainRow& from, const std::vector<Digest>& bodies) const {
-    if (chain.seal == nullptr || chain.seal->seq != from.seq + bodies.size() + chain.seal->tail.size()) return false;
+  /// True if the author signed the hash that these bodies, and the digests after them, lead to; the seal that says so becomes
+  /// the chain's.
+  [[nodiscard]] bool sealed(const AuthorCard& author, Chain& chain, const ChainRow& from, const std::vector<Digest>& bodies) const {
+    for (const Seal* seal : chain.seals)
+      if (seal->seq == from.seq + bodies.size() + seal->tail.size()) chain.seal = seal;
+    if (chain.seal == nullptr) return false;
     Digest hash = from.hash;
     for (const Digest& body : bodies) hash = chain_next(hash, body);
     for (const Digest& body : chain.seal->tail) hash = chain_next(hash, body);
@@ -233,6 +255,7 @@ class Intake {
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
     chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
+    if (incoming.seq % kSealEvery == 0) keep_waypoint(incoming.author, chain);
     ++chain.applied;
     ++report_.applied;
     if (author == ledger_.self_id) took_own_back_ = true;
@@ -245,6 +268,14 @@ class Intake {
     } else {
       newest_ = std::max(newest_, entry->stamp);
     }
+  }
+
+  /// The author's seal at the chain's head, if the batch has it: kept for those to whom a part of the chain is handed on.
+  void keep_waypoint(std::uint32_t author, const Chain& chain) {
+    for (const Seal* seal : chain.seals)
+      if (seal->seq == chain.head.seq &&
+          verify(batch_.authors[author].key, seal_message(chain.head.seq, chain.head.hash), seal->signature))
+        return ledger_.store_waypoint(db_, chain.book, chain.author, seal->seq, seal->signature);
   }
 
   /// Empty, or what the entry breaks: it must come after everything that it replaces, and that must be here.
@@ -312,11 +343,9 @@ class Intake {
   }
 
   void store_chains() {
-    std::vector<std::int64_t> touched;
     for (auto& [key, chain] : chains_) {
       if (chain.applied == 0) continue;
       ledger_.store_chain(db_, chain.book, chain.author, chain.head);
-      touched.push_back(chain.book);
       report_.applied_by.emplace_back(batch_.authors[key.second], chain.applied);
       if (ids_[key.second] == ledger_.self_id) continue;  // we seal our own whenever we hand it over
       Bytes tail;
@@ -330,9 +359,6 @@ class Intake {
       put.bind(5, chain.author);
       put.exec();
     }
-    std::sort(touched.begin(), touched.end());
-    touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
-    for (const std::int64_t book : touched) ledger_.refresh_heads(db_, book);
   }
 
   void settle_clock() {
@@ -341,9 +367,17 @@ class Intake {
       bind_blob(flag, 1, author.bytes);
       flag.exec();
     }
-    if (newest_ > ledger_.clock.last() && ledger_.clock.witness(newest_)) ledger_.store_clock(db_);
+    if (newest_ > ledger_.clock.last()) (void)ledger_.clock.witness(newest_);
+    if (report_.applied > 0) ledger_.store_clock(db_, report_.position);
     if (took_own_back_) ledger_.new_incarnation(db_);
-    for (const NewEntry& words : again_) report_.position = ledger_.append(db_, words).position;
+    if (again_.empty()) return;
+    rewrite();
+    for (const NewEntry& words : again_) {
+      auto own = ledger_.own_book(db_, words.book, words.kind);
+      Applier applier(db_, *ledger_.options.registry, ledger_.options.projections, ledger_.entities);
+      report_.position = ledger_.append(db_, words, own, applier).position;
+      applier.finish();
+    }
   }
 
   Ledger::Impl& ledger_;
@@ -362,6 +396,7 @@ class Intake {
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again
+  bool rewrote_ = false;
 };
 
 }  // namespace
@@ -372,7 +407,13 @@ Outcome<IngestReport> Ledger::ingest(const Batch& batch, std::int64_t from) {
     const std::lock_guard guard(impl_->self_mutex);
     return std::tuple(impl_->self, impl_->self_id, impl_->self_number);
   }();
-  auto written = impl_->write([&](Connection& db) { report = Intake(*impl_, db, batch, from).run(); });
+  std::optional<Intake> intake;
+  const auto work = [&](Connection& db) {
+    impl_->own_books.clear();  // it may bring entries of ours
+    intake.emplace(*impl_, db, batch, from);
+    report = intake->run();
+  };
+  auto written = impl_->write_on(work, [&] { intake->keep(); });
   if (!written) {
     // The transaction is undone; if it had begun a new incarnation, that is too.
     const std::lock_guard guard(impl_->self_mutex);

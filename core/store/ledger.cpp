@@ -14,6 +14,7 @@ namespace {
 constexpr const char* kSelfKey = "self";
 constexpr const char* kPlaceKey = "place";
 constexpr const char* kClockKey = "clock";
+constexpr std::int64_t kClockEvery = 64;
 
 std::optional<Bytes> meta(Connection& db, std::string_view key) {
   auto& query = db.statement("SELECT value FROM meta WHERE key=?");
@@ -63,20 +64,71 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
   return std::move(*state);
 }
 
-BookInfo book_info(SQLite::Statement& row) {
-  return {id_of<BookId>(row, 0), static_cast<BookKind>(row.getColumn(1).getInt()), digest_in(row, 2)};
+/// Books with their heads, one row a chain; ordered by book, then by author. One of which nothing was taken is not among them.
+constexpr const char* kBooks =
+    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
+    "WHERE b.forgotten=0 ORDER BY b.id, a.id";
+constexpr const char* kOneBook =
+    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
+    "WHERE b.forgotten=0 AND b.id=? ORDER BY a.id";
+
+std::vector<BookInfo> book_infos(SQLite::Statement& rows) {
+  std::vector<BookInfo> out;
+  Heads heads;
+  const auto end_book = [&] {
+    if (!out.empty()) out.back().heads = digest_of_heads(heads);
+    heads.clear();
+  };
+  while (rows.executeStep()) {
+    const auto id = id_of<BookId>(rows, 0);
+    if (out.empty() || out.back().id != id) {
+      end_book();
+      out.push_back({id, static_cast<BookKind>(rows.getColumn(1).getInt()), {}});
+    }
+    heads.push_back({id_of<AuthorId>(rows, 2), static_cast<std::uint64_t>(rows.getColumn(3).getInt64()), digest_in(rows, 4)});
+  }
+  end_book();
+  return out;
 }
 
 }  // namespace
 
 // ------------------------------------------------------------------------------------------------ rows
 
-Outcome<> Ledger::Impl::write(const std::function<void(Connection&)>& work) {
+Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
+  const std::lock_guard guard(writing);
+  // Until it is on disk nothing may be remembered of it, whatever throws.
+  struct Forgetting {
+    Impl& impl;
+    bool done = false;
+    ~Forgetting() {
+      if (!done) impl.forget_what_was_read();
+    }
+  } forgetting{*this};
   try {
-    return database->write(work);
+    auto written = database->write(work);
+    if (!written) return written;
+    forgetting.done = true;
+    keep();
+    return {};
   } catch (Abort& abort) {
     return fail(std::move(abort.fault));
   }
+}
+
+Outcome<> Ledger::Impl::write(const std::function<void(Connection&)>& work) {
+  return write_on(
+      [&](Connection& db) {
+        forget_what_was_read();
+        work(db);
+      },
+      [this] { forget_what_was_read(); });
+}
+
+void Ledger::Impl::forget_what_was_read() {
+  entities.clear();
+  own_books.clear();
+  next_position = 0;
 }
 
 void Ledger::Impl::announce(std::int64_t position) const {
@@ -124,11 +176,9 @@ std::int64_t Ledger::Impl::book_number(Connection& db, const BookId& book, BookK
       throw Abort{{FaultCode::malformed, "a book of one kind is offered as another", "book " + book.hex(), ""}};
     return query.getColumn(0).getInt64();
   }
-  auto& add = db.statement("INSERT INTO book(id, kind, heads) VALUES(?,?,?)");
+  auto& add = db.statement("INSERT INTO book(id, kind) VALUES(?,?)");
   bind_blob(add, 1, book.bytes);
   add.bind(2, static_cast<int>(kind));
-  const Digest no_heads{};  // bound without copying, so it has to live until exec()
-  bind_blob(add, 3, no_heads);
   add.exec();
   return db.raw().getLastInsertRowid();
 }
@@ -141,16 +191,46 @@ ChainRow Ledger::Impl::chain(Connection& db, std::int64_t book, std::int64_t aut
   return {static_cast<std::uint64_t>(query.getColumn(0).getInt64()), digest_in(query, 1)};
 }
 
+std::int64_t Ledger::Impl::take_position(Connection& db) {
+  if (next_position == 0) {
+    auto& query = db.statement("SELECT max(coalesce((SELECT max(position) FROM entry), 0), (SELECT position FROM gone))");
+    query.executeStep();
+    next_position = query.getColumn(0).getInt64() + 1;
+  }
+  return next_position++;
+}
+
 std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq,
-                                        std::int64_t source, ByteView body) const {
-  auto& add = db.statement("INSERT INTO entry(book, author, seq, source, body) VALUES(?,?,?,?,?)");
-  add.bind(1, book);
-  add.bind(2, author);
-  add.bind(3, static_cast<std::int64_t>(seq));
-  add.bind(4, source);
-  bind_blob(add, 5, body);
+                                        std::int64_t source, ByteView body) {
+  const std::int64_t position = take_position(db);
+  auto& add = db.statement("INSERT INTO entry(position, book, author, seq, source, body) VALUES(?,?,?,?,?,?)");
+  add.bind(1, position);
+  add.bind(2, book);
+  add.bind(3, author);
+  add.bind(4, static_cast<std::int64_t>(seq));
+  add.bind(5, source);
+  bind_blob(add, 6, body);
   add.exec();
-  return db.raw().getLastInsertRowid();
+  return position;
+}
+
+Ledger::Impl::OwnBook Ledger::Impl::own_book(Connection& db, const BookId& book, BookKind kind) const {
+  if (const auto known = own_books.find(book); known != own_books.end() && known->second.kind == kind) return known->second;
+  OwnBook out;
+  out.number = book_number(db, book, kind);
+  out.kind = kind;
+  out.head = chain(db, out.number, self_number, chain_start(book, kind, self_id));
+  return out;
+}
+
+void Ledger::Impl::store_waypoint(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq,
+                                  const Signature& signature) const {
+  auto& put = db.statement("INSERT OR REPLACE INTO waypoint(book, author, seq, signature) VALUES(?,?,?,?)");
+  put.bind(1, book);
+  put.bind(2, author);
+  put.bind(3, static_cast<std::int64_t>(seq));
+  bind_blob(put, 4, signature);
+  put.exec();
 }
 
 void Ledger::Impl::store_chain(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& head) const {
@@ -173,15 +253,26 @@ Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
   return out;
 }
 
-void Ledger::Impl::refresh_heads(Connection& db, std::int64_t book) const {
-  auto& put = db.statement("UPDATE book SET heads=? WHERE n=?");
-  const Digest digest = digest_of_heads(heads(db, book));
-  bind_blob(put, 1, digest);
-  put.bind(2, book);
-  put.exec();
+void Ledger::Impl::store_clock(Connection& db, std::int64_t position) {
+  Bytes record = big_endian(clock.last().raw);
+  const Bytes covered = big_endian(static_cast<std::uint64_t>(position));
+  record.insert(record.end(), covered.begin(), covered.end());
+  set_meta(db, kClockKey, record);
+  clock_position = position;
 }
 
-void Ledger::Impl::store_clock(Connection& db) const { set_meta(db, kClockKey, big_endian(clock.last().raw)); }
+void Ledger::Impl::read_clock(Connection& db) {
+  const auto stored = meta(db, kClockKey);
+  // Version 1 of the tables stored it with every entry, and no position beside it.
+  if (stored && stored->size() >= 8) clock = HybridClock(*options.clock, Stamp{from_big_endian(ByteView(*stored).first(8))});
+  if (stored && stored->size() == 16) clock_position = static_cast<std::int64_t>(from_big_endian(ByteView(*stored).subspan(8)));
+  Stamp last = clock.last();
+  auto& query = db.statement("SELECT body FROM entry WHERE position>? AND source=0");
+  query.bind(1, clock_position);
+  while (query.executeStep())
+    if (const auto entry = decode_entry(blob_of(query, 0), self_id)) last = std::max(last, entry->stamp);
+  clock = HybridClock(*options.clock, last);
+}
 
 AuthorCard Ledger::Impl::card(Connection& db, std::int64_t author) const {
   auto& query = db.statement("SELECT key, incarnation, device FROM author WHERE n=?");
@@ -242,7 +333,7 @@ Outcome<> Ledger::Impl::start() {
       new_incarnation(db);
     }
     sweep_forgotten(db);
-    if (const auto last = meta(db, kClockKey)) clock = HybridClock(*options.clock, Stamp{from_big_endian(*last)});
+    read_clock(db);
     for (const auto& projection : options.projections) {
       const std::string name = "projection " + std::string(projection->name());
       const Bytes version = big_endian(static_cast<std::uint64_t>(projection->version()));
@@ -265,16 +356,16 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
   return std::unique_ptr<Ledger>(new Ledger(std::move(impl)));
 }
 
-// ------------------------------------------------------------------------------------------------ local actions
+// ------------------------------------------------------------------------------------------------ local
+// actions
 
-Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted) {
-  const std::int64_t book = book_number(db, wanted.book, wanted.kind);
-  ChainRow head = chain(db, book, self_number, chain_start(wanted.book, wanted.kind, self_id));
+Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier) {
   Entry entry;
-  entry.seq = head.seq + 1;
+  entry.seq = own.head.seq + 1;
   entry.stamp = clock.tick();
   // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not.
-  if (entry.stamp <= wanted.after) entry.stamp.raw = wanted.after.raw + 1;
+  const bool ahead = entry.stamp <= wanted.after;
+  if (ahead) entry.stamp.raw = wanted.after.raw + 1;
   entry.schema = options.registry->schema();
   entry.action = wanted.action;
   entry.writes = wanted.writes;
@@ -283,17 +374,14 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted) {
   const Bytes body = encode_entry(entry, self_id);
   if (body.size() > kMaxEntryBytes)
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
-  head = {entry.seq, chain_next(head.hash, digest_of(body))};
-  Committed committed;
-  committed.position = insert_entry(db, book, self_number, entry.seq, 0, body);
-  committed.dot = Dot{self_id, entry.seq, 0};
-  committed.stamp = entry.stamp;
-  store_chain(db, book, self_number, head);
-  refresh_heads(db, book);
-  store_clock(db);
-  Applier applier(db, *options.registry, options.projections);
-  applier.apply(book, wanted.book, self_id, entry);
-  applier.finish();
+  own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
+  const Committed committed{insert_entry(db, own.number, self_number, entry.seq, 0, body), Dot{self_id, entry.seq, 0}, entry.stamp};
+  store_chain(db, own.number, self_number, own.head);
+  if (entry.seq % kSealEvery == 0)
+    store_waypoint(db, own.number, self_number, entry.seq, options.key.sign(seal_message(entry.seq, own.head.hash)));
+  // Now and then is enough, since our own entries tell the rest; not so one whose stamp is not the clock's.
+  if (ahead || committed.position >= clock_position + kClockEvery) store_clock(db, committed.position);
+  applier.apply(own.number, wanted.book, self_id, entry);
   return committed;
 }
 
@@ -302,10 +390,21 @@ Outcome<Committed> Ledger::append(const Draft& draft) {
   if (draft.writes().size() > kMaxWritesPerEntry)
     return fail(FaultCode::bad_input, "too much at once (" + std::to_string(draft.writes().size()) + " fields)", "",
                 "do it in several steps of at most " + std::to_string(kMaxWritesPerEntry) + " fields");
+  const NewEntry wanted{draft.book(), draft.kind(), draft.action(), draft.writes(), draft.newest_replaced()};
   Committed committed;
-  auto written = impl_->write([&](Connection& db) {
-    committed = impl_->append(db, {draft.book(), draft.kind(), draft.action(), draft.writes(), draft.newest_replaced()});
-  });
+  Impl::OwnBook own;
+  std::optional<Applier> applier;
+  auto written = impl_->write_on(
+      [&](Connection& db) {
+        own = impl_->own_book(db, wanted.book, wanted.kind);
+        applier.emplace(db, *impl_->options.registry, impl_->options.projections, impl_->entities);
+        committed = impl_->append(db, wanted, own, *applier);
+        applier->finish();
+      },
+      [&] {
+        applier->keep();
+        impl_->own_books.insert_or_assign(wanted.book, own);
+      });
   if (!written) return fail(written.error());
   impl_->announce(committed.position);
   return committed;
@@ -323,7 +422,10 @@ const DeviceKey& Ledger::key() const { return impl_->options.key; }
 // ------------------------------------------------------------------------------------------------ reading
 
 std::optional<EntityState> Ledger::entity(const BookId& book, const EntityId& id) const {
+  // Within a snapshot of the caller's only that snapshot counts.
   std::optional<EntityState> out;
+  if (!impl_->database->in_snapshot()) out = impl_->entities.find(book, id);
+  if (out) return out;
   impl_->database->read([&](Connection& db) {
     auto& query = db.statement("SELECT e.state FROM entity e JOIN book b ON b.n=e.book WHERE b.id=? AND e.id=?");
     bind_blob(query, 1, book.bytes);
@@ -347,22 +449,44 @@ std::vector<EntityState> Ledger::entities(const BookId& book, std::optional<Enti
 
 std::vector<BookInfo> Ledger::books(std::optional<BookKind> kind) const {
   std::vector<BookInfo> out;
+  impl_->database->read([&](Connection& db) { out = book_infos(db.statement(kBooks)); });
+  if (kind) std::erase_if(out, [&](const BookInfo& book) { return book.kind != *kind; });
+  return out;
+}
+
+Ledger::BooksSince Ledger::books_since(std::int64_t position, std::int64_t deletions) const {
+  BooksSince out;
   impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT id, kind, heads FROM book WHERE forgotten=0 ORDER BY id");
-    while (query.executeStep())
-      if (!kind || query.getColumn(1).getInt() == static_cast<int>(*kind)) out.push_back(book_info(query));
+    auto& state = db.statement("SELECT coalesce((SELECT max(position) FROM entry), 0), deletions FROM gone");
+    state.executeStep();
+    out.position = state.getColumn(0).getInt64();
+    out.deletions = state.getColumn(1).getInt64();
+    out.all = position == 0 || out.deletions != deletions;
+    if (out.all) {
+      out.books = book_infos(db.statement(kBooks));
+      return;
+    }
+    std::vector<BookId> changed;
+    auto& query = db.statement("SELECT DISTINCT b.id FROM entry e JOIN book b ON b.n=e.book WHERE e.position>?");
+    query.bind(1, position);
+    while (query.executeStep()) changed.push_back(id_of<BookId>(query, 0));
+    for (const BookId& id : changed) {
+      auto& one = db.statement(kOneBook);
+      bind_blob(one, 1, id.bytes);
+      for (BookInfo& book : book_infos(one)) out.books.push_back(book);
+    }
   });
   return out;
 }
 
 std::optional<BookInfo> Ledger::book(const BookId& id) const {
-  std::optional<BookInfo> out;
+  std::vector<BookInfo> out;
   impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT id, kind, heads FROM book WHERE id=? AND forgotten=0");
+    auto& query = db.statement(kOneBook);
     bind_blob(query, 1, id.bytes);
-    if (query.executeStep()) out = book_info(query);
+    out = book_infos(query);
   });
-  return out;
+  return out.empty() ? std::nullopt : std::optional(out.front());
 }
 
 Heads Ledger::heads(const BookId& book) const {
@@ -377,7 +501,8 @@ std::vector<OpenQuestion> Ledger::open_questions(std::optional<BookId> book) con
   std::vector<OpenQuestion> out;
   impl_->database->read([&](Connection& db) {
     auto& query = db.statement(
-        "SELECT b.id, q.entity, q.tag, e.state FROM question q JOIN book b ON b.n=q.book JOIN entity e ON e.book=q.book AND "
+        "SELECT b.id, q.entity, q.tag, e.state FROM question q JOIN book b ON b.n=q.book JOIN entity e ON "
+        "e.book=q.book AND "
         "e.id=q.entity WHERE b.forgotten=0 AND (?1 IS NULL OR b.id=?1) ORDER BY b.id, q.entity, q.tag");
     if (book) bind_blob(query, 1, book->bytes);
     while (query.executeStep()) {
@@ -456,7 +581,8 @@ std::int64_t Ledger::position() const {
 
 void Ledger::read(const std::function<void(Connection&)>& query) const { impl_->database->read(query); }
 
-// ------------------------------------------------------------------------------------------------ small state
+// ------------------------------------------------------------------------------------------------ small
+// state
 
 std::optional<Bytes> Ledger::remembered(std::string_view key) const {
   std::optional<Bytes> out;

@@ -24,6 +24,13 @@ namespace weavelog {
 /// A database connection with its prepared statements (core/store/database.h): `connection.statement("SELECT ...")`.
 class Connection;
 
+/// What one transaction did to one entity.
+struct EntityChange {
+  const EntityState& state;        ///< as it is now
+  bool fresh = false;              ///< it had no row before
+  std::span<const FieldTag> tags;  ///< that were written, ordered; may name one twice
+};
+
 /// Typed tables of layer three. Called inside the ledger's transaction, on the writer's connection; may throw
 /// SQLite::Exception, which undoes the whole transaction. Names its tables itself, with a prefix of its own.
 class Projection {
@@ -34,8 +41,9 @@ class Projection {
   [[nodiscard]] virtual int version() const = 0;
   /// Drops what there is and creates the tables empty.
   virtual void create(Connection& db) = 0;
-  /// An entity came into being or changed: bring its rows up to date. Called once per entity and transaction.
-  virtual void apply(Connection& db, const EntityState& state) = 0;
+  /// Entities came into being or changed: bring their rows up to date. Called once a transaction, with each entity once, in
+  /// an order that respects causality; the entity rows are written before.
+  virtual void apply(Connection& db, std::span<const EntityChange> changes) = 0;
   /// The book is forgotten: erase all rows of it.
   virtual void forget(Connection& db, const BookId& book) = 0;
 };
@@ -176,6 +184,15 @@ class Ledger {
   /// All entities of a book, of one kind if given, ordered by id (which is by time of making).
   [[nodiscard]] std::vector<EntityState> entities(const BookId& book, std::optional<EntityKind> kind = {}) const;
   [[nodiscard]] std::vector<BookInfo> books(std::optional<BookKind> kind = {}) const;
+  /// The books that got entries after `position`, for those who keep an overview. If entries were deleted meanwhile (a book was
+  /// forgotten), which shows in a count of deletions other than that given, all books.
+  struct BooksSince {
+    std::vector<BookInfo> books;
+    bool all = false;
+    std::int64_t position = 0;
+    std::int64_t deletions = 0;
+  };
+  [[nodiscard]] BooksSince books_since(std::int64_t position, std::int64_t deletions) const;
   [[nodiscard]] std::optional<BookInfo> book(const BookId& id) const;
   [[nodiscard]] Heads heads(const BookId& book) const;
   [[nodiscard]] std::vector<OpenQuestion> open_questions(std::optional<BookId> book = {}) const;

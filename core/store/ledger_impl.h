@@ -2,10 +2,12 @@
 // What ledger.cpp, ingest.cpp, outgoing.cpp and verify.cpp share. Not for others.
 
 #include <mutex>
+#include <unordered_map>
 #include <vector>
 
 #include "core/store/applier.h"
 #include "core/store/database.h"
+#include "core/store/entity_cache.h"
 #include "core/store/ledger.h"
 
 namespace weavelog {
@@ -14,6 +16,10 @@ namespace weavelog {
 struct Abort {
   Fault fault;
 };
+
+/// An author seals its chain whenever it hands it over, and at every so many entries, so that what proves a part of a chain (the
+/// digests from its end to the next seal) stays short.
+inline constexpr std::uint64_t kSealEvery = 1024;
 
 struct ChainRow {
   std::uint64_t seq = 0;
@@ -42,6 +48,18 @@ struct Ledger::Impl {
   std::mutex erasers_mutex;
   std::vector<std::function<void(Connection&, const BookId&)>> erasers;
 
+  // What the writer need not read again, as of the last commit; changed by who holds this lock only.
+  std::recursive_mutex writing;
+  EntityCache entities;
+  std::int64_t next_position = 0;   ///< 0: to be read
+  std::int64_t clock_position = 0;  ///< up to which the stored clock covers our own entries
+  struct OwnBook {
+    std::int64_t number = 0;
+    BookKind kind{};
+    ChainRow head;  ///< of our chain in it
+  };
+  std::unordered_map<BookId, OwnBook, IdHash> own_books;
+
   mutable std::mutex listeners_mutex;
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
   int next_listener = 1;
@@ -52,8 +70,11 @@ struct Ledger::Impl {
   void become(Connection& db, std::uint64_t incarnation);
   /// Opens what LedgerOptions say; called once by Ledger::open.
   [[nodiscard]] Outcome<> start();
-  /// A write transaction whose Abort becomes its fault.
+  /// A write transaction whose Abort becomes its fault. What the writer remembers is forgotten: the work may be anything.
   [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
+  /// The same for work that keeps what the writer remembers true; `keep` adds to it once the work is on disk.
+  [[nodiscard]] Outcome<> write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
+  void forget_what_was_read();
   void announce(std::int64_t position) const;
 
   // Rows, inside a transaction.
@@ -65,13 +86,19 @@ struct Ledger::Impl {
   /// The chain's head, or its start if there is none yet.
   [[nodiscard]] ChainRow chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const;
   std::int64_t insert_entry(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source,
-                            ByteView body) const;
+                            ByteView body);
+  void store_waypoint(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, const Signature& signature) const;
   void store_chain(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& head) const;
-  void refresh_heads(Connection& db, std::int64_t book) const;
-  void store_clock(Connection& db) const;
+  /// Stores the clock as of the entry of that position.
+  void store_clock(Connection& db, std::int64_t position);
+  /// The stored clock, and what our own entries since then have given.
+  void read_clock(Connection& db);
+  [[nodiscard]] OwnBook own_book(Connection& db, const BookId& book, BookKind kind) const;
+  [[nodiscard]] std::int64_t take_position(Connection& db);
   void new_incarnation(Connection& db);
-  /// Writes one entry of our own, as far as its chain, its rows and our clock. Aborts on one that is too large.
-  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted);
+  /// Writes one entry of our own, with its chain and our clock; `own` moves on, and its rows are the applier's to finish.
+  /// Aborts on one that is too large.
+  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier);
 
   // Forks (fork.cpp).
   /// The chain's hash at `seq`, from its start.

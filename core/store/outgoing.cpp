@@ -22,18 +22,24 @@ class Packer {
     if (entry.author == batch_.authors.size()) batch_.authors.push_back(ledger_.card(db_, author));
     entry.seq = seq;
     entry.body.assign(body.begin(), body.end());
-    last_[{entry.book, entry.author}] = seq;
+    const auto [run, fresh] = runs_.try_emplace({entry.book, entry.author}, Run{seq, seq});
+    if (!fresh) run->second.last = seq;
     bytes_ += body.size() + 8;
   }
 
   [[nodiscard]] std::size_t bytes() const { return bytes_; }
 
   Batch finish() {
-    for (const auto& [key, seq] : last_) seal(key.first, key.second, seq);
+    for (const auto& [key, run] : runs_) seal(key.first, key.second, run);
     return std::move(batch_);
   }
 
  private:
+  /// The entries of one chain in the batch.
+  struct Run {
+    std::uint64_t first, last;
+  };
+
   /// Row numbers in the order in which they first occurred, which is their place in the batch.
   class Places {
    public:
@@ -58,7 +64,41 @@ class Packer {
     return {*id, static_cast<BookKind>(query.getColumn(1).getInt())};
   }
 
-  void seal(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
+  static Signature signature_in(SQLite::Statement& row, int column) {
+    Signature out;
+    const ByteView held = blob_of(row, column);
+    if (held.size() != out.size()) damaged("a chain without its seal");
+    std::copy(held.begin(), held.end(), out.begin());
+    return out;
+  }
+
+  /// The seals at waypoints within the run, which a relay keeps, and the first that proves its end.
+  void seal(std::uint32_t book_place, std::uint32_t author_place, const Run& run) {
+    auto& waypoints = db_.statement("SELECT seq, signature FROM waypoint WHERE book=? AND author=? AND seq>=? ORDER BY seq");
+    waypoints.bind(1, books_.number(book_place));
+    waypoints.bind(2, authors_.number(author_place));
+    waypoints.bind(3, static_cast<std::int64_t>(run.first));
+    while (waypoints.executeStep()) {
+      Seal seal{book_place, author_place, static_cast<std::uint64_t>(waypoints.getColumn(0).getInt64()), signature_in(waypoints, 1), {}};
+      const bool proves_end = seal.seq >= run.last;
+      if (proves_end) add_bodies(seal, run.last, seal.seq);
+      batch_.seals.push_back(std::move(seal));
+      if (proves_end) return;
+    }
+    seal_by_head(book_place, author_place, run.last);
+  }
+
+  /// The digests of the bodies after `last` up to `end` as the seal's tail.
+  void add_bodies(Seal& seal, std::uint64_t last, std::uint64_t end) {
+    auto& bodies = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq>? AND seq<=? ORDER BY seq");
+    bodies.bind(1, books_.number(seal.book));
+    bodies.bind(2, authors_.number(seal.author));
+    bodies.bind(3, static_cast<std::int64_t>(last));
+    bodies.bind(4, static_cast<std::int64_t>(end));
+    while (bodies.executeStep()) seal.tail.push_back(digest_of(blob_of(bodies, 0)));
+  }
+
+  void seal_by_head(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
     const std::int64_t book = books_.number(book_place);
     const std::int64_t author = authors_.number(author_place);
     auto& query = db_.statement("SELECT seq, hash, sealed, signature, tail FROM chain WHERE book=? AND author=?");
@@ -77,18 +117,12 @@ class Packer {
       seal.signature = ledger_.options.key.sign(seal_message(head, hash));
     } else {
       seal.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
-      const ByteView signature = blob_of(query, 3);
-      if (seal.seq < head || signature.size() != seal.signature.size())
-        damaged("a chain without its seal");
-      std::copy(signature.begin(), signature.end(), seal.signature.begin());
+      if (seal.seq < head) damaged("a chain without its seal");
+      seal.signature = signature_in(query, 3);
       const ByteView tail = blob_of(query, 4);
       beyond.assign(tail.begin(), tail.end());
     }
-    auto& bodies = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq>? ORDER BY seq");
-    bodies.bind(1, book);
-    bodies.bind(2, author);
-    bodies.bind(3, static_cast<std::int64_t>(last));
-    while (bodies.executeStep()) seal.tail.push_back(digest_of(blob_of(bodies, 0)));
+    add_bodies(seal, last, head);
     for (std::size_t at = 0; at + sizeof(Digest) <= beyond.size(); at += sizeof(Digest))
       std::copy_n(beyond.begin() + static_cast<std::ptrdiff_t>(at), sizeof(Digest), seal.tail.emplace_back().begin());
     batch_.seals.push_back(std::move(seal));
@@ -99,7 +133,7 @@ class Packer {
   Batch batch_;
   Places books_;
   Places authors_;
-  std::map<std::pair<std::uint32_t, std::uint32_t>, std::uint64_t> last_;
+  std::map<std::pair<std::uint32_t, std::uint32_t>, Run> runs_;
   std::size_t bytes_ = 0;
 };
 

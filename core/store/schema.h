@@ -6,7 +6,7 @@ namespace weavelog {
 /// Says whose file it is, in SQLite's header: "WVLG".
 inline constexpr int kApplicationId = 0x57564c47;
 /// Raised with every change of the tables below; a database of a higher number is refused.
-inline constexpr int kSchemaVersion = 1;
+inline constexpr int kSchemaVersion = 2;
 
 inline constexpr const char* kSchema = R"sql(
 -- Small state: our own author, the clock, versions of projections, and what other rooms remember.
@@ -14,16 +14,28 @@ CREATE TABLE meta(key TEXT PRIMARY KEY, value BLOB NOT NULL) WITHOUT ROWID;
 -- Everyone whose entries we hold, once.
 CREATE TABLE author(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, key BLOB NOT NULL, incarnation INTEGER NOT NULL,
                     device TEXT NOT NULL, wrong_clock INTEGER NOT NULL DEFAULT 0);
-CREATE TABLE book(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, kind INTEGER NOT NULL, heads BLOB NOT NULL,
+CREATE TABLE book(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, kind INTEGER NOT NULL,
                   forgotten INTEGER NOT NULL DEFAULT 0);
--- Layer one: the bytes of every entry in the order in which they were applied here, which respects causality.
-CREATE TABLE entry(position INTEGER PRIMARY KEY AUTOINCREMENT, book INTEGER NOT NULL, author INTEGER NOT NULL,
+-- Layer one: the bytes of every entry in the order in which they were applied here, which respects causality. A position is
+-- never given twice: AUTOINCREMENT would keep a page for that in every transaction, so deletions note what they take.
+CREATE TABLE entry(position INTEGER PRIMARY KEY, book INTEGER NOT NULL, author INTEGER NOT NULL,
                    seq INTEGER NOT NULL, source INTEGER NOT NULL, body BLOB NOT NULL);
 CREATE UNIQUE INDEX entry_by_chain ON entry(book, author, seq);
+CREATE TABLE gone(one INTEGER PRIMARY KEY CHECK(one=1), position INTEGER NOT NULL, deletions INTEGER NOT NULL);
+INSERT INTO gone VALUES(1, 0, 0);
+CREATE TRIGGER entry_gone AFTER DELETE ON entry BEGIN
+  UPDATE gone SET position=max(position, OLD.position), deletions=deletions+1;
+END;
 -- The head of every chain, and the newest seal of those that are not ours. `tail` holds the digests of the bodies between
 -- the head and the sealed entry, 32 bytes each.
 CREATE TABLE chain(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL,
                    sealed INTEGER NOT NULL DEFAULT 0, signature BLOB, tail BLOB, PRIMARY KEY(book, author)) WITHOUT ROWID;
+-- Seals at every so many entries of a chain (kSealEvery), so that what proves a part of a long chain stays short.
+CREATE TABLE waypoint(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, signature BLOB NOT NULL,
+                      PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
+CREATE TRIGGER chain_gone AFTER DELETE ON chain BEGIN
+  DELETE FROM waypoint WHERE book=OLD.book AND author=OLD.author;
+END;
 -- Layer two: one row per entity with its cells packed; `questions` counts its open ones.
 CREATE TABLE entity(book INTEGER NOT NULL, id BLOB NOT NULL, kind INTEGER NOT NULL, questions INTEGER NOT NULL,
                     state BLOB NOT NULL, PRIMARY KEY(book, id)) WITHOUT ROWID;
@@ -32,6 +44,28 @@ CREATE TABLE question(book INTEGER NOT NULL, entity BLOB NOT NULL, tag INTEGER N
 -- What was refused, with the reason.
 CREATE TABLE quarantine(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB NOT NULL, author BLOB NOT NULL, seq INTEGER NOT NULL,
                         body BLOB NOT NULL, reason TEXT NOT NULL, at INTEGER NOT NULL, UNIQUE(book, author, seq, body));
+)sql";
+
+/// From version 1, which kept a digest of each book's heads, and let SQLite number the entries.
+inline constexpr const char* kFromVersion1 = R"sql(
+CREATE TABLE gone(one INTEGER PRIMARY KEY CHECK(one=1), position INTEGER NOT NULL, deletions INTEGER NOT NULL);
+INSERT INTO gone VALUES(1, coalesce((SELECT seq FROM sqlite_sequence WHERE name='entry'), 0), 0);
+ALTER TABLE entry RENAME TO entry_1;
+DROP INDEX entry_by_chain;
+CREATE TABLE entry(position INTEGER PRIMARY KEY, book INTEGER NOT NULL, author INTEGER NOT NULL,
+                   seq INTEGER NOT NULL, source INTEGER NOT NULL, body BLOB NOT NULL);
+INSERT INTO entry SELECT position, book, author, seq, source, body FROM entry_1 ORDER BY position;
+DROP TABLE entry_1;
+CREATE UNIQUE INDEX entry_by_chain ON entry(book, author, seq);
+CREATE TRIGGER entry_gone AFTER DELETE ON entry BEGIN
+  UPDATE gone SET position=max(position, OLD.position), deletions=deletions+1;
+END;
+CREATE TABLE waypoint(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, signature BLOB NOT NULL,
+                      PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
+CREATE TRIGGER chain_gone AFTER DELETE ON chain BEGIN
+  DELETE FROM waypoint WHERE book=OLD.book AND author=OLD.author;
+END;
+ALTER TABLE book DROP COLUMN heads;
 )sql";
 
 /// Made where it is missing: databases of the same number have it or not.

@@ -14,9 +14,11 @@ struct BookAuthor {
 };
 
 /// Walks all entries in ledger order. `visit` gets book number and id, author id, entry.
-void walk(Connection& db, const std::function<void(std::int64_t, const BookId&, BookKind, std::int64_t, const AuthorId&, ByteView)>& visit) {
+void walk(Connection& db,
+          const std::function<void(std::int64_t, const BookId&, BookKind, std::int64_t, const AuthorId&, ByteView)>& visit) {
   auto& query = db.statement(
-      "SELECT e.book, b.id, b.kind, e.author, a.id, e.body FROM entry e JOIN book b ON b.n=e.book JOIN author a ON a.n=e.author "
+      "SELECT e.book, b.id, b.kind, e.author, a.id, e.body FROM entry e JOIN book b ON b.n=e.book JOIN "
+      "author a ON a.n=e.author "
       "ORDER BY e.book, e.position");
   while (query.executeStep()) {
     const auto book = BookId::from_bytes(blob_of(query, 1));
@@ -44,7 +46,8 @@ class Verification {
   VerifyReport run() {
     ask_sqlite();
     std::int64_t current = -1;
-    walk(db_, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id, ByteView body) {
+    walk(db_, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id,
+                  ByteView body) {
       if (book != current) compare(current);
       current = book;
       ++report_.entries;
@@ -164,16 +167,18 @@ VerifyReport Ledger::verify() const {
 }
 
 void Ledger::Impl::rebuild(Connection& db) const {
+  db.reset_statements();
   db.raw().exec("DELETE FROM entity; DELETE FROM question;");
   for (const auto& projection : options.projections) projection->create(db);
   db.drop_statements();
   // Book by book, so that memory holds one book's entities at a time.
   std::int64_t current = -1;
-  auto applier = std::make_unique<Applier>(db, *options.registry, options.projections);
+  EntityCache none;
+  auto applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
   walk(db, [&](std::int64_t book, const BookId& book_id, BookKind, std::int64_t, const AuthorId& author, ByteView body) {
     if (book != current) {
       applier->finish();
-      applier = std::make_unique<Applier>(db, *options.registry, options.projections);
+      applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
       current = book;
     }
     const auto entry = decode_entry(body, author);
@@ -190,7 +195,8 @@ void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId&
     remove.exec();
   }
   for (const auto& projection : options.projections) projection->forget(db, book_id);
-  Applier applier(db, *options.registry, options.projections);
+  EntityCache none;
+  Applier applier(db, *options.registry, options.projections, none);
   auto& query = db.statement("SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? ORDER BY e.position");
   query.bind(1, book);
   while (query.executeStep()) {
@@ -203,17 +209,28 @@ void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId&
 }
 
 void Ledger::Impl::rebuild_projection(Connection& db, Projection& projection) const {
+  db.reset_statements();  // one that still reads would keep its tables from being dropped
   projection.create(db);
   db.drop_statements();
+  // Book by book, so that memory holds one book's entities at a time.
+  std::vector<EntityState> states;
+  const auto apply = [&] {
+    std::vector<EntityChange> changes;
+    for (const EntityState& state : states) changes.push_back({state, true, {}});
+    if (!changes.empty()) projection.apply(db, changes);
+    states.clear();
+  };
   auto& query = db.statement("SELECT b.id, e.id, e.state FROM entity e JOIN book b ON b.n=e.book ORDER BY e.book, e.id");
   while (query.executeStep()) {
     const auto book = BookId::from_bytes(blob_of(query, 0));
     const auto id = EntityId::from_bytes(blob_of(query, 1));
     if (!book || !id) throw Abort{{FaultCode::damaged, "an identifier of the wrong length", "entity table", "restore a backup"}};
-    const auto state = decode_state(*book, *id, blob_of(query, 2));
+    auto state = decode_state(*book, *id, blob_of(query, 2));
     if (!state) throw Abort{state.error()};
-    projection.apply(db, *state);
+    if (!states.empty() && states.front().book != *book) apply();
+    states.push_back(std::move(*state));
   }
+  apply();
 }
 
 Outcome<> Ledger::rebuild() {

@@ -42,6 +42,7 @@ Outcome<> go_on_with(Context& context, const GuestStatus& status) {
 Outcome<GuestStatus> exchange_once(Context& context, ExchangeGuestOptions options, int seconds) {
   options.keep_trying = false;
   options.may_leave = context.workplace().may_leave();
+  options.leaves_by_room = context.remembered_event().value_or(BookId{});
   const Address address = options.address;
   ExchangeGuest guest(context.station(), std::move(options), {});
   (void)guest.wait(std::chrono::seconds(seconds), over);
@@ -174,6 +175,7 @@ Outcome<Ending> stay(Context& context, const KnownHost& host) {
 
   ExchangeGuestOptions options = ExchangeGuest::to_return(host);
   options.may_leave = context.workplace().may_leave();
+  options.leaves_by_room = context.remembered_event().value_or(BookId{});
   ExchangeGuest guest(context.station(), std::move(options), {});
   const auto shown = [](const GuestStatus& status) {
     return std::tuple(status.connected, status.session.state, status.session.entries_sent,
@@ -221,6 +223,7 @@ Outcome<Ending> invite(Context& context, const InviteArguments& arguments) {
   ExchangeGuestOptions options = ExchangeGuest::to_return(*host);
   options.keep_trying = false;
   options.may_leave = context.workplace().may_leave();
+  options.leaves_by_room = context.remembered_event().value_or(BookId{});
   ExchangeGuest guest(context.station(), std::move(options), {});
   const auto time = std::chrono::seconds(arguments.seconds);
   (void)guest.wait(time, over);

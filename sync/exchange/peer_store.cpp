@@ -110,6 +110,27 @@ Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement) {
   });
 }
 
+template <class Look>
+void PeerStore::with_scope(std::int64_t peer, Look look) const {
+  for (;;) {
+    std::uint64_t before = 0;
+    {
+      const std::lock_guard guard(mutex_);
+      if (const auto held = scopes_.find(peer); held != scopes_.end()) return look(held->second);
+      before = widened_;
+    }
+    Scope scope;
+    ledger_.read([&](Connection& db) {
+      auto& query = db.statement("SELECT book FROM exchange_scope WHERE peer=?");
+      query.bind(1, peer);
+      while (query.executeStep())
+        if (const auto book = BookId::from_bytes(blob_of(query, 0)); book && scope.books.insert(*book).second) scope.order.push_back(*book);
+    });
+    const std::lock_guard guard(mutex_);
+    if (widened_ == before) scopes_.try_emplace(peer, std::move(scope));
+  }
+}
+
 std::set<BookId> PeerStore::scope(std::int64_t peer) const {
   return books_of(ledger_, "SELECT book FROM exchange_scope WHERE peer=?", peer);
 }
@@ -142,20 +163,38 @@ Outcome<> PeerStore::tell(std::int64_t peer, std::int64_t number) {
 }
 
 bool PeerStore::in_scope(std::int64_t peer, const BookId& book) const {
-  bool held = false;
-  ledger_.read([&](Connection& db) {
-    auto& query = db.statement("SELECT 1 FROM exchange_scope WHERE peer=? AND book=?");
-    query.bind(1, peer);
-    bind_blob(query, 2, book.bytes);
-    held = query.executeStep();
+  bool out = false;
+  with_scope(peer, [&](const Scope& held) { out = held.books.contains(book); });
+  return out;
+}
+
+std::vector<BookId> PeerStore::scope_after(std::int64_t peer, std::size_t known) const {
+  std::vector<BookId> out;
+  with_scope(peer, [&](const Scope& held) {
+    const std::size_t from = std::min(known, held.order.size());
+    out.assign(held.order.begin() + static_cast<std::ptrdiff_t>(from), held.order.end());
   });
-  return held;
+  return out;
 }
 
 Outcome<> PeerStore::widen(std::int64_t peer, const std::vector<BookId>& books) {
-  return add_books(ledger_,
-                   "INSERT OR IGNORE INTO exchange_scope(peer, book) SELECT ?1, ?2 WHERE NOT EXISTS(SELECT 1 FROM stub WHERE book=?2)",
-                   peer, books);
+  auto written = add_books(ledger_,
+                           "INSERT OR IGNORE INTO exchange_scope(peer, book) SELECT ?1, ?2 WHERE NOT EXISTS(SELECT 1 FROM stub WHERE book=?2)",
+                           peer, books);
+  if (!written || books.empty()) return written;
+  const std::lock_guard guard(mutex_);
+  ++widened_;
+  if (const auto held = scopes_.find(peer); held != scopes_.end())
+    for (const BookId& book : books)
+      if (held->second.books.insert(book).second) held->second.order.push_back(book);
+  return {};
+}
+
+std::shared_ptr<CommonBooks> PeerStore::common_books(std::int64_t peer, const BookId& room) {
+  const std::lock_guard guard(mutex_);
+  auto& held = common_[{peer, room}];
+  if (!held) held = std::make_shared<CommonBooks>();
+  return held;
 }
 
 }  // namespace weavelog

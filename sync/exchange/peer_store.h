@@ -2,11 +2,17 @@
 // What this device remembers of each device that it exchanges with: which books cross, and up to where both agreed.
 // Tables of their own (exchange_*) in the ledger's file.
 
+#include <map>
+#include <memory>
+#include <mutex>
 #include <optional>
 #include <set>
+#include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 #include "core/store/ledger.h"
+#include "sync/exchange/common_books.h"
 #include "sync/wire/messages.h"
 
 namespace weavelog {
@@ -33,9 +39,16 @@ class PeerStore {
 
   /// Books that a person ticked, or that came from the peer.
   [[nodiscard]] std::set<BookId> scope(std::int64_t peer) const;
+  /// Also true for a book that was forgotten while it was in the scope.
   [[nodiscard]] bool in_scope(std::int64_t peer, const BookId& book) const;
   /// Books that were forgotten here are left out.
   [[nodiscard]] Outcome<> widen(std::int64_t peer, const std::vector<BookId>& books);
+  /// A scope only grows: the books that came into it after the first `known`.
+  [[nodiscard]] std::vector<BookId> scope_after(std::int64_t peer, std::size_t known) const;
+
+  /// The books in common with a peer, kept from one session to the next: what may leave depends on the books themselves and on
+  /// `room` only. One for each peer of a guest; all guests of a host share one, under the number 0.
+  [[nodiscard]] std::shared_ptr<CommonBooks> common_books(std::int64_t peer, const BookId& room);
 
   /// Up to which number (Forgotten::number) the peer was told of forgotten books.
   [[nodiscard]] std::int64_t told(std::int64_t peer) const;
@@ -47,7 +60,22 @@ class PeerStore {
 
  private:
   explicit PeerStore(Ledger& ledger) : ledger_(ledger) {}
+
+  /// As on disk, which nobody else writes; but books that were forgotten since stay in it, so that those who remember how much of
+  /// it they saw need not count anew. They are in no ledger, so that nothing of them can cross.
+  struct Scope {
+    std::vector<BookId> order;
+    std::unordered_set<BookId, IdHash> books;
+  };
+  /// Calls look(scope) under the lock, which is never held while the ledger is read or written.
+  template <class Look>
+  void with_scope(std::int64_t peer, Look look) const;
+
   Ledger& ledger_;
+  mutable std::mutex mutex_;
+  mutable std::unordered_map<std::int64_t, Scope> scopes_;
+  std::uint64_t widened_ = 0;  ///< counts, so that a scope read from disk meanwhile is read again
+  std::map<std::pair<std::int64_t, BookId>, std::shared_ptr<CommonBooks>> common_;
 };
 
 }  // namespace weavelog

@@ -25,21 +25,6 @@ Bytes proof_message(Side side, const Digest& handshake) {
   return out;
 }
 
-ReconcileItem item_of(const BookInfo& book) {
-  std::uint64_t stamp = 0;
-  for (std::size_t i = 0; i < 8; ++i) stamp = (stamp << 8) | book.id.bytes[i];
-  return {stamp, digest_of({book.id.bytes, book.heads})};
-}
-
-Digest digest_over(const std::vector<BookInfo>& books) {
-  Digester digester;
-  for (const BookInfo& book : books) {
-    digester.add(book.id.bytes);
-    digester.add(book.heads);
-  }
-  return digester.finish();
-}
-
 }  // namespace
 
 Session::Session(SessionOptions options) : options_(std::move(options)) {
@@ -107,6 +92,7 @@ Session::Frames Session::receive(ByteView frame) {
 
 Bytes Session::own_hello() const {
   Hello hello;
+  hello.newest = options_.newest_protocol;
   hello.card = options_.ledger->self();
   randombytes_buf(hello.nonce.data(), hello.nonce.size());
   hello.wall_ms = options_.ledger->wall().now();
@@ -115,9 +101,9 @@ Bytes Session::own_hello() const {
 
 void Session::handle(const Hello& hello, ByteView frame) {
   if (!expect(status_.state == SessionState::greeting, "hello")) return;
-  if (hello.oldest > kNewestProtocol) {
+  if (hello.oldest > options_.newest_protocol) {
     close({FaultCode::newer, "\"" + hello.card.device + "\" speaks a newer protocol (from version " + std::to_string(hello.oldest) +
-                                 "; this device knows up to " + std::to_string(kNewestProtocol) + ")",
+                                 "; this device knows up to " + std::to_string(options_.newest_protocol) + ")",
            "exchange", "update Weavelog on this device"});
     return;
   }
@@ -126,7 +112,7 @@ void Session::handle(const Hello& hello, ByteView frame) {
            "exchange", "update Weavelog on that device"});
     return;
   }
-  protocol_ = std::min(kNewestProtocol, hello.newest);
+  protocol_ = std::min(options_.newest_protocol, hello.newest);
   status_.peer = hello.card;
   status_.clock_ahead_ms = hello.wall_ms - options_.ledger->wall().now();
   if (options_.side == Side::host) {
@@ -209,30 +195,54 @@ void Session::handle(const Refusal& refusal, ByteView) {
 // ------------------------------------------------------------------------------------------------ comparing
 
 bool Session::may_send(const BookId& book, BookKind kind) const {
-  return options_.may_leave(book, kind) && !declined_.contains(book) && (options_.side == Side::host || scope_.contains(book));
+  return options_.may_leave(book, kind) && !declined_.contains(book) &&
+         (options_.side == Side::host || options_.peers->in_scope(status_.peer_number, book));
 }
 
-std::vector<BookInfo> Session::common_books() const {
-  std::vector<BookInfo> books = options_.ledger->books();
-  std::erase_if(books, [&](const BookInfo& book) { return !may_send(book.id, book.kind); });
-  leave_out_forks(books);
-  return books;
+CommonBooks::MayCross Session::may_cross() const {
+  return [this](const BookId& book, BookKind kind) { return may_send(book, kind); };
+}
+
+bool Session::keeps_common() const { return options_.leaves_by_room && declined_.empty() && forks_.empty(); }
+
+CommonBooks& Session::common_books() {
+  const bool keep = keeps_common();
+  if (!common_ || common_kept_ != keep) {
+    const std::int64_t shared = options_.side == Side::host ? 0 : status_.peer_number;
+    if (keep) {
+      common_ = options_.peers->common_books(shared, *options_.leaves_by_room);
+    } else {
+      const auto before = common_ ? common_ : std::make_shared<CommonBooks>();
+      common_ = before->copy_comparing([this](const BookInfo& book) { return compared(book); });
+    }
+    common_kept_ = keep;
+  }
+  common_->refresh(*options_.ledger, may_cross(), !keep);
+  return *common_;
 }
 
 void Session::begin_comparing() {
   const auto number = options_.peers->number_of(status_.peer.key);
   if (!number) return close(number.error());
   status_.peer_number = *number;
-  scope_ = options_.peers->scope(*number);
   declined_ = options_.peers->declined(*number);
   told_ = options_.peers->told(*number);
+  // Ticked since the last session: their entries may be older than what both agreed on then.
+  if (options_.side == Side::guest) {
+    auto& common = common_books();
+    const std::size_t visited = common.scope_visited();
+    const auto ticked = options_.peers->scope_after(*number, visited);
+    common.revisit(*options_.ledger, may_cross(), ticked);
+    scope_known_ = visited + ticked.size();
+    common.set_scope_visited(scope_known_);
+  }
   status_.state = SessionState::comparing;
   tell_stubs();
   // The position first: what is written in between is then sent once too often rather than never.
   cursor_ = options_.ledger->position();
-  const auto books = common_books();
+  const auto& books = common_books();
   ours_.books = books.size();
-  ours_.digest = digest_over(books);
+  ours_.digest = books.digest();
   ours_.token = {};
   if (const auto agreement = options_.peers->agreement(*number)) ours_.token = agreement->token;
   send(ours_);
@@ -257,15 +267,9 @@ void Session::start_reconciling() {
   status_.state = SessionState::exchanging;
   have_.clear();
   need_.clear();
-  reconciled_.clear();
   offered_.clear();
   cursor_ = options_.ledger->position();
-  std::vector<ReconcileItem> items;
-  for (const BookInfo& book : common_books()) {
-    items.push_back(item_of(book));
-    reconciled_.emplace(as_text(items.back().id), book);
-  }
-  reconciler_ = std::make_unique<Reconciler>(std::move(items), kReconcileFrame);
+  reconciler_ = std::make_unique<Reconciler>(common_books().items(), kReconcileFrame);
   if (options_.side == Side::guest) send(Reconcile{reconciler_->initiate()});
 }
 
@@ -309,17 +313,15 @@ void Session::handle(const Reconcile& step, ByteView) {
   // Found: offer what we have with what we hold of it, and ask for the rest by its items. At least one, which also tells
   // the host that this is over.
   std::size_t offered = 0, asked = 0;
+  const std::vector<BookInfo> have = common_->books_of(have_);
   do {
     Offer offer;
-    for (; offered < have_.size() && offer.books.size() < kBooksPerMessage; ++offered) {
-      const auto found = reconciled_.find(std::string(as_text(have_[offered])));
-      if (found != reconciled_.end())
-        offer.books.push_back({found->second.id, found->second.kind, options_.ledger->heads(found->second.id)});
-    }
+    for (; offered < have.size() && offer.books.size() < kBooksPerMessage; ++offered)
+      offer.books.push_back({have[offered].id, have[offered].kind, options_.ledger->heads(have[offered].id)});
     // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
-    for (; offered == have_.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
+    for (; offered == have.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
     send(offer);
-  } while (offered < have_.size() || asked < need_.size());
+  } while (offered < have.size() || asked < need_.size());
   status_.books_expected = need_.size();
   reconciler_.reset();
   flowing_ = true;
@@ -341,12 +343,9 @@ void Session::handle(const Offer& offer, ByteView) {
     offered_.insert(theirs.book);
     queue(theirs);
   }
-  for (const Digest& wanted : offer.wanted) {
-    const auto found = reconciled_.find(std::string(as_text(wanted)));
-    if (found == reconciled_.end()) continue;
-    const BookInfo& book = found->second;
-    if (!offered_.contains(book.id)) queue({book.id, book.kind, {}});
-  }
+  if (!offer.wanted.empty())
+    for (const BookInfo& book : common_books().books_of(offer.wanted))
+      if (!offered_.contains(book.id)) queue({book.id, book.kind, {}});
   if (!holding.books.empty()) send(holding);
   reconciler_.reset();
   flowing_ = true;
@@ -363,7 +362,10 @@ void Session::handle(const Holding& holding, ByteView) {
 
 void Session::pump() {
   if (!flowing_ || status_.state == SessionState::closed) return;
+  // What is not held in common may not leave, or was made this moment.
+  const CommonBooks* common = keeps_common() ? &common_books() : nullptr;
   const auto wanted = [&](const BookId& id) {
+    if (common != nullptr && common->holds(id)) return true;
     const auto book = options_.ledger->book(id);
     return book && may_send(book->id, book->kind);
   };
@@ -380,7 +382,12 @@ void Session::pump() {
     if (batch.empty()) continue;  // only what may not go to this peer: both agree as before
     status_.state = SessionState::exchanging;
     status_.entries_sent += batch.entries.size();
-    send(Entries{++sent_, std::move(batch)});
+    Entries entries{++sent_, std::move(batch)};
+    if (protocol_ >= kProtocolWithPackedEntries) {
+      send(PackedEntries{std::move(entries)});
+    } else {
+      send(std::move(entries));
+    }
   }
   status_.all_sent = idle();
   // The first agreement of a session is what people wait for; later ones can wait for a quiet moment (tick), because the
@@ -408,11 +415,11 @@ void Session::handle(const Entries& entries, ByteView) {
   std::vector<BookId> fresh;
   for (const auto& book : entries.batch.books) {
     received_.insert(book.id);
-    if (options_.side == Side::guest && !scope_.contains(book.id)) fresh.push_back(book.id);
+    if (options_.side == Side::guest && !options_.peers->in_scope(status_.peer_number, book.id)) fresh.push_back(book.id);
   }
   // What comes from a peer is shared with it from then on, by both sides alike.
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
-  scope_.insert(fresh.begin(), fresh.end());
+  given_.insert(fresh.begin(), fresh.end());
   const auto report = options_.ledger->ingest(held_back_.empty() ? entries.batch : without_held_back(entries.batch), status_.peer_number);
   if (!report) return close(report.error());
   ++applied_;
@@ -427,6 +434,8 @@ void Session::handle(const Entries& entries, ByteView) {
   pump();
 }
 
+void Session::handle(const PackedEntries& packed, ByteView frame) { handle(packed.entries, frame); }
+
 void Session::handle(const Ack& ack, ByteView) {
   if (ack.number <= acked_ || ack.number > sent_)
     return close({FaultCode::malformed, "an answer to a batch that was never sent", "exchange", "end the exchange and try again"});
@@ -436,11 +445,15 @@ void Session::handle(const Ack& ack, ByteView) {
 
 void Session::pump_new_scope() {
   if (options_.side != Side::guest || !flowing_) return;
+  std::vector<BookId> ticked = options_.peers->scope_after(status_.peer_number, scope_known_);
+  scope_known_ += ticked.size();
+  std::erase_if(ticked, [&](const BookId& book) { return given_.contains(book); });
+  if (ticked.empty()) return;
+  common_books().revisit(*options_.ledger, may_cross(), ticked);
   Offer offer;
-  for (const BookId& book : options_.peers->scope(status_.peer_number)) {
-    if (!scope_.insert(book).second) continue;
-    const auto held = options_.ledger->book(book);
-    if (held && may_send(held->id, held->kind)) offer.books.push_back({held->id, held->kind, options_.ledger->heads(book)});
+  for (const BookId& book : ticked) {
+    if (const auto held = options_.ledger->book(book); held && common_->holds(book))
+      offer.books.push_back({held->id, held->kind, options_.ledger->heads(book)});
     if (offer.books.size() == kBooksPerMessage) {
       send(offer);
       offer.books.clear();
@@ -467,7 +480,7 @@ Session::Frames Session::tick() {
 void Session::offer_agreement() {
   Agree agree{sent_, applied_, {}};
   if (said_ && said_->sent == agree.sent && said_->applied == agree.applied) return;
-  agree.digest = digest_over(common_books());
+  agree.digest = common_books().digest();
   said_ = agree;
   send(agree);
 }
@@ -483,8 +496,8 @@ void Session::weigh_agreement() {
   if (!heard_ || !said_ || heard_->sent != applied_ || heard_->applied != sent_ || said_->sent != sent_ || said_->applied != applied_) return;
   const Agree theirs = *heard_;
   heard_.reset();
-  const auto books = common_books();
-  const Digest digest = digest_over(books);
+  const auto& books = common_books();
+  const Digest digest = books.digest();
   if (digest != theirs.digest) {
     // Ours may have changed since they spoke (a local action that was already sent on); then they will speak again.
     if (said_->digest == digest) doubt();

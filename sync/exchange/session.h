@@ -24,7 +24,7 @@
 #include <optional>
 #include <set>
 #include <string>
-#include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 #include "core/store/ledger.h"
@@ -51,7 +51,11 @@ struct SessionOptions {
   /// Which books may go to the peer at all (consent, private kit). A host offers every book that may leave; a guest only
   /// those of them that are in the peer's scope.
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
+  /// Set: what `may_leave` says of a book changes only with the book's entries and with this room, so that answers are kept
+  /// from one session to the next until either changes. Not set: it is asked about every book at every comparison.
+  std::optional<BookId> leaves_by_room;
   std::size_t batch_bytes = 192 * 1024;
+  std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
 };
 
 enum class SessionState : std::uint8_t { greeting, proving, comparing, exchanging, agreed, closed };
@@ -120,6 +124,7 @@ class Session {
   void handle(const Offer& offer, ByteView frame);
   void handle(const Holding& holding, ByteView frame);
   void handle(const Entries& entries, ByteView frame);
+  void handle(const PackedEntries& packed, ByteView frame);
   void handle(const Ack& ack, ByteView frame);
   void handle(const Agree& agree, ByteView frame);
   void handle(const InvitationWish& wish, ByteView frame);
@@ -139,7 +144,11 @@ class Session {
   [[nodiscard]] bool guest_holds_key(const Signature& signature);
   void welcome(Role role, const Digest& host_proof);
   void begin_comparing();
-  [[nodiscard]] std::vector<BookInfo> common_books() const;
+  /// Nothing of this peer's own decides what is compared: neither books that it declined nor chains that have parted.
+  [[nodiscard]] bool keeps_common() const;
+  /// Up to date.
+  [[nodiscard]] CommonBooks& common_books();
+  [[nodiscard]] CommonBooks::MayCross may_cross() const;
   [[nodiscard]] bool may_send(const BookId& book, BookKind kind) const;
   void start_reconciling();
   void doubt();
@@ -153,7 +162,8 @@ class Session {
   [[nodiscard]] bool entitled(const Stub& stub) const;
   void check_membership();
   void answer_devices();
-  void leave_out_forks(std::vector<BookInfo>& books) const;
+  /// What is compared of a book: its heads without chains that have parted.
+  [[nodiscard]] Digest compared(const BookInfo& book) const;
   /// True if the books' chains have parted and all that has to be sent because of it is queued.
   bool meet_forks(const BookHeads& theirs);
   void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
@@ -170,7 +180,6 @@ class Session {
   Standing ours_;
 
   std::unique_ptr<Reconciler> reconciler_;
-  std::unordered_map<std::string, BookInfo> reconciled_;  ///< by the item's digest
   std::vector<Digest> have_, need_;
   std::set<BookId> offered_;  ///< host: books of which the guest said what it holds since reconciling began
   int doubts_ = 0;
@@ -178,13 +187,16 @@ class Session {
   std::deque<BookHeads> lacking_;  ///< books of which the peer lacks something, with what it holds
   std::int64_t cursor_ = 0;        ///< ledger position up to which everything is sent or queued
   bool flowing_ = false;
-  std::set<BookId> scope_;         ///< guest: as known to this session
   std::uint32_t protocol_ = kOldestProtocol;  ///< the newest that both speak
   std::int64_t told_ = 0;                     ///< stubs up to this number went to the peer
   std::set<BookId> declined_;                 ///< the peer has forgotten these, we have not
   std::map<BookId, std::set<AuthorId>> forks_;  ///< chains of which the peer holds another branch
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
   std::uint64_t revocations_seen_ = 0;
+  std::shared_ptr<CommonBooks> common_;
+  bool common_kept_ = false;  ///< it is the one that is kept from one session to the next
+  std::size_t scope_known_ = 0;    ///< guest: how much of the scope the host has been told or has told
+  std::unordered_set<BookId, IdHash> given_;  ///< guest: books that came into the scope with the host's entries
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
   std::set<BookId> received_;
   std::optional<Agree> said_, heard_;

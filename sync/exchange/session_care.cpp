@@ -60,22 +60,18 @@ void Session::handle(const Stubs& message, ByteView) {
   if (auto kept = options_.peers->decline(status_.peer_number, declined); !kept) return close(kept.error());
   declined_.insert(declined.begin(), declined.end());
   status_.forgotten += report->erased.size();
-  for (const BookId& book : report->erased) scope_.erase(book);
   said_.reset();
   heard_.reset();
 }
 
 // ------------------------------------------------------------------------------------------------ forks
 
-void Session::leave_out_forks(std::vector<BookInfo>& books) const {
-  if (forks_.empty()) return;
-  for (BookInfo& book : books) {
-    const auto found = forks_.find(book.id);
-    if (found == forks_.end()) continue;
-    Heads heads = options_.ledger->heads(book.id);
-    leave_out(heads, {found->second.begin(), found->second.end()});
-    book.heads = digest_of_heads(heads);
-  }
+Digest Session::compared(const BookInfo& book) const {
+  const auto found = forks_.find(book.id);
+  if (found == forks_.end()) return book.heads;
+  Heads heads = options_.ledger->heads(book.id);
+  leave_out(heads, {found->second.begin(), found->second.end()});
+  return digest_of_heads(heads);
 }
 
 void Session::note_forks(const BookId& book, const std::vector<AuthorId>& authors) {

@@ -85,6 +85,7 @@ class ExchangeGuest::Impl {
     options.secret = options_.secret;
     options.expected = options_.expected;
     options.may_leave = options_.may_leave;
+    options.leaves_by_room = options_.leaves_by_room;
     pipe_ = pipe;
     session_ = std::make_unique<Session>(std::move(options));
     update([&](GuestStatus& status) {

@@ -70,6 +70,7 @@ class ExchangeHost::Impl {
     options.certificate = pipe->host_fingerprint();
     options.event = options_.event;
     options.may_leave = options_.may_leave;
+    options.leaves_by_room = options_.leaves_by_room;
     const std::lock_guard guard(mutex_);
     live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), false});
   }

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "core/log/archive.h"
+#include "sync/wire/entry_columns.h"
 
 namespace weavelog {
 
@@ -27,6 +28,18 @@ template <class A> void serialize(A&, Doubt&) {}
 template <class A> void serialize(A& ar, Offer& m) { ar(m.books, m.wanted); }
 template <class A> void serialize(A& ar, Holding& m) { ar(m.books); }
 template <class A> void serialize(A& ar, Entries& m) { ar(m.number, m.batch); }
+void CEREAL_SAVE_FUNCTION_NAME(OutArchive& ar, const PackedEntries& m) {
+  const Batch& batch = m.entries.batch;
+  ar(m.entries.number, batch.authors, batch.books);
+  save_entries(ar, batch);
+  ar(batch.seals);
+}
+void CEREAL_LOAD_FUNCTION_NAME(InArchive& ar, PackedEntries& m) {
+  Batch& batch = m.entries.batch;
+  ar(m.entries.number, batch.authors, batch.books);
+  load_entries(ar, batch);
+  ar(batch.seals);
+}
 template <class A> void serialize(A& ar, Ack& m) { ar(m.number); }
 template <class A> void serialize(A& ar, Agree& m) { ar(m.sent, m.applied, m.digest); }
 template <class A> void serialize(A& ar, InvitationWish& m) { ar(m.role, m.life_ms); }
@@ -46,6 +59,8 @@ constexpr std::uint8_t kFrameVersion = 1;
 constexpr std::uint8_t kCompressed = 0x80;
 // Below this zstd seldom wins, and small messages stay readable in a capture.
 constexpr std::size_t kWorthCompressing = 256;
+// Time that the sender spends for fewer bytes: on large ones it pays.
+constexpr int level_for(std::size_t bytes) { return bytes < 16 * 1024 ? 3 : 9; }
 
 template <std::size_t Number = 0>
 Message load_message(InArchive& ar, std::size_t number) {
@@ -79,6 +94,13 @@ Outcome<Bytes> inflate(ByteView packed) {
 
 }  // namespace
 
+const Entries* entries_in(const Message& message) {
+  if (const auto* packed = std::get_if<PackedEntries>(&message)) return &packed->entries;
+  return std::get_if<Entries>(&message);
+}
+
+Entries* entries_in(Message& message) { return const_cast<Entries*>(entries_in(std::as_const(message))); }
+
 Bytes encode_frame(const Message& message) {
   Bytes body;
   OutArchive ar(body);
@@ -88,7 +110,7 @@ Bytes encode_frame(const Message& message) {
   OutArchive out(frame);
   if (body.size() >= kWorthCompressing) {
     Bytes packed(ZSTD_compressBound(body.size()));
-    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), body.data(), body.size(), 3);
+    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), body.data(), body.size(), level_for(body.size()));
     if (ZSTD_isError(size) == 0 && size + 4 < body.size()) {
       frame[1] |= kCompressed;
       out.varint(body.size());

@@ -45,6 +45,7 @@ std::vector<Message> messages() {
   offer.wanted.resize(2);
   std::deque<BookHeads> lacking;
   for (std::uint8_t book = 0; book < 3; ++book) lacking.push_back({book_of(book), testing::kShelf, {}});
+  std::deque<BookHeads> packed = lacking;
   return {hello,
           MemberProof{},
           PairingProof{},
@@ -59,7 +60,8 @@ std::vector<Message> messages() {
           Ack{1},
           Agree{3, 4, {}},
           InvitationWish{1, 60'000},
-          InvitationGrant{1, {}, 1'800'000'000'000}};
+          InvitationGrant{1, {}, 1'800'000'000'000},
+          PackedEntries{{1, one.ledger->missing(packed, 1 << 20)}}};
 }
 
 }  // namespace

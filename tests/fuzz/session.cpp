@@ -40,7 +40,7 @@ Bytes meddled(const Bytes& frame, Input& in) {
     for (std::size_t i = 0; i < changes && plain.size() > 2; ++i) plain[2 + in.pick(plain.size() - 2)] = in.byte();
     return plain;
   }
-  if (auto* entries = std::get_if<Entries>(&*message)) {
+  if (Entries* entries = entries_in(*message)) {
     Batch& batch = entries->batch;
     switch (in.pick(6)) {
       case 0: entries->number += in.pick(4); break;

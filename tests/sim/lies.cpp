@@ -113,7 +113,7 @@ void Liar::bend(Entries& entries) {
 }
 
 Message Liar::bent(Message message) {
-  if (auto* entries = std::get_if<Entries>(&message)) {
+  if (Entries* entries = entries_in(message)) {
     if (random_.chance(100)) entries->number = odd_number(entries->number, random_);
     bend(*entries);
   } else if (auto* ack = std::get_if<Ack>(&message)) {

@@ -5,7 +5,7 @@ namespace {
 
 constexpr std::size_t kGuest = 0, kHost = 1;
 constexpr std::size_t kMostFrames = 20'000;
-constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11;  // places in Message
+constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kPackedEntriesMessage = 20;  // places in Message
 
 std::size_t message_of(const Bytes& frame) {
   return frame.size() < 2 ? 0 : frame[1] & 0x7f;
@@ -83,11 +83,11 @@ void Network::send(Link& link, std::size_t side, Session::Frames frames) {
 }
 
 void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
-  if (link.tainted || message_of(frame) != kEntriesMessage) return;
+  if (link.tainted || (message_of(frame) != kEntriesMessage && message_of(frame) != kPackedEntriesMessage)) return;
   const auto message = decode_frame(frame);
   if (!message)
     throw Violation("own frame", "a session sent a frame that can't be read: " + message.error().message());
-  const auto& entries = std::get<Entries>(*message);
+  const Entries& entries = *entries_in(*message);
   std::vector<AuthorId> authors;
   for (const AuthorCard& card : entries.batch.authors) authors.push_back(card.id());
   auto& batch = link.ends[side].sent[entries.number];

@@ -2,6 +2,7 @@
 
 #include <deque>
 
+#include "core/people/consent.h"
 #include "sync/exchange/session.h"
 #include "tests/bench/report.h"
 #include "tests/bench/room.h"
@@ -20,6 +21,9 @@ Session make_session(Station& station, Side side) {
   options.devices = &station.devices();
   options.peers = &station.peers();
   options.side = side;
+  // As the server and the app say it.
+  options.may_leave = [&ledger = station.ledger()](const BookId& book, BookKind kind) { return may_cross(ledger, book, kind); };
+  options.leaves_by_room = BookId{};
   return Session(std::move(options));
 }
 

@@ -118,12 +118,14 @@ class Replica::Making {
   void put_event(Draft& draft, const Operation& write) {
     StageMark mark;
     mark.job = place_->entity;
-    mark.stage = stage_of(write.name);
+    // A word that the model has no stage for is one on which somebody waits once more.
+    const Stage known = stage_of(write.name);
+    mark.stage = known == Stage::none ? Stage::waiting : known;
     mark.at = write.time;
     mark.by = write.staff;
     mark.after = place_->newest;
     const EntityState made = put_new(draft, mark, action_.time);
-    if (mark.stage == Stage::none) draft.put(made, kEventWord, std::string(write.name));
+    if (known == Stage::none) draft.put(made, kEventWord, std::string(write.name));
     if (write.value != "s:") draft.put(made, kEventValue, value_of(Said::integer, write.value));
     place_->newest.assign(made.id.bytes.begin(), made.id.bytes.end());
   }
@@ -202,18 +204,13 @@ bool Replica::holds_both(const Contended& contended) const {
 Reading read_player(Ledger& ledger, const BookId& book) {
   Reading out;
   for (const EntityState& setup : ledger.entities(book, kSetup)) out.cells += setup.cells.size();
+  const auto marks = ledger.entities(book, kStageMark);
   for (const JobRow& row : history_of(ledger, book, 10)) {
     const auto job = ledger.entity(book, row.job);
     out.cells += job.value().cells.size();
     ++out.jobs;
-    ledger.read([&](Connection& db) {
-      auto& marks = db.statement(
-          "SELECT m.id, m.stage, m.at, m.by FROM model_mark m JOIN model_player p ON p.n=m.player WHERE "
-          "p.book=? AND m.job=?");
-      bind_blob(marks, 1, book.bytes);
-      bind_blob(marks, 2, row.job.bytes);
-      while (marks.executeStep()) ++out.events;
-    });
+    for (const EntityState& mark : marks)
+      if (mark.get_as<EntityId>(tag_of<StageMark>(&StageMark::job)) == row.job) ++out.events;
   }
   return out;
 }

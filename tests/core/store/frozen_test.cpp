@@ -24,8 +24,8 @@ struct FrozenEntry {
   Bytes body;
 };
 
-std::vector<FrozenEntry> frozen_entries() {
-  std::ifstream in(WEAVELOG_FIXTURES "/frozen/0/entries.txt");
+std::vector<FrozenEntry> frozen_entries(const std::string& version) {
+  std::ifstream in(WEAVELOG_FIXTURES "/frozen/" + version + "/entries.txt");
   REQUIRE(in);
   std::vector<FrozenEntry> out;
   for (std::string line; std::getline(in, line);) {
@@ -48,8 +48,8 @@ std::vector<FrozenEntry> frozen_entries() {
 struct FrozenTablet {
   TemporaryFolder folder;
   std::unique_ptr<Tablet> tablet;
-  FrozenTablet() {
-    const auto restored = restore(WEAVELOG_FIXTURES "/frozen/0/ledger.db", folder / "ledger.db", false);
+  explicit FrozenTablet(const std::string& version) {
+    const auto restored = restore(WEAVELOG_FIXTURES "/frozen/" + version + "/ledger.db", folder / "ledger.db", false);
     if (!restored) FAIL(restored.error().message());
     tablet = std::make_unique<Tablet>("today", folder / "ledger.db");
   }
@@ -57,8 +57,9 @@ struct FrozenTablet {
 
 }  // namespace
 
-TEST_CASE("frozen: every entry of version 0 is read and encoded to the same bytes") {
-  const auto entries = frozen_entries();
+TEST_CASE("frozen: every entry of every version is read and encoded to the same bytes") {
+  const std::string version = GENERATE("0", "1");
+  const auto entries = frozen_entries(version);
   CHECK(entries.size() >= 16);
   std::set<ActionKind> actions;
   std::set<std::size_t> values;
@@ -74,14 +75,15 @@ TEST_CASE("frozen: every entry of version 0 is read and encoded to the same byte
   CHECK(values.size() >= std::variant_size_v<Value> - 2);
 }
 
-TEST_CASE("frozen: the database of version 0 opens, verifies, and shows everything") {
-  FrozenTablet frozen;
+TEST_CASE("frozen: the database of every version opens, verifies, and shows everything") {
+  const std::string version = GENERATE("0", "1");
+  FrozenTablet frozen(version);
   Ledger& ledger = *frozen.tablet->ledger;
   const VerifyReport report = ledger.verify();
   for (const std::string& fault : report.faults) UNSCOPED_INFO(fault);
   CHECK(report.faults.empty());
   CHECK(report.stubs == 1);
-  CHECK(report.entries == frozen_entries().size());
+  CHECK(report.entries == frozen_entries(version).size());
   REQUIRE(ledger.books(kPlayerBook).size() == 1);
   const BookId player = ledger.books(kPlayerBook)[0].id;
   CHECK(find_players(ledger, "žofie fam", 5).size() == 1);
@@ -108,10 +110,20 @@ TEST_CASE("frozen: the database of version 0 opens, verifies, and shows everythi
   CHECK_FALSE(ledger.book(ledger.forgotten()[0].stub.book));
   REQUIRE(ledger.rebuild());
   CHECK(ledger.verify().faults.empty());
+  // It goes on as any other: numbers follow those given before, erased ones included.
+  const std::int64_t before = ledger.position();
+  Draft draft(player, kPlayerBook, ActionKind{1});
+  draft.put(ledger.entities(player, kPerson).at(0), tag_of<Person>(&Person::family_name), std::string("Famulová"));
+  const auto written = ledger.append(draft);
+  REQUIRE(written);
+  CHECK(written->position > before);
+  REQUIRE(ledger.forget(player));
+  CHECK(ledger.verify().faults.empty());
 }
 
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
-  FrozenTablet frozen;
+  const std::string version = GENERATE("0", "1");
+  FrozenTablet frozen(version);
   Tablet other("other");
   std::size_t handed_on = 0;
   for (const BookInfo& book : frozen.tablet->ledger->books()) {
@@ -120,7 +132,7 @@ TEST_CASE("frozen: what a newer version added to it is handed on byte for byte")
     CHECK(report.quarantined == 0);
     handed_on += report.applied;
     for (const BatchEntry& held : batch.entries) {
-      const auto entries = frozen_entries();
+      const auto entries = frozen_entries(version);
       CHECK(std::any_of(entries.begin(), entries.end(), [&](const FrozenEntry& entry) {
         return entry.book == batch.books[held.book].id && entry.author == batch.authors[held.author].id() &&
                entry.seq == held.seq && entry.body == held.body;
@@ -128,6 +140,6 @@ TEST_CASE("frozen: what a newer version added to it is handed on byte for byte")
     }
     CHECK(other.ledger->book(book.id)->heads == book.heads);
   }
-  CHECK(handed_on == frozen_entries().size());
+  CHECK(handed_on == frozen_entries(version).size());
   CHECK(other.ledger->books().size() == frozen.tablet->ledger->books().size());
 }

@@ -426,3 +426,28 @@ TEST_CASE("readers see whole actions while another thread writes") {
   CHECK(torn == 0);
   CHECK(looks > 0);
 }
+
+TEST_CASE("what proves a part of a long chain stays short, also at a relay that holds no key") {
+  Device author("author"), relay("relay"), reader("reader");
+  const BookId book = author.ledger->create_book_id();
+  const EntityId entity = make_id<EntityId>(kNoon);
+  constexpr std::uint64_t kEntries = 2500;
+  for (std::uint64_t i = 0; i < kEntries; ++i) author.put(book, entity, kLabel, std::to_string(i));
+  // Handed on in batches that end anywhere.
+  const auto hand_on = [&](Device& from, Device& to) {
+    std::size_t longest = 0;
+    for (;;) {
+      const Batch batch = from.ledger->missing(book, to.ledger->heads(book), 30'000);
+      if (batch.empty()) break;
+      for (const Seal& seal : batch.seals) longest = std::max(longest, seal.tail.size());
+      const auto report = to.ledger->ingest(batch, 0);
+      REQUIRE(report);
+      REQUIRE(report->quarantined == 0);
+    }
+    CHECK(to.ledger->heads(book) == from.ledger->heads(book));
+    return longest;
+  };
+  CHECK(hand_on(author, relay) <= 1024);
+  CHECK(hand_on(relay, reader) <= 1024);
+  CHECK(reader.ledger->verify().faults.empty());
+}

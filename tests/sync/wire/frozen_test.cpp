@@ -8,8 +8,9 @@
 
 using namespace weavelog;
 
-TEST_CASE("frozen: a frame of each message of version 0 is read and encoded to the same bytes") {
-  std::ifstream in(WEAVELOG_FIXTURES "/frozen/0/frames.txt");
+TEST_CASE("frozen: a frame of each message of every version is read and encoded to the same bytes") {
+  const std::string version = GENERATE("0", "1");
+  std::ifstream in(WEAVELOG_FIXTURES "/frozen/" + version + "/frames.txt");
   REQUIRE(in);
   std::size_t messages = 0;
   for (std::string line; std::getline(in, line);) {
