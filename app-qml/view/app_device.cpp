@@ -166,7 +166,7 @@ weavelog::GuestStatus AppDevice::connection() const {
 void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
   hangUp();
   options.may_leave = workplace_->may_leave();
-  options.leaves_by_room = room();
+  options.leaves_by_room = [this] { return room(); };
   guest_ = std::make_unique<weavelog::ExchangeGuest>(*station_, std::move(options),
                                                      [this](const weavelog::GuestStatus&) {
                                                        if (connectionMoved_.exchange(true)) return;

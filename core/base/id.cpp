@@ -16,39 +16,39 @@ std::array<std::uint8_t, 16> uuid_v7(std::uint64_t unix_ms, std::uint16_t random
 
 namespace {
 
-/// Time and counter of the next identifier, 48 and 12 bits: within one millisecond they count up from a
-/// zero (RFC 9562 section 6.2, method 1), so that what one action makes sorts in the order of making.
-/// A counter that is used up borrows from the next millisecond.
-std::uint64_t next_time_and_counter(std::uint64_t unix_ms) {
+struct Next {
+  std::uint64_t time_and_counter;  ///< 48 and 12 bits
+  std::uint64_t tail;              ///< 62 bits of it are used
+};
+
+/// Within one millisecond the counter goes up from zero (RFC 9562 section 6.2, method 1), so that what one action makes sorts in
+/// the order of making; a counter that is used up borrows from the next millisecond. The tail is drawn anew every minute or so and
+/// counts up in between: as unlikely to be met twice as if drawn for every identifier, and devices spell it shorter.
+Next next_of(std::uint64_t unix_ms) {
+  constexpr std::uint64_t kDrawEvery = 1 << 16;
   struct Last {
     std::uint64_t asked_ms = ~std::uint64_t{0};
     std::uint64_t given = 0;
+    std::uint64_t tail = 0;
   };
   thread_local Last last;
+  if (unix_ms / kDrawEvery != last.asked_ms / kDrawEvery) randombytes_buf(&last.tail, sizeof last.tail);
   if (unix_ms == last.asked_ms) {
     ++last.given;
   } else {
     last.asked_ms = unix_ms;
     last.given = unix_ms << 12;
   }
-  return last.given;
+  return {last.given, ++last.tail};
 }
 
 }  // namespace
 
 template <class IdType>
 IdType make_id(std::int64_t unix_ms) {
-  const std::uint64_t head = next_time_and_counter(unix_ms < 0 ? 0 : static_cast<std::uint64_t>(unix_ms));
-  // The end counts up from a start drawn by each thread, 62 bits of it: as unlikely to be met twice as if drawn for every
-  // identifier, and devices spell it shorter.
-  thread_local std::uint64_t random_b = [] {
-    std::uint64_t start = 0;
-    randombytes_buf(&start, sizeof start);
-    return start;
-  }();
-  ++random_b;
+  const Next next = next_of(unix_ms < 0 ? 0 : static_cast<std::uint64_t>(unix_ms));
   IdType id;
-  id.bytes = uuid_v7(head >> 12, static_cast<std::uint16_t>(head & 0xfff), random_b);
+  id.bytes = uuid_v7(next.time_and_counter >> 12, static_cast<std::uint16_t>(next.time_and_counter & 0xfff), next.tail);
   return id;
 }
 template BookId make_id<BookId>(std::int64_t);

@@ -51,7 +51,7 @@ Outcome<> Context::open() {
   if (!opened) return fail(opened.error());
   station_ = std::move(*opened);
   workplace_ = std::make_unique<Workplace>(*station_, [this](const BookId& book, BookKind kind) {
-    return may_cross(ledger(), book, kind, remembered_event().value_or(BookId{}));
+    return may_cross(ledger(), book, kind, room());
   });
   if (const auto kept = host()) workplace_->set_host(kept->key);
   return {};
@@ -85,6 +85,8 @@ Outcome<> Context::use_host(const PublicKey& host, const BookId& event) {
 Outcome<> Context::use_event(const BookId& event) {
   return ledger().remember(kEventKey, event.view());
 }
+
+BookId Context::room() { return remembered_event().value_or(BookId{}); }
 
 std::optional<BookId> Context::remembered_event() {
   const auto kept = ledger().remembered(kEventKey);

@@ -54,6 +54,9 @@ class Context {
   /// Goes on at that event, also at the next start.
   [[nodiscard]] Outcome<> use_event(const BookId& event);
 
+  /// The event that this device goes on for; none if there never was one. Consent goes by it.
+  [[nodiscard]] BookId room();
+
   /// The event meant by words on the command line (name or beginning of the book's number); for "" the one in
   /// use, or the only one there is. Faults: not_found, bad_input (several).
   [[nodiscard]] Outcome<BookId> event(const std::string& wanted = {});

@@ -38,11 +38,15 @@ Outcome<> go_on_with(Context& context, const GuestStatus& status) {
   return context.use_host(session.peer.key, context.ledger().book(session.event) ? session.event : BookId{});
 }
 
+void go_by_consent(Context& context, ExchangeGuestOptions& options) {
+  options.may_leave = context.workplace().may_leave();
+  options.leaves_by_room = [&context] { return context.room(); };
+}
+
 /// One exchange from beginning to agreement.
 Outcome<GuestStatus> exchange_once(Context& context, ExchangeGuestOptions options, int seconds) {
   options.keep_trying = false;
-  options.may_leave = context.workplace().may_leave();
-  options.leaves_by_room = context.remembered_event().value_or(BookId{});
+  go_by_consent(context, options);
   const Address address = options.address;
   ExchangeGuest guest(context.station(), std::move(options), {});
   (void)guest.wait(std::chrono::seconds(seconds), over);
@@ -174,8 +178,7 @@ Outcome<Ending> stay(Context& context, const KnownHost& host) {
   pthread_sigmask(SIG_BLOCK, &signals, nullptr);
 
   ExchangeGuestOptions options = ExchangeGuest::to_return(host);
-  options.may_leave = context.workplace().may_leave();
-  options.leaves_by_room = context.remembered_event().value_or(BookId{});
+  go_by_consent(context, options);
   ExchangeGuest guest(context.station(), std::move(options), {});
   const auto shown = [](const GuestStatus& status) {
     return std::tuple(status.connected, status.session.state, status.session.entries_sent,
@@ -222,8 +225,7 @@ Outcome<Ending> invite(Context& context, const InviteArguments& arguments) {
   if (!host) return fail(host.error());
   ExchangeGuestOptions options = ExchangeGuest::to_return(*host);
   options.keep_trying = false;
-  options.may_leave = context.workplace().may_leave();
-  options.leaves_by_room = context.remembered_event().value_or(BookId{});
+  go_by_consent(context, options);
   ExchangeGuest guest(context.station(), std::move(options), {});
   const auto time = std::chrono::seconds(arguments.seconds);
   (void)guest.wait(time, over);
@@ -261,7 +263,7 @@ Outcome<GuestStatus> talk_with_host(Context& context, int seconds, const std::fu
   if (!host) return fail(host.error());
   ExchangeGuestOptions options = ExchangeGuest::to_return(*host);
   options.keep_trying = false;
-  options.may_leave = context.workplace().may_leave();
+  go_by_consent(context, options);
   ExchangeGuest guest(context.station(), std::move(options), {});
   const auto time = std::chrono::seconds(seconds);
   (void)guest.wait(time, over);

@@ -206,18 +206,18 @@ CommonBooks::MayCross Session::may_cross() const {
 bool Session::keeps_common() const { return options_.leaves_by_room && declined_.empty() && forks_.empty(); }
 
 CommonBooks& Session::common_books() {
-  const bool keep = keeps_common();
-  if (!common_ || common_kept_ != keep) {
+  const auto room = keeps_common() ? std::optional(options_.leaves_by_room()) : std::nullopt;
+  if (!common_ || common_room_ != room) {
     const std::int64_t shared = options_.side == Side::host ? 0 : status_.peer_number;
-    if (keep) {
-      common_ = options_.peers->common_books(shared, *options_.leaves_by_room);
+    if (room) {
+      common_ = options_.peers->common_books(shared, *room);
     } else {
       const auto before = common_ ? common_ : std::make_shared<CommonBooks>();
       common_ = before->copy_comparing([this](const BookInfo& book) { return compared(book); });
     }
-    common_kept_ = keep;
+    common_room_ = room;
   }
-  common_->refresh(*options_.ledger, may_cross(), !keep);
+  common_->refresh(*options_.ledger, may_cross(), !room);
   return *common_;
 }
 

@@ -51,9 +51,9 @@ struct SessionOptions {
   /// Which books may go to the peer at all (consent, private kit). A host offers every book that may leave; a guest only
   /// those of them that are in the peer's scope.
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  /// Set: what `may_leave` says of a book changes only with the book's entries and with this room, so that answers are kept
-  /// from one session to the next until either changes. Not set: it is asked about every book at every comparison.
-  std::optional<BookId> leaves_by_room;
+  /// Set: what `may_leave` says of a book changes only with the book's entries and with the room that this gives, so that answers
+  /// are kept from one session to the next until either changes. Not set: it is asked about every book at every comparison.
+  std::function<BookId()> leaves_by_room;
   std::size_t batch_bytes = 192 * 1024;
   std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
 };
@@ -194,7 +194,7 @@ class Session {
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
   std::uint64_t revocations_seen_ = 0;
   std::shared_ptr<CommonBooks> common_;
-  bool common_kept_ = false;  ///< it is the one that is kept from one session to the next
+  std::optional<BookId> common_room_;  ///< of the one that is kept from one session to the next; none: it is this session's own
   std::size_t scope_known_ = 0;    ///< guest: how much of the scope the host has been told or has told
   std::unordered_set<BookId, IdHash> given_;  ///< guest: books that came into the scope with the host's entries
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;

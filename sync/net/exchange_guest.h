@@ -20,7 +20,7 @@ struct ExchangeGuestOptions {
   std::optional<PublicKey> expected;      ///< the known host's key
   bool keep_trying = false;               ///< reconnect after every end, unless this is a pairing
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  std::optional<BookId> leaves_by_room;  ///< see SessionOptions
+  std::function<BookId()> leaves_by_room;  ///< see SessionOptions
 };
 
 /// What a person sees of the connection.

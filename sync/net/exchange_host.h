@@ -20,7 +20,7 @@ struct ExchangeHostOptions {
   ServerCertificate certificate;
   BookId event;
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  std::optional<BookId> leaves_by_room;  ///< see SessionOptions
+  std::function<BookId()> leaves_by_room;  ///< see SessionOptions
   /// A session's state changed; on the host's worker thread.
   std::function<void(const SessionStatus&)> on_status;
 };

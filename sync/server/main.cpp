@@ -159,7 +159,7 @@ Outcome<> serve(const Arguments& arguments) {
   host_options.may_leave = [&ledger = (*station)->ledger(), room = *event](const BookId& book, BookKind kind) {
     return may_cross(ledger, book, kind, room);
   };
-  host_options.leaves_by_room = *event;
+  host_options.leaves_by_room = [room = *event] { return room; };
   host_options.on_status = [](const SessionStatus& status) {
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);

@@ -49,10 +49,9 @@ void seed_libraries(std::uint64_t seed) {
   install();
   library_random() = Random(seed);
   sqlite3_test_control(SQLITE_TESTCTRL_PRNG_SEED, static_cast<int>(seed % 0x7fffffff) + 1, nullptr);
-  // Identifiers of one millisecond count up from the one before, also across runs: leave that millisecond
-  // twice.
+  // Identifiers count up from the one before for a minute, also across runs: leave that minute.
   (void)make_id<EntityId>(1);
-  (void)make_id<EntityId>(2);
+  (void)make_id<EntityId>(1'000'000);
 }
 
 }  // namespace weavelog::sim
