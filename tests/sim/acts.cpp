@@ -86,7 +86,7 @@ std::optional<Act> new_player(Device& device, Random& random) {
   const PlayerRecord nobody = record_of(device.ledger().create_book_id(), {}, {});
   DropOffRequest request = request_for(device, random);
   request.new_person = Person{};
-  request.new_person->family_name = one_of(kFamilies, random);
+  request.new_person->family_name = one_of(kFamilies, random) + " " + mark_of(nobody.book);
   request.new_person->given_name = one_of(kGivens, random);
   const std::uint64_t rackets = 1 + random.below(3);
   const Agreed first = wish(random);
@@ -177,8 +177,9 @@ std::optional<Act> change_plain(Device& device, Random& random) {
   if (record->rackets.empty() || random.chance(500)) {
     if (!record->person.id()) return std::nullopt;
     Person now = record->person.now;
-    (random.chance(500) ? now.contact : now.note) = random.chance(100) ? "" : "note " + number;
-    if (random.chance(100)) now.family_name = one_of(kFamilies, random);
+    (random.chance(500) ? now.contact : now.note) =
+        random.chance(100) ? "" : "note " + number + " " + mark_of(record->book);
+    if (random.chance(100)) now.family_name = one_of(kFamilies, random) + " " + mark_of(record->book);
     return changed(*record, record->person, now, "changes a person");
   }
   const auto& held = random.pick(record->rackets);
@@ -262,6 +263,16 @@ std::optional<Act> newer_field(Device& device, Random& random) {
 }
 
 }  // namespace
+
+std::string mark_of(const BookId& book) {
+  // The last bytes are chance; as letters, so that search terms hold them too.
+  std::string out;
+  for (const std::uint8_t byte : ByteView(book.bytes).last(6)) {
+    out += static_cast<char>('a' + byte / 16);
+    out += static_cast<char>('a' + byte % 16);
+  }
+  return out;
+}
 
 bool is_act(EventKind kind) {
   return kind <= EventKind::newer_field && kind != EventKind::look;

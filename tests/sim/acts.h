@@ -16,6 +16,10 @@ struct Act {
   std::optional<OpenQuestion> closes;
 };
 
+/// Stands in every name and note that people write into a player's book, and nowhere else: so it can be
+/// looked for once the book is forgotten.
+[[nodiscard]] std::string mark_of(const BookId& book);
+
 /// True for kinds that this file makes drafts of.
 [[nodiscard]] bool is_act(EventKind kind);
 /// Nothing if there is nothing to do (no question open, no player known), or the desk refuses. Reads only;

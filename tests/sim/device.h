@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -85,6 +86,8 @@ class Device {
   std::size_t restores =
       0;                 ///< how often its files were put back: what it confirmed before no longer binds it
   bool unaware = false;  ///< see forget_knowing()
+  bool copied = false;   ///< its files were put back once, or are on two machines
+  std::set<BookId> forgot;  ///< books that its ledger knows to be forgotten: they must not come back
 
  private:
   std::unique_ptr<Station> station_;

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/store/database.h"
+#include "tests/sim/forgetting.h"
 #include "tests/sim/reference.h"
 
 namespace weavelog::sim {
@@ -100,6 +101,7 @@ class Check {
       tables_are_true(device);
       state_is_true(device);
       entries_are_kept(device, place);
+      stays_forgotten(device, place);
       room_.counts.quarantined += device.ledger().quarantine().size();
     }
     for (const Visit& visit : room_.paired)
@@ -164,9 +166,26 @@ class Check {
     }
   }
 
+  void stays_forgotten(Device& device, std::size_t place) {
+    heed_forgetting(room_, place);
+    check_stays_forgotten(device);
+    for (const BookId& book : device.forgot) compare_with(device.ledger(), book, {}, device.name);
+    check_bytes_gone(device);
+  }
+
+  void both_forgot_the_same(const Device& guest, const Device& server) {
+    if (missed_forgetting(guest, server)) return;
+    for (const auto& [knows, other] : {std::pair(&guest, &server), std::pair(&server, &guest)})
+      for (const BookId& book : knows->forgot)
+        if (!other->forgot.contains(book))
+          throw Violation("not forgotten", other->name + " never heard from " + knows->name + " that book " +
+                                               book.hex() + " is forgotten");
+  }
+
   void both_hold_the_same(const Visit& visit) {
     Device& guest = room_.device(visit.guest);
     Device& server = room_.device(visit.server);
+    both_forgot_the_same(guest, server);
     const BookId event = server.event;
     std::set<BookId> books;
     const auto number = guest.station().peers().number_of(server.key());
@@ -181,6 +200,7 @@ class Check {
         continue;
       if (ours && theirs && ours->heads == theirs->heads) continue;
       if (room_.promises.forked(id) || hostile_ != PublicKey{}) continue;
+      if (guest.forgot.contains(id) != server.forgot.contains(id)) continue;  // excused above
       throw Violation("converge",
                       guest.name + " and " + server.name + " hold different entries of book " + id.hex());
     }

@@ -8,11 +8,16 @@ namespace weavelog::sim {
 namespace {
 
 constexpr std::size_t kHello = 0,
-                      kWelcome = 3;  // places in Message: who lies about these is not let in at all
+                      kWelcome = 3,  // places in Message: who lies about these is not let in at all
+    kStubs = 15;
 
 template <class T>
 T* any_of(std::vector<T>& list, Random& random) {
   return list.empty() ? nullptr : &list[static_cast<std::size_t>(random.below(list.size()))];
+}
+
+std::size_t message_of(const Bytes& frame) {
+  return frame.size() < 2 ? 0 : frame[1] & 0x7f;
 }
 
 std::uint64_t odd_number(std::uint64_t number, Random& random) {
@@ -130,6 +135,12 @@ Message Liar::bent(Message message) {
     if (auto* wanted = any_of(offer->wanted, random_)) (*wanted)[0] ^= 1;
   } else if (auto* holding = std::get_if<Holding>(&message)) {
     sim::bend(holding->books, random_);
+  } else if (auto* stubs = std::get_if<Stubs>(&message)) {
+    if (Stub* stub = any_of(stubs->stubs, random_)) {
+      if (random_.chance(300)) stub->book.bytes[15] ^= 1;
+      if (random_.chance(300)) stub->kind = BookKind{static_cast<std::uint8_t>(random_.below(5))};
+      if (random_.chance(300)) stub->signature[7] ^= 1;
+    }
   } else if (auto* step = std::get_if<Reconcile>(&message); step != nullptr && !step->message.empty()) {
     step->message[static_cast<std::size_t>(random_.below(step->message.size()))] ^=
         static_cast<std::uint8_t>(1 + random_.below(255));
@@ -137,8 +148,12 @@ Message Liar::bent(Message message) {
   return message;
 }
 
+bool Liar::ignores(const Bytes& frame) const {
+  return disobeys_ && message_of(frame) == kStubs;
+}
+
 Bytes Liar::altered(Bytes frame) {
-  const std::size_t message = frame.size() < 2 ? 0 : frame[1] & 0x7f;
+  const std::size_t message = message_of(frame);
   if (message >= kHello && message <= kWelcome) return frame;
   sent_.push_back(frame);
   switch (random_.below(20)) {

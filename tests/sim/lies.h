@@ -11,11 +11,13 @@ namespace weavelog::sim {
 
 class Liar {
  public:
-  Liar(const DeviceKey& key, std::uint64_t salt) : key_(key), random_(salt) {}
+  Liar(const DeviceKey& key, std::uint64_t salt) : key_(key), random_(salt), disobeys_(random_.chance(500)) {}
 
   /// The frame itself, mostly; or one with other numbers, books, heads or entries, an older one again,
   /// rubbish, or nothing.
   [[nodiscard]] Bytes altered(Bytes frame);
+  /// True for what it does not want to hear: that books are forgotten. It goes on offering them.
+  [[nodiscard]] bool ignores(const Bytes& frame) const;
 
  private:
   [[nodiscard]] Message bent(Message message);
@@ -25,6 +27,7 @@ class Liar {
 
   const DeviceKey& key_;
   Random random_;
+  bool disobeys_;
   std::vector<Bytes> sent_;
 };
 

@@ -94,12 +94,13 @@ int main(int argc, char** argv) {
               << ",\"frames\":" << counts.frames << ",\"stops\":" << counts.stops
               << ",\"bytes_lost_at_power_cuts\":" << counts.lost_bytes
               << ",\"files_put_back\":" << counts.restores << ",\"forks\":" << counts.forks
-              << ",\"quarantined\":" << counts.quarantined << ",\"violations\":" << violations << "}\n";
+              << ",\"forgotten\":" << counts.forgotten << ",\"quarantined\":" << counts.quarantined
+              << ",\"violations\":" << violations << "}\n";
   } else {
     std::cout << done << " seeds, " << days << " device-days in " << took << " s (" << days / took
               << " a second): " << counts.stops << " stops, " << counts.sessions << " sessions, "
-              << counts.restores << " files put back, " << counts.forks << " forks; " << violations
-              << " violations\n";
+              << counts.restores << " files put back, " << counts.forks << " forks, " << counts.forgotten
+              << " players forgotten; " << violations << " violations\n";
   }
   return violations == 0 ? 0 : 1;
 }

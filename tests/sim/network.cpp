@@ -1,11 +1,14 @@
 #include "tests/sim/network.h"
 
+#include "tests/sim/forgetting.h"
+
 namespace weavelog::sim {
 namespace {
 
 constexpr std::size_t kGuest = 0, kHost = 1;
 constexpr std::size_t kMostFrames = 20'000;
-constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kPackedEntriesMessage = 20;  // places in Message
+// Places in Message.
+constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kStubsMessage = 15, kPackedEntriesMessage = 20;
 
 std::size_t message_of(const Bytes& frame) {
   return frame.size() < 2 ? 0 : frame[1] & 0x7f;
@@ -107,7 +110,8 @@ void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   const bool confirms = room_.device(other.device).restores == other.restores;
   while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
     for (const auto& [key, body] : end.sent.begin()->second)
-      if (confirms) room_.promises.confirm(key, body, link.ends[1 - side].device);
+      if (confirms && !room_.device(other.device).forgot.contains(key.book))
+        room_.promises.confirm(key, body, link.ends[1 - side].device);
     end.sent.erase(end.sent.begin());
   }
 }
@@ -151,8 +155,10 @@ void Network::arrive(Arrival arrival) {
           static_cast<std::uint8_t>(1 + link.random.below(255));
     }
     room_.trace.bytes(arrival.frame);
+    if (link.liar && arrival.side == kGuest && link.liar->ignores(arrival.frame)) return;
     note_arrived(link, arrival.side, arrival.frame);
     answer = end.session->receive(arrival.frame);
+    if (!device.gone()) mind_forgotten(end.device, message_of(arrival.frame));
   } else if (arrival.what == What::wake) {
     end.woken = false;
     answer = end.session->changed();
@@ -164,6 +170,16 @@ void Network::arrive(Arrival arrival) {
   send(link, arrival.side, std::move(answer));
   after(link, arrival.side);
   if (device.take_grown()) wake(end.device);
+}
+
+/// A device may have heard of forgotten books, or been offered some.
+void Network::mind_forgotten(std::size_t place, std::size_t message) {
+  Device& device = room_.device(place);
+  if (message == kStubsMessage) {
+    heed_forgetting(room_, place);
+    if (!device.disk.in_trouble()) check_bytes_gone(device);
+  }
+  if (message == kStubsMessage || message == kEntriesMessage) check_stays_forgotten(device);
 }
 
 void Network::after(Link& link, std::size_t side) {
@@ -187,11 +203,12 @@ void Network::check_fault(const Link& link, std::size_t side, const Fault& fault
   const Visit visit{link.ends[kHost].device, link.ends[kGuest].device};
   Device& guest = room_.device(visit.guest);
   Device& host = room_.device(visit.server);
-  if (link.tainted || guest.disk.in_trouble() || host.disk.in_trouble()) return;
+  if (link.tainted) return;
   if (fault.code == FaultCode::untrusted && !link.pairing) {
     room_.paired.erase(visit);  // the server was set back to before the pairing
     return;
   }
+  if (guest.disk.in_trouble() || host.disk.in_trouble()) return;
   if (fault.code == FaultCode::refused && room_.revoked.contains(visit)) return;
   if (fault.code == FaultCode::expired && link.pairing) return;  // so slow, or a clock jumped
   throw Violation("broken exchange",

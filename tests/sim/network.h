@@ -87,6 +87,7 @@ class Network {
   void note_sent(Link& link, std::size_t side, const Bytes& frame);
   void note_arrived(Link& link, std::size_t side, const Bytes& frame);
   void arrive(Arrival arrival);
+  void mind_forgotten(std::size_t place, std::size_t message);
   void after(Link& link, std::size_t side);
   void check_fault(const Link& link, std::size_t side, const Fault& fault);
 

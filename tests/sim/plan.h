@@ -27,6 +27,7 @@ enum class EventKind : std::uint8_t {
   team,
   newer_field,  ///< what only a newer program knows
   tick_books,   ///< ticks books for the host it works at
+  forget,       ///< a player withdraws: everything about them is erased
   // Devices meet.
   connect,
   hang_up,  ///< in order, between two frames

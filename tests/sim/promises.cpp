@@ -25,6 +25,11 @@ void Promises::confirm(const EntryKey& key, const Digest& body, std::size_t devi
   all_[place(key, body)].holders.insert(device);
 }
 
+void Promises::release(std::size_t device, const std::set<BookId>& books) {
+  for (Promise& promise : all_)
+    if (books.contains(promise.key.book)) promise.holders.erase(device);
+}
+
 void Promises::attempt(const BookId& book, std::vector<Write> writes) {
   say(book, writes);
   attempts_.emplace_back(book, std::move(writes));

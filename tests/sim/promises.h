@@ -31,6 +31,8 @@ class Promises {
   bool acknowledge(const EntryKey& key, const Digest& body, std::size_t device);
   /// The device has confirmed that it is on its disk.
   void confirm(const EntryKey& key, const Digest& body, std::size_t device);
+  /// The device knows that these books are forgotten: it need not hold anything of them any more.
+  void release(std::size_t device, const std::set<BookId>& books);
   /// A person tried to write this; whether it was written nobody knows, for the device stopped meanwhile.
   void attempt(const BookId& book, std::vector<Write> writes);
   /// A person did this, whatever became of it.

@@ -21,6 +21,7 @@ struct Counts {
   std::uint64_t restores = 0;    ///< files put back or cloned
   std::uint64_t forks = 0;
   std::uint64_t quarantined = 0;
+  std::uint64_t forgotten = 0;  ///< players whose books somebody forgot
 
   void add(const Counts& more) {
     acts += more.acts;
@@ -32,6 +33,7 @@ struct Counts {
     restores += more.restores;
     forks += more.forks;
     quarantined += more.quarantined;
+    forgotten += more.forgotten;
   }
 };
 
@@ -53,12 +55,19 @@ struct Room {
   std::size_t servers = 0;
   std::set<Visit> paired;  ///< the server enrolled the guest, as far as the guest knows
   std::set<Visit> revoked;
+  std::set<std::pair<BookId, PublicKey>> orders;         ///< which books people forgot, at which devices
   std::set<std::pair<std::size_t, std::size_t>> parted;  ///< from, to: nothing gets through
   Counts counts;
 
   /// True if some entries have rivals under the same number, so that not everybody can come to hold the same.
   [[nodiscard]] bool disputed() const {
     return promises.forks() > 0 || devices.back()->making.duty == Duty::hostile;
+  }
+  /// The key of the hostile device, if there is one.
+  [[nodiscard]] std::optional<PublicKey> hostile_key() const {
+    for (const auto& device : devices)
+      if (device->making.duty == Duty::hostile) return device->key();
+    return std::nullopt;
   }
   [[nodiscard]] Device& device(std::size_t place) { return *devices.at(place); }
 };

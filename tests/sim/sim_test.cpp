@@ -7,6 +7,7 @@
 
 #include "core/store/database.h"
 #include "tests/sim/disk_file.h"
+#include "tests/sim/forgetting.h"
 #include "tests/sim/invariants.h"
 #include "tests/sim/shrink.h"
 #include "tests/sim/world.h"
@@ -78,6 +79,7 @@ TEST_CASE("the product keeps its promises in every one of these runs") {
   CHECK(counts.lost_bytes > 0);
   CHECK(counts.restores > 0);
   CHECK(counts.agreements > kSeeds);
+  CHECK(counts.forgotten > 0);
 }
 
 TEST_CASE("what was not synced is lost, kept or torn at a power cut, and nothing else changes") {
@@ -219,9 +221,42 @@ TEST_CASE("an entry that vanishes and a state that is not what its entries give 
   };
   CHECK(broken_by("SELECT 1").empty());
   CHECK(broken_by("UPDATE model_player SET family='Someoneelse'") == "projection");
-  CHECK(broken_by("INSERT INTO question(book, entity, tag) SELECT book, id, 301 FROM entity LIMIT 1") == "verify");
+  CHECK(broken_by("INSERT INTO question(book, entity, tag) SELECT book, id, 301 FROM entity LIMIT 1") ==
+        "verify");
   CHECK(broken_by("DELETE FROM entry WHERE position=(SELECT max(position) FROM entry)") == "verify");
   CHECK(broken_by("UPDATE entity SET state=(SELECT state FROM entity LIMIT 1)") == "verify");
+}
+
+TEST_CASE(
+    "a forgotten book that comes back, words of it that stay in the file and a stub that vanishes are "
+    "found") {
+  Plan plan = plan_of(3);
+  plan.events.resize(2);
+  plan.events[0] = {0, EventKind::new_player, 0, 0, 1'000, 11};
+  plan.events[1] = {1, EventKind::forget, 0, 0, 1'000, 12};
+  const auto broken_by = [&](const std::string& sql) {
+    prepare_devices();
+    seed_libraries(plan.seed);
+    World world(plan, false);
+    world.play();
+    Device& server = world.room().device(0);
+    REQUIRE(server.forgot.size() == 1);
+    const std::string mark = mark_of(*server.forgot.begin());
+    REQUIRE(server.ledger().transact(
+        [&](Connection& db) { db.raw().exec(sql + (sql.back() == '=' ? "'" + mark + "'" : "")); }));
+    try {
+      check_stays_forgotten(server);
+      check_bytes_gone(server);
+      heed_forgetting(world.room(), 0);
+    } catch (const Violation& violation) {
+      return violation.invariant;
+    }
+    return std::string();
+  };
+  CHECK(broken_by("SELECT 1").empty());
+  CHECK(broken_by("UPDATE author SET device=") == "not gone");
+  CHECK(broken_by("UPDATE entry SET book=(SELECT n FROM book WHERE forgotten=1)") == "forgotten came back");
+  CHECK(broken_by("DELETE FROM stub") == "stub lost");
 }
 
 TEST_CASE("a failing plan shrinks to the events that it needs") {

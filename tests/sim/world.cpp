@@ -3,8 +3,10 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <algorithm>
+#include <array>
 
 #include "core/desk/event_book.h"
+#include "tests/sim/forgetting.h"
 #include "tests/sim/invariants.h"
 
 namespace weavelog::sim {
@@ -100,6 +102,8 @@ void World::perform(const Event& event) {
         return look(device, random);
       case EventKind::tick_books:
         return tick_books(device, random);
+      case EventKind::forget:
+        return forget(device, place, random);
       case EventKind::connect:
         return meet_some(event, place, random);
       case EventKind::hang_up:
@@ -163,6 +167,8 @@ void World::act(const Event& event, Device& device, std::size_t place, Random& r
 
 void World::remember(const Act& act, const Committed& committed, Device& device, std::size_t place) {
   const EntryKey key{act.draft.book(), committed.dot.author, committed.dot.seq};
+  if (device.forgot.contains(key.book))
+    throw Violation("forgotten came back", device.name + " writes into forgotten book " + key.book.hex());
   const auto entry = device.ledger().entry(key.book, key.author, key.seq);
   if (!entry) throw Violation("lost", device.name + " acknowledged an entry that it does not hold");
   room_.trace.line("   " + act.what + ": entry " + std::to_string(key.seq) + " of " +
@@ -218,6 +224,34 @@ void World::tick_books(Device& device, Random& random) {
   const auto ticked = device.work().tick({random.pick(books).id, random.pick(books).id});
   if (!ticked && !device.gone() && !device.disk.in_trouble() && blames_disk(ticked.error()))
     throw Violation("act", device.name + " cannot tick: " + ticked.error().message());
+}
+
+/// A player withdraws at this desk.
+void World::forget(Device& device, std::size_t place, Random& random) {
+  start(place);
+  if (!device.up()) return;
+  const auto books = device.ledger().books(kPlayerBook);
+  if (books.empty()) return;
+  const BookId book = random.pick(books).id;
+  room_.orders.insert({book, device.key()});
+  const auto report = device.ledger().forget(book);
+  room_.trace.line("   book " + short_of(book) + ": " + (report ? "forgotten" : report.error().message()));
+  if (!report || device.gone()) {
+    if (!device.gone() && !device.disk.in_trouble() && blames_disk(report.error()))
+      throw Violation("act", device.name + " cannot forget: " + report.error().message());
+    return;
+  }
+  ++room_.counts.forgotten;
+  heed_forgetting(room_, place);
+  if (!device.forgot.contains(book))
+    throw Violation("stub lost", device.name + " forgot book " + book.hex() + " and does not know it");
+  check_stays_forgotten(device);
+  if (!report->not_yet_gone) {
+    check_bytes_gone(device);
+  } else if (!device.disk.in_trouble()) {
+    throw Violation("not gone", device.name + ": " + report->not_yet_gone->message());
+  }
+  if (device.take_grown()) network_.wake(place);
 }
 
 // ------------------------------------------------------------------------------------------------ meetings
@@ -334,7 +368,7 @@ void World::move_clock(Device& device, Random& random) {
 void World::copy(std::size_t place) {
   Device& device = room_.device(place);
   if (device.gone()) return;
-  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall};
+  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall, device.forgot};
 }
 
 void World::restore(std::size_t place, Random&) {
@@ -345,7 +379,9 @@ void World::restore(std::size_t place, Random&) {
   device.disk.start();
   device.disk.load(found->second.image);
   room_.promises.now_holds(place, found->second.promised);
+  device.forgot = found->second.forgot;
   ++device.restores;
+  device.copied = true;
   ++room_.counts.restores;
   start(place);
   if (!device.up()) return;
@@ -372,6 +408,8 @@ void World::clone(std::size_t place) {
   clone.disk.load(source.disk.image());
   clone.latest_wall = std::max(source.latest_wall, source.clock.now());
   clone.host = source.host;
+  clone.forgot = source.forgot;
+  clone.copied = source.copied = true;
   clones_[place] = fresh;
   room_.promises.now_holds(fresh, room_.promises.held_by(place));
   for (std::size_t server = 0; server < plan_.servers; ++server) {
@@ -406,6 +444,8 @@ void World::start(std::size_t place) {
   if (device.gone()) device.disk.start();
   if (device.start()) {
     if (device.host) device.work().set_host(room_.device(*device.host).key());
+    heed_forgetting(room_, place);
+    check_stays_forgotten(device);
     return;
   }
   room_.trace.line("   " + device.name + " does not start: " + device.fault->message());
@@ -429,10 +469,14 @@ bool World::withholds(Device& guest, Device& server) {
   return false;
 }
 
-std::int64_t World::exchange(const Visit& visit) {
+bool World::exchange(const Visit& visit) {
   Device& guest = room_.device(visit.guest);
   Device& server = room_.device(visit.server);
-  const std::int64_t before = guest.ledger().position() + server.ledger().position();
+  const auto standing = [&] {
+    return std::array{guest.ledger().position(), server.ledger().position(),
+                      static_cast<std::int64_t>(guest.forgot.size() + server.forgot.size())};
+  };
+  const auto before = standing();
   Link* link = network_.connect(visit, {});
   if (link == nullptr) throw Violation("agree", guest.name + " cannot call " + server.name);
   const std::size_t number = link->number;
@@ -444,10 +488,11 @@ std::int64_t World::exchange(const Visit& visit) {
                       });
   network_.drop_all();
   if (agreed) ++room_.counts.agreements;
-  const std::int64_t grown = guest.ledger().position() + server.ledger().position() - before;
-  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server))
+  const bool learned = standing() != before;
+  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server) &&
+      !missed_forgetting(guest, server))
     throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
-  return grown;
+  return learned;
 }
 
 void World::come_together() {
@@ -468,10 +513,16 @@ void World::come_together() {
     // A copy: an exchange may find out that a server has forgotten a guest.
     for (const Visit& visit : std::set<Visit>(room_.paired)) {
       if (room_.revoked.contains(visit) || room_.device(visit.guest).making.duty == Duty::hostile) continue;
-      grew = exchange(visit) > 0 || grew;
-      if (!room_.paired.contains(visit)) grew = exchange(visit) > 0 || grew;  // pairs again
+      grew = exchange(visit) || grew;
+      if (!room_.paired.contains(visit)) grew = exchange(visit) || grew;  // pairs again
     }
   }
+  // What could not be overwritten when a book was forgotten is overwritten at the next start.
+  for (std::size_t i = 0; i < room_.devices.size(); ++i)
+    if (!room_.device(i).forgot.empty()) {
+      room_.device(i).end();
+      start(i);
+    }
 }
 
 Result run(const Plan& plan, bool keep_trace) {

@@ -35,6 +35,7 @@ class World {
   void remember(const Act& act, const Committed& committed, Device& device, std::size_t place);
   void look(Device& device, Random& random);
   void tick_books(Device& device, Random& random);
+  void forget(Device& device, std::size_t place, Random& random);
   void meet_some(const Event& event, std::size_t place, Random& random);
   void lie(Random& random);
   void revoke(std::size_t place, std::size_t other);
@@ -50,13 +51,15 @@ class World {
   [[nodiscard]] std::size_t place_of(std::size_t number, std::uint64_t salt) const;
   std::size_t some_link(Random& random);
   [[nodiscard]] static bool withholds(Device& guest, Device& server);
-  std::int64_t exchange(const Visit& visit);
+  /// True if one of them learned something.
+  bool exchange(const Visit& visit);
   [[nodiscard]] std::string time_text() const;
 
   struct Copy {
     DiskImage image;
     std::vector<std::size_t> promised;
     UnixMs latest_wall = 0;
+    std::set<BookId> forgot;
   };
 
   const Plan& plan_;

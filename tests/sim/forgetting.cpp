@@ -1,0 +1,62 @@
+#include "tests/sim/forgetting.h"
+
+#include <algorithm>
+#include <functional>
+
+#include "core/store/database.h"
+#include "tests/sim/acts.h"
+
+namespace weavelog::sim {
+
+void heed_forgetting(Room& room, std::size_t place) {
+  Device& device = room.device(place);
+  std::set<BookId> stubs;
+  for (const Forgotten& one : device.ledger().forgotten()) {
+    stubs.insert(one.stub.book);
+    if (one.stub.kind != kPlayerBook)
+      throw Violation("forgot too much",
+                      device.name + " forgot book " + one.stub.book.hex() + ", which is about nobody");
+    if (!room.orders.contains({one.stub.book, one.stub.key}) && room.hostile_key() != one.stub.key)
+      throw Violation("forgot too much",
+                      device.name + " forgot book " + one.stub.book.hex() + ", which nobody ordered");
+  }
+  for (const BookId& book : device.forgot)
+    if (!stubs.contains(book))
+      throw Violation("stub lost",
+                      device.name + " does not know any more that book " + book.hex() + " is forgotten");
+  if (stubs.empty()) return;
+  if (stubs.size() > device.forgot.size())
+    room.trace.line("   " + device.name + " knows " + std::to_string(stubs.size()) + " forgotten books");
+  room.promises.release(place, stubs);
+  device.forgot = std::move(stubs);
+}
+
+void check_stays_forgotten(Device& device) {
+  for (const BookId& book : device.forgot)
+    device.ledger().read([&](Connection& db) {
+      auto& query = db.statement("SELECT count(*) FROM entry WHERE book=(SELECT n FROM book WHERE id=?)");
+      bind_blob(query, 1, book.bytes);
+      if (query.executeStep() && query.getColumn(0).getInt() > 0)
+        throw Violation("forgotten came back", device.name + " holds " + query.getColumn(0).getString() +
+                                                   " entries of forgotten book " + book.hex());
+    });
+}
+
+bool missed_forgetting(const Device& one, const Device& other) {
+  return (one.copied || other.copied) && one.forgot != other.forgot;
+}
+
+void check_bytes_gone(const Device& device) {
+  if (device.forgot.empty()) return;
+  const DiskImage image = device.disk.image();
+  for (const BookId& book : device.forgot) {
+    const std::string mark = mark_of(book);
+    const std::boyer_moore_horspool_searcher searcher(mark.begin(), mark.end());
+    for (const auto& [name, bytes] : image)
+      if (std::search(bytes.begin(), bytes.end(), searcher) != bytes.end())
+        throw Violation("not gone",
+                        name + " of " + device.name + " still has words of forgotten book " + book.hex());
+  }
+}
+
+}  // namespace weavelog::sim

@@ -1,0 +1,24 @@
+#pragma once
+// A player withdraws: what must hold of a forgotten book at a device, from the moment on at which the
+// device's ledger held the stub. Each check throws a Violation.
+
+#include "tests/sim/room.h"
+
+namespace weavelog::sim {
+
+/// Books of which the ledger holds a stub, and the reference's part in forgetting: what was promised of them
+/// ends, no stub is there that nobody ordered, and none that was there is gone. To be called whenever the
+/// device may have heard of some.
+void heed_forgetting(Room& room, std::size_t place);
+
+/// Nothing of a forgotten book came back: no entry of it is in the ledger.
+void check_stays_forgotten(Device& device);
+
+/// True if one of them still holds a book that the other knows to be forgotten, and is excused: the files of
+/// one were put back or copied, so that the other may believe to have told it already.
+[[nodiscard]] bool missed_forgetting(const Device& one, const Device& other);
+
+/// What people wrote into its forgotten books is nowhere in its files, write-ahead log included.
+void check_bytes_gone(const Device& device);
+
+}  // namespace weavelog::sim
