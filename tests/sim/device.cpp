@@ -114,8 +114,9 @@ bool Device::start() {
     return false;
   }
   fault.reset();
+  news_ = true;
   station_ = std::move(*opened);
-  station_->ledger().subscribe([this](std::int64_t) { grown_ = true; });
+  station_->ledger().subscribe([this](std::int64_t) { grown_ = news_ = true; });
   work_ = std::make_unique<Workplace>(
       *station_, [this](const BookId& book, BookKind kind) { return may_leave(book, kind, {}); });
   return true;
@@ -160,7 +161,7 @@ void Device::forget_knowing() {
 }
 
 void Device::ask_whether_it_knows() {
-  if (taken_back(ledger(), unaware_author_) > taken_back_) unaware = false;
+  if (std::exchange(news_, false) && taken_back(ledger(), unaware_author_) > taken_back_) unaware = false;
 }
 
 }  // namespace weavelog::sim

@@ -93,6 +93,7 @@ class Device {
   std::unique_ptr<Station> station_;
   std::unique_ptr<Workplace> work_;
   bool grown_ = false;
+  bool news_ = false;  ///< the ledger has grown since ask_whether_it_knows()
   AuthorId unaware_author_;
   std::int64_t taken_back_ = 0;  ///< entries of its own that came from peers, as it became unaware
 };

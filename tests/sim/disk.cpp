@@ -376,6 +376,12 @@ void Disk::load(const DiskImage& image) {
   }
 }
 
+std::string Disk::file_with(std::string_view text) const {
+  for (const auto& [name, file] : files_)
+    if (as_text(file->bytes).find(text) != std::string_view::npos) return name;
+  return {};
+}
+
 std::size_t Disk::bytes() const {
   std::size_t sum = 0;
   for (const auto& [name, file] : files_) sum += file->bytes.size();

@@ -9,6 +9,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/base/bytes.h"
 #include "tests/sim/random.h"
@@ -64,6 +65,8 @@ class Disk {
   /// Replaces all files. None may be open.
   void load(const DiskImage& image);
   [[nodiscard]] std::size_t bytes() const;
+  /// The first file that holds the text anywhere; empty if none does.
+  [[nodiscard]] std::string file_with(std::string_view text) const;
   /// Writes, truncations and syncs so far.
   [[nodiscard]] std::uint64_t operations() const { return operations_; }
   [[nodiscard]] std::uint64_t syncs() const { return syncs_; }

@@ -46,7 +46,10 @@ struct DiskFile {
       step.before.assign(bytes.begin() + static_cast<std::ptrdiff_t>(offset),
                          bytes.begin() + static_cast<std::ptrdiff_t>(offset + kept));
     }
-    if (bytes.size() < offset + data.size()) bytes.resize(offset + data.size());
+    if (const std::size_t end = offset + data.size(); bytes.size() < end) {
+      if (bytes.capacity() < end) bytes.reserve(std::max<std::size_t>(2 * end, 256 * 1024));
+      bytes.resize(end);
+    }
     std::copy(data.begin(), data.end(), bytes.begin() + static_cast<std::ptrdiff_t>(offset));
   }
 
@@ -92,9 +95,10 @@ struct DiskFile {
 
 inline std::uint64_t DiskFile::cut_power(Random& random, std::size_t sector) {
   if (undo.empty()) return 0;
-  const Bytes before = synced();
-  const Bytes after = bytes;
-  std::vector<bool> touched(std::max(before.size(), after.size()) / sector + 1);
+  Bytes before = synced();
+  const std::size_t synced_bytes = before.size();
+  const Bytes after = std::move(bytes);
+  std::vector<bool> touched(std::max(synced_bytes, after.size()) / sector + 1);
   for (const Undo& step : undo) {
     const std::size_t end = step.offset + std::max(step.written, step.before.size());
     for (std::size_t at = step.offset / sector; at * sector < end && at < touched.size(); ++at)
@@ -106,9 +110,9 @@ inline std::uint64_t DiskFile::cut_power(Random& random, std::size_t sector) {
   const std::size_t first_lost = static_cast<std::size_t>(random.below(touched.size() + 1));
   // A length is kept or not by itself; what then was never written reads as anything.
   const bool keeps_size = manner == 1 || (manner != 0 && random.chance(500));
-  bytes = before;
-  bytes.resize(keeps_size ? after.size() : before.size());
-  for (std::size_t i = before.size(); i < bytes.size(); ++i)
+  bytes = std::move(before);
+  if (keeps_size) bytes.resize(after.size());
+  for (std::size_t i = synced_bytes; i < bytes.size(); ++i)
     bytes[i] = static_cast<std::uint8_t>(random.chance(500) ? 0 : random.next());
   for (std::size_t at = 0; at < touched.size(); ++at) {
     if (!touched[at]) continue;
@@ -121,7 +125,10 @@ inline std::uint64_t DiskFile::cut_power(Random& random, std::size_t sector) {
     for (std::size_t i = begin; i < end; ++i) bytes[i] = after[i];
   }
   std::uint64_t lost = after.size() > bytes.size() ? after.size() - bytes.size() : 0;
-  for (std::size_t i = 0; i < std::min(bytes.size(), after.size()); ++i) lost += bytes[i] != after[i] ? 1 : 0;
+  for (std::size_t at = 0; at < touched.size(); ++at)
+    if (touched[at])
+      for (std::size_t i = at * sector; i < std::min({(at + 1) * sector, bytes.size(), after.size()}); ++i)
+        lost += bytes[i] != after[i] ? 1 : 0;
   sync();
   return lost;
 }

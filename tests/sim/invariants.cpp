@@ -40,32 +40,38 @@ std::vector<HeldEntry> all_entries(const Ledger& ledger) {
   return out;
 }
 
+/// What to ask for all of them. Every ledger has the same tables.
+std::vector<std::string> queries_of(Connection& db) {
+  std::vector<std::string> queries{
+      "SELECT b.id, q.entity, q.tag FROM question q JOIN book b ON b.n=q.book",
+      "SELECT p.book, w.words FROM model_name w JOIN model_player p ON p.n=w.rowid",
+  };
+  auto& tables = db.statement(
+      "SELECT name FROM sqlite_master WHERE type='table' AND name LIKE 'model_%' AND name NOT LIKE "
+      "'model_name%' ORDER BY name");
+  std::vector<std::string> names;
+  while (tables.executeStep()) names.push_back(tables.getColumn(0).getString());
+  for (const std::string& name : names) {
+    std::string columns;
+    SQLite::Statement info(db.raw(), "SELECT name FROM pragma_table_info('" + name + "')");
+    while (info.executeStep()) {
+      const std::string column = info.getColumn(0).getString();
+      if (column == "n") continue;
+      if (!columns.empty()) columns += ", ";
+      columns += column == "player" && name != "model_entry"
+                     ? "(SELECT p.book FROM model_player p WHERE p.n=t.player)"
+                     : column;
+    }
+    queries.push_back("SELECT '" + name + "', " + columns + " FROM " + name + " t");
+  }
+  return queries;
+}
+
 /// What the tables of layers two and three say, whatever the numbers of their rows.
 Digest tables_digest(const Ledger& ledger) {
   std::vector<std::string> rows;
   ledger.read([&](Connection& db) {
-    std::vector<std::string> queries{
-        "SELECT b.id, q.entity, q.tag FROM question q JOIN book b ON b.n=q.book",
-        "SELECT p.book, w.words FROM model_name w JOIN model_player p ON p.n=w.rowid",
-    };
-    auto& tables = db.statement(
-        "SELECT name FROM sqlite_master WHERE type='table' AND name LIKE 'model_%' AND name NOT LIKE "
-        "'model_name%' ORDER BY name");
-    std::vector<std::string> names;
-    while (tables.executeStep()) names.push_back(tables.getColumn(0).getString());
-    for (const std::string& name : names) {
-      std::string columns;
-      SQLite::Statement info(db.raw(), "SELECT name FROM pragma_table_info('" + name + "')");
-      while (info.executeStep()) {
-        const std::string column = info.getColumn(0).getString();
-        if (column == "n") continue;
-        if (!columns.empty()) columns += ", ";
-        columns += column == "player" && name != "model_entry"
-                       ? "(SELECT p.book FROM model_player p WHERE p.n=t.player)"
-                       : column;
-      }
-      queries.push_back("SELECT '" + name + "', " + columns + " FROM " + name + " t");
-    }
+    static const std::vector<std::string> queries = queries_of(db);
     for (const std::string& sql : queries) {
       SQLite::Statement query(db.raw(), sql);
       while (query.executeStep()) {

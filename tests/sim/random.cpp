@@ -1,5 +1,6 @@
 #include "tests/sim/random.h"
 
+#include <malloc.h>
 #include <sodium.h>
 #include <sqlite3.h>
 
@@ -36,6 +37,11 @@ void install() {
     // One thread only: without its locks and statistics SQLite is faster.
     sqlite3_config(SQLITE_CONFIG_SINGLETHREAD);
     sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0);
+    sqlite3_config(SQLITE_CONFIG_LOOKASIDE, 1200, 300);
+    // Devices come and go: memory that was given back is not returned to the kernel in between.
+    mallopt(M_MMAP_THRESHOLD, 1 << 30);
+    mallopt(M_TRIM_THRESHOLD, 1 << 30);
+    mallopt(M_TOP_PAD, 64 << 20);
     if (randombytes_set_implementation(&ours) != 0 || sodium_init() < 0)
       throw std::logic_error("libsodium does not start");
     return true;
