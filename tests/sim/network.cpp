@@ -86,7 +86,8 @@ void Network::send(Link& link, std::size_t side, Session::Frames frames) {
 }
 
 void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
-  if (link.tainted || (message_of(frame) != kEntriesMessage && message_of(frame) != kPackedEntriesMessage)) return;
+  if (link.tainted || (message_of(frame) != kEntriesMessage && message_of(frame) != kPackedEntriesMessage))
+    return;
   const auto message = decode_frame(frame);
   if (!message)
     throw Violation("own frame", "a session sent a frame that can't be read: " + message.error().message());
@@ -179,7 +180,8 @@ void Network::mind_forgotten(std::size_t place, std::size_t message) {
     heed_forgetting(room_, place);
     if (!device.disk.in_trouble()) check_bytes_gone(device);
   }
-  if (message == kStubsMessage || message == kEntriesMessage) check_stays_forgotten(device);
+  if (message == kStubsMessage || message == kEntriesMessage || message == kPackedEntriesMessage)
+    check_stays_forgotten(device);
 }
 
 void Network::after(Link& link, std::size_t side) {
