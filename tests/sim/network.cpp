@@ -211,7 +211,10 @@ void Network::check_fault(const Link& link, std::size_t side, const Fault& fault
     return;
   }
   if (guest.disk.in_trouble() || host.disk.in_trouble()) return;
-  if (fault.code == FaultCode::refused && room_.revoked.contains(visit)) return;
+  // The server may have been put back to before the revocation while its word was under way.
+  if (fault.code == FaultCode::refused &&
+      (room_.revoked.contains(visit) || link.revoked || host.restores != link.ends[kHost].restores))
+    return;
   if (fault.code == FaultCode::expired && link.pairing) return;  // so slow, or a clock jumped
   throw Violation("broken exchange",
                   (side == kGuest ? guest.name + " with " + host.name : host.name + " with " + guest.name) +
