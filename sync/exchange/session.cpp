@@ -389,7 +389,7 @@ void Session::pump() {
       send(std::move(entries));
     }
   }
-  status_.all_sent = idle();
+  status_.all_sent = idle() && short_up_to_ == 0;
   // The first agreement of a session is what people wait for; later ones can wait for a quiet moment (tick), because the
   // digest over all common books costs more than one change.
   if (status_.all_sent && !status_.agreed) settle();
@@ -420,7 +420,9 @@ void Session::handle(const Entries& entries, ByteView) {
   // What comes from a peer is shared with it from then on, by both sides alike.
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
   given_.insert(fresh.begin(), fresh.end());
-  const auto report = options_.ledger->ingest(held_back_.empty() ? entries.batch : without_held_back(entries.batch), status_.peer_number);
+  std::optional<Batch> rest;
+  if (!held_back_.empty()) rest = without_held_back(entries.batch);
+  const auto report = options_.ledger->ingest(rest ? *rest : entries.batch, status_.peer_number);
   if (!report) return close(report.error());
   ++applied_;
   status_.state = SessionState::exchanging;
@@ -429,17 +431,32 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.books_received = received_.size();
   // The doubt first: whoever hears the answer knows then that the batch is not all there.
   if (report->gaps) doubt();
-  send(Ack{applied_});
+  const bool whole = !report->gaps && (!rest || rest->entries.size() == entries.batch.entries.size());
+  if (whole || protocol_ < kProtocolWithPackedEntries) {
+    send(Ack{applied_});
+  } else {
+    send(HeldBack{applied_});
+  }
   after_ingest(entries.batch, *report);
   pump();
 }
 
 void Session::handle(const PackedEntries& packed, ByteView frame) { handle(packed.entries, frame); }
 
-void Session::handle(const Ack& ack, ByteView) {
-  if (ack.number <= acked_ || ack.number > sent_)
+void Session::handle(const Ack& ack, ByteView) { answered(ack.number, true); }
+
+void Session::handle(const HeldBack& held_back, ByteView) { answered(held_back.number, false); }
+
+void Session::answered(std::uint64_t number, bool whole) {
+  if (number <= acked_ || number > sent_)
     return close({FaultCode::malformed, "an answer to a batch that was never sent", "exchange", "end the exchange and try again"});
-  acked_ = ack.number;
+  acked_ = number;
+  // What was held back comes again later: only a later batch that is all there can make it good.
+  if (!whole) {
+    short_up_to_ = sent_;
+  } else if (number > short_up_to_) {
+    short_up_to_ = 0;
+  }
   pump();
 }
 
@@ -480,6 +497,7 @@ Session::Frames Session::tick() {
 void Session::offer_agreement() {
   Agree agree{sent_, applied_, {}};
   if (said_ && said_->sent == agree.sent && said_->applied == agree.applied) return;
+  compare_stubs();
   agree.digest = common_books().digest();
   said_ = agree;
   send(agree);

@@ -9,7 +9,7 @@
 //                     <-           Welcome       (its own proof, and the guest's role)
 //   Standing          <->          Standing      both: what I hold of the books in scope
 //   ... since we last met, if both remember the same agreement; else Reconcile, Offer, Holding
-//   Entries, Ack      <->          both ways, a few batches in flight, until nothing is lacking
+//   Entries, Ack      <->          both ways, a few batches in flight, until nothing is lacking (HeldBack: not all of it was taken)
 //   Agree             <->          both: a digest of the common books; equal ones are remembered
 //   Entries ...       <->          live, as things change
 //
@@ -134,6 +134,8 @@ class Session {
   void handle(const DevicesWish& wish, ByteView frame);
   void handle(const RevocationWish& wish, ByteView frame);
   void handle(const Devices& devices, ByteView frame);
+  void handle(const StubsKnown& known, ByteView frame);
+  void handle(const HeldBack& held_back, ByteView frame);
 
   void send(const Message& message);
   void close(Fault fault);
@@ -159,6 +161,10 @@ class Session {
   void settle();
   void offer_agreement();
   void tell_stubs();
+  void compare_stubs();
+  void tell_all_stubs();
+  [[nodiscard]] StubsKnown stubs_known();
+  void answered(std::uint64_t number, bool whole);
   [[nodiscard]] bool entitled(const Stub& stub) const;
   void check_membership();
   void answer_devices();
@@ -189,6 +195,9 @@ class Session {
   bool flowing_ = false;
   std::uint32_t protocol_ = kOldestProtocol;  ///< the newest that both speak
   std::int64_t told_ = 0;                     ///< stubs up to this number went to the peer
+  StubsKnown stubs_;                          ///< over our stubs up to this number
+  std::int64_t stubs_up_to_ = 0;
+  std::optional<StubsKnown> stubs_said_, all_stubs_told_;
   std::set<BookId> declined_;                 ///< the peer has forgotten these, we have not
   std::map<BookId, std::set<AuthorId>> forks_;  ///< chains of which the peer holds another branch
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
@@ -198,6 +207,7 @@ class Session {
   std::size_t scope_known_ = 0;    ///< guest: how much of the scope the host has been told or has told
   std::unordered_set<BookId, IdHash> given_;  ///< guest: books that came into the scope with the host's entries
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
+  std::uint64_t short_up_to_ = 0;  ///< of batches up to this number the peer held something back
   std::set<BookId> received_;
   std::optional<Agree> said_, heard_;
 };

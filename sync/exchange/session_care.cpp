@@ -38,6 +38,54 @@ void Session::tell_stubs() {
   }
 }
 
+StubsKnown Session::stubs_known() {
+  for (;;) {
+    const auto news = options_.ledger->forgotten(stubs_up_to_, kStubsPerMessage);
+    if (news.empty()) return stubs_;
+    for (const Forgotten& one : news) {
+      const Digest digest = digest_of({as_bytes("weavelog forgotten 1"), one.stub.book.bytes});
+      for (std::size_t i = 0; i < stubs_.sum.size(); ++i) stubs_.sum[i] ^= digest[i];
+    }
+    stubs_.count += news.size();
+    stubs_up_to_ = news.back().number;
+  }
+}
+
+/// What a peer was told is remembered by its key; but a device can go on from an old copy of its files and know no longer.
+void Session::compare_stubs() {
+  if (protocol_ < kProtocolWithPackedEntries) return;
+  const StubsKnown known = stubs_known();
+  if (known == stubs_said_.value_or(StubsKnown{})) return;  // who knows of none need not say so first
+  stubs_said_ = known;
+  send(known);
+}
+
+void Session::handle(const StubsKnown& theirs, ByteView) {
+  if (!expect(open(), "stubs known")) return;
+  tell_stubs();
+  const StubsKnown ours = stubs_known();
+  if (ours == theirs || all_stubs_told_ == ours) return;
+  all_stubs_told_ = ours;
+  tell_all_stubs();
+  // If they are the ones who lack nothing, they have to hear what we know.
+  stubs_said_ = ours;
+  send(ours);
+}
+
+void Session::tell_all_stubs() {
+  std::int64_t after = 0;
+  for (;;) {
+    const auto some = options_.ledger->forgotten(after, kStubsPerMessage);
+    if (some.empty()) break;
+    after = some.back().number;
+    Stubs message;
+    for (const Forgotten& one : some) message.stubs.push_back(one.stub);
+    send(message);
+  }
+  said_.reset();
+  heard_.reset();
+}
+
 /// A device passes on only what it obeyed itself, and could order the same in its own name: so it vouches for
 /// authors that are not known here. From a guest who may not write it has to be an author who may.
 bool Session::entitled(const Stub& stub) const {

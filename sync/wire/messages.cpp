@@ -52,6 +52,8 @@ template <class A> void serialize(A&, DevicesWish&) {}
 template <class A> void serialize(A& ar, RevocationWish& m) { ar(m.key); }
 template <class A> void serialize(A& ar, DeviceLine& m) { ar(m.key, m.name, m.role, m.since_ms, m.revoked_ms, m.late_entries); }
 template <class A> void serialize(A& ar, Devices& m) { ar(m.devices); }
+template <class A> void serialize(A& ar, StubsKnown& m) { ar(m.count, m.sum); }
+template <class A> void serialize(A& ar, HeldBack& m) { ar(m.number); }
 
 namespace {
 

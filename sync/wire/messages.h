@@ -19,7 +19,7 @@ inline constexpr std::uint32_t kOldestProtocol = 1;
 inline constexpr std::uint32_t kNewestProtocol = 3;
 /// From here on devices tell each other of forgotten books and of forks, and heads manage devices over the wire.
 inline constexpr std::uint32_t kProtocolWithStubs = 2;
-/// From here on entries travel as PackedEntries.
+/// From here on entries travel as PackedEntries, and devices compare which books they know to be forgotten, and say what they held back.
 inline constexpr std::uint32_t kProtocolWithPackedEntries = 3;
 
 using Nonce = std::array<std::uint8_t, 32>;
@@ -180,8 +180,22 @@ struct Devices {
 };
 
 /// The place in this list is the message's number on the wire: add at the end, never reorder.
+/// How many books the sender knows to be forgotten, and a sum over them, once it has told what it has to tell. If the receiver's
+/// differ, each sends all of its stubs: one of them went on from an old copy of its files, or is a second device with the same key.
+struct StubsKnown {
+  std::uint64_t count = 0;
+  std::array<std::uint8_t, 16> sum{};
+  bool operator==(const StubsKnown&) const = default;
+};
+
+/// Instead of an Ack: of the batch of that number a part is not on the sender's disk, and has to come again.
+struct HeldBack {
+  std::uint64_t number = 0;
+  bool operator==(const HeldBack&) const = default;
+};
+
 using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal, Standing, Reconcile, Doubt, Offer, Holding, Entries,
-                             Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices, PackedEntries>;
+                             Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices, PackedEntries, StubsKnown, HeldBack>;
 
 /// What a message of either form carries; null if it is another.
 [[nodiscard]] const Entries* entries_in(const Message& message);

@@ -61,7 +61,9 @@ std::vector<Message> messages() {
           Agree{3, 4, {}},
           InvitationWish{1, 60'000},
           InvitationGrant{1, {}, 1'800'000'000'000},
-          PackedEntries{{1, one.ledger->missing(packed, 1 << 20)}}};
+          PackedEntries{{1, one.ledger->missing(packed, 1 << 20)}},
+          StubsKnown{2, {1}},
+          HeldBack{1}};
 }
 
 }  // namespace

@@ -86,7 +86,6 @@ class Device {
   std::size_t restores =
       0;                 ///< how often its files were put back: what it confirmed before no longer binds it
   bool unaware = false;  ///< see forget_knowing()
-  bool copied = false;   ///< its files were put back once, or are on two machines
   std::set<BookId> forgot;  ///< books that its ledger knows to be forgotten: they must not come back
 
  private:

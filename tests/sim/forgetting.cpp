@@ -39,10 +39,6 @@ void check_stays_forgotten(Device& device) {
     });
 }
 
-bool missed_forgetting(const Device& one, const Device& other) {
-  return (one.copied || other.copied) && one.forgot != other.forgot;
-}
-
 void check_bytes_gone(const Device& device) {
   for (const BookId& book : device.forgot)
     if (const std::string file = device.disk.file_with(mark_of(book)); !file.empty())

@@ -14,10 +14,6 @@ void heed_forgetting(Room& room, std::size_t place);
 /// Nothing of a forgotten book came back: no entry of it is in the ledger.
 void check_stays_forgotten(Device& device);
 
-/// True if one of them still holds a book that the other knows to be forgotten, and is excused: the files of
-/// one were put back or copied, so that the other may believe to have told it already.
-[[nodiscard]] bool missed_forgetting(const Device& one, const Device& other);
-
 /// What people wrote into its forgotten books is nowhere in its files, write-ahead log included.
 void check_bytes_gone(const Device& device);
 

@@ -8,7 +8,8 @@ namespace {
 constexpr std::size_t kGuest = 0, kHost = 1;
 constexpr std::size_t kMostFrames = 20'000;
 // Places in Message.
-constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kStubsMessage = 15, kPackedEntriesMessage = 20;
+constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kStubsMessage = 15, kPackedEntriesMessage = 20,
+                      kHeldBackMessage = 22;
 
 std::size_t message_of(const Bytes& frame) {
   return frame.size() < 2 ? 0 : frame[1] & 0x7f;
@@ -102,10 +103,15 @@ void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
 
 void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   End& end = link.ends[side];
-  if (link.tainted || message_of(frame) != kAckMessage || !end.session ||
+  const std::size_t kind = message_of(frame);
+  if (link.tainted || (kind != kAckMessage && kind != kHeldBackMessage) || !end.session ||
       end.session->status().state == SessionState::closed)
     return;
   const auto message = decode_frame(frame);
+  if (kind == kHeldBackMessage) {
+    end.sent.erase(std::get<HeldBack>(*message).number);
+    return;
+  }
   const auto& ack = std::get<Ack>(*message);
   const End& other = link.ends[1 - side];
   const bool confirms = room_.device(other.device).restores == other.restores;

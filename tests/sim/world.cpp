@@ -381,7 +381,6 @@ void World::restore(std::size_t place, Random&) {
   room_.promises.now_holds(place, found->second.promised);
   device.forgot = found->second.forgot;
   ++device.restores;
-  device.copied = true;
   ++room_.counts.restores;
   start(place);
   if (!device.up()) return;
@@ -409,7 +408,6 @@ void World::clone(std::size_t place) {
   clone.latest_wall = std::max(source.latest_wall, source.clock.now());
   clone.host = source.host;
   clone.forgot = source.forgot;
-  clone.copied = source.copied = true;
   clones_[place] = fresh;
   room_.promises.now_holds(fresh, room_.promises.held_by(place));
   for (std::size_t server = 0; server < plan_.servers; ++server) {
@@ -489,8 +487,7 @@ bool World::exchange(const Visit& visit) {
   network_.drop_all();
   if (agreed) ++room_.counts.agreements;
   const bool learned = standing() != before;
-  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server) &&
-      !missed_forgetting(guest, server))
+  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server))
     throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
   return learned;
 }

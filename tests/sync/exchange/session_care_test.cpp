@@ -129,6 +129,94 @@ TEST_CASE("a stub travels on to a server that never met who ordered it, by a tab
   CHECK(lakeside.ledger->forgotten()[0].heard_from == traveller.ledger->self().key);
 }
 
+TEST_CASE("a device that went on from an old copy of its files hears again of what was forgotten, from either side") {
+  for (const bool host_knows : {true, false}) {
+    SyncDevice host("host"), desk("desk");
+    enrol(host, desk, Role::desk);
+    const BookId book = make_id<BookId>(kNoon);
+    desk.put(book, kOne, kLabel, std::string("withdraws"));
+    desk.share(host, book);
+    CHECK(meet(desk, host));
+    SyncDevice& knows = host_knows ? host : desk;
+    SyncDevice& other = host_knows ? desk : host;
+    REQUIRE(knows.ledger->forget(book));
+    // As if it had been told already and then been put back.
+    REQUIRE(knows.peers->tell(knows.peer_number(other), 1'000));
+    CHECK(meet(desk, host));
+    CHECK_FALSE(other.ledger->book(book));
+    CHECK(other.ledger->is_forgotten(book));
+    CHECK(meet(desk, host));
+  }
+}
+
+TEST_CASE("a batch of which the peer held a part back is not counted as being there") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  const auto answer = [&](const Message& message) { loopback.push(loopback.to_guest, loopback.host.receive(encode_frame(message))); };
+  host.put(book, kOne, kLabel, std::string("first"));
+  loopback.push(loopback.to_guest, loopback.host.changed());
+  REQUIRE(loopback.to_guest.size() == 1);
+  answer(HeldBack{1});
+  CHECK_FALSE(loopback.host.status().all_sent);
+  host.put(book, kOne, kLabel, std::string("second"));
+  loopback.push(loopback.to_guest, loopback.host.changed());
+  answer(Ack{2});
+  CHECK(loopback.host.status().all_sent);
+  answer(HeldBack{2});  // answered already
+  CHECK(loopback.host.status().state == SessionState::closed);
+}
+
+TEST_CASE("programs of every protocol exchange with today's, as guests and as hosts") {
+  for (std::uint32_t protocol = kOldestProtocol; protocol <= kNewestProtocol; ++protocol)
+    for (const bool old_host : {false, true}) {
+      INFO("protocol " << protocol << (old_host ? ", host" : ", guest"));
+      SyncDevice host("host"), guest("guest");
+      enrol(host, guest);
+      const BookId ours = make_id<BookId>(kNoon), theirs = make_id<BookId>(kNoon + 1);
+      guest.put(ours, kOne, kLabel, std::string("from the guest"));
+      host.put(theirs, kOne, kLabel, std::string("from the host"));
+      guest.share(host, ours);
+      SessionOptions old;
+      old.newest_protocol = protocol;
+      Loopback loopback(guest, host, old_host ? SessionOptions{} : old, old_host ? old : SessionOptions{});
+      loopback.deliver();
+      CHECK(agreed(loopback));
+      CHECK(answers(host, ours, kLabel) == std::set<std::string>{"from the guest"});
+      CHECK(answers(guest, theirs, kLabel) == std::set<std::string>{"from the host"});
+      host.put(theirs, kOne, kLabel, std::string("live"));
+      loopback.changed();
+      CHECK(answers(guest, theirs, kLabel) == std::set<std::string>{"live"});
+      CHECK(agreed(loopback));
+    }
+}
+
+TEST_CASE("what may leave goes by the room of the moment, also in a session that goes on") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId here = make_id<BookId>(kNoon), there = make_id<BookId>(kNoon + 1), book = make_id<BookId>(kNoon + 2);
+  guest.put(book, kOne, kLabel, std::string("said here"));
+  guest.share(host, book);
+  BookId room = here;
+  SessionOptions options;
+  options.may_leave = [&](const BookId& id, BookKind) { return id != book || room == here; };
+  options.leaves_by_room = [&] { return room; };
+  Loopback loopback(guest, host, options);
+  loopback.deliver();
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"said here"});
+  room = there;
+  guest.put(book, kOne, kLabel, std::string("said elsewhere"));
+  loopback.changed();
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"said here"});
+  room = here;
+  guest.put(book, kOne, kCount, std::int64_t{1});
+  loopback.changed();
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"said elsewhere"});
+}
+
 TEST_CASE(
     "neither a reader nor a stub of an unknown key that a reader hands over erases anything, and nobody is "
     "held up") {

@@ -42,7 +42,10 @@ TEST_CASE("every message comes back as it went") {
                                  Forks{{{{make_id<BookId>(1), BookKind{1}, {{AuthorId{}, 4, {5}}}}, {AuthorId{{1}}}}}},
                                  DevicesWish{},
                                  RevocationWish{{1}},
-                                 Devices{{{{1}, "lost", 3, 5, 0, 7}}}};
+                                 Devices{{{{1}, "lost", 3, 5, 0, 7}}},
+                                 PackedEntries{},
+                                 StubsKnown{3, {4}},
+                                 HeldBack{5}};
   for (const Message& message : all) {
     const auto back = decode_frame(encode_frame(message));
     REQUIRE(back);
