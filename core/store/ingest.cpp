@@ -5,6 +5,7 @@
 #include <map>
 #include <tuple>
 
+#include "core/base/parallel.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
@@ -58,7 +59,7 @@ class Intake {
     forks_known_ = forks.executeStep() && forks.getColumn(0).getInt() != 0;
     number_books_and_authors();
     gather_chains();
-    for (auto& [key, chain] : chains_) prove(key.second, chain);
+    prove();
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
     store_chains();
@@ -211,9 +212,20 @@ class Intake {
   }
 
   /// One signature check a chain: the author signed the hash that these entries, and the digests after them, lead to.
-  void prove(std::uint32_t author, Chain& chain) {
-    if (chain.entries.empty()) return;
-    if (sealed(batch_.authors[author], chain, chain.head, chain.bodies)) return;
+  void prove() {
+    std::vector<std::pair<const AuthorCard*, Chain*>> asked;
+    for (auto& [key, chain] : chains_)
+      if (!chain.entries.empty()) asked.emplace_back(&batch_.authors[key.second], &chain);
+    std::vector<std::uint8_t> proved(asked.size());
+    in_parallel(asked.size(), [&](std::size_t i) {
+      Chain& chain = *asked[i].second;
+      proved[i] = sealed(*asked[i].first, chain, chain.head, chain.bodies) ? 1 : 0;
+    });
+    for (std::size_t i = 0; i < asked.size(); ++i)
+      if (proved[i] == 0) refuse(*asked[i].second);
+  }
+
+  void refuse(Chain& chain) {
     chain.stopped = "the author's signature does not cover this entry after those held here (forged, or a fork)";
     for (const std::size_t i : chain.entries) put_aside(i, chain.stopped);
     chain.entries.clear();

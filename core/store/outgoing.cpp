@@ -1,9 +1,9 @@
 // Ledger::since and Ledger::missing: entries on their way to another device, with the seals that prove them.
 
-
 #include <algorithm>
 #include <map>
 
+#include "core/base/parallel.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
@@ -31,6 +31,12 @@ class Packer {
 
   Batch finish() {
     for (const auto& [key, run] : runs_) seal(key.first, key.second, run);
+    const DeviceKey& key = ledger_.options.key;
+    in_parallel(to_sign_.size(), [&](std::size_t i) {
+      const ToSign& one = to_sign_[i];
+      Seal& seal = batch_.seals[one.seal];
+      seal.signature = key.sign(seal_message(seal.seq, one.hash));
+    });
     return std::move(batch_);
   }
 
@@ -38,6 +44,12 @@ class Packer {
   /// The entries of one chain in the batch.
   struct Run {
     std::uint64_t first, last;
+  };
+
+  /// A seal of ours that lacks its signature.
+  struct ToSign {
+    std::size_t seal;  ///< place in the batch
+    Digest hash;       ///< of the chain up to there
   };
 
   /// Row numbers in the order in which they first occurred, which is their place in the batch.
@@ -110,11 +122,10 @@ class Packer {
     Bytes beyond;
     if (author == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key()) {
       // Ours, also of an earlier incarnation: signed as it is handed over.
-      Digest hash;
+      ToSign& one = to_sign_.emplace_back(ToSign{batch_.seals.size(), {}});
       const ByteView held = blob_of(query, 1);
-      if (held.size() != hash.size()) damaged("a digest of the wrong length");
-      std::copy(held.begin(), held.end(), hash.begin());
-      seal.signature = ledger_.options.key.sign(seal_message(head, hash));
+      if (held.size() != one.hash.size()) damaged("a digest of the wrong length");
+      std::copy(held.begin(), held.end(), one.hash.begin());
     } else {
       seal.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
       if (seal.seq < head) damaged("a chain without its seal");
@@ -134,6 +145,7 @@ class Packer {
   Places books_;
   Places authors_;
   std::map<std::pair<std::uint32_t, std::uint32_t>, Run> runs_;
+  std::vector<ToSign> to_sign_;
   std::size_t bytes_ = 0;
 };
 
