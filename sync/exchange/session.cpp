@@ -438,6 +438,8 @@ void Session::handle(const Entries& entries, ByteView) {
     send(HeldBack{applied_});
   }
   after_ingest(entries.batch, *report);
+  // Those that came into the scope but brought nothing new would not be looked at otherwise.
+  if (!fresh.empty() && keeps_common()) common_books().revisit(*options_.ledger, may_cross(), fresh);
   pump();
 }
 
