@@ -39,6 +39,10 @@ void check_stays_forgotten(Device& device) {
     });
 }
 
+bool may_miss_forgetting(const Device& one, const Device& other) {
+  return (one.making.program == Program::older || other.making.program == Program::older) && one.forgot != other.forgot;
+}
+
 void check_bytes_gone(const Device& device) {
   for (const BookId& book : device.forgot)
     if (const std::string file = device.disk.file_with(mark_of(book)); !file.empty())

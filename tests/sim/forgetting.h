@@ -14,6 +14,10 @@ void heed_forgetting(Room& room, std::size_t place);
 /// Nothing of a forgotten book came back: no entry of it is in the ledger.
 void check_stays_forgotten(Device& device);
 
+/// True if one of them is of the program before, which did not notice that who went on from an old copy of its files
+/// has to be told of forgotten books again.
+[[nodiscard]] bool may_miss_forgetting(const Device& one, const Device& other);
+
 /// What people wrote into its forgotten books is nowhere in its files, write-ahead log included.
 void check_bytes_gone(const Device& device);
 

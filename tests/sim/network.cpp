@@ -44,7 +44,7 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
   guest_side.leaves_by_room = host_side.leaves_by_room = [event = host.event] { return event; };
   // The older program is one of the protocol before.
   for (const auto& [device, side] : {std::pair(&guest, &guest_side), std::pair(&host, &host_side)})
-    if (device->making.program == Program::older) side->newest_protocol = kNewestProtocol;
+    if (device->making.program == Program::older) side->newest_protocol = kNewestProtocol - 1;
   const bool pairing = !room_.paired.contains(visit) && !room_.revoked.contains(visit);
   if (pairing) {
     const auto invitation = host.station().devices().invite(Role::stringer);

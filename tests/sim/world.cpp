@@ -487,7 +487,8 @@ bool World::exchange(const Visit& visit) {
   network_.drop_all();
   if (agreed) ++room_.counts.agreements;
   const bool learned = standing() != before;
-  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server))
+  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server) &&
+      !may_miss_forgetting(guest, server))
     throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
   return learned;
 }
