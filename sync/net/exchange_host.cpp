@@ -95,7 +95,8 @@ class ExchangeHost::Impl {
       for (Bytes& frame : frames) pipe->send(std::move(frame));
       if (status.state == before) return;
       if (status.state == SessionState::closed) {
-        spdlog::warn("exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
+        // Anybody can send what is no exchange: that is not worth a warning each.
+        spdlog::log(live.trusted ? spdlog::level::warn : spdlog::level::info, "exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
         pipe->close();
       }
     }

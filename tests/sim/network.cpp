@@ -119,9 +119,13 @@ void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   const auto& ack = std::get<Ack>(*message);
   const End& other = link.ends[1 - side];
   const bool confirms = room_.device(other.device).restores == other.restores;
+  // The protocol before has no word for a batch of which a part was held back beside a fork.
+  const bool older = room_.device(other.device).making.program == Program::older ||
+                     room_.device(end.device).making.program == Program::older;
   while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
     for (const auto& [key, body] : end.sent.begin()->second)
-      if (confirms && !room_.device(other.device).forgot.contains(key.book))
+      if (confirms && !room_.device(other.device).forgot.contains(key.book) &&
+          !(older && room_.promises.forked(key.book)))
         room_.promises.confirm(key, body, link.ends[1 - side].device);
     end.sent.erase(end.sent.begin());
   }
