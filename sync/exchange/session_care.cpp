@@ -1,5 +1,5 @@
 // Session, continued: what devices tell each other beside entries. Forgotten books, chains that parted,
-// devices and their revocation.
+// devices and their revocation, invitations.
 
 #include <algorithm>
 
@@ -283,6 +283,31 @@ void Session::handle(const Devices& message, ByteView) {
     device.late_entries = line.late_entries;
   }
   status_.devices = std::move(devices);
+}
+
+// ------------------------------------------------------------------------------------------------ invitations
+
+Session::Frames Session::wish_invitation(Role role, UnixMs life) {
+  return guarded([&] {
+    if (open()) send(InvitationWish{static_cast<std::uint64_t>(role), life});
+  });
+}
+
+void Session::handle(const InvitationWish& wish, ByteView) {
+  if (!expect(options_.side == Side::host && open(), "invitation")) return;
+  if (status_.role != Role::head)
+    return close({FaultCode::refused, "only the head of the room invites devices", "exchange with " + status_.peer.device, ""});
+  const auto role = role_from(wish.role);
+  if (!role) return close(role.error());
+  const auto invitation = options_.devices->invite(*role, wish.life_ms);
+  if (!invitation) return close(invitation.error());
+  send(InvitationGrant{wish.role, invitation->secret, invitation->expires});
+}
+
+void Session::handle(const InvitationGrant& grant, ByteView) {
+  const auto role = role_from(grant.role);
+  if (!expect(options_.side == Side::guest && role, "invitation")) return;
+  status_.invitation = Invitation{grant.secret, *role, grant.expires_ms};
 }
 
 }  // namespace weavelog

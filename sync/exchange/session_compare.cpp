@@ -1,0 +1,182 @@
+// Session, continued: finding out what either side lacks. What both agreed on, set reconciliation, offers.
+
+#include <algorithm>
+
+#include "sync/exchange/reconcile.h"
+#include "sync/exchange/session.h"
+
+namespace weavelog {
+namespace {
+
+constexpr int kMostDoubts = 3;
+constexpr std::size_t kBooksPerMessage = 1000;
+constexpr std::size_t kReconcileFrame = 128 * 1024;
+constexpr std::size_t kMostLackingBooks = 2'000'000;
+
+}  // namespace
+
+bool Session::may_send(const BookId& book, BookKind kind) const {
+  return options_.may_leave(book, kind) && !declined_.contains(book) &&
+         (options_.side == Side::host || options_.peers->in_scope(status_.peer_number, book));
+}
+
+CommonBooks::MayCross Session::may_cross() const {
+  return [this](const BookId& book, BookKind kind) { return may_send(book, kind); };
+}
+
+bool Session::keeps_common() const { return options_.leaves_by_room && declined_.empty() && forks_.empty(); }
+
+CommonBooks& Session::common_books() {
+  const auto room = keeps_common() ? std::optional(options_.leaves_by_room()) : std::nullopt;
+  if (!common_ || common_room_ != room) {
+    const std::int64_t shared = options_.side == Side::host ? 0 : status_.peer_number;
+    if (room) {
+      common_ = options_.peers->common_books(shared, *room);
+    } else {
+      const auto before = common_ ? common_ : std::make_shared<CommonBooks>();
+      common_ = before->copy_comparing([this](const BookInfo& book) { return compared(book); });
+    }
+    common_room_ = room;
+  }
+  common_->refresh(*options_.ledger, may_cross(), !room);
+  return *common_;
+}
+
+void Session::begin_comparing() {
+  const auto number = options_.peers->number_of(status_.peer.key);
+  if (!number) return close(number.error());
+  status_.peer_number = *number;
+  declined_ = options_.peers->declined(*number);
+  told_ = options_.peers->told(*number);
+  // Ticked since the last session: their entries may be older than what both agreed on then.
+  if (options_.side == Side::guest) {
+    auto& common = common_books();
+    const std::size_t visited = common.scope_visited();
+    const auto ticked = options_.peers->scope_after(*number, visited);
+    common.revisit(*options_.ledger, may_cross(), ticked);
+    scope_known_ = visited + ticked.size();
+    common.set_scope_visited(scope_known_);
+  }
+  status_.state = SessionState::comparing;
+  tell_stubs();
+  // The position first: what is written in between is then sent once too often rather than never.
+  cursor_ = options_.ledger->position();
+  const auto& books = common_books();
+  ours_.books = books.size();
+  ours_.digest = books.digest();
+  ours_.token = {};
+  if (const auto agreement = options_.peers->agreement(*number)) ours_.token = agreement->token;
+  send(ours_);
+}
+
+void Session::handle(const Standing& standing, ByteView) {
+  if (!expect(status_.state == SessionState::comparing, "standing")) return;
+  status_.state = SessionState::exchanging;
+  if (standing.books == ours_.books && standing.digest == ours_.digest) {
+    flowing_ = true;
+  } else if (standing.token == ours_.token && ours_.token != AgreementToken{}) {
+    cursor_ = options_.peers->agreement(status_.peer_number)->position;
+    flowing_ = true;
+  } else if (options_.side == Side::guest) {
+    start_reconciling();
+  }
+  pump();
+}
+
+void Session::start_reconciling() {
+  flowing_ = false;
+  status_.state = SessionState::exchanging;
+  have_.clear();
+  need_.clear();
+  offered_.clear();
+  cursor_ = options_.ledger->position();
+  reconciler_ = std::make_unique<Reconciler>(common_books().items(), kReconcileFrame);
+  if (options_.side == Side::guest) send(Reconcile{reconciler_->initiate()});
+}
+
+void Session::doubt() {
+  if (reconciler_) return;  // the same doubt; it is being settled
+  // Reconciling anew mends what can be mended; what then still differs must not hold up the rest.
+  if (doubts_ == kMostDoubts) {
+    status_.at_odds = true;
+    return;
+  }
+  ++doubts_;
+  said_.reset();
+  heard_.reset();
+  if (options_.side == Side::guest) {
+    start_reconciling();
+  } else {
+    send(Doubt{});
+  }
+}
+
+void Session::handle(const Doubt&, ByteView) {
+  if (expect(options_.side == Side::guest && open(), "doubt")) doubt();
+}
+
+void Session::handle(const Reconcile& step, ByteView) {
+  if (!expect(open(), "reconcile")) return;
+  if (!reconciler_ && options_.side == Side::host) start_reconciling();
+  if (!expect(reconciler_ != nullptr, "reconcile")) return;
+  auto answer = reconciler_->receive(step.message);
+  if (!answer) return close(answer.error());
+  if (options_.side == Side::host) {
+    send(Reconcile{std::move(answer->reply)});
+    return;
+  }
+  have_.insert(have_.end(), answer->have.begin(), answer->have.end());
+  need_.insert(need_.end(), answer->need.begin(), answer->need.end());
+  if (!answer->reply.empty()) {
+    send(Reconcile{std::move(answer->reply)});
+    return;
+  }
+  // Found: offer what we have with what we hold of it, and ask for the rest by its items. At least one, which also tells
+  // the host that this is over.
+  std::size_t offered = 0, asked = 0;
+  const std::vector<BookInfo> have = common_->books_of(have_);
+  do {
+    Offer offer;
+    for (; offered < have.size() && offer.books.size() < kBooksPerMessage; ++offered)
+      offer.books.push_back({have[offered].id, have[offered].kind, options_.ledger->heads(have[offered].id)});
+    // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
+    for (; offered == have.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
+    send(offer);
+  } while (offered < have.size() || asked < need_.size());
+  status_.books_expected = need_.size();
+  reconciler_.reset();
+  flowing_ = true;
+  pump();
+}
+
+void Session::queue(const BookHeads& theirs) {
+  const auto held = options_.ledger->book(theirs.book);
+  if (!held || !may_send(held->id, held->kind) || lacking_.size() >= kMostLackingBooks) return;
+  if (meet_forks(theirs)) return;
+  lacking_.push_back(theirs);
+}
+
+void Session::handle(const Offer& offer, ByteView) {
+  if (!expect(options_.side == Side::host && open(), "offer")) return;
+  Holding holding;
+  for (const BookHeads& theirs : offer.books) {
+    holding.books.push_back({theirs.book, theirs.kind, options_.ledger->heads(theirs.book)});
+    offered_.insert(theirs.book);
+    queue(theirs);
+  }
+  if (!offer.wanted.empty())
+    for (const BookInfo& book : common_books().books_of(offer.wanted))
+      if (!offered_.contains(book.id)) queue({book.id, book.kind, {}});
+  if (!holding.books.empty()) send(holding);
+  reconciler_.reset();
+  flowing_ = true;
+  pump();
+}
+
+void Session::handle(const Holding& holding, ByteView) {
+  if (!expect(open(), "holding")) return;
+  for (const BookHeads& theirs : holding.books) queue(theirs);
+  pump();
+}
+
+}  // namespace weavelog
