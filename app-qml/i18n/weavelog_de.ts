@@ -419,6 +419,37 @@
             <numerusform>%n Tage</numerusform>
         </translation>
     </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Eine Uhr geht weit vor: %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Was dort geschrieben wurde, trägt eine Zeit in der Zukunft. Alles bleibt erhalten; stellen Sie die Uhr dieses Geräts, bevor es wieder benutzt wird.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Einige Bücher konnten nicht abgeglichen werden</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Kopierte Geräte</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Die Daten eines Geräts wurden kopiert, und beide Kopien haben weitergeschrieben. Die Angaben beider bleiben erhalten; wo sie abweichen, ist eine Frage offen. Benutzen Sie nur eines davon weiter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n Buch</numerusform>
+            <numerusform>%1: %n Bücher</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

@@ -41,6 +41,13 @@
             <numerusform>%n days</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n book</numerusform>
+            <numerusform>%1: %n books</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

@@ -419,6 +419,37 @@
             <numerusform>%n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Un reloj muy adelantado: %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Lo que se escribió allí lleva una hora futura. Todo se conserva; ponga en hora ese dispositivo antes de volver a usarlo.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Algunos libros no se pudieron igualar</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Dispositivos copiados</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Los datos de un dispositivo se copiaron y las dos copias siguieron escribiendo. Se conserva lo dicho en ambas; donde difieren hay una pregunta abierta. Siga solo con una de ellas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n libro</numerusform>
+            <numerusform>%1: %n libros</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

@@ -419,6 +419,37 @@
             <numerusform>%n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Une horloge très en avance : %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Ce qui y a été écrit porte une heure à venir. Tout est conservé ; mettez cet appareil à l’heure avant de le réutiliser.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Certains livres n’ont pas pu être rendus égaux</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Appareils copiés</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Les données d’un appareil ont été copiées, et les deux copies ont continué à écrire. Les réponses des deux sont conservées ; là où elles diffèrent, une question est ouverte. Ne continuez qu’avec l’un des deux.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1 : %n livre</numerusform>
+            <numerusform>%1 : %n livres</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

@@ -49,11 +49,13 @@ ExchangeModel::ExchangeModel(AppDevice& device, QObject* parent) : QObject(paren
   connect(&device_, &AppDevice::connectionChanged, this, &ExchangeModel::follow);
   connect(&device_, &AppDevice::changed, this, [this] {
     readQuarantine();
+    readOddDevices();
     countWaiting();
     emit changed();
   });
   connect(&device_.work(), &Work::changed, this, &ExchangeModel::countWaiting);
   readQuarantine();
+  readOddDevices();
   countWaiting();
   // After the first frame: a start without network must not be felt.
   QTimer::singleShot(0, this, [this] {
@@ -336,6 +338,19 @@ void ExchangeModel::readQuarantine() {
                                    {QStringLiteral("count"), held.first},
                                    {QStringLiteral("at"), device_.work().timeText(held.second)}});
   }
+}
+
+void ExchangeModel::readOddDevices() {
+  std::map<std::string, int> books;
+  for (const auto& fork : device_.ledger().forks()) ++books[fork.author.device];
+  copies_.clear();
+  for (const auto& [device, count] : books)
+    copies_.append(QVariantMap{{QStringLiteral("device"), QString::fromStdString(device)},
+                               {QStringLiteral("books"), count}});
+  fastClocks_.clear();
+  for (const auto& known : device_.ledger().authors())
+    if (known.wrong_clock) fastClocks_.append(QString::fromStdString(known.card.device));
+  fastClocks_.removeDuplicates();
 }
 
 void ExchangeModel::invite(int role) {

@@ -44,6 +44,12 @@ class ExchangeModel : public QObject {
   // What could not be taken over: [{reason, count, at}].
   Q_PROPERTY(QVariantList quarantine READ quarantine NOTIFY changed)
   Q_PROPERTY(int quarantined READ quarantined NOTIFY changed)
+  // Devices whose data was copied and whose copies wrote on as one: [{device, books}].
+  Q_PROPERTY(QVariantList copies READ copies NOTIFY changed)
+  // Devices that wrote with a clock far ahead of this one's.
+  Q_PROPERTY(QStringList fastClocks READ fastClocks NOTIFY changed)
+  // Some books can't be made equal with this event server; everything else has crossed.
+  Q_PROPERTY(bool atOdds READ atOdds NOTIFY changed)
   // An invitation for another tablet, which only a head gets: rows of a QR code, five words, until when.
   Q_PROPERTY(QVariantList inviteRows READ inviteRows NOTIFY inviteChanged)
   Q_PROPERTY(QString inviteWords READ inviteWords NOTIFY inviteChanged)
@@ -92,6 +98,9 @@ class ExchangeModel : public QObject {
   [[nodiscard]] int clockAhead() const;
   [[nodiscard]] QVariantList quarantine() const { return quarantine_; }
   [[nodiscard]] int quarantined() const { return quarantined_; }
+  [[nodiscard]] QVariantList copies() const { return copies_; }
+  [[nodiscard]] QStringList fastClocks() const { return fastClocks_; }
+  [[nodiscard]] bool atOdds() const { return status_.session.at_odds; }
   [[nodiscard]] QVariantList inviteRows() const { return inviteRows_; }
   [[nodiscard]] QString inviteWords() const { return inviteWords_; }
   [[nodiscard]] QString inviteCode() const { return inviteCode_; }
@@ -123,6 +132,7 @@ class ExchangeModel : public QObject {
   void goBackTo(const weavelog::KnownHost& host);
   void countWaiting();
   void readQuarantine();
+  void readOddDevices();
   void showInvite();
   [[nodiscard]] std::optional<weavelog::KnownHost> knownHost() const;
   [[nodiscard]] std::optional<weavelog::Agreement> agreement() const;
@@ -136,6 +146,8 @@ class ExchangeModel : public QObject {
   bool counting_ = false, countAgain_ = false;
   QVariantList quarantine_;
   int quarantined_ = 0;
+  QVariantList copies_;
+  QStringList fastClocks_;
   bool inviting_ = false;
   std::optional<weavelog::PairingSecret> earlier_;  // of an invitation that was shown before
   QVariantList inviteRows_;

@@ -1,5 +1,6 @@
 #include "app-qml/view/exchange_model.h"
 
+#include "core/store/database.h"
 #include "sync/trust/proquint.h"
 #include "tests/app/event_server.h"
 #include "tests/app/room_jobs.h"
@@ -164,4 +165,52 @@ TEST_CASE("a clock that is two hours off is told with its minutes") {
   REQUIRE(waitUntil([&] { return model.clockAhead() != 0; }));
   CHECK(model.clockAhead() >= 119);
   CHECK(model.clockAhead() <= 121);
+}
+
+TEST_CASE("a device whose data was copied and one whose clock runs ahead are named") {
+  ExchangeRoom room;
+  ExchangeModel model(*room.device);
+  CHECK(model.copies().isEmpty());
+  CHECK(model.fastClocks().isEmpty());
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = room.ledger().create_book_id();
+  const auto write = [&](const std::string& file, const std::string& name, UnixMs now) {
+    ManualClock clock{now};
+    LedgerOptions options;
+    options.file = folder / file;
+    options.registry = &model_registry();
+    options.clock = &clock;
+    options.key = key;
+    options.device_name = "Bench 3";
+    const auto ledger = must(Ledger::open(std::move(options)));
+    Draft draft(book, kPlayerBook, kActNewPlayer);
+    (void)put_new(draft, named(name), now);
+    REQUIRE(ledger->append(draft));
+    return ledger->missing(book, {}, 1 << 30);
+  };
+  const UnixMs now = room.clock.now();
+  (void)write("one.db", "Okafor", now);
+  std::filesystem::copy_file(folder / "one.db", folder / "two.db");
+  // As an image of the whole disk would be: not to be told from the original.
+  SQLite::Database((folder / "two.db").string(), SQLite::OPEN_READWRITE).exec("DELETE FROM meta WHERE key='place'");
+  REQUIRE(room.ledger().ingest(write("one.db", "Okafor-Lind", now), 0));
+  REQUIRE(room.ledger().ingest(write("two.db", "Okaforova", now + 86'400'000), 0));
+  REQUIRE(waitUntil([&] { return model.copies().size() == 1; }));
+  CHECK(model.copies().first().toMap().value("device").toString() == "Bench 3");
+  CHECK(model.copies().first().toMap().value("books").toInt() == 1);
+  CHECK(model.fastClocks().isEmpty());  // of the other branch nothing was taken
+  const BookId later = room.ledger().create_book_id();
+  ManualClock ahead{now + 3 * 86'400'000};
+  LedgerOptions options;
+  options.file = ":memory:";
+  options.registry = &model_registry();
+  options.clock = &ahead;
+  options.device_name = "Desk 2";
+  const auto fast = must(Ledger::open(std::move(options)));
+  Draft draft(later, kPlayerBook, kActNewPlayer);
+  (void)put_new(draft, named("Haugen"), ahead.now());
+  REQUIRE(fast->append(draft));
+  REQUIRE(room.ledger().ingest(fast->missing(later, {}, 1 << 30), 0));
+  REQUIRE(waitUntil([&] { return model.fastClocks() == QStringList{"Desk 2"}; }));
 }

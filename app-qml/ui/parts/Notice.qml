@@ -46,12 +46,14 @@ Rectangle {
             colour: notice.inkColour
             size: 28
         }
-        ColumnLayout {
+        // Not a layout: within another one it does not hear that a title has become a line higher.
+        Column {
             spacing: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 1
 
             Words {
-                Layout.fillWidth: true
+                width: parent.width
                 visible: notice.title.length > 0
                 meaning: Words.Strong
                 text: notice.title
@@ -59,7 +61,7 @@ Rectangle {
                 Accessible.ignored: true
             }
             Words {
-                Layout.fillWidth: true
+                width: parent.width
                 visible: notice.text.length > 0
                 text: notice.text
                 Accessible.ignored: true

@@ -34,7 +34,36 @@ PageFrame {
             ? qsTr("The event server's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
             : qsTr("This tablet's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
     }
+    Notice {
+        Layout.fillWidth: true
+        visible: ExchangeModel.fastClocks.length > 0
+        kind: Notice.Attention
+        title: qsTr("A clock far ahead: %1").arg(ExchangeModel.fastClocks.join(", "))
+        text: qsTr("What was written there carries a time to come. Everything is kept; set that device's clock before it is used again.")
+    }
+    Notice {
+        Layout.fillWidth: true
+        visible: ExchangeModel.atOdds
+        kind: Notice.Attention
+        title: qsTr("Some books could not be made equal")
+        text: qsTr("One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.")
+    }
     ExchangeState { Layout.fillWidth: true }
+    Card {
+        Layout.fillWidth: true
+        visible: ExchangeModel.copies.length > 0
+        title: qsTr("Copied devices")
+        detail: qsTr("The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.")
+
+        Repeater {
+            model: ExchangeModel.copies
+            Words {
+                required property var modelData
+                Layout.fillWidth: true
+                text: qsTr("%1: %n book(s)", "", modelData.books).arg(modelData.device)
+            }
+        }
+    }
     NearCard {
         Layout.fillWidth: true
         onAddressPicked: address => (page.paired ? later : first).takeAddress(address)
