@@ -169,6 +169,11 @@ void Network::arrive(Arrival arrival) {
       arrival.frame[static_cast<std::size_t>(link.random.below(arrival.frame.size()))] ^=
           static_cast<std::uint8_t>(1 + link.random.below(255));
     }
+    if (link.repeat_next && !arrival.frame.empty()) {
+      link.repeat_next = false;
+      link.tainted = true;
+      push(link, arrival.side, What::frame, arrival.frame, room_.time.now);
+    }
     room_.trace.bytes(arrival.frame);
     if (link.liar && arrival.side == kGuest && link.liar->ignores(arrival.frame)) return;
     note_arrived(link, arrival.side, arrival.frame);

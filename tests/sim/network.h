@@ -1,6 +1,6 @@
 #pragma once
-// Connections between the devices: frames of real sessions on their way, with latency, stalls, cuts and
-// flipped bytes.
+// Connections between the devices: frames of real sessions on their way, with latency, stalls, cuts,
+// flipped bytes and frames that come twice.
 
 #include <array>
 #include <map>
@@ -32,6 +32,7 @@ struct Link {
   Random random;
   std::size_t frames = 0;
   bool flip_next = false;      ///< a byte of the next frame
+  bool repeat_next = false;    ///< the next frame comes twice
   std::unique_ptr<Liar> liar;  ///< alters the guest's frames
   bool tainted = false;  ///< something was altered: confirmations do not count, and it may end in any way
   bool revoked = false;  ///< the guest was revoked before it began

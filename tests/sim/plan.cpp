@@ -35,6 +35,7 @@ constexpr std::array<KindLine, kEventKinds> kKinds{{
     {EventKind::hang_up, "hang_up", 4, 5, 1},
     {EventKind::cut, "cut", 3, 25, 1},
     {EventKind::corrupt, "corrupt", 0, 10, 1},
+    {EventKind::repeat, "repeat", 0, 5, 1},
     {EventKind::part, "part", 2, 20, 1},
     {EventKind::heal, "heal", 2, 20, 1},
     {EventKind::lie, "lie", 0, 30, 5},

@@ -33,6 +33,7 @@ enum class EventKind : std::uint8_t {
   hang_up,  ///< in order, between two frames
   cut,      ///< in the middle of a frame
   corrupt,  ///< flips a byte of the next frame of a connection
+  repeat,   ///< the next frame of a connection comes twice
   part,     ///< two devices can't reach each other, both ways or one way
   heal,
   lie,     ///< the hostile device speaks to a server

@@ -116,6 +116,10 @@ void World::perform(const Event& event) {
         if (const auto found = network_.links().find(some_link(random)); found != network_.links().end())
           found->second.flip_next = true;
         return;
+      case EventKind::repeat:
+        if (const auto found = network_.links().find(some_link(random)); found != network_.links().end())
+          found->second.repeat_next = true;
+        return;
       case EventKind::part:
         room_.parted.insert({place, event.other % room_.devices.size()});
         if (random.chance(600)) room_.parted.insert({event.other % room_.devices.size(), place});
