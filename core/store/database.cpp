@@ -47,7 +47,9 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
     return {};
   }
   SQLite::Transaction transaction(writer.raw());
-  writer.raw().exec(tables > 0 ? kFromVersion1 : kSchema);
+  if (tables == 0) writer.raw().exec(kSchema);
+  if (tables > 0 && version < 2) writer.raw().exec(kFromVersion1);
+  if (tables > 0 && version < 3) writer.raw().exec(kFromVersion2);
   writer.raw().exec(kCareSchema);
   writer.raw().exec("PRAGMA application_id=" + std::to_string(kApplicationId));
   writer.raw().exec("PRAGMA user_version=" + std::to_string(kSchemaVersion));
@@ -57,7 +59,9 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
 
 }  // namespace
 
-Connection::Connection(const std::string& path, int flags, const std::string& vfs) : db_(path, flags, 5000, vfs) {}
+// Whoever has a connection holds its lock: SQLite need not lock it once more at every call.
+Connection::Connection(const std::string& path, int flags, const std::string& vfs)
+    : db_(path, flags | SQLite::OPEN_NOMUTEX, 5000, vfs) {}
 
 Connection::Named& Connection::find(const char* sql) {
   Named*& near = by_address_[sql];
@@ -87,9 +91,13 @@ void Connection::drop_statements() {
   statements_.clear();
 }
 
-Database::Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<Connection> writer,
-                   std::unique_ptr<Connection> reader)
-    : file_(std::move(file)), lock_(std::move(lock)), writer_(std::move(writer)), reader_(std::move(reader)) {}
+Database::Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<JoinedWrites> joined,
+                   std::unique_ptr<Connection> writer, std::unique_ptr<Connection> reader)
+    : file_(std::move(file)),
+      lock_(std::move(lock)),
+      joined_(std::move(joined)),
+      writer_(std::move(writer)),
+      reader_(std::move(reader)) {}
 
 Database::~Database() = default;
 
@@ -101,14 +109,16 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
     lock = std::move(*taken);
   }
   try {
-    auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, vfs);
+    auto joined = in_memory(file) ? nullptr : std::make_unique<JoinedWrites>(vfs);
+    auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE,
+                                               joined ? joined->name() : vfs);
     if (auto settled = settle(*writer, file); !settled) return fail(settled.error());
     std::unique_ptr<Connection> reader;
     if (!in_memory(file)) {
       reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY, vfs);
       reader->raw().exec("PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
     }
-    return std::unique_ptr<Database>(new Database(file, std::move(lock), std::move(writer), std::move(reader)));
+    return std::unique_ptr<Database>(new Database(file, std::move(lock), std::move(joined), std::move(writer), std::move(reader)));
   } catch (const SQLite::Exception& error) {
     return fail(fault_of(error, file));
   }

@@ -17,6 +17,7 @@
 
 #include "core/base/outcome.h"
 #include "core/store/file_lock.h"
+#include "core/store/joined_writes.h"
 
 namespace weavelog {
 
@@ -78,11 +79,12 @@ class Database {
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
  private:
-  Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<Connection> writer,
-           std::unique_ptr<Connection> reader);
+  Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<JoinedWrites> joined,
+           std::unique_ptr<Connection> writer, std::unique_ptr<Connection> reader);
 
   std::filesystem::path file_;
   std::unique_ptr<FileLock> lock_;
+  std::unique_ptr<JoinedWrites> joined_;  ///< null for a database in memory
   mutable std::recursive_mutex write_mutex_;
   mutable std::recursive_mutex read_mutex_;
   mutable int read_depth_ = 0;
