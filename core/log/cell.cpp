@@ -1,6 +1,7 @@
 #include "core/log/cell.h"
 
 #include <algorithm>
+#include <limits>
 #include <stdexcept>
 
 #include "core/log/value_codec.h"
@@ -13,23 +14,72 @@ auto lower(Cells& cells, FieldTag tag) {
   return std::lower_bound(cells.begin(), cells.end(), tag, [](const Cell& cell, FieldTag t) { return cell.tag < t; });
 }
 
+/// An entry, as far as cells tell of it: its author's place among those listed, its number and its stamp. Most of an entity's values
+/// come from few entries, so each is spelt once.
+struct Source {
+  Stamp stamp;
+  std::uint64_t author = 0;
+  std::uint64_t seq = 0;
+  auto operator<=>(const Source&) const = default;
+};
+
+template <class T>
+std::uint64_t place_in(const std::vector<T>& sorted, const T& wanted) {
+  return static_cast<std::uint64_t>(std::lower_bound(sorted.begin(), sorted.end(), wanted) - sorted.begin());
+}
+
+template <class T>
+void sort_and_fold(std::vector<T>& values) {
+  std::sort(values.begin(), values.end());
+  values.erase(std::unique(values.begin(), values.end()), values.end());
+}
+
+template <class T>
+const T& at_place(const std::vector<T>& values, std::uint64_t place) {
+  if (place >= values.size()) throw ArchiveError("a place beyond the end of its list");
+  return values[static_cast<std::size_t>(place)];
+}
+
+std::vector<Source> load_sources(InArchive& ar, const std::vector<AuthorId>& authors) {
+  std::vector<Source> sources(ar.count(3, ar.left()));
+  std::uint64_t stamp = 0;
+  for (Source& source : sources) {
+    const std::uint64_t later = ar.varint();
+    if (later > std::numeric_limits<std::uint64_t>::max() - stamp) throw ArchiveError("a time stamp out of its range");
+    source.stamp.raw = stamp += later;
+    source.author = ar.varint();
+    (void)at_place(authors, source.author);
+    source.seq = ar.varint();
+  }
+  return sources;
+}
+
 EntityState load_state(InArchive& ar) {
   EntityState state;
   state.kind = static_cast<EntityKind>(ar.varint_as<std::uint16_t>());
-  AuthorTable authors;
-  for (std::size_t n = ar.count(16, ar.left()); n > 0; --n) authors.add(*AuthorId::from_bytes(ar.take(16)));
-  for (std::size_t n = ar.count(7, ar.left()); n > 0; --n) {
+  std::vector<AuthorId> authors(ar.count(16, ar.left()));
+  for (AuthorId& author : authors) author = *AuthorId::from_bytes(ar.take(16));
+  const std::vector<Source> sources = load_sources(ar, authors);
+  std::uint64_t tag = 0;
+  const std::size_t cells = ar.count(4, ar.left());
+  state.cells.reserve(cells);
+  while (state.cells.size() < cells) {
+    const std::uint64_t head = ar.varint();
+    if (head / 2 == 0 && !state.cells.empty()) throw ArchiveError("a field that is listed twice");
+    tag += head / 2;
+    if (tag > std::numeric_limits<std::uint32_t>::max()) throw ArchiveError("an integer out of its range");
     Cell& cell = state.cells.emplace_back();
-    cell.tag = static_cast<FieldTag>(ar.varint_as<std::uint32_t>());
-    for (std::size_t values = ar.count(5, ar.left()); values > 0; --values) {
+    cell.tag = static_cast<FieldTag>(tag);
+    const std::size_t values = head % 2 == 0 ? 1 : ar.count(3, ar.left());
+    if (values == 0) throw ArchiveError("a field without values");
+    cell.values.reserve(values);
+    while (cell.values.size() < values) {
       CellValue& value = cell.values.emplace_back();
-      value.dot.author = authors.at(ar.varint());
-      value.dot.seq = ar.varint();
-      value.dot.index = ar.varint_as<std::uint32_t>();
-      value.stamp.raw = ar.varint();
+      const Source& source = at_place(sources, ar.varint());
+      value.dot = {authors[static_cast<std::size_t>(source.author)], source.seq, ar.varint_as<std::uint32_t>()};
+      value.stamp = source.stamp;
       value.value = load_value(ar);
     }
-    if (cell.values.empty()) throw ArchiveError("a field without values");
   }
   ar.expect_end();
   return state;
@@ -76,29 +126,50 @@ void EntityState::apply(const Write& write, const Dot& dot, Stamp stamp) {
 }
 
 Bytes encode_state(const EntityState& state) {
-  AuthorTable authors;
-  std::vector<AuthorId> sorted;
+  std::vector<AuthorId> authors;
+  std::size_t count = 0;
   for (const auto& cell : state.cells)
-    for (const auto& value : cell.values) sorted.push_back(value.dot.author);
-  std::sort(sorted.begin(), sorted.end());
-  sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
+    for (const auto& value : cell.values) {
+      if (authors.empty() || authors.back() != value.dot.author) authors.push_back(value.dot.author);
+      ++count;
+    }
+  sort_and_fold(authors);
+  std::vector<Source> of_value, sources;
+  of_value.reserve(count);
+  for (const auto& cell : state.cells)
+    for (const auto& value : cell.values) {
+      const Source source{value.stamp, place_in(authors, value.dot.author), value.dot.seq};
+      of_value.push_back(source);
+      if (sources.empty() || sources.back() != source) sources.push_back(source);
+    }
+  sort_and_fold(sources);
+
   Bytes out;
+  out.reserve(32 + 16 * (authors.size() + count));
   OutArchive ar(out);
   ar.varint(static_cast<std::uint16_t>(state.kind));
-  ar.varint(sorted.size());
-  for (const auto& author : sorted) {
-    ar.raw(author.bytes);
-    authors.add(author);
+  ar.varint(authors.size());
+  for (const auto& author : authors) ar.raw(author.bytes);
+  ar.varint(sources.size());
+  std::uint64_t stamp = 0;
+  for (const Source& source : sources) {
+    ar.varint(source.stamp.raw - stamp);
+    stamp = source.stamp.raw;
+    ar.varint(source.author);
+    ar.varint(source.seq);
   }
   ar.varint(state.cells.size());
+  std::uint64_t tag = 0;
+  auto source = of_value.begin();
   for (const auto& cell : state.cells) {
-    ar.varint(static_cast<std::uint32_t>(cell.tag));
-    ar.varint(cell.values.size());
+    const std::uint64_t step = static_cast<std::uint32_t>(cell.tag) - tag;
+    tag += step;
+    const bool several = cell.values.size() != 1;
+    ar.varint(step * 2 + (several ? 1 : 0));
+    if (several) ar.varint(cell.values.size());
     for (const auto& value : cell.values) {
-      ar.varint(authors.place(value.dot.author));
-      ar.varint(value.dot.seq);
+      ar.varint(place_in(sources, *source++));
       ar.varint(value.dot.index);
-      ar.varint(value.stamp.raw);
       save_value(ar, value.value);
     }
   }

@@ -7,6 +7,7 @@
 #include <stdexcept>
 
 #include "core/store/ledger_impl.h"
+#include "core/store/schema.h"
 
 namespace weavelog {
 namespace {
@@ -334,11 +335,16 @@ Outcome<> Ledger::Impl::start() {
     }
     sweep_forgotten(db);
     read_clock(db);
+    const bool anew = meta(db, kRebuildKey).has_value();
+    if (anew) {
+      rebuild(db);
+      db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRebuildKey + "'");
+    }
     for (const auto& projection : options.projections) {
       const std::string name = "projection " + std::string(projection->name());
       const Bytes version = big_endian(static_cast<std::uint64_t>(projection->version()));
       if (meta(db, name) == version) continue;
-      rebuild_projection(db, *projection);
+      if (!anew) rebuild_projection(db, *projection);
       set_meta(db, name, version);
     }
   });

@@ -6,7 +6,7 @@ namespace weavelog {
 /// Says whose file it is, in SQLite's header: "WVLG".
 inline constexpr int kApplicationId = 0x57564c47;
 /// Raised with every change of the tables below; a database of a higher number is refused.
-inline constexpr int kSchemaVersion = 2;
+inline constexpr int kSchemaVersion = 3;
 
 inline constexpr const char* kSchema = R"sql(
 -- Small state: our own author, the clock, versions of projections, and what other rooms remember.
@@ -67,6 +67,11 @@ CREATE TRIGGER chain_gone AFTER DELETE ON chain BEGIN
 END;
 ALTER TABLE book DROP COLUMN heads;
 )sql";
+
+/// From version 2, whose entity rows spelt the stamp of every value: they are made anew from the entries (kRebuildKey).
+inline constexpr const char* kFromVersion2 = "INSERT OR REPLACE INTO meta VALUES('rebuild', x'01')";
+/// In `meta`: layers two and three are to be made anew at the next start.
+inline constexpr const char* kRebuildKey = "rebuild";
 
 /// Made where it is missing: databases of the same number have it or not.
 inline constexpr const char* kCareSchema = R"sql(

@@ -58,7 +58,7 @@ struct FrozenTablet {
 }  // namespace
 
 TEST_CASE("frozen: every entry of every version is read and encoded to the same bytes") {
-  const std::string version = GENERATE("0", "1");
+  const std::string version = GENERATE("0", "1", "2");
   const auto entries = frozen_entries(version);
   CHECK(entries.size() >= 16);
   std::set<ActionKind> actions;
@@ -76,7 +76,7 @@ TEST_CASE("frozen: every entry of every version is read and encoded to the same 
 }
 
 TEST_CASE("frozen: the database of every version opens, verifies, and shows everything") {
-  const std::string version = GENERATE("0", "1");
+  const std::string version = GENERATE("0", "1", "2");
   FrozenTablet frozen(version);
   Ledger& ledger = *frozen.tablet->ledger;
   const VerifyReport report = ledger.verify();
@@ -122,7 +122,7 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
 }
 
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
-  const std::string version = GENERATE("0", "1");
+  const std::string version = GENERATE("0", "1", "2");
   FrozenTablet frozen(version);
   Tablet other("other");
   std::size_t handed_on = 0;
