@@ -14,14 +14,16 @@ Applier::Row& Applier::row(std::int64_t book_number, const BookId& book, const E
   Row& row = found->second;
   if (!fresh) return row;
   order_.push_back(&row);
-  if (auto held = cache_.take(book, id)) {
+  const bool begun = begun_.contains(book_number);
+  if (auto held = begun ? std::nullopt : cache_.take(book, id)) {
     row.held = std::move(*held);
     return row;
   }
   row.held.book_number = book_number;
   row.held.state.book = book;
   row.held.state.id = id;
-  read_row(row);
+  row.fresh = begun;
+  if (!begun) read_row(row);
   return row;
 }
 

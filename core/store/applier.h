@@ -5,6 +5,7 @@
 #include <memory>
 #include <span>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 #include "core/store/database.h"
@@ -18,6 +19,8 @@ class Applier {
   Applier(Connection& connection, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections,
           EntityCache& cache);
 
+  /// The book has come into being in this transaction: no row of it need be looked for.
+  void begins(std::int64_t book_number) { begun_.insert(book_number); }
   void apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry);
   /// The state as applied so far.
   [[nodiscard]] const EntityState& state(std::int64_t book_number, const BookId& book, const EntityId& id);
@@ -45,6 +48,7 @@ class Applier {
     std::size_t operator()(const Key& key) const { return IdHash()(key.second) ^ static_cast<std::size_t>(key.first); }
   };
   std::unordered_map<Key, Row, KeyHash> rows_;
+  std::unordered_set<std::int64_t> begun_;
   std::vector<Row*> order_;  ///< in which rows were first touched, which respects causality
 };
 

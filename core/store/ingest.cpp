@@ -263,6 +263,7 @@ class Intake {
     if (chain.book == kNoBook) {
       const auto& book = batch_.books[incoming.book];
       chain.book = books_[incoming.book].number = ledger_.book_number(db_, book.id, book.kind);
+      applier_.begins(chain.book);
     }
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);

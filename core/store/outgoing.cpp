@@ -183,6 +183,7 @@ namespace {
 
 struct Place {
   std::int64_t position, author;
+  AuthorId author_id;
   std::uint64_t seq;
 };
 
@@ -200,7 +201,7 @@ std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int6
     query.bind(2, *author);
     query.bind(3, static_cast<std::int64_t>(after));
     while (query.executeStep())
-      out.push_back({query.getColumn(0).getInt64(), *author, static_cast<std::uint64_t>(query.getColumn(1).getInt64())});
+      out.push_back({query.getColumn(0).getInt64(), *author, ours.author, static_cast<std::uint64_t>(query.getColumn(1).getInt64())});
   }
   std::sort(out.begin(), out.end(), [](const Place& a, const Place& b) { return a.position < b.position; });
   return out;
@@ -230,14 +231,11 @@ Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) cons
           all = false;
           break;
         }
-        auto& body = db.statement("SELECT e.body, a.id FROM entry e JOIN author a ON a.n=e.author WHERE e.position=?");
+        auto& body = db.statement("SELECT body FROM entry WHERE position=?");
         body.bind(1, place.position);
         if (!body.executeStep()) damaged("an entry that vanished within a snapshot");
-        const ByteView held = blob_of(body, 0);
-        const Bytes bytes(held.begin(), held.end());
-        const auto author = AuthorId::from_bytes(blob_of(body, 1));
-        packer.add(*number, place.author, place.seq, bytes);
-        if (author) advance(front.heads, *author, place.seq);
+        packer.add(*number, place.author, place.seq, blob_of(body, 0));
+        advance(front.heads, place.author_id, place.seq);
       }
       if (all) theirs.pop_front();
     }

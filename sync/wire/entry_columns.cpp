@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <deque>
 #include <map>
-#include <optional>
 #include <span>
-#include <unordered_map>
+
+#include "sync/wire/entry_tables.h"
 
 namespace weavelog {
 namespace {
@@ -26,58 +26,7 @@ enum Column : std::size_t {
   kFixed
 };
 
-constexpr std::size_t kRecent = 256;
 constexpr std::int64_t kTimeLike = 100'000'000'000;
-using IdBytes = std::array<std::uint8_t, 16>;
-
-struct IdBytesHash {
-  std::size_t operator()(const IdBytes& id) const { return IdHash()(EntityId{id}); }
-};
-
-/// Ids with their numbers, and those used last in front.
-class IdTable {
- public:
-  [[nodiscard]] std::size_t size() const { return ids_.size(); }
-  [[nodiscard]] const IdBytes& at(std::uint64_t number) const {
-    if (number >= ids_.size()) throw ArchiveError("an id that was not said");
-    return ids_[static_cast<std::size_t>(number)];
-  }
-  [[nodiscard]] std::optional<std::uint32_t> find(const IdBytes& id) const {
-    const auto found = numbers_.find(id);
-    return found == numbers_.end() ? std::nullopt : std::optional(found->second);
-  }
-  std::uint32_t add(const IdBytes& id) {
-    const auto number = static_cast<std::uint32_t>(ids_.size());
-    ids_.push_back(id);
-    numbers_.emplace(id, number);
-    recent_.insert(recent_.begin(), number);
-    if (recent_.size() > kRecent) recent_.pop_back();
-    return number;
-  }
-  /// Its place among those used last, kRecent if it is not there.
-  [[nodiscard]] std::size_t place(std::uint32_t number) const {
-    const auto found = std::find(recent_.begin(), recent_.end(), number);
-    return found == recent_.end() ? kRecent : static_cast<std::size_t>(found - recent_.begin());
-  }
-  [[nodiscard]] std::uint32_t at_place(std::uint64_t place) const {
-    if (place >= recent_.size()) throw ArchiveError("an id that was not used");
-    return recent_[static_cast<std::size_t>(place)];
-  }
-  void use(std::uint32_t number) {
-    const auto found = std::find(recent_.begin(), recent_.end(), number);
-    if (found == recent_.end()) {
-      recent_.insert(recent_.begin(), number);
-      if (recent_.size() > kRecent) recent_.pop_back();
-    } else {
-      std::rotate(recent_.begin(), found, found + 1);
-    }
-  }
-
- private:
-  std::vector<IdBytes> ids_;
-  std::unordered_map<IdBytes, std::uint32_t, IdBytesHash> numbers_;
-  std::vector<std::uint32_t> recent_;
-};
 
 /// The columns on their way out. Its functions take what they write; those of ColumnsIn give it.
 class ColumnsOut {
@@ -91,9 +40,10 @@ class ColumnsOut {
   void bytes(std::size_t column, Bytes& value) { columns_[column].ar.raw(value); }
   /// A column of its own for what comes again under this key.
   std::size_t open(std::uint64_t key) {
-    const auto [found, fresh] = opened_.try_emplace(key, columns_.size());
+    bool fresh = false;
+    const std::size_t column = opened_.find(key, columns_.size(), fresh);
     if (fresh) columns_.emplace_back();
-    return found->second;
+    return column;
   }
   void save(OutArchive& ar) const {
     ar.varint(columns_.size() - kFixed);
@@ -106,7 +56,7 @@ class ColumnsOut {
     OutArchive ar{bytes};
   };
   std::deque<Held> columns_;
-  std::unordered_map<std::uint64_t, std::size_t> opened_;
+  OpenedColumns opened_;
 };
 
 /// Checks every size against what is left in its column.
@@ -126,9 +76,10 @@ class ColumnsIn {
     std::copy(taken.begin(), taken.end(), value.begin());
   }
   std::size_t open(std::uint64_t key) {
-    const auto [found, fresh] = opened_.try_emplace(key, next_);
+    bool fresh = false;
+    const std::size_t column = opened_.find(key, next_, fresh);
     if (fresh && next_++ == columns_.size()) throw ArchiveError("a column that is missing");
-    return found->second;
+    return column;
   }
   [[nodiscard]] std::size_t left(std::size_t column) const { return columns_[column].left(); }
   void expect_end() const {
@@ -139,7 +90,7 @@ class ColumnsIn {
  private:
   std::deque<InArchive> columns_;
   std::size_t next_ = 0;
-  std::unordered_map<std::uint64_t, std::size_t> opened_;
+  OpenedColumns opened_;
 };
 
 std::uint64_t zigzag(std::int64_t value) { return (static_cast<std::uint64_t>(value) << 1) ^ static_cast<std::uint64_t>(value >> 63); }
@@ -235,6 +186,7 @@ class EntryWalk {
     EntityId entity = writes.front().entity;
     const std::uint32_t number = id(entity.bytes);
     auto kind = static_cast<std::uint64_t>(writes.front().kind);
+    if (number >= kinds_.size()) kinds_.resize(ids_.size());
     std::uint64_t& expected = kinds_[number];
     difference(kKinds, kind, expected);
     expected = kind;
@@ -366,14 +318,16 @@ class EntryWalk {
     columns_.bytes(column, value);
   }
 
-  // --- what is replaced: expected is all that stands in the field by this batch
+  // --- what is replaced: expected is what stands in the field by this batch
 
   void replaces(Write& write, std::uint32_t entity, const Dot& own) {
-    std::vector<Dot>& standing = standing_[std::uint64_t{entity} << 32 | static_cast<std::uint32_t>(write.tag)];
-    std::uint64_t code = write.replaces == standing ? 0 : 1 + write.replaces.size();
+    const Dot* standing = last_writes_.find(entity, write.tag);
+    const bool usual = standing == nullptr ? write.replaces.empty() : write.replaces.size() == 1 && write.replaces.front() == *standing;
+    std::uint64_t code = usual ? 0 : 1 + write.replaces.size();
     columns_.number(kDots, code);
     if (code == 0) {
-      if constexpr (Columns::kReads) write.replaces = standing;
+      if constexpr (Columns::kReads)
+        if (standing != nullptr) write.replaces.assign(1, *standing);
     } else {
       if constexpr (Columns::kReads) {
         if (code - 1 > columns_.left(kDots)) throw ArchiveError("a count larger than what follows");
@@ -385,7 +339,7 @@ class EntryWalk {
         small(kDots, dot.index);
       }
     }
-    standing.assign(1, own);
+    last_writes_.set(entity, write.tag, own);
   }
 
   struct Place {
@@ -400,8 +354,8 @@ class EntryWalk {
   AuthorId writer_;
   IdBytes last_id_{};
   std::map<Place, std::uint64_t> next_;
-  std::unordered_map<std::uint32_t, std::uint64_t> kinds_;
-  std::unordered_map<std::uint64_t, std::vector<Dot>> standing_;
+  std::vector<std::uint64_t> kinds_;  ///< of every id by its number
+  LastWrites last_writes_;
 };
 
 }  // namespace
