@@ -301,16 +301,21 @@ class Run {
 
   void reconcile_alone() {
     constexpr std::size_t kBooks = 1'000'000, kChanged = 10;
-    std::mt19937_64 draw(7);
-    std::vector<ReconcileItem> ours(kBooks);
-    for (ReconcileItem& item : ours) {
-      item.stamp = draw() >> 1;
-      for (auto& byte : item.id) byte = static_cast<std::uint8_t>(draw());
-    }
-    std::vector<ReconcileItem> theirs = ours;
-    for (std::size_t i = 0; i < kChanged; ++i) theirs[i * (kBooks / kChanged) + 7].id[0] ^= 0x55;
+    // Drawn anew for each side, so that neither is a copy which shares the other's memory.
+    const auto items = [](std::uint8_t difference) {
+      std::mt19937_64 draw(7);
+      std::vector<ReconcileItem> out(kBooks);
+      for (ReconcileItem& item : out) {
+        item.stamp = draw() >> 1;
+        for (auto& byte : item.id) byte = static_cast<std::uint8_t>(draw());
+      }
+      for (std::size_t i = 0; i < kChanged; ++i) out[i * (kBooks / kChanged) + 7].id[0] ^= difference;
+      return out;
+    };
     // Both keep their sets from one meeting to the next.
-    const ReconcileSet mine(std::move(ours)), other(std::move(theirs));
+    const ReconcileSet mine(items(0));
+    line_["rssOneSide"] = static_cast<std::int64_t>(memory_mb("VmRSS") * 1024 * 1024);
+    const ReconcileSet other(items(0x55));
     const Stopwatch watch;
     Reconciler asks(mine, 128 * 1024), answers(other, 128 * 1024);
     Bytes message = asks.initiate();

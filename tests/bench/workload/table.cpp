@@ -59,7 +59,8 @@ std::vector<Column> columns_of(const std::string& size) {
     return {{"reconcile 1,000,000 books, 10 changed, ms", "W4r", "ms", plain},
             {"bytes", "W4r", "bytes", bytes},
             {"round trips", "W4r", "roundTrips", plain},
-            {"peak RSS, both sides", "W4r", "rss", bytes}};
+            {"RSS of one side", "W4r", "rssOneSide", bytes},
+            {"peak, both sides, making them", "W4r", "rss", bytes}};
   return {{"W1 actions/s", "W1", "actionsPerS", rate, "nosync"},
           {"with fdatasync", "W1", "actionsPerS", rate, "sync"},
           {"on disk", "W1", "disk", bytes},
