@@ -105,8 +105,11 @@ bool Ledger::Impl::erase(Connection& db, const Stub& stub, const PublicKey& from
   row.bind(2, static_cast<int>(stub.kind));
   row.exec();
   erase_remembered(db, stub.book);
-  auto& quarantined = db.statement("DELETE FROM quarantine WHERE book=?");
+  // Also what came under another book's name, garbled or forged, and speaks of the same rackets and setups.
+  auto& quarantined = db.statement(
+      "DELETE FROM quarantine WHERE book=?1 OR EXISTS(SELECT 1 FROM entity e WHERE e.book=?2 AND instr(quarantine.body, e.id)>0)");
   bind_blob(quarantined, 1, stub.book.bytes);
+  quarantined.bind(2, book.value_or(-1));
   const bool put_aside = quarantined.exec() > 0;
   {
     const std::lock_guard guard(erasers_mutex);

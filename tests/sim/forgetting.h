@@ -19,6 +19,6 @@ void check_stays_forgotten(Device& device);
 [[nodiscard]] bool may_miss_forgetting(const Device& one, const Device& other);
 
 /// What people wrote into its forgotten books is nowhere in its files, write-ahead log included.
-void check_bytes_gone(const Device& device);
+void check_bytes_gone(Device& device);
 
 }  // namespace weavelog::sim

@@ -184,3 +184,22 @@ TEST_CASE("what a reader kept open while a player was forgotten is overwritten a
   CHECK(count_of(bytes_on_disk(file), "Zwicklhuber") == 0);
   CHECK(again.ledger->is_forgotten(book));
 }
+
+TEST_CASE("what was put aside of a forgotten player goes too, also where it came under a false book") {
+  TemporaryFolder folder;
+  const auto file = folder / "room.db";
+  Tablet tablet("desk", file), other("bench");
+  const BookId player = other.add_player("Zwicklhuber", "Quendoline");
+  const Batch batch = other.ledger->missing(player, {}, 1 << 30);
+  REQUIRE(tablet.ledger->ingest(batch, 1));
+  for (const BookId& book : {player, tablet.ledger->create_book_id()}) {
+    Batch forged = batch;
+    forged.books.front().id = book;
+    forged.authors.front().incarnation += 1;
+    CHECK(must(tablet.ledger->ingest(forged, 1)).quarantined == forged.entries.size());
+  }
+  CHECK(tablet.ledger->quarantine().size() == 2 * batch.entries.size());
+  REQUIRE(tablet.ledger->forget(player));
+  CHECK(tablet.ledger->quarantine().empty());
+  CHECK(count_of(bytes_on_disk(file), "Zwicklhuber") == 0);
+}
