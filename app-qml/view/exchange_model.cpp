@@ -347,10 +347,11 @@ void ExchangeModel::readOddDevices() {
   for (const auto& [device, count] : books)
     copies_.append(QVariantMap{{QStringLiteral("device"), QString::fromStdString(device)},
                                {QStringLiteral("books"), count}});
-  fastClocks_.clear();
+  QStringList fast;
   for (const auto& known : device_.ledger().authors())
-    if (known.wrong_clock) fastClocks_.append(QString::fromStdString(known.card.device));
-  fastClocks_.removeDuplicates();
+    if (known.wrong_clock) fast.append(QString::fromStdString(known.card.device));
+  fast.removeDuplicates();
+  fastClocks_ = fast.join(QStringLiteral(", "));
 }
 
 void ExchangeModel::invite(int role) {

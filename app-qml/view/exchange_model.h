@@ -46,8 +46,8 @@ class ExchangeModel : public QObject {
   Q_PROPERTY(int quarantined READ quarantined NOTIFY changed)
   // Devices whose data was copied and whose copies wrote on as one: [{device, books}].
   Q_PROPERTY(QVariantList copies READ copies NOTIFY changed)
-  // Devices that wrote with a clock far ahead of this one's.
-  Q_PROPERTY(QStringList fastClocks READ fastClocks NOTIFY changed)
+  // Devices that wrote with a clock far ahead of this one's, as a list of names; "" if there are none.
+  Q_PROPERTY(QString fastClocks READ fastClocks NOTIFY changed)
   // Some books can't be made equal with this event server; everything else has crossed.
   Q_PROPERTY(bool atOdds READ atOdds NOTIFY changed)
   // An invitation for another tablet, which only a head gets: rows of a QR code, five words, until when.
@@ -99,7 +99,7 @@ class ExchangeModel : public QObject {
   [[nodiscard]] QVariantList quarantine() const { return quarantine_; }
   [[nodiscard]] int quarantined() const { return quarantined_; }
   [[nodiscard]] QVariantList copies() const { return copies_; }
-  [[nodiscard]] QStringList fastClocks() const { return fastClocks_; }
+  [[nodiscard]] QString fastClocks() const { return fastClocks_; }
   [[nodiscard]] bool atOdds() const { return status_.session.at_odds; }
   [[nodiscard]] QVariantList inviteRows() const { return inviteRows_; }
   [[nodiscard]] QString inviteWords() const { return inviteWords_; }
@@ -147,7 +147,7 @@ class ExchangeModel : public QObject {
   QVariantList quarantine_;
   int quarantined_ = 0;
   QVariantList copies_;
-  QStringList fastClocks_;
+  QString fastClocks_;
   bool inviting_ = false;
   std::optional<weavelog::PairingSecret> earlier_;  // of an invitation that was shown before
   QVariantList inviteRows_;

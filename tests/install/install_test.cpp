@@ -11,6 +11,9 @@ using namespace weavelog::testing;
 
 namespace {
 
+/// A library built with a sanitizer needs a program that is.
+const std::string kFlags = std::string(WEAVELOG_SANITIZE).empty() ? "" : " '-DCMAKE_CXX_FLAGS=-fsanitize=" WEAVELOG_SANITIZE "'";
+
 std::string content_of(const std::filesystem::path& file) {
   std::ifstream in(file);
   return std::string((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
@@ -43,7 +46,7 @@ TEST_CASE("a program that is not ours finds the installed package, builds and br
   const auto log = folder / "log";
   const std::string prefix = (folder / "prefix").string();
   output_of("cmake --install '" WEAVELOG_BUILD_TREE "' --prefix '" + prefix + "' --component libraries", log);
-  output_of("cmake -G Ninja -S '" + mine.string() + "' -B '" + mine.string() + "/build' -DCMAKE_PREFIX_PATH='" + prefix + "'", log);
+  output_of("cmake -G Ninja -S '" + mine.string() + "' -B '" + mine.string() + "/build' -DCMAKE_PREFIX_PATH='" + prefix + "'" + kFlags, log);
   output_of("cmake --build '" + mine.string() + "/build'", log);
   CHECK(output_of("'" + mine.string() + "/build/consumer' '" + folder.path().string() + "'", log) == "apples\n");
 }

@@ -38,7 +38,7 @@ PageFrame {
         Layout.fillWidth: true
         visible: ExchangeModel.fastClocks.length > 0
         kind: Notice.Attention
-        title: qsTr("A clock far ahead: %1").arg(ExchangeModel.fastClocks.join(", "))
+        title: qsTr("A clock far ahead: %1").arg(ExchangeModel.fastClocks)
         text: qsTr("What was written there carries a time to come. Everything is kept; set that device's clock before it is used again.")
     }
     Notice {
