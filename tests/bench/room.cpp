@@ -4,6 +4,7 @@
 
 #include "core/model/fields.h"
 #include "core/model/tables.h"
+#include "core/people/consent.h"
 #include "core/store/database.h"
 #include "sync/trust/certificate.h"
 #include "sync/trust/key_file.h"
@@ -17,6 +18,13 @@ LedgerOptions ledger_options(const std::string& name) {
   options.device_name = name;
   options.projections = {std::make_shared<ModelTables>()};
   return options;
+}
+
+/// What may leave goes by consent, as in the real programs.
+template <class Options>
+void go_by_consent(Options& options, const Ledger& ledger) {
+  options.may_leave = [&ledger](const BookId& book, BookKind kind) { return may_cross(ledger, book, kind); };
+  options.leaves_by_room = [] { return BookId{}; };
 }
 
 }  // namespace
@@ -54,6 +62,7 @@ Room::Room(const std::filesystem::path& folder, const std::string& name) : desk_
   options.address = "127.0.0.1";
   options.port = 0;
   options.certificate = must(load_or_create_certificate(folder / "server.pem"));
+  go_by_consent(options, desk_->ledger());
   host_ = must(ExchangeHost::start(*desk_, std::move(options)));
   relay_ = std::make_unique<Relay>(host_->port());
 }
@@ -67,7 +76,9 @@ PairingCode Room::code() {
 ExchangeGuestOptions Room::to_return(Station& guest) {
   KnownHost host = guest.devices().hosts().at(0);
   host.address = {"127.0.0.1", relay_->port()};
-  return ExchangeGuest::to_return(host);
+  ExchangeGuestOptions options = ExchangeGuest::to_return(host);
+  go_by_consent(options, guest.ledger());
+  return options;
 }
 
 bool has_agreed(const GuestStatus& status) {
