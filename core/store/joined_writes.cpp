@@ -93,9 +93,10 @@ const sqlite3_io_methods kLogMethods = [] {
   out.xCheckReservedLock = [](sqlite3_file* file, int* locked) {
     return LogFile::of(file).below->pMethods->xCheckReservedLock(LogFile::of(file).below, locked);
   };
+  // Nothing is handed on here: SQLite takes many of these for hints whose failure it does not look at, and a
+  // write that failed unseen would be missing at the next sync.
   out.xFileControl = [](sqlite3_file* file, int what, void* argument) {
-    return after_writes(
-        file, [&](sqlite3_file* below) { return below->pMethods->xFileControl(below, what, argument); });
+    return LogFile::of(file).below->pMethods->xFileControl(LogFile::of(file).below, what, argument);
   };
   out.xSectorSize = [](sqlite3_file* file) {
     return LogFile::of(file).below->pMethods->xSectorSize(LogFile::of(file).below);

@@ -362,8 +362,7 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
   return std::unique_ptr<Ledger>(new Ledger(std::move(impl)));
 }
 
-// ------------------------------------------------------------------------------------------------ local
-// actions
+// ------------------------------------------------------------------------------------------------ local actions
 
 Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier) {
   Entry entry;
@@ -587,8 +586,7 @@ std::int64_t Ledger::position() const {
 
 void Ledger::read(const std::function<void(Connection&)>& query) const { impl_->database->read(query); }
 
-// ------------------------------------------------------------------------------------------------ small
-// state
+// ------------------------------------------------------------------------------------------------ small state
 
 std::optional<Bytes> Ledger::remembered(std::string_view key) const {
   std::optional<Bytes> out;
