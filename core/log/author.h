@@ -36,7 +36,7 @@ class DeviceKey {
 
   [[nodiscard]] const PublicKey& public_key() const;
   [[nodiscard]] Signature sign(ByteView message) const;
-  /// For the key file (sync/trust) only.
+  /// For the key file (sync/trust), and for opening what was sealed to the device (sync/carry).
   [[nodiscard]] std::array<std::uint8_t, 32> seed() const;
 
  private:

@@ -1,0 +1,68 @@
+#pragma once
+// Receipt: what a device that took a bundle in holds of its books since, signed by it and sealed to the bundle's maker, who then knows
+// that the colleague has it. A small file; sealed, because it names books, and digests of what is in them.
+
+#include <vector>
+
+#include "core/store/ledger.h"
+#include "sync/carry/bundle.h"
+
+namespace weavelog {
+
+struct Receipt {
+  BundleId bundle;
+  AuthorCard by;          ///< who took it in
+  UnixMs at = 0;          ///< by its clock
+  bool complete = false;  ///< nothing of the bundle was put aside or missing
+  std::vector<BookHeads> books;  ///< as held there when it was written; books that were left out are not among them
+  bool operator==(const Receipt&) const = default;
+};
+
+/// Of more than so many bytes none is read.
+inline constexpr std::size_t kMaxReceiptBytes = 32 * 1024 * 1024;
+
+/// Reads the ledger as it is now. May throw SQLite's exception.
+[[nodiscard]] Receipt receipt_of(const Ledger& ledger, const TakenBundle& taken);
+/// The file. Faults: bad_input (the maker's key is none).
+[[nodiscard]] Outcome<Bytes> seal_receipt(const Receipt& receipt, const DeviceKey& key, const PublicKey& maker);
+/// Which bundle it is about, without opening it. Faults: malformed, newer.
+[[nodiscard]] Outcome<BundleId> bundle_of_receipt(ByteView file);
+/// Faults: malformed (no receipt, cut short, altered), newer, untrusted (for another device; not signed by who it names).
+[[nodiscard]] Outcome<Receipt> open_receipt(ByteView file, const DeviceKey& maker);
+
+/// What a receipt says of one book, compared with what is held here now.
+struct ReceiptLine {
+  BookId book;
+  bool held = false;           ///< here; otherwise nothing can be compared
+  std::uint64_t lacking = 0;   ///< entries of ours that were not there
+  std::uint64_t parted = 0;    ///< authors of whom there was another branch there
+};
+[[nodiscard]] std::vector<ReceiptLine> compare_receipt(const Ledger& ledger, const Receipt& receipt);
+
+// --- what the maker remembers, in its ledger's file; books that are forgotten are erased from it with the rest
+
+/// A bundle that was made here, and who is known to have taken it in.
+struct HandedOver {
+  BundleId id;
+  UnixMs made = 0;
+  std::string receiver;  ///< for people
+  std::string note;
+  std::uint64_t books = 0, entries = 0;
+  struct Taken {
+    PublicKey by{};
+    std::string device;
+    UnixMs at = 0;
+    bool complete = false;
+    std::uint64_t books = 0;
+  };
+  std::vector<Taken> taken;
+};
+inline constexpr std::size_t kBundlesRemembered = 500;
+
+[[nodiscard]] Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::string& receiver);
+/// Faults: not_found (this device does not remember having made that bundle), those of Ledger::remember.
+[[nodiscard]] Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt);
+/// Newest first.
+[[nodiscard]] std::vector<HandedOver> bundles_made(const Ledger& ledger);
+
+}  // namespace weavelog
