@@ -95,6 +95,7 @@ std::string player_json(const PlayerRecord& record) {
   out["drop_offs"] = list_json(record.drop_offs);
   out["jobs"] = jobs_json(record);
   out["consents"] = list_json(record.consents);
+  out["cards"] = list_json(record.cards);
   out["open_questions"] = questions_json(record);
   return json::serialize(out);
 }

@@ -58,6 +58,8 @@ PlayerRecord record_of(const BookId& book, std::vector<EntityState> entities,
       if (auto placed = placed_mark(state)) record.marks.push_back(std::move(*placed));
     } else if (state.kind == kConsentGiven) {
       record.consents.emplace_back(std::move(state));
+    } else if (state.kind == kCardTaken) {
+      record.cards.emplace_back(std::move(state));
     }
   }
   return record;

@@ -20,6 +20,7 @@ struct PlayerRecord {
   std::vector<Loaded<Job>> jobs;
   std::vector<PlacedMark> marks;
   std::vector<Loaded<ConsentGiven>> consents;
+  std::vector<Loaded<CardTaken>> cards;
   std::vector<OpenQuestion> questions;
 
   [[nodiscard]] const Loaded<Racket>* racket(const EntityId& id) const;

@@ -1,5 +1,5 @@
 #pragma once
-// How values, dots and ids stand in entries and in entity rows. Shared by entry.cpp and cell.cpp only.
+// How values, dots and ids stand in entries and in entity rows. Shared by entry.cpp, cell.cpp and the player card (sync/carry).
 
 #include "core/log/archive.h"
 #include "core/log/entry.h"

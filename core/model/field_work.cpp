@@ -42,6 +42,7 @@ template struct FieldWork<DropOff>;
 template struct FieldWork<Job>;
 template struct FieldWork<StageMark>;
 template struct FieldWork<ConsentGiven>;
+template struct FieldWork<CardTaken>;
 template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;
 template struct FieldWork<EntryListItem>;

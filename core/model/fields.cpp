@@ -16,6 +16,7 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kJob, "job"},
     {kStageMark, "stage_mark"},
     {kConsentGiven, "consent_given"},
+    {kCardTaken, "card_taken"},
     {kEvent, "event"},
     {kTeamMember, "team_member"},
     {kEntryListItem, "entry"},
@@ -41,6 +42,7 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActTeam, "team"},
     {kActLinkEntry, "link_entry"},
     {kActImportJobs, "import_jobs"},
+    {kActTakeCard, "take_card"},
 });
 
 template <class... Structs>
@@ -57,7 +59,7 @@ std::vector<FieldInfo> fields_of() {
 
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
-                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven,
+                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, CardTaken,
                                                 EventInfo, TeamMember, EntryListItem, Price>(),
                                       kPlayerBook);
   return registry;

@@ -19,7 +19,8 @@ inline constexpr EntityKind kDropOff{4};
 inline constexpr EntityKind kJob{5};
 inline constexpr EntityKind kStageMark{6};
 inline constexpr EntityKind kConsentGiven{7};
-// 8 to 19 (tags 800 to 1999) are kept for what else belongs to a player: findings, photos, readings, links.
+inline constexpr EntityKind kCardTaken{19};
+// 8 to 18 (tags 800 to 1899) are kept for what else belongs to a player: findings, photos, readings, links.
 
 // Event book. Tags: event 2000 to 2099, team member 2100 to 2199, ...
 inline constexpr EntityKind kEvent{20};
@@ -44,6 +45,7 @@ inline constexpr ActionKind kActImportPrices{11};
 inline constexpr ActionKind kActTeam{12};
 inline constexpr ActionKind kActLinkEntry{13};
 inline constexpr ActionKind kActImportJobs{14};
+inline constexpr ActionKind kActTakeCard{30};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

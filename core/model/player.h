@@ -127,6 +127,16 @@ struct ConsentGiven {
   bool operator==(const ConsentGiven&) const = default;
 };
 
+/// A player card that was taken in: where values of this book came from. Put once; its id follows from the card, so that two devices
+/// that take one card in write the same.
+struct CardTaken {
+  std::optional<std::int64_t> made_at;  ///< by the clock of who made the card
+  std::string device;                   ///< that made it, as it calls itself
+  Bytes key;                            ///< with which it signed
+  Bytes digest;                         ///< BLAKE2b-256 of the card
+  bool operator==(const CardTaken&) const = default;
+};
+
 inline constexpr auto kPersonFields = std::to_array<Field<Person>>({
     {1, "family_name", &Person::family_name},
     {2, "given_name", &Person::given_name},
@@ -282,6 +292,19 @@ struct Described<ConsentGiven> {
   static constexpr EntityKind kind = kConsentGiven;
   static constexpr std::uint32_t base = 700;
   static constexpr std::span<const Field<ConsentGiven>> table = kConsentGivenFields;
+};
+
+inline constexpr auto kCardTakenFields = std::to_array<Field<CardTaken>>({
+    {1, "made_at", &CardTaken::made_at},
+    {2, "device", &CardTaken::device},
+    {3, "key", &CardTaken::key},
+    {4, "digest", &CardTaken::digest},
+});
+template <>
+struct Described<CardTaken> {
+  static constexpr EntityKind kind = kCardTaken;
+  static constexpr std::uint32_t base = 1900;
+  static constexpr std::span<const Field<CardTaken>> table = kCardTakenFields;
 };
 
 }  // namespace weavelog

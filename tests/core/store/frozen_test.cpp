@@ -94,6 +94,7 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
   REQUIRE(questions.size() == 1);
   CHECK(questions[0].cell.tag == tag_of<Setup>(&Setup::mains_tension));
   for (const FieldInfo& field : model_registry().fields()) {
+    if (field.entity == kCardTaken) continue;  // came after version 2
     bool held = false;
     for (const BookInfo& book : ledger.books())
       for (const EntityState& state : ledger.entities(book.id, field.entity))
