@@ -368,4 +368,16 @@ std::vector<EntryRow> entry_list(const Ledger& ledger, const BookId& event) {
   return rows;
 }
 
+std::vector<BookId> players_at(const Ledger& ledger, const BookId& event) {
+  std::vector<BookId> out;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement(
+        "SELECT book FROM model_player WHERE book IN (SELECT player FROM model_entry WHERE book=?1) OR n IN (SELECT player FROM model_job "
+        "WHERE event=?1) ORDER BY n");
+    bind_blob(query, 1, event.bytes);
+    while (query.executeStep()) out.push_back(id_at<BookId>(query, 0));
+  });
+  return out;
+}
+
 }  // namespace weavelog

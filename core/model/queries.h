@@ -129,5 +129,7 @@ struct EntryRow {
 };
 /// By folded family and given name.
 [[nodiscard]] std::vector<EntryRow> entry_list(const Ledger& ledger, const BookId& event);
+/// The books of players held here who are linked in the event's entry list or had a racket strung there.
+[[nodiscard]] std::vector<BookId> players_at(const Ledger& ledger, const BookId& event);
 
 }  // namespace weavelog

@@ -55,26 +55,26 @@ const Value* value_in(const CardItem& item, FieldTag tag) {
 
 bool open_in(const CardItem& item, FieldTag tag) { return std::find(item.open.begin(), item.open.end(), tag) != item.open.end(); }
 
-void weigh_item(const EntityState& ours, const CardItem& item, std::vector<CardLine>& lines) {
+void weigh_item(const EntityState& ours, const CardItem& item, SaidTimes& times, std::vector<CardLine>& lines) {
   for (const FieldTag tag : tags_of(item.kind)) {
     const Cell* cell = ours.find(tag);
     const Value* theirs = value_in(item, tag);
     const bool asked_there = open_in(item, tag);
-    CardLine line{item.kind, ours.id, called(item), tag, model_registry().guarded(tag), Value{}, 0, theirs != nullptr ? *theirs : Value{}, item.changed, {}};
+    CardLine line{item.kind, ours.id, called(item), tag, model_registry().guarded(tag), Value{}, 0, Value{}, item.changed, {}};
+    if (theirs != nullptr) line.cards = *theirs;
     if (cell == nullptr) {
       if (theirs == nullptr && !asked_there) continue;
       line.verdict = asked_there ? CardVerdict::question : CardVerdict::fresh;
     } else {
       const CellValue& latest = cell->latest();
       line.ours = latest.value;
-      line.ours_at = latest.stamp.wall_ms();
+      line.ours_at = times.of(latest);
       const bool asked_here = line.guarded && cell->split();
       if (!asked_here && !asked_there && line.ours == line.cards) continue;
       if (asked_here || asked_there) {
         line.verdict = CardVerdict::question;
       } else {
-        // Times on cards are to the second: within one, what is here stands.
-        line.verdict = line.ours_at / 1000 < line.cards_at / 1000 ? CardVerdict::newer : CardVerdict::older;
+        line.verdict = line.ours_at < line.cards_at ? CardVerdict::newer : CardVerdict::older;
       }
     }
     lines.push_back(std::move(line));
@@ -110,9 +110,10 @@ Outcome<CardFindings> weigh_card(const Ledger& ledger, const DeviceList& devices
     out.held = book.has_value();
     out.ahead = card.made > ledger.wall().now() + HybridClock::kTooFarAhead;
     if (const auto before = ledger.entity(card.book, id_of(card))) out.taken = card.made;
+    SaidTimes times(ledger, card.book);
     for (const CardItem& item : card.items) {
       const EntityState ours = held_of(ledger, card, item);
-      if (ours.kind == item.kind) weigh_item(ours, item, out.lines);
+      if (ours.kind == item.kind) weigh_item(ours, item, times, out.lines);
     }
     return out;
   } catch (const SQLite::Exception& error) {
@@ -125,27 +126,29 @@ Outcome<Draft> take_card(const Ledger& ledger, const DeviceList& devices, const 
   if (!findings) return fail(findings.error());
   Draft draft(card.book, kPlayerBook, kActTakeCard);
   try {
+    SaidTimes times(ledger, card.book);
     for (const CardItem& item : card.items) {
       const EntityState ours = held_of(ledger, card, item);
       if (ours.kind != item.kind) continue;
       std::vector<CardLine> lines;
-      weigh_item(ours, item, lines);
+      weigh_item(ours, item, times, lines);
       for (CardLine& line : lines)
         if (line.verdict == CardVerdict::fresh || (line.verdict == CardVerdict::newer && accept_newer))
           draft.put(ours, line.tag, std::move(line.cards));
     }
-    if (!findings->taken) {
-      CardTaken note;
-      note.made_at = card.made;
-      note.device = card.device;
-      note.key.assign(card.key.begin(), card.key.end());
-      note.digest.assign(card.digest.begin(), card.digest.end());
-      EntityState fresh;
-      fresh.book = card.book;
-      fresh.kind = kCardTaken;
-      fresh.id = id_of(card);
-      put_changes(draft, fresh, note);
-    }
+    EntityState before;
+    before.book = card.book;
+    before.kind = kCardTaken;
+    before.id = id_of(card);
+    if (findings->taken) before = ledger.entity(card.book, before.id).value_or(before);
+    CardTaken note;
+    note.made_at = card.made;
+    note.device = card.device;
+    note.key.assign(card.key.begin(), card.key.end());
+    note.digest.assign(card.digest.begin(), card.digest.end());
+    put_changes(draft, before, note);
+    // Said with every action that goes by the card: it tells how old the values are (SaidTimes).
+    if (!draft.empty()) draft.put(before, tag_of<CardTaken>(&CardTaken::made_at), *note.made_at);
   } catch (const SQLite::Exception& error) {
     return fail(fault_of(error, "the ledger"));
   }

@@ -71,15 +71,13 @@ FieldTag load_tag(InArchive& ar, EntityKind kind) {
   return static_cast<FieldTag>(tag);
 }
 
-constexpr UnixMs kSecond = 1000;
-
 Bytes body_of(const PlayerCard& card) {
   Bytes out;
   OutArchive ar(out);
   ar.byte(kCardFormat);
   ar.byte(kCardFormat);
   ar.raw(card.key);
-  ar.zigzag(card.made / kSecond);
+  ar.zigzag(card.made);
   ar(card.device);
   ar.raw(card.book.bytes);
   ar.varint(card.setups_left_out);
@@ -89,7 +87,7 @@ Bytes body_of(const PlayerCard& card) {
   for (const CardItem& item : card.items) {
     ar.varint(static_cast<std::uint64_t>(item.kind));
     save_id(ar, item.id, before);
-    ar.zigzag(card.made / kSecond - item.changed / kSecond);
+    ar.zigzag(card.made - item.changed);
     ar.varint(item.open.size());
     for (const FieldTag tag : item.open) save_tag(ar, item.kind, tag);
     ar.varint(item.values.size());
@@ -101,10 +99,10 @@ Bytes body_of(const PlayerCard& card) {
   return out;
 }
 
-UnixMs seconds_from(std::int64_t seconds) {
-  constexpr std::int64_t kFar = std::int64_t{1} << 40;
-  if (seconds < -kFar || seconds > kFar) throw ArchiveError("a time out of range");
-  return seconds * kSecond;
+UnixMs in_range(std::int64_t moment) {
+  constexpr std::int64_t kFar = std::int64_t{1} << 50;
+  if (moment < -kFar || moment > kFar) throw ArchiveError("a time out of range");
+  return moment;
 }
 
 /// The values that a struct of the item's kind can hold: one of another type, an empty text are none.
@@ -136,7 +134,7 @@ PlayerCard load_body(ByteView body, bool may_say_more) {
   InArchive ar(body);
   PlayerCard card;
   ar(card.key);
-  card.made = seconds_from(ar.zigzag());
+  card.made = in_range(ar.zigzag());
   ar(card.device);
   ar(card.book);
   card.setups_left_out = ar.varint();
@@ -146,7 +144,7 @@ PlayerCard load_body(ByteView body, bool may_say_more) {
     CardItem item;
     item.kind = static_cast<EntityKind>(ar.varint_as<std::uint16_t>());
     item.id = load_id(ar, before);
-    item.changed = seconds_from(card.made / kSecond - ar.zigzag());
+    item.changed = in_range(card.made - in_range(ar.zigzag()));
     for (std::size_t open = ar.count(1, kMaxValues); open > 0; --open) {
       const FieldTag tag = load_tag(ar, item.kind);
       if (on_cards(item.kind, tag)) item.open.push_back(tag);
@@ -171,14 +169,14 @@ PlayerCard load_body(ByteView body, bool may_say_more) {
 
 // ------------------------------------------------------------------------------------------------ what goes on one
 
-CardItem item_of(const EntityState& state) {
+CardItem item_of(const EntityState& state, SaidTimes& times) {
   CardItem item;
   item.kind = state.kind;
   item.id = state.id;
   for (const Cell& cell : state.cells) {
     if (!on_cards(state.kind, cell.tag)) continue;
     const CellValue& latest = cell.latest();
-    item.changed = std::max(item.changed, latest.stamp.wall_ms() / kSecond * kSecond);
+    item.changed = std::max(item.changed, times.of(latest));
     if (cell.split() && model_registry().guarded(cell.tag)) {
       item.open.push_back(cell.tag);
     } else if (!is_cleared(latest.value)) {
@@ -197,7 +195,7 @@ EntityId setup_for(const EntityId& job) {
 }
 
 /// What was strung last, as a setup without a name.
-std::optional<CardItem> last_strung(const PlayerRecord& record) {
+std::optional<CardItem> last_strung(const PlayerRecord& record, SaidTimes& times) {
   const auto last = same_as_last_time(record, {});
   if (!last || !last->job) return std::nullopt;
   const auto* job = record.job(last->job);
@@ -210,13 +208,13 @@ std::optional<CardItem> last_strung(const PlayerRecord& record) {
     const auto tag = static_cast<std::uint32_t>(cell.tag);
     if (tag > from) as_setup.cells.push_back({FieldTag{tag - from + to}, cell.values});
   }
-  return item_of(as_setup);
+  return item_of(as_setup, times);
 }
 
 template <class S>
-std::vector<CardItem> newest_first(const std::vector<Loaded<S>>& list) {
+std::vector<CardItem> newest_first(const std::vector<Loaded<S>>& list, SaidTimes& times) {
   std::vector<CardItem> out;
-  for (const auto& held : list) out.push_back(item_of(held.seen));
+  for (const auto& held : list) out.push_back(item_of(held.seen, times));
   std::reverse(out.begin(), out.end());
   std::stable_sort(out.begin(), out.end(), [](const CardItem& a, const CardItem& b) { return a.changed > b.changed; });
   return out;
@@ -253,6 +251,17 @@ std::string fill(PlayerCard& card, const CardItem& person, const std::vector<Car
 }
 
 }  // namespace
+
+UnixMs SaidTimes::of(const CellValue& value) {
+  const UnixMs written = value.stamp.wall_ms();
+  const auto [found, fresh] = cards_.try_emplace({value.dot.author, value.dot.seq}, std::nullopt);
+  if (fresh)
+    if (const auto entry = ledger_.entry(book_, value.dot.author, value.dot.seq); entry && entry->action == kActTakeCard)
+      for (const Write& write : entry->writes)
+        if (write.kind == kCardTaken && write.tag == tag_of<CardTaken>(&CardTaken::made_at))
+          if (const auto* made = std::get_if<std::int64_t>(&write.value)) found->second = *made;
+  return found->second ? std::min(*found->second, written) : written;
+}
 
 bool on_cards(EntityKind kind, FieldTag tag) {
   static const std::set<FieldTag> person{tag_of<Person>(&Person::family_name), tag_of<Person>(&Person::given_name),
@@ -318,12 +327,13 @@ Outcome<MadeCard> make_card(const Ledger& ledger, const BookId& player) {
     PlayerCard card;
     card.key = ledger.key().public_key();
     card.device = shortened(ledger.self().device, kDeviceName);
-    card.made = ledger.wall().now() / kSecond * kSecond;
+    card.made = in_range(ledger.wall().now());
     card.book = player;
-    std::vector<CardItem> setups = newest_first(record->setups);
+    SaidTimes times(ledger, player);
+    std::vector<CardItem> setups = newest_first(record->setups, times);
     if (setups.empty())
-      if (auto last = last_strung(*record)) setups.push_back(std::move(*last));
-    std::string text = fill(card, item_of(record->person.seen), setups, newest_first(record->rackets), ledger.key());
+      if (auto last = last_strung(*record, times)) setups.push_back(std::move(*last));
+    std::string text = fill(card, item_of(record->person.seen, times), setups, newest_first(record->rackets, times), ledger.key());
     if (text.size() > kMaxCardText)
       return fail(FaultCode::bad_input, "the player's names are too long for a card", "player card", "shorten them in the player's book");
     auto read = read_card(text);
@@ -331,6 +341,8 @@ Outcome<MadeCard> make_card(const Ledger& ledger, const BookId& player) {
     return MadeCard{std::move(text), std::move(*read)};
   } catch (const SQLite::Exception& error) {
     return fail(fault_of(error, "the ledger"));
+  } catch (const ArchiveError& error) {
+    return fail(FaultCode::clock, error.what(), "player card", "set this device's clock");
   }
 }
 
@@ -352,8 +364,9 @@ Outcome<PlayerCard> read_card(std::string_view text) {
   std::copy(checked.end() - static_cast<std::ptrdiff_t>(signature.size()), checked.end(), signature.begin());
   const std::uint8_t format = body[0], oldest = body[1];
   if (oldest > kCardFormat)
-    return fail(FaultCode::newer, "a card of format " + std::to_string(format) + ", which programs from format " + std::to_string(oldest) + " on can read",
-                where, "update Weavelog on this device");
+    return fail(FaultCode::newer,
+                "a card of format " + std::to_string(format) + ", which programs from format " + std::to_string(oldest) + " on can read", where,
+                "update Weavelog on this device");
   try {
     PublicKey key{};
     if (body.size() < 2 + key.size()) return damaged("it ends early");

@@ -4,6 +4,8 @@
 // time". Here: making one and reading one; what to do with it is card_intake.h. The bytes stand in DEVELOPERS.md. This part of sync
 // knows tennis: a card has a meaning where a batch has none.
 
+#include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -23,7 +25,7 @@ inline constexpr std::uint8_t kCardFormat = 1;
 struct CardItem {
   EntityKind kind{};
   EntityId id;
-  UnixMs changed = 0;  ///< when its newest value was written, by its writer's clock; to the second
+  UnixMs changed = 0;  ///< when its newest value was written, by its writer's clock
   std::vector<std::pair<FieldTag, Value>> values;  ///< ordered by tag
   std::vector<FieldTag> open;  ///< fields in which several answers stand where the card was made: none of them is on it
   bool operator==(const CardItem&) const = default;
@@ -32,7 +34,7 @@ struct CardItem {
 struct PlayerCard {
   PublicKey key{};     ///< who signed it
   std::string device;  ///< as it calls itself
-  UnixMs made = 0;     ///< by its clock; to the second
+  UnixMs made = 0;     ///< by its clock
   BookId book;
   std::vector<CardItem> items;  ///< the person, then setups and rackets, each newest first
   std::uint64_t setups_left_out = 0, rackets_left_out = 0;  ///< for which there was no room
@@ -52,6 +54,18 @@ template <class S>
 }
 /// Fields that a card may hold; nothing else of one is believed.
 [[nodiscard]] bool on_cards(EntityKind kind, FieldTag tag);
+
+/// When the values of a book were said: as they were written or, where they came from a card, no later than that was made.
+class SaidTimes {
+ public:
+  SaidTimes(const Ledger& ledger, const BookId& book) : ledger_(ledger), book_(book) {}
+  [[nodiscard]] UnixMs of(const CellValue& value);
+
+ private:
+  const Ledger& ledger_;
+  BookId book_;
+  std::map<std::pair<AuthorId, std::uint64_t>, std::optional<UnixMs>> cards_;  ///< by entry
+};
 
 struct MadeCard {
   std::string text;  ///< of upper-case letters, digits and a few signs

@@ -125,7 +125,8 @@ Outcome<Receipt> open_receipt(ByteView file, const DeviceKey& maker) {
   if (file.size() > kMaxReceiptBytes) return fail(FaultCode::malformed, "far too large", "receipt", "");
   const auto plain = open_sealed(maker, file.subspan(kPlain));
   if (!plain)
-    return fail(FaultCode::untrusted, "it is for another device, or damaged", "receipt", "read it on the device that made the bundle, or copy it again");
+    return fail(FaultCode::untrusted, "it is for another device, or damaged", "receipt",
+                "read it on the device that made the bundle, or copy it again");
   Signature signature;
   if (plain->size() < signature.size()) return fail(FaultCode::malformed, "it ends early", "receipt", "");
   const ByteView body = ByteView(*plain).first(plain->size() - signature.size());
@@ -188,8 +189,8 @@ Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt) {
     return fail(FaultCode::not_found, "this device does not remember having made that bundle", "receipt", "read it on the device that made it");
   json::array kept = remembered_list(ledger, key_of(receipt.bundle));
   const std::string by = to_hex(receipt.by.key);
-  kept.erase(std::remove_if(kept.begin(), kept.end(), [&](const json::value& one) { return one.is_object() && text_in(one.get_object(), "by") == by; }),
-             kept.end());
+  const auto theirs = [&](const json::value& one) { return one.is_object() && text_in(one.get_object(), "by") == by; };
+  kept.erase(std::remove_if(kept.begin(), kept.end(), theirs), kept.end());
   kept.push_back(json::object{{"by", by}, {"device", receipt.by.device}, {"at", receipt.at}, {"complete", receipt.complete}});
   // An element a book, so that forgetting one takes just that.
   for (const BookHeads& book : receipt.books) {

@@ -23,6 +23,8 @@ void add_same_commands(CLI::App& app, Work& chosen);      // same
 void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
 void add_forget_commands(CLI::App& app, Work& chosen);    // forget, forgotten
+void add_bundle_commands(CLI::App& app, Work& chosen);    // bundle make, read, show, receipt, list, key
+void add_card_commands(CLI::App& app, Work& chosen);      // card make, read, show
 void add_care_commands(CLI::App& app, Work& chosen);      // export, verify, rebuild, quarantine
 
 /// backup, restore. They work on the files of the folder and run before it is opened, so they have a work of their own.

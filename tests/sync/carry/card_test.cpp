@@ -127,7 +127,8 @@ TEST_CASE("cards fit a QR code of version 25 at level M however much the player 
   // The limit is where it is said to be.
   const std::string most(kMaxCardText, 'A'), more(kMaxCardText + 1, 'A');
   const auto version = [](const std::string& text) {
-    return qrcodegen::QrCode::encodeSegments(qrcodegen::QrSegment::makeSegments(text.c_str()), qrcodegen::QrCode::Ecc::MEDIUM, 1, 40, -1, false).getVersion();
+    const auto segments = qrcodegen::QrSegment::makeSegments(text.c_str());
+    return qrcodegen::QrCode::encodeSegments(segments, qrcodegen::QrCode::Ecc::MEDIUM, 1, 40, -1, false).getVersion();
   };
   CHECK(version(most) == 25);
   CHECK(version(more) == 26);
@@ -252,6 +253,21 @@ TEST_CASE("what is newer here stays, what is newer on the card waits for a perso
   CHECK(text_of(*after.setup(setup)->now.mains_tension) == "24.5 kg");
   CHECK(after.setup(setup)->now.crosses_string.empty());
   CHECK(bench.weigh(fresh_card).lines.empty());
+}
+
+TEST_CASE("values from a card are as old as the card, not as its taking in") {
+  CardTablet desk("Desk 1"), bench("Bench 2");
+  const BookId book = desk.add_known_player();
+  const EntityId setup = desk.add_setup(book, "day");
+  const std::string first = desk.card_of(book).text;
+  desk.clock.advance(kHour);
+  desk.change<Setup>(book, setup, [](Setup& now) { now.mains_tension = kg("24"); });
+  bench.clock.advance(2 * kHour);
+  bench.append(bench.taking(first));
+  CHECK(bench.weigh(desk.card_of(book).text).count(CardVerdict::newer) == 1);
+  // And on a card that the bench makes of them.
+  CHECK(bench.card_of(book).card.items[1].changed <= must(read_card(first)).made);
+  CHECK(desk.weigh(bench.card_of(book).text).count(CardVerdict::older) == 1);
 }
 
 TEST_CASE("an open question is not decided by a card, wherever it is open") {

@@ -1,0 +1,426 @@
+// bundle make, read, show, receipt, list, key: books in a file.
+
+#include <iostream>
+#include <map>
+#include <set>
+
+#include "core/base/iso_time.h"
+#include "core/base/text.h"
+#include "core/model/queries.h"
+#include "core/people/consent.h"
+#include "sync/carry/carried_file.h"
+#include "sync/carry/receipt.h"
+#include "sync/cli/choose.h"
+#include "sync/cli/commands.h"
+#include "sync/cli/render.h"
+#include "sync/trust/proquint.h"
+
+namespace weavelog::cli {
+namespace {
+
+/// The first line of a file, or of standard input for "-".
+Outcome<std::string> first_line(const std::string& file) {
+  std::string line;
+  if (file == "-") {
+    std::getline(std::cin, line);
+  } else {
+    const auto bytes = read_small_file(file, 64 * 1024);
+    if (!bytes) return fail(bytes.error());
+    line = std::string(as_text(*bytes));
+  }
+  return line.substr(0, line.find_first_of("\r\n"));
+}
+
+struct Opening {
+  std::string file;
+  std::string passphrase_from;
+};
+
+void add_opening(CLI::App& command, Opening& opening) {
+  command.add_option("FILE", opening.file, "The bundle")->required();
+  command.add_option("--passphrase-from", opening.passphrase_from, "A file whose first line is the passphrase; - for standard input");
+}
+
+struct Opened {
+  DeviceKey key;
+  OpenWith with;
+  ByteSource source;
+};
+
+Outcome<Opened> open_file(Context& context, const Opening& opening) {
+  auto source = read_carried_file(opening.file);
+  if (!source) return fail(source.error());
+  Opened out{context.ledger().key(), {}, std::move(*source)};
+  if (!opening.passphrase_from.empty()) {
+    auto words = first_line(opening.passphrase_from);
+    if (!words) return fail(words.error());
+    out.with.passphrase = std::move(*words);
+  }
+  return out;
+}
+
+json::array hex_list(const std::vector<BookId>& books) {
+  json::array out;
+  for (const BookId& book : books) out.emplace_back(book.hex());
+  return out;
+}
+
+std::string counted(std::uint64_t count, const char* one, const char* many) { return std::to_string(count) + " " + (count == 1 ? one : many); }
+
+// -------------------------------------------------------------------------------------------------------
+// make
+
+struct MakeArguments {
+  std::string file, event, to, passphrase_from, for_event, note;
+  std::vector<std::string> players;
+  bool all = false, words = false, replace = false, estimate = false;
+};
+
+/// A device by name or by the beginning of its key: enrolled here, a host, or one whose entries are held; or any by its whole key.
+Outcome<std::pair<PublicKey, std::string>> choose_device(Context& context, const std::string& wanted) {
+  std::map<PublicKey, std::string> known;
+  for (const KnownAuthor& author : context.ledger().authors()) known[author.card.key] = author.card.device;
+  for (const KnownHost& host : context.station().devices().hosts()) known[host.key] = host.name;
+  for (const EnrolledDevice& device : context.station().devices().devices()) known[device.key] = device.name;
+  std::vector<std::pair<PublicKey, std::string>> meant;
+  for (const auto& [key, name] : known)
+    if (search_key(name) == search_key(wanted) || (wanted.size() >= 6 && to_hex(key).starts_with(wanted))) meant.emplace_back(key, name);
+  const std::string where = "device \"" + wanted + "\"";
+  if (meant.size() > 1) return fail(FaultCode::bad_input, "several devices are called so", where, "give the beginning of its key");
+  if (meant.size() == 1) return meant.front();
+  if (PublicKey key{}; from_hex(wanted, key)) return std::pair(key, wanted.substr(0, 12));
+  return fail(FaultCode::not_found, "no such device is known here", where, "give its key, which `bundle key` shows on it");
+}
+
+Outcome<std::vector<BookId>> chosen_books(Context& context, const MakeArguments& arguments) {
+  std::vector<BookId> out;
+  if (arguments.all)
+    for (const BookInfo& book : context.ledger().books()) out.push_back(book.id);
+  if (!arguments.event.empty()) {
+    const auto event = context.event(arguments.event == "." ? "" : arguments.event);
+    if (!event) return fail(event.error());
+    out.push_back(*event);
+    const auto players = players_at(context.ledger(), *event);
+    out.insert(out.end(), players.begin(), players.end());
+  }
+  for (const std::string& player : arguments.players) {
+    const auto book = choose_player(context, player);
+    if (!book) return fail(book.error());
+    out.push_back(*book);
+  }
+  if (out.empty()) return fail(FaultCode::bad_input, "nothing was chosen", "bundle", "give --player, --event or --all");
+  return out;
+}
+
+Outcome<Ending> make(Context& context, const MakeArguments& arguments) {
+  BundleWish wish;
+  auto books = chosen_books(context, arguments);
+  if (!books) return fail(books.error());
+  wish.books = std::move(*books);
+  wish.note = arguments.note;
+  wish.leave_out = arguments.players.empty();
+  if (!arguments.for_event.empty()) {
+    const auto room = context.event(arguments.for_event == "." ? "" : arguments.for_event);
+    if (!room) return fail(room.error());
+    wish.room = *room;
+  }
+  wish.may_leave = [&](const BookId& book, BookKind kind) { return may_cross(context.ledger(), book, kind, wish.room); };
+  std::string words, receiver = "whoever knows the passphrase";
+  if (!arguments.to.empty()) {
+    auto device = choose_device(context, arguments.to);
+    if (!device) return fail(device.error());
+    wish.receiver = device->first;
+    receiver = device->second;
+  } else if (!arguments.passphrase_from.empty()) {
+    auto typed = first_line(arguments.passphrase_from);
+    if (!typed) return fail(typed.error());
+    wish.receiver = ForPassphrase{std::move(*typed), {}};
+  } else if (arguments.words) {
+    words = make_passphrase();
+    wish.receiver = ForPassphrase{words, {}};
+  } else if (!arguments.estimate) {
+    return fail(FaultCode::bad_input, "nobody was named who can open it", "bundle", "give --to, --words or --passphrase-from");
+  }
+  const auto size = bundle_size(context.ledger(), wish);
+  if (!size) return fail(size.error());
+  json::object out{{"file", arguments.file}, {"books", size->books}, {"entries", size->entries}, {"left_out", hex_list(size->left_out)}};
+  std::string left;
+  if (!size->left_out.empty()) left = "\nleft out because of what the players agreed to: " + counted(size->left_out.size(), "book", "books");
+  if (arguments.estimate) {
+    out["about_bytes"] = size->bytes;
+    context.answer(out, counted(size->books, "book", "books") + ", " + counted(size->entries, "entry", "entries") + ", about " +
+                            std::to_string((size->bytes + 1023) / 1024) + " KB" + left);
+    return Ending::done;
+  }
+  if (arguments.file.empty()) return fail(FaultCode::bad_input, "no file was named", "bundle", "give the FILE to write");
+  std::optional<MadeBundle> made;
+  auto written = write_carried_file(arguments.file, arguments.replace, [&](const ByteSink& sink) -> Outcome<> {
+    auto done = make_bundle(context.ledger(), context.station().devices(), wish, sink);
+    if (!done) return fail(done.error());
+    made = std::move(*done);
+    return {};
+  });
+  if (!written) return fail(written.error());
+  if (auto kept = remember_bundle(context.ledger(), *made, receiver); !kept) return fail(kept.error());
+  out["books"] = made->books;
+  out["entries"] = made->entries;
+  out["bundle"] = made->id.hex();
+  out["bytes"] = made->bytes;
+  out["receiver"] = receiver;
+  if (!words.empty()) out["words"] = words;
+  context.answer(out, "written: " + arguments.file + ", " + counted(made->books, "book", "books") + ", " +
+                          std::to_string((made->bytes + 1023) / 1024) + " KB, for " + receiver + left +
+                          (words.empty() ? "" : "\nIt opens with these words; tell them, do not send them along: " + words));
+  return Ending::done;
+}
+
+// -------------------------------------------------------------------------------------------------------
+// read
+
+struct ReadArguments {
+  Opening opening;
+  std::string receipt;
+  bool stranger = false, in_its_room = false;
+};
+
+json::object maker_json(const AuthorCard& maker, KnownAs known) {
+  return {{"device", maker.device}, {"key", to_hex(maker.key)}, {"words", fingerprint_words(maker.key)}, {"known_as", name_of(known)}};
+}
+
+Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
+  auto opened = open_file(context, arguments.opening);
+  if (!opened) return fail(opened.error());
+  opened->with.device = &opened->key;
+  TakeOptions options;
+  options.ledger = &context.ledger();
+  options.devices = &context.station().devices();
+  options.peers = &context.station().peers();
+  options.from_stranger = arguments.stranger;
+  options.room = context.room();
+  if (arguments.in_its_room) {
+    auto source = read_carried_file(arguments.opening.file);
+    if (!source) return fail(source.error());
+    const auto reader = BundleReader::open(std::move(*source), opened->with);
+    if (!reader) return fail(reader.error());
+    options.room = reader->manifest().room;
+  }
+  options.may_take = [&](const BookId& book, BookKind kind, const BookId& room) { return may_cross(context.ledger(), book, kind, room); };
+  const auto taken = take_bundle(opened->source, opened->with, options);
+  if (!taken) return fail(taken.error());
+  json::object out{{"bundle", taken->id.hex()},
+                   {"maker", maker_json(taken->manifest.maker, taken->maker)},
+                   {"made", iso_utc(taken->manifest.made)},
+                   {"note", taken->manifest.note},
+                   {"books", taken->books_read},
+                   {"entries", taken->entries},
+                   {"applied", taken->applied},
+                   {"known", taken->known},
+                   {"quarantined", taken->quarantined},
+                   {"forks", taken->forks},
+                   {"withheld", hex_list(taken->withheld)},
+                   {"forgotten", hex_list(taken->forgotten)},
+                   {"erased", taken->erased},
+                   {"complete", taken->complete()},
+                   {"fault", taken->fault ? json::value(fault_json(*taken->fault)) : json::value()}};
+  const BundleManifest& manifest = taken->manifest;
+  std::string text = "from \"" + manifest.maker.device + "\" (" + std::string(name_of(taken->maker)) + "), made " + iso_utc(manifest.made) + ": " +
+                     counted(taken->books_read, "book", "books") + ", " + counted(taken->applied, "new entry", "new entries") + ", " +
+                     std::to_string(taken->known) + " known before";
+  if (!taken->withheld.empty())
+    text += "\nleft out, because the players said here that nobody may pass it on: " + counted(taken->withheld.size(), "book", "books");
+  if (!taken->forgotten.empty()) text += "\nleft out, because they were forgotten: " + counted(taken->forgotten.size(), "book", "books");
+  if (taken->erased > 0) text += "\nforgotten here too, because they withdrew: " + counted(taken->erased, "player", "players");
+  if (taken->quarantined > 0) text += "\nput aside with a reason (see `quarantine`): " + counted(taken->quarantined, "entry", "entries");
+  for (const std::string& device : taken->wrong_clocks) text += "\nthe clock of \"" + device + "\" was far ahead";
+  if (taken->fault) text += "\nnot all of it: " + taken->fault->message();
+  if (!arguments.receipt.empty()) {
+    const auto sealed = seal_receipt(receipt_of(context.ledger(), *taken), context.ledger().key(), taken->manifest.maker.key);
+    if (!sealed) return fail(sealed.error());
+    auto written = write_carried_file(arguments.receipt, true, [&](const ByteSink& sink) { return sink(*sealed); });
+    if (!written) return fail(written.error());
+    out["receipt"] = arguments.receipt;
+    text += "\nthe receipt for whoever made it: " + arguments.receipt;
+  }
+  context.answer(out, text);
+  return taken->fault ? Ending::fault : Ending::done;
+}
+
+// -------------------------------------------------------------------------------------------------------
+// show
+
+Outcome<Ending> show(Context& context, const Opening& opening) {
+  auto opened = open_file(context, opening);
+  if (!opened) return fail(opened.error());
+  opened->with.device = &opened->key;
+  const auto head = BundleHead::read(opened->source);
+  if (!head) return fail(head.error());
+  const bool ours = head->is_for(opened->key.public_key());
+  json::object out{{"bundle", head->id.hex()}, {"for_device", head->for_device}, {"for_this_device", ours}, {"format", head->format}};
+  const char* opens = !head->for_device ? ", opens with a passphrase" : ours ? ", for this device" : ", for another device";
+  std::string text = "bundle " + head->id.hex() + opens;
+  if (!(head->for_device ? ours : opened->with.passphrase.has_value())) {
+    context.answer(out, text);
+    return Ending::done;
+  }
+  // The head was read: from the beginning again.
+  auto source = read_carried_file(opening.file);
+  if (!source) return fail(source.error());
+  auto reader = BundleReader::open(std::move(*source), opened->with);
+  if (!reader) return fail(reader.error());
+  const BundleManifest manifest = reader->manifest();
+  std::uint64_t entries = 0;
+  std::set<BookId> books;
+  std::optional<Fault> fault;
+  for (;;) {
+    const auto message = reader->next();
+    if (!message) {
+      fault = message.error();
+      break;
+    }
+    if (!*message) break;
+    if (const Entries* held = entries_in(**message)) {
+      entries += held->batch.entries.size();
+      for (const BatchBook& book : held->batch.books) books.insert(book.id);
+    }
+  }
+  const bool whole = !fault && reader->end() == ChunkEnd::whole;
+  const KnownAs known = known_as(context.ledger(), context.station().devices(), manifest.maker.key);
+  out["maker"] = maker_json(manifest.maker, known);
+  out["made"] = iso_utc(manifest.made);
+  out["note"] = manifest.note;
+  out["room"] = manifest.room ? json::value(manifest.room.hex()) : json::value();
+  out["books"] = books.size();
+  out["entries"] = entries;
+  out["whole"] = whole;
+  text += "\nmade by \"" + manifest.maker.device + "\" (" + std::string(name_of(known)) + ", " + fingerprint_words(manifest.maker.key) + ") at " +
+          iso_utc(manifest.made) + (manifest.note.empty() ? "" : ": " + manifest.note) + "\n" + counted(books.size(), "book", "books") + ", " +
+          counted(entries, "entry", "entries") + (whole ? "" : fault ? "; " + fault->message() : "; it is cut short or damaged after that");
+  context.answer(out, text);
+  return whole ? Ending::done : Ending::fault;
+}
+
+// -------------------------------------------------------------------------------------------------------
+// receipt, list, key
+
+struct ReceiptArguments {
+  std::string file;
+};
+
+Outcome<Ending> receipt(Context& context, const ReceiptArguments& arguments) {
+  const auto bytes = read_small_file(arguments.file, kMaxReceiptBytes);
+  if (!bytes) return fail(bytes.error());
+  const auto read_one = open_receipt(*bytes, context.ledger().key());
+  if (!read_one) return fail(read_one.error());
+  if (auto kept = remember_receipt(context.ledger(), *read_one); !kept) return fail(kept.error());
+  json::array lacking;
+  std::string text;
+  for (const ReceiptLine& line : compare_receipt(context.ledger(), *read_one)) {
+    if (!line.held || (line.lacking == 0 && line.parted == 0)) continue;
+    const auto player = find_player(context.ledger(), line.book);
+    const std::string name = player ? name_text(player->family_name, player->given_name, player->native_name) : line.book.hex();
+    lacking.push_back(json::object{{"book", line.book.hex()}, {"name", name}, {"entries", line.lacking}, {"parted", line.parted}});
+    text += "\n" + name + ": " + counted(line.lacking, "entry", "entries") + " here that are not there yet" +
+            (line.parted > 0 ? ", and another branch there" : "");
+  }
+  context.answer(json::object{{"bundle", read_one->bundle.hex()},
+                              {"device", read_one->by.device},
+                              {"key", to_hex(read_one->by.key)},
+                              {"at", iso_utc(read_one->at)},
+                              {"complete", read_one->complete},
+                              {"books", read_one->books.size()},
+                              {"lacking", std::move(lacking)}},
+                 "\"" + read_one->by.device + "\" took " + (read_one->complete ? "all of it" : "a part of it") + " in at " +
+                     iso_utc(read_one->at) + ": " + counted(read_one->books.size(), "book", "books") + text);
+  return Ending::done;
+}
+
+struct Nothing {};
+
+Outcome<Ending> list(Context& context, const Nothing&) {
+  json::array out;
+  std::string text;
+  for (const HandedOver& made : bundles_made(context.ledger())) {
+    json::array taken;
+    text += iso_utc(made.made) + "  " + made.id.hex().substr(0, 12) + "  for " + made.receiver + ", " + counted(made.books, "book", "books") +
+            (made.note.empty() ? "" : ": " + made.note) + "\n";
+    for (const HandedOver::Taken& one : made.taken) {
+      taken.push_back(json::object{
+          {"device", one.device}, {"key", to_hex(one.by)}, {"at", iso_utc(one.at)}, {"complete", one.complete}, {"books", one.books}});
+      text += "    " + iso_utc(one.at) + "  taken in by " + one.device + (one.complete ? "" : ", not all of it") + "\n";
+    }
+    out.push_back(json::object{{"bundle", made.id.hex()},
+                               {"made", iso_utc(made.made)},
+                               {"receiver", made.receiver},
+                               {"note", made.note},
+                               {"books", made.books},
+                               {"entries", made.entries},
+                               {"taken", std::move(taken)}});
+  }
+  context.answer(out, text.empty() ? "no bundle was made here" : text);
+  return Ending::done;
+}
+
+Outcome<Ending> key(Context& context, const Nothing&) {
+  const AuthorCard self = context.ledger().self();
+  context.answer(json::object{{"device", self.device}, {"key", to_hex(self.key)}, {"words", fingerprint_words(self.key)}}, to_hex(self.key));
+  return Ending::done;
+}
+
+}  // namespace
+
+void add_bundle_commands(CLI::App& app, Work& chosen) {
+  CLI::App& bundle = *app.add_subcommand("bundle", "Carry books in a file: no network needed");
+  bundle.require_subcommand(1);
+  bundle.footer("Each of them explains its own --json with --help.");
+  add_command<MakeArguments>(bundle, chosen, "make", "Write a bundle", make, [](CLI::App& command, MakeArguments& arguments) {
+    command.add_option("FILE", arguments.file, "The new file");
+    command.add_option("--player", arguments.players, "A player; may be given several times");
+    command.add_option("--event", arguments.event, "An event with its players; . for the one in use");
+    command.add_flag("--all", arguments.all, "Everything that may leave");
+    auto* to = command.add_option("--to", arguments.to, "The device that can open it: its name if known here, or its key");
+    auto* words = command.add_flag("--words", arguments.words, "It opens with words that are made up and told");
+    auto* from = command.add_option("--passphrase-from", arguments.passphrase_from,
+                                    "It opens with the first line of that file; - for standard input");
+    to->excludes(words)->excludes(from);
+    words->excludes(from);
+    command.add_option("--for-event", arguments.for_event,
+                       "The receiver works in that event's room, so players who agreed to that room only go along; . for the one in use");
+    command.add_option("--note", arguments.note, "For whoever opens it");
+    command.add_flag("--replace", arguments.replace, "Take the place of a file that is there");
+    command.add_flag("--estimate", arguments.estimate, "Write nothing, say how large it would be");
+    command.footer(
+        "Players who withdrew or agreed to another room stay behind: named ones are refused, of many they are left out.\n"
+        "--json: one object: file, bundle, books, entries, bytes (or about_bytes), left_out, receiver, words.");
+  });
+  add_command<ReadArguments>(bundle, chosen, "read", "Take a bundle in", read, [](CLI::App& command, ReadArguments& arguments) {
+    add_opening(command, arguments.opening);
+    command.add_option("--receipt", arguments.receipt, "Write a receipt into that file, for whoever made the bundle");
+    command.add_flag("--from-stranger", arguments.stranger, "Also from a device that is not known here");
+    command.add_flag("--in-its-room", arguments.in_its_room, "This device works in the room for which the bundle was made");
+    command.footer(
+        "What a damaged file still holds is taken in; take it in again later to go on.\n"
+        "--json: one object: bundle, maker: {device, key, words, known_as}, made, note, books, entries, applied, known, quarantined,\n"
+        "forks, withheld, forgotten, erased, complete, fault, receipt. Exit code 1 if not all of it could be read.");
+  });
+  add_command<Opening>(bundle, chosen, "show", "What is in a bundle, without taking it in", show,
+                       [](CLI::App& command, Opening& arguments) {
+                         add_opening(command, arguments);
+                         command.footer(
+                             "--json: one object: bundle, for_device, for_this_device, format and, if it can be opened, maker, made, note, room,\n"
+                             "books, entries, whole. Exit code 1 if it is not whole.");
+                       });
+  add_command<ReceiptArguments>(bundle, chosen, "receipt", "Read the receipt of a bundle that was made here", receipt,
+                                [](CLI::App& command, ReceiptArguments& arguments) {
+                                  command.add_option("FILE", arguments.file, "What `bundle read --receipt` wrote")->required();
+                                  command.footer(
+                                      "--json: one object: bundle, device, key, at, complete, books, lacking: [{book, name, entries, parted}].");
+                                });
+  add_command<Nothing>(bundle, chosen, "list", "Bundles that were made here, and who took them in", list, [](CLI::App& command, Nothing&) {
+    command.footer("--json: an array of {bundle, made, receiver, note, books, entries, taken: [{device, key, at, complete, books}]}.");
+  });
+  add_command<Nothing>(bundle, chosen, "key", "This device's key, for whoever makes a bundle for it", key, [](CLI::App& command, Nothing&) {
+    command.footer("--json: one object: device, key, words.");
+  });
+}
+
+}  // namespace weavelog::cli
