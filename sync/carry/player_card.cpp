@@ -71,34 +71,6 @@ FieldTag load_tag(InArchive& ar, EntityKind kind) {
   return static_cast<FieldTag>(tag);
 }
 
-Bytes body_of(const PlayerCard& card) {
-  Bytes out;
-  OutArchive ar(out);
-  ar.byte(kCardFormat);
-  ar.byte(kCardFormat);
-  ar.raw(card.key);
-  ar.zigzag(card.made);
-  ar(card.device);
-  ar.raw(card.book.bytes);
-  ar.varint(card.setups_left_out);
-  ar.varint(card.rackets_left_out);
-  ar.varint(card.items.size());
-  auto before = card.book.bytes;
-  for (const CardItem& item : card.items) {
-    ar.varint(static_cast<std::uint64_t>(item.kind));
-    save_id(ar, item.id, before);
-    ar.zigzag(card.made - item.changed);
-    ar.varint(item.open.size());
-    for (const FieldTag tag : item.open) save_tag(ar, item.kind, tag);
-    ar.varint(item.values.size());
-    for (const auto& [tag, value] : item.values) {
-      save_tag(ar, item.kind, tag);
-      save_value(ar, value);
-    }
-  }
-  return out;
-}
-
 UnixMs in_range(std::int64_t moment) {
   constexpr std::int64_t kFar = std::int64_t{1} << 50;
   if (moment < -kFar || moment > kFar) throw ArchiveError("a time out of range");
@@ -299,6 +271,34 @@ std::vector<Racket> PlayerCard::rackets() const {
   return out;
 }
 
+Bytes card_body(const PlayerCard& card) {
+  Bytes out;
+  OutArchive ar(out);
+  ar.byte(kCardFormat);
+  ar.byte(kCardFormat);
+  ar.raw(card.key);
+  ar.zigzag(card.made);
+  ar(card.device);
+  ar.raw(card.book.bytes);
+  ar.varint(card.setups_left_out);
+  ar.varint(card.rackets_left_out);
+  ar.varint(card.items.size());
+  auto before = card.book.bytes;
+  for (const CardItem& item : card.items) {
+    ar.varint(static_cast<std::uint64_t>(item.kind));
+    save_id(ar, item.id, before);
+    ar.zigzag(card.made - item.changed);
+    ar.varint(item.open.size());
+    for (const FieldTag tag : item.open) save_tag(ar, item.kind, tag);
+    ar.varint(item.values.size());
+    for (const auto& [tag, value] : item.values) {
+      save_tag(ar, item.kind, tag);
+      save_value(ar, value);
+    }
+  }
+  return out;
+}
+
 std::string sign_card(ByteView body, const DeviceKey& key) {
   Bytes payload(body.begin(), body.end());
   const Signature signature = key.sign(card_message(body));
@@ -311,7 +311,7 @@ std::string sign_card(ByteView body, const DeviceKey& key) {
 std::string write_card(const PlayerCard& card, const DeviceKey& key) {
   PlayerCard signed_one = card;
   signed_one.key = key.public_key();
-  return sign_card(body_of(signed_one), key);
+  return sign_card(card_body(signed_one), key);
 }
 
 Outcome<MadeCard> make_card(const Ledger& ledger, const BookId& player) {

@@ -82,6 +82,8 @@ struct MadeCard {
 /// The text of a card that says this, signed with the key, which takes the place of the card's own. For make_card, and for the fuzzer,
 /// which says what no program would. Longer than kMaxCardText if it holds too much.
 [[nodiscard]] std::string write_card(const PlayerCard& card, const DeviceKey& key);
+/// What of it stands before the signature.
+[[nodiscard]] Bytes card_body(const PlayerCard& card);
 /// The text of a card with these bytes before the signature.
 [[nodiscard]] std::string sign_card(ByteView body, const DeviceKey& key);
 

@@ -16,6 +16,8 @@ std::span<const Target> targets() {
       {"fields_json", run_fields_json, seeds_fields_json},
       {"words", run_words, seeds_words},
       {"near", run_near, seeds_near},
+      {"bundle", run_bundle, seeds_bundle},
+      {"card", run_card, seeds_card},
       {"database", run_database, seeds_database},
   };
   return all;

@@ -37,6 +37,11 @@ std::vector<Bytes> seeds_words();
 // near.cpp
 void run_near(ByteView input);
 std::vector<Bytes> seeds_near();
+// carry.cpp
+void run_bundle(ByteView input);
+std::vector<Bytes> seeds_bundle();
+void run_card(ByteView input);
+std::vector<Bytes> seeds_card();
 // database.cpp
 void run_database(ByteView input);
 std::vector<Bytes> seeds_database();

@@ -94,7 +94,8 @@ int main(int argc, char** argv) {
               << ",\"frames\":" << counts.frames << ",\"stops\":" << counts.stops
               << ",\"bytes_lost_at_power_cuts\":" << counts.lost_bytes
               << ",\"files_put_back\":" << counts.restores << ",\"forks\":" << counts.forks
-              << ",\"forgotten\":" << counts.forgotten << ",\"quarantined\":" << counts.quarantined
+              << ",\"bundles\":" << counts.bundles << ",\"receipts\":" << counts.receipts
+              << ",\"cards\":" << counts.cards << ",\"forgotten\":" << counts.forgotten << ",\"quarantined\":" << counts.quarantined
               << ",\"violations\":" << violations << "}\n";
   } else {
     std::cout << done << " seeds, " << days << " device-days in " << took << " s (" << days / took

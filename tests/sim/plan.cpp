@@ -13,7 +13,7 @@ struct KindLine {
   std::string_view name;
   unsigned usual;     ///< weight in every run
   unsigned troubled;  ///< added where the run's temper is of that group
-  unsigned group;     ///< 0 people, 1 network, 2 disk, 3 clocks, 4 copies, 5 hostile, 6 forgetting
+  unsigned group;     ///< 0 people, 1 network, 2 disk, 3 clocks, 4 copies, 5 hostile, 6 forgetting, 7 carriers
 };
 
 constexpr std::array<KindLine, kEventKinds> kKinds{{
@@ -31,6 +31,11 @@ constexpr std::array<KindLine, kEventKinds> kKinds{{
     {EventKind::newer_field, "newer_field", 15, 0, 0},
     {EventKind::tick_books, "tick_books", 15, 0, 0},
     {EventKind::forget, "forget", 0, 4, 6},
+    {EventKind::make_bundle, "make_bundle", 2, 12, 7},
+    {EventKind::take_bundle, "take_bundle", 3, 20, 7},
+    {EventKind::read_receipt, "read_receipt", 1, 5, 7},
+    {EventKind::make_card, "make_card", 2, 8, 7},
+    {EventKind::scan_card, "scan_card", 3, 12, 7},
     {EventKind::connect, "connect", 25, 25, 1},
     {EventKind::hang_up, "hang_up", 4, 5, 1},
     {EventKind::cut, "cut", 3, 25, 1},
@@ -80,7 +85,7 @@ Plan plan_of(std::uint64_t seed) {
   plan.sector = random.chance(500) ? 512 : 4096;
   plan.mixed_programs = random.chance(400);
   // Each run has troubles of its own: all at once would hide one behind the other.
-  std::array<bool, 7> troubled{};
+  std::array<bool, 8> troubled{};
   for (std::size_t group = 1; group < troubled.size(); ++group)
     troubled[group] = random.chance(group == 5 ? 200 : 400);
   plan.hostile = troubled[5];

@@ -28,6 +28,12 @@ enum class EventKind : std::uint8_t {
   newer_field,  ///< what only a newer program knows
   tick_books,   ///< ticks books for the host it works at
   forget,       ///< a player withdraws: everything about them is erased
+  // Where there is no network.
+  make_bundle,   ///< somebody carries books away on a stick
+  take_bundle,   ///< and plugs it in somewhere
+  read_receipt,  ///< what came back from there
+  make_card,
+  scan_card,
   // Devices meet.
   connect,
   hang_up,  ///< in order, between two frames

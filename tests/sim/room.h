@@ -22,6 +22,9 @@ struct Counts {
   std::uint64_t forks = 0;
   std::uint64_t quarantined = 0;
   std::uint64_t forgotten = 0;  ///< players whose books somebody forgot
+  std::uint64_t bundles = 0;    ///< made
+  std::uint64_t receipts = 0;   ///< read
+  std::uint64_t cards = 0;      ///< made
 
   void add(const Counts& more) {
     acts += more.acts;
@@ -34,6 +37,9 @@ struct Counts {
     forks += more.forks;
     quarantined += more.quarantined;
     forgotten += more.forgotten;
+    bundles += more.bundles;
+    receipts += more.receipts;
+    cards += more.cards;
   }
 };
 

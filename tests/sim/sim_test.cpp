@@ -80,6 +80,9 @@ TEST_CASE("the product keeps its promises in every one of these runs") {
   CHECK(counts.restores > 0);
   CHECK(counts.agreements > kSeeds);
   CHECK(counts.forgotten > 0);
+  CHECK(counts.bundles > kSeeds);
+  CHECK(counts.receipts > 0);
+  CHECK(counts.cards > kSeeds);
 }
 
 TEST_CASE("what was not synced is lost, kept or torn at a power cut, and nothing else changes") {

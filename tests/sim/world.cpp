@@ -3,7 +3,6 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <algorithm>
-#include <array>
 
 #include "core/desk/event_book.h"
 #include "tests/sim/forgetting.h"
@@ -31,7 +30,7 @@ bool blames_disk(const Fault& fault) {
 
 }  // namespace
 
-World::World(const Plan& plan, bool keep_trace) : plan_(plan), room_(keep_trace), network_(room_) {
+World::World(const Plan& plan, bool keep_trace) : plan_(plan), room_(keep_trace), network_(room_), carriers_(room_) {
   room_.time.now = kBegin;
   room_.servers = plan.servers;
   make_devices();
@@ -104,6 +103,12 @@ void World::perform(const Event& event) {
         return tick_books(device, random);
       case EventKind::forget:
         return forget(device, place, random);
+      case EventKind::make_bundle:
+      case EventKind::take_bundle:
+      case EventKind::read_receipt:
+      case EventKind::make_card:
+      case EventKind::scan_card:
+        return carry(event, device, place, random);
       case EventKind::connect:
         return meet_some(event, place, random);
       case EventKind::hang_up:
@@ -151,22 +156,48 @@ void World::act(const Event& event, Device& device, std::size_t place, Random& r
   for (const EventKind instead :
        {EventKind::step, EventKind::change_agreed, EventKind::change_plain, EventKind::new_player})
     if (!wanted) wanted = act_of(instead, device, random);
-  if (!wanted) return;
-  const auto committed = device.work().commit(wanted->draft);
+  if (wanted) carry_out(*wanted, device, place);
+}
+
+void World::carry_out(const Act& wanted, Device& device, std::size_t place) {
+  const auto committed = device.work().commit(wanted.draft);
   if (!committed || device.gone()) {
     // Nobody was told that it is stored; it may be all the same.
-    std::vector<Write> writes = wanted->draft.writes();
+    std::vector<Write> writes = wanted.draft.writes();
     sort_as_stored(writes);
-    room_.promises.attempt(wanted->draft.book(), std::move(writes));
-    room_.trace.line("   " + wanted->what + ": " +
+    room_.promises.attempt(wanted.draft.book(), std::move(writes));
+    room_.trace.line("   " + wanted.what + ": " +
                      (device.gone() ? "stops in the middle" : committed.error().message()));
     if (!device.gone() && !device.disk.in_trouble() && blames_disk(committed.error()))
       throw Violation("act", device.name + " cannot write: " + committed.error().message());
     return;
   }
-  remember(*wanted, *committed, device, place);
+  remember(wanted, *committed, device, place);
   ++room_.counts.acts;
   if (device.take_grown()) network_.wake(place);
+}
+
+/// Where there is no network.
+void World::carry(const Event& event, Device& device, std::size_t place, Random& random) {
+  start(place);
+  if (!device.up()) return;
+  switch (event.kind) {
+    case EventKind::make_bundle:
+      carriers_.make_bundle(place, event.other, random);
+      break;
+    case EventKind::take_bundle:
+      carriers_.take_bundle(place, random);
+      break;
+    case EventKind::read_receipt:
+      carriers_.read_receipts(place);
+      break;
+    case EventKind::make_card:
+      carriers_.make_card(place, random);
+      break;
+    default:
+      if (const auto wanted = carriers_.scan_card(place, random)) carry_out(*wanted, device, place);
+  }
+  if (!device.gone() && device.take_grown()) network_.wake(place);
 }
 
 void World::remember(const Act& act, const Committed& committed, Device& device, std::size_t place) {
@@ -460,72 +491,7 @@ void World::learn() {
     if (device->up() && device->unaware) device->ask_whether_it_knows();
 }
 
-// ------------------------------------------------------------------------------------------------ the end
-
-/// True if one of them may not hand on a book that the other still would: their sums then differ for good.
-bool World::withholds(Device& guest, Device& server) {
-  for (const BookInfo& book : guest.ledger().books(kPlayerBook))
-    if (server.ledger().book(book.id) && guest.may_leave(book.id, book.kind, server.event) !=
-                                             server.may_leave(book.id, book.kind, server.event))
-      return true;
-  return false;
-}
-
-bool World::exchange(const Visit& visit) {
-  Device& guest = room_.device(visit.guest);
-  Device& server = room_.device(visit.server);
-  const auto standing = [&] {
-    return std::array{guest.ledger().position(), server.ledger().position(),
-                      static_cast<std::int64_t>(guest.forgot.size() + server.forgot.size())};
-  };
-  const auto before = standing();
-  Link* link = network_.connect(visit, {});
-  if (link == nullptr) throw Violation("agree", guest.name + " cannot call " + server.name);
-  const std::size_t number = link->number;
-  network_.settle();
-  const auto found = network_.links().find(number);
-  const bool agreed = found != network_.links().end() &&
-                      std::all_of(found->second.ends.begin(), found->second.ends.end(), [](const End& end) {
-                        return end.session && end.session->status().state == SessionState::agreed;
-                      });
-  network_.drop_all();
-  if (agreed) ++room_.counts.agreements;
-  const bool learned = standing() != before;
-  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server) &&
-      !may_miss_forgetting(guest, server))
-    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
-  return learned;
-}
-
-void World::come_together() {
-  seed_libraries(plan_.seed);
-  room_.trace.line("everybody meets");
-  room_.parted.clear();
-  network_.drop_all();
-  for (std::size_t i = 0; i < room_.devices.size(); ++i) {
-    Device& device = room_.device(i);
-    device.disk.make_well();
-    start(i);
-  }
-  bool grew = true;
-  for (int round = 0; grew; ++round) {
-    if (round == 12)
-      throw Violation("livelock", "everybody met twelve times, and still there is something new");
-    grew = false;
-    // A copy: an exchange may find out that a server has forgotten a guest.
-    for (const Visit& visit : std::set<Visit>(room_.paired)) {
-      if (room_.revoked.contains(visit) || room_.device(visit.guest).making.duty == Duty::hostile) continue;
-      grew = exchange(visit) || grew;
-      if (!room_.paired.contains(visit)) grew = exchange(visit) || grew;  // pairs again
-    }
-  }
-  // What could not be overwritten when a book was forgotten is overwritten at the next start.
-  for (std::size_t i = 0; i < room_.devices.size(); ++i)
-    if (!room_.device(i).forgot.empty()) {
-      room_.device(i).end();
-      start(i);
-    }
-}
+// ------------------------------------------------------------------------------------------------ the whole
 
 Result run(const Plan& plan, bool keep_trace) {
   prepare_devices();

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tests/sim/acts.h"
+#include "tests/sim/carriers.h"
 #include "tests/sim/network.h"
 
 namespace weavelog::sim {
@@ -32,6 +33,8 @@ class World {
   void make_devices();
   void perform(const Event& event);
   void act(const Event& event, Device& device, std::size_t place, Random& random);
+  void carry_out(const Act& wanted, Device& device, std::size_t place);
+  void carry(const Event& event, Device& device, std::size_t place, Random& random);
   void remember(const Act& act, const Committed& committed, Device& device, std::size_t place);
   void look(Device& device, Random& random);
   void tick_books(Device& device, Random& random);
@@ -65,6 +68,7 @@ class World {
   const Plan& plan_;
   Room room_;
   Network network_;
+  Carriers carriers_;
   std::map<std::size_t, Copy> copies_;
   std::map<std::size_t, std::size_t> clones_;  ///< of which device, at which place
 };

@@ -1,0 +1,77 @@
+// World, continued: everybody meets, until nothing changes any more.
+
+#include <algorithm>
+#include <array>
+
+#include "tests/sim/forgetting.h"
+#include "tests/sim/world.h"
+
+namespace weavelog::sim {
+
+
+/// True if one of them may not hand on a book that the other still would: their sums then differ for good.
+bool World::withholds(Device& guest, Device& server) {
+  for (const BookInfo& book : guest.ledger().books(kPlayerBook))
+    if (server.ledger().book(book.id) && guest.may_leave(book.id, book.kind, server.event) !=
+                                             server.may_leave(book.id, book.kind, server.event))
+      return true;
+  return false;
+}
+
+bool World::exchange(const Visit& visit) {
+  Device& guest = room_.device(visit.guest);
+  Device& server = room_.device(visit.server);
+  const auto standing = [&] {
+    return std::array{guest.ledger().position(), server.ledger().position(),
+                      static_cast<std::int64_t>(guest.forgot.size() + server.forgot.size())};
+  };
+  const auto before = standing();
+  Link* link = network_.connect(visit, {});
+  if (link == nullptr) throw Violation("agree", guest.name + " cannot call " + server.name);
+  const std::size_t number = link->number;
+  network_.settle();
+  const auto found = network_.links().find(number);
+  const bool agreed = found != network_.links().end() &&
+                      std::all_of(found->second.ends.begin(), found->second.ends.end(), [](const End& end) {
+                        return end.session && end.session->status().state == SessionState::agreed;
+                      });
+  network_.drop_all();
+  if (agreed) ++room_.counts.agreements;
+  const bool learned = standing() != before;
+  if (!agreed && room_.paired.contains(visit) && !room_.disputed() && !withholds(guest, server) &&
+      !may_miss_forgetting(guest, server))
+    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
+  return learned;
+}
+
+void World::come_together() {
+  seed_libraries(plan_.seed);
+  room_.trace.line("everybody meets");
+  room_.parted.clear();
+  network_.drop_all();
+  for (std::size_t i = 0; i < room_.devices.size(); ++i) {
+    Device& device = room_.device(i);
+    device.disk.make_well();
+    start(i);
+  }
+  bool grew = true;
+  for (int round = 0; grew; ++round) {
+    if (round == 12)
+      throw Violation("livelock", "everybody met twelve times, and still there is something new");
+    grew = false;
+    // A copy: an exchange may find out that a server has forgotten a guest.
+    for (const Visit& visit : std::set<Visit>(room_.paired)) {
+      if (room_.revoked.contains(visit) || room_.device(visit.guest).making.duty == Duty::hostile) continue;
+      grew = exchange(visit) || grew;
+      if (!room_.paired.contains(visit)) grew = exchange(visit) || grew;  // pairs again
+    }
+  }
+  // What could not be overwritten when a book was forgotten is overwritten at the next start.
+  for (std::size_t i = 0; i < room_.devices.size(); ++i)
+    if (!room_.device(i).forgot.empty()) {
+      room_.device(i).end();
+      start(i);
+    }
+}
+
+}  // namespace weavelog::sim
