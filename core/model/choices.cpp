@@ -41,6 +41,29 @@ constexpr auto kStages = std::to_array<Choice<Stage>>({{Stage::none, "none"},
                                                        {Stage::ready, "ready"},
                                                        {Stage::collected, "collected"},
                                                        {Stage::aside, "aside"}});
+constexpr auto kPaidBys = std::to_array<Choice<PaidBy>>({{PaidBy::unsaid, "unsaid"},
+                                                         {PaidBy::cash, "cash"},
+                                                         {PaidBy::card, "card"},
+                                                         {PaidBy::room_account, "room_account"},
+                                                         {PaidBy::prize_money, "prize_money"}});
+constexpr auto kFrameFaults = std::to_array<Choice<FrameFault>>({{FrameFault::unsaid, "unsaid"},
+                                                                 {FrameFault::crack, "crack"},
+                                                                 {FrameFault::dent, "dent"},
+                                                                 {FrameFault::grommet_split, "grommet_split"},
+                                                                 {FrameFault::grommet_missing, "grommet_missing"},
+                                                                 {FrameFault::bumper_worn, "bumper_worn"},
+                                                                 {FrameFault::sharp_hole, "sharp_hole"},
+                                                                 {FrameFault::other, "other"}});
+constexpr auto kFrameParts = std::to_array<Choice<FramePart>>({{FramePart::unsaid, "unsaid"},
+                                                               {FramePart::head, "head"},
+                                                               {FramePart::throat, "throat"},
+                                                               {FramePart::shaft, "shaft"},
+                                                               {FramePart::handle, "handle"}});
+constexpr auto kFrameRemedies = std::to_array<Choice<FrameRemedy>>({{FrameRemedy::unsaid, "unsaid"},
+                                                                    {FrameRemedy::string_anyway, "string_anyway"},
+                                                                    {FrameRemedy::tube, "tube"},
+                                                                    {FrameRemedy::replace_strip, "replace_strip"},
+                                                                    {FrameRemedy::do_not_string, "do_not_string"}});
 static_assert(kStages.size() == kStageCount);
 
 }  // namespace
@@ -68,6 +91,18 @@ std::span<const Choice<TeamRole>> choices(TeamRole) {
 }
 std::span<const Choice<Stage>> choices(Stage) {
   return kStages;
+}
+std::span<const Choice<PaidBy>> choices(PaidBy) {
+  return kPaidBys;
+}
+std::span<const Choice<FrameFault>> choices(FrameFault) {
+  return kFrameFaults;
+}
+std::span<const Choice<FramePart>> choices(FramePart) {
+  return kFrameParts;
+}
+std::span<const Choice<FrameRemedy>> choices(FrameRemedy) {
+  return kFrameRemedies;
 }
 
 }  // namespace weavelog

@@ -24,6 +24,24 @@ enum class Rush : std::uint8_t { none = 0, rush = 1, on_court = 2 };
 enum class EntryVia : std::uint8_t { unsaid = 0, direct = 1, qualifier = 2, lucky_loser = 3, wild_card = 4 };
 enum class TeamRole : std::uint8_t { unsaid = 0, head = 1, desk = 2, stringer = 3, reader = 4 };
 
+/// How the room was paid.
+enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
+
+/// What an inspection finds on a frame.
+enum class FrameFault : std::uint8_t {
+  unsaid = 0,
+  crack = 1,
+  dent = 2,
+  grommet_split = 3,
+  grommet_missing = 4,
+  bumper_worn = 5,
+  sharp_hole = 6,
+  other = 7,
+};
+enum class FramePart : std::uint8_t { unsaid = 0, head = 1, throat = 2, shaft = 3, handle = 4 };
+/// What may be done about it: the room proposes one, the player answers with one.
+enum class FrameRemedy : std::uint8_t { unsaid = 0, string_anyway = 1, tube = 2, replace_strip = 3, do_not_string = 4 };
+
 /// Where a racket is on its way through the room.
 enum class Stage : std::uint8_t {
   none = 0,
@@ -56,6 +74,10 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<EntryVia>> choices(EntryVia);
 [[nodiscard]] std::span<const Choice<TeamRole>> choices(TeamRole);
 [[nodiscard]] std::span<const Choice<Stage>> choices(Stage);
+[[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
+[[nodiscard]] std::span<const Choice<FrameFault>> choices(FrameFault);
+[[nodiscard]] std::span<const Choice<FramePart>> choices(FramePart);
+[[nodiscard]] std::span<const Choice<FrameRemedy>> choices(FrameRemedy);
 
 /// "on_court"; "" for a number of a newer version.
 template <class Enum>

@@ -2,6 +2,8 @@
 
 #include "core/model/event.h"
 #include "core/model/field.h"
+#include "core/model/frame.h"
+#include "core/model/money.h"
 #include "core/model/player.h"
 
 namespace weavelog {
@@ -42,10 +44,14 @@ template struct FieldWork<DropOff>;
 template struct FieldWork<Job>;
 template struct FieldWork<StageMark>;
 template struct FieldWork<ConsentGiven>;
+template struct FieldWork<FrameFinding>;
 template struct FieldWork<CardTaken>;
 template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;
 template struct FieldWork<EntryListItem>;
 template struct FieldWork<Price>;
+template struct FieldWork<Charge>;
+template struct FieldWork<Payment>;
+template struct FieldWork<DayClose>;
 
 }  // namespace weavelog

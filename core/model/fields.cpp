@@ -3,6 +3,8 @@
 #include <array>
 
 #include "core/model/event.h"
+#include "core/model/frame.h"
+#include "core/model/money.h"
 #include "core/model/player.h"
 
 namespace weavelog {
@@ -16,11 +18,15 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kJob, "job"},
     {kStageMark, "stage_mark"},
     {kConsentGiven, "consent_given"},
+    {kFrameFinding, "frame_finding"},
     {kCardTaken, "card_taken"},
     {kEvent, "event"},
     {kTeamMember, "team_member"},
     {kEntryListItem, "entry"},
     {kPrice, "price"},
+    {kCharge, "charge"},
+    {kPayment, "payment"},
+    {kDayClose, "day_close"},
 });
 
 struct NamedAction {
@@ -43,6 +49,15 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActLinkEntry, "link_entry"},
     {kActImportJobs, "import_jobs"},
     {kActTakeCard, "take_card"},
+    {kActInspect, "inspect"},
+    {kActFrameAnswer, "frame_answer"},
+    {kActFrameOverride, "frame_override"},
+    {kActFrameMended, "frame_mended"},
+    {kActCharge, "charge"},
+    {kActDiscount, "discount"},
+    {kActPayment, "payment"},
+    {kActReverse, "reverse"},
+    {kActCloseDay, "close_day"},
 });
 
 template <class... Structs>
@@ -59,8 +74,8 @@ std::vector<FieldInfo> fields_of() {
 
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
-                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, CardTaken,
-                                                EventInfo, TeamMember, EntryListItem, Price>(),
+                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, CardTaken,
+                                                EventInfo, TeamMember, EntryListItem, Price, Charge, Payment, DayClose>(),
                                       kPlayerBook);
   return registry;
 }

@@ -19,15 +19,19 @@ inline constexpr EntityKind kDropOff{4};
 inline constexpr EntityKind kJob{5};
 inline constexpr EntityKind kStageMark{6};
 inline constexpr EntityKind kConsentGiven{7};
+inline constexpr EntityKind kFrameFinding{8};
 inline constexpr EntityKind kCardTaken{19};
-// 8 to 18 (tags 800 to 1899) are kept for what else belongs to a player: findings, photos, readings, links.
+// 9 to 18 (tags 900 to 1899) are kept for what else belongs to a player: photos, readings, links.
 
 // Event book. Tags: event 2000 to 2099, team member 2100 to 2199, ...
 inline constexpr EntityKind kEvent{20};
 inline constexpr EntityKind kTeamMember{21};
 inline constexpr EntityKind kEntryListItem{22};
 inline constexpr EntityKind kPrice{23};
-// 24 to 39 (tags 2400 to 3999) are kept for machines, stock, payments, shifts, draws, matches.
+inline constexpr EntityKind kCharge{28};
+inline constexpr EntityKind kPayment{29};
+inline constexpr EntityKind kDayClose{30};
+// 24 to 27 and 31 to 39 (tags 2400 to 2799, 3100 to 3999) are kept for machines, stock, shifts, draws, matches.
 // 40 to 59 (tags 4000 to 5999) are kept for the kit book.
 
 /// What the person did, for the history and for undo.
@@ -45,6 +49,15 @@ inline constexpr ActionKind kActImportPrices{11};
 inline constexpr ActionKind kActTeam{12};
 inline constexpr ActionKind kActLinkEntry{13};
 inline constexpr ActionKind kActImportJobs{14};
+inline constexpr ActionKind kActInspect{16};
+inline constexpr ActionKind kActFrameAnswer{17};
+inline constexpr ActionKind kActFrameOverride{18};
+inline constexpr ActionKind kActFrameMended{19};
+inline constexpr ActionKind kActCharge{20};
+inline constexpr ActionKind kActDiscount{21};
+inline constexpr ActionKind kActPayment{22};
+inline constexpr ActionKind kActReverse{23};
+inline constexpr ActionKind kActCloseDay{24};
 inline constexpr ActionKind kActTakeCard{30};
 
 /// Built once from the tables beside the structs; schema version 1.

@@ -7,6 +7,7 @@
 #include "core/base/text.h"
 #include "core/model/event.h"
 #include "core/model/job_tables.h"
+#include "core/model/money_tables.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/store/database.h"
@@ -16,7 +17,7 @@ namespace {
 
 constexpr const char* kTables[] = {
     "model_name", "model_player",  "model_racket", "model_drop_off",
-    "model_job",  "model_waiting", "model_event",  "model_entry",
+    "model_job",  "model_waiting", "model_event",  "model_entry", kMoneyTable,
 };
 
 constexpr const char* kCreate = R"sql(
@@ -249,6 +250,7 @@ void apply_entry(Connection& db, const EntityState& state) {
 void ModelTables::create(Connection& db) {
   for (const char* table : kTables) db.raw().exec(std::string("DROP TABLE IF EXISTS ") + table);
   db.raw().exec(kCreate);
+  db.raw().exec(kCreateMoney);
 }
 
 void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
@@ -276,6 +278,8 @@ void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
       newest_job_may_differ.insert(state.book);
     } else if (state.kind == kEntryListItem) {
       apply_entry(db, state);
+    } else if (state.kind == kCharge || state.kind == kPayment) {
+      apply_money(db, state);
     } else if (state.kind == kEvent) {
       apply_event(db, state);
     }
@@ -293,6 +297,7 @@ void ModelTables::forget(Connection& db, const BookId& book) {
     bind_id(remove, 1, book.bytes);
     remove.exec();
   }
+  forget_money(db, book);
   SQLite::Statement& find = db.statement("SELECT n FROM model_player WHERE book=?");
   bind_id(find, 1, book.bytes);
   if (!find.executeStep()) return;
