@@ -54,6 +54,9 @@ std::string caution_for_player(const Language& language, Caution caution) {
 
 std::optional<std::string> doubt_about(const PlayerRecord& record, const EntityId& racket) {
   if (!racket) return std::nullopt;
+  for (const auto& finding : record.findings)
+    if (finding.now.racket == racket && finding.now.fault == FrameFault::crack && !finding.now.mended_at)
+      return finding.now.note;
   const auto newest = std::find_if(record.jobs.rbegin(), record.jobs.rend(),
                                    [&](const Loaded<Job>& job) { return job.now.racket == racket; });
   if (newest == record.jobs.rend()) return std::nullopt;

@@ -27,7 +27,8 @@ enum class Caution : std::uint8_t { cut_out, under_tension, cracked_frame, tensi
 [[nodiscard]] std::vector<Caution> cautions_for(Stage next, const Agreed& agreed, const Racket* racket,
                                                 bool frame_doubt);
 
-/// Somebody doubted the frame and nobody has strung it since: the racket's newest job waits for an answer, or
+/// Somebody found a crack that was not put right; or doubted the frame and nobody has strung it since: the
+/// racket's newest job waits for an answer, or
 /// was put aside after it waited. What makes a racket wait is most often its frame. The reason that was
 /// written, perhaps ""; nothing where there is no doubt.
 [[nodiscard]] std::optional<std::string> doubt_about(const PlayerRecord& record, const EntityId& racket);

@@ -17,6 +17,7 @@ std::string choice_key(std::string_view field, std::int64_t number) {
   if (field == "mains_owner" || field == "crosses_owner")
     return "choice." + std::string(choice_name<StringOwner>(number));
   if (field == "consent") return "consent." + std::string(choice_name<ConsentChoice>(number));
+  if (field == "answer") return "remedy." + std::string(choice_name<FrameRemedy>(number));
   if (field == "stage") return "stage." + std::string(choice_name<Stage>(number));
   return {};
 }

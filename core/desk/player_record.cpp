@@ -27,6 +27,10 @@ const Loaded<Job>* PlayerRecord::job(const EntityId& id) const {
   return by_id(jobs, id);
 }
 
+const Loaded<FrameFinding>* PlayerRecord::finding(const EntityId& id) const {
+  return by_id(findings, id);
+}
+
 StageNow PlayerRecord::stage_of(const EntityId& job) const {
   std::vector<PlacedMark> own;
   for (const PlacedMark& placed : marks)
@@ -58,6 +62,8 @@ PlayerRecord record_of(const BookId& book, std::vector<EntityState> entities,
       if (auto placed = placed_mark(state)) record.marks.push_back(std::move(*placed));
     } else if (state.kind == kConsentGiven) {
       record.consents.emplace_back(std::move(state));
+    } else if (state.kind == kFrameFinding) {
+      record.findings.emplace_back(std::move(state));
     } else if (state.kind == kCardTaken) {
       record.cards.emplace_back(std::move(state));
     }

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "core/model/frame.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/store/ledger.h"
@@ -20,6 +21,7 @@ struct PlayerRecord {
   std::vector<Loaded<Job>> jobs;
   std::vector<PlacedMark> marks;
   std::vector<Loaded<ConsentGiven>> consents;
+  std::vector<Loaded<FrameFinding>> findings;
   std::vector<Loaded<CardTaken>> cards;
   std::vector<OpenQuestion> questions;
 
@@ -27,6 +29,7 @@ struct PlayerRecord {
   [[nodiscard]] const Loaded<Setup>* setup(const EntityId& id) const;
   [[nodiscard]] const Loaded<DropOff>* drop_off(const EntityId& id) const;
   [[nodiscard]] const Loaded<Job>* job(const EntityId& id) const;
+  [[nodiscard]] const Loaded<FrameFinding>* finding(const EntityId& id) const;
   /// The stage of a job, from its marks.
   [[nodiscard]] StageNow stage_of(const EntityId& job) const;
 };

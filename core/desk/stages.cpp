@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/desk/inspection.h"
+
 namespace weavelog {
 namespace {
 
@@ -81,6 +83,9 @@ Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> j
     if (now.clash && step.reason.empty())
       return fail(FaultCode::conflict, "two people moved this racket on while apart", place_of(*job),
                   "look where it is, then set its stage with a reason");
+    // A reason is no answer: only the player's, or an override by name, lets a doubtful frame go on.
+    if (step.to == Stage::cut_out || step.to == Stage::on_machine)
+      if (const auto held = held_back(record, id)) return fail(*held);
     if (!forward && step.reason.empty())
       return fail(FaultCode::bad_input,
                   stage_text(step.to) + " does not follow " + stage_text(now.stage) + " without a reason",

@@ -24,7 +24,7 @@ struct StageStep {
 
 /// Moves jobs of one player on, put aside or back, in one action. A step that is not one of next_steps(), and
 /// one out of a clash, needs a reason. Faults: not_found, bad_input (no such step, a reason is missing),
-/// conflict (a clash that must be settled first).
+/// conflict (a clash that must be settled first), refused (the frame is in doubt: see inspection.h).
 [[nodiscard]] Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> jobs,
                                        const StageStep& step);
 /// One job moved on to the usual next stage. Faults: as above; refused if the job has been collected or put

@@ -56,7 +56,8 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
   json::array cautions;
   for (const Caution caution :
        cautions_for(*stage, record->job(row->job)->now,
-                    record->racket(row->racket) ? &record->racket(row->racket)->now : nullptr, false)) {
+                    record->racket(row->racket) ? &record->racket(row->racket)->now : nullptr,
+                    doubt_about(*record, row->racket).has_value())) {
     cautions.push_back(json::string(caution_text(context.language(), caution)));
     text += caution_text(context.language(), caution) + "\n";
   }
