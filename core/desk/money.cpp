@@ -1,0 +1,323 @@
+#include "core/desk/money.h"
+
+#include <algorithm>
+#include <chrono>
+#include <limits>
+
+#include "core/base/digest.h"
+#include "core/base/iso_time.h"
+#include "core/base/localised.h"
+#include "core/base/text.h"
+#include "core/desk/inspection.h"
+#include "core/people/price_list.h"
+
+namespace weavelog {
+namespace {
+
+std::int64_t plus(std::int64_t a, std::int64_t b) {
+  std::int64_t out = 0;
+  if (__builtin_add_overflow(a, b, &out)) return a < 0 ? std::numeric_limits<std::int64_t>::min() : std::numeric_limits<std::int64_t>::max();
+  return out;
+}
+
+std::int64_t minus(std::int64_t a, std::int64_t b) {
+  std::int64_t out = 0;
+  if (__builtin_sub_overflow(a, b, &out)) return a < 0 ? std::numeric_limits<std::int64_t>::min() : std::numeric_limits<std::int64_t>::max();
+  return out;
+}
+
+/// Sorts with the job, and is the same wherever that line is made.
+EntityId line_id(const EntityId& job, std::string_view service) {
+  const Digest digest = digest_of({as_bytes("weavelog charge 1"), job.view(), as_bytes(service)});
+  EntityId id = job;
+  std::copy_n(digest.begin(), 10, id.bytes.begin() + 6);
+  return id;
+}
+
+/// Prices by service, as typed in any case.
+class Prices {
+ public:
+  explicit Prices(const EventRecord& event) {
+    for (const auto& price : event.prices)
+      if (price.now.amount_minor) prices_.emplace(search_key(price.now.service), *price.now.amount_minor);
+  }
+  [[nodiscard]] std::optional<std::int64_t> find(std::string_view service) const {
+    const auto found = prices_.find(search_key(service));
+    return found == prices_.end() ? std::nullopt : std::optional(found->second);
+  }
+  [[nodiscard]] std::optional<std::int64_t> of_string(const std::string& name) const {
+    const auto named = find("string " + name);
+    return named ? named : find("string");
+  }
+
+ private:
+  std::map<std::string, std::int64_t> prices_;
+};
+
+Outcome<std::string> currency_of(const EventRecord& event) {
+  std::string currency = event.event.now.currency;
+  for (const auto& price : event.prices) {
+    if (currency.empty()) currency = price.now.currency;
+    if (price.now.currency != currency)
+      return fail(FaultCode::bad_input, "the prices are of several currencies (" + currency + ", " + price.now.currency + ")",
+                  event.event.now.name, "import a price list of one currency");
+  }
+  if (!decimals_of_currency(currency))
+    return fail(FaultCode::bad_input, "the event has no currency", event.event.now.name, "give the event one, or import a price list");
+  return currency;
+}
+
+Charge charge_of(const BookId& player, const EntityId& job, const ChargeLine& line, const std::string& currency, const std::string& by,
+                 UnixMs at) {
+  Charge charge;
+  charge.player = player;
+  charge.job = job;
+  charge.service = line.service;
+  charge.amount_minor = line.amount_minor;
+  charge.currency = currency;
+  charge.at = at;
+  charge.by = by;
+  charge.note = line.note;
+  return charge;
+}
+
+}  // namespace
+
+std::int64_t JobPrice::sum() const {
+  std::int64_t out = 0;
+  for (const ChargeLine& line : lines) out = plus(out, line.amount_minor);
+  return out;
+}
+
+Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record, const EntityId& id) {
+  const Loaded<Job>* job = record.job(id);
+  if (!job) return fail(FaultCode::not_found, "no such job", id.hex(), "look at the board again");
+  auto currency = currency_of(event);
+  if (!currency) return fail(currency.error());
+  const Prices prices(event);
+  JobPrice out;
+  out.currency = std::move(*currency);
+  const auto add = [&](const std::string& service, const std::string& note, std::optional<std::int64_t> amount) {
+    if (amount)
+      out.lines.push_back({service, note, *amount});
+    else
+      out.unpriced.push_back(note.empty() ? service : service + " " + note);
+  };
+  const Job& now = job->now;
+  add("labour", {}, prices.find("labour"));
+  const bool mains = now.mains_owner == StringOwner::room, crosses = now.crosses_owner == StringOwner::room;
+  // Two lines of one job and service would be one line: both halves of a string of one name make it whole.
+  if (mains && crosses && now.mains_string == now.crosses_string) {
+    add("string", now.mains_string, prices.of_string(now.mains_string));
+  } else {
+    const auto half = [&](const std::string& service, const std::string& name, bool odd) {
+      const auto whole = prices.of_string(name);
+      add(service, name, whole ? std::optional(*whole / 2 + (odd ? *whole % 2 : 0)) : std::nullopt);
+    };
+    if (mains) half("string, mains", now.mains_string, true);
+    if (crosses) half("string, crosses", now.crosses_string, false);
+  }
+  if (!now.racket_stencil.empty() || !now.string_stencil.empty()) add("stencil", {}, prices.find("stencil"));
+  if (now.rush == Rush::rush) add("rush", {}, prices.find("rush"));
+  if (now.rush == Rush::on_court) add("on-court rush", {}, prices.find("on-court rush"));
+  std::int64_t strips = 0, tubes = 0;
+  for (const auto& finding : record.findings) {
+    if (finding.now.job != id) continue;
+    if (finding.now.answer == FrameRemedy::replace_strip) ++strips;
+    if (finding.now.answer == FrameRemedy::tube) ++tubes;
+  }
+  // One strip goes round the whole head, however many of its grommets are split.
+  if (strips > 0) add("grommet strip", {}, prices.find("grommet strip"));
+  if (tubes > 0) {
+    const auto one = prices.find("tubing");
+    add("tubing", {}, one ? std::optional(*one * std::min<std::int64_t>(tubes, 100)) : std::nullopt);
+  }
+  return out;
+}
+
+Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, const EntityId& job, std::span<const MoneyRow> so_far,
+                          const std::string& by, UnixMs at) {
+  const auto price = price_of(event, record, job);
+  if (!price) return fail(price.error());
+  for (const MoneyRow& row : so_far)
+    if (row.job == job && !row.payment)
+      return fail(FaultCode::refused, "this job was charged before", "job " + job.hex(), "reverse a line to correct it");
+  if (!price->unpriced.empty()) {
+    std::string list;
+    for (const std::string& service : price->unpriced) list += (list.empty() ? "" : ", ") + service;
+    return fail(FaultCode::bad_input, "the price list has no price for: " + list, event.event.now.name,
+                "import a price list that has them, at 0 if they are free");
+  }
+  Draft draft(event.book, kEventBook, kActCharge);
+  for (const ChargeLine& line : price->lines) {
+    EntityState fresh;
+    fresh.book = event.book;
+    fresh.kind = kCharge;
+    fresh.id = line_id(job, line.service);
+    put_changes(draft, fresh, charge_of(record.book, job, line, price->currency, by, at));
+  }
+  return draft;
+}
+
+Outcome<Draft> discount(const EventRecord& event, const BookId& player, const EntityId& job, std::span<const MoneyRow> so_far,
+                        std::int64_t per_mille, const std::string& reason, const std::string& by, UnixMs at) {
+  if (is_blank(reason)) return fail(FaultCode::bad_input, "a discount needs a reason", "reason", "say why");
+  if (per_mille < 1 || per_mille > 1000)
+    return fail(FaultCode::bad_input, "a discount is above nothing and at most everything", "discount", "give 0.1 to 100 per cent");
+  const auto currency = currency_of(event);
+  if (!currency) return fail(currency.error());
+  std::int64_t sum = 0;
+  for (const MoneyRow& row : so_far)
+    if (row.job == job && !row.payment && row.currency == *currency) sum = plus(sum, row.amount);
+  if (sum <= 0) return fail(FaultCode::refused, "nothing is charged for this job", "job " + job.hex(), "charge it first");
+  sum = std::min(sum, kMostMinor * 100);
+  const std::int64_t off = (sum * per_mille + 500) / 1000;
+  if (off == 0) return fail(FaultCode::refused, "that is less than the smallest coin", "discount", "take off more");
+  Draft draft(event.book, kEventBook, kActDiscount);
+  (void)put_new(draft, charge_of(player, job, {"discount", reason, -off}, *currency, by, at), at);
+  return draft;
+}
+
+Outcome<Draft> take_payment(const EventRecord& event, const BookId& player, std::int64_t amount_minor, PaidBy means,
+                            const std::string& note, const std::string& by, UnixMs at) {
+  const auto currency = currency_of(event);
+  if (!currency) return fail(currency.error());
+  if (amount_minor <= 0 || amount_minor > kMostMinor)
+    return fail(FaultCode::bad_input, "a payment is above zero and not that large", "amount", "check the amount; reverse a line to give money back");
+  if (means == PaidBy::unsaid || name_of_choice(means).empty())
+    return fail(FaultCode::bad_input, "it was not said how it was paid", "payment", "choose one");
+  Draft draft(event.book, kEventBook, kActPayment);
+  Payment payment;
+  payment.player = player;
+  payment.amount_minor = amount_minor;
+  payment.currency = *currency;
+  payment.means = means;
+  payment.at = at;
+  payment.by = by;
+  payment.note = note;
+  (void)put_new(draft, payment, at);
+  return draft;
+}
+
+Outcome<Draft> reverse(const EventRecord& event, std::span<const MoneyRow> lines, const EntityId& id, const std::string& reason,
+                       const std::string& by, UnixMs at) {
+  const auto line = std::find_if(lines.begin(), lines.end(), [&](const MoneyRow& row) { return row.id == id; });
+  if (line == lines.end()) return fail(FaultCode::not_found, "no such line", id.hex(), "look at the statement again");
+  if (is_blank(reason)) return fail(FaultCode::bad_input, "a reversal needs a reason", "reason", "say why");
+  const bool before = std::any_of(lines.begin(), lines.end(), [&](const MoneyRow& row) { return row.reverses == id; });
+  if (before || line->reverses)
+    return fail(FaultCode::refused, before ? "this line was reversed before" : "this line reverses another", id.hex(), "write a new line instead");
+  Draft draft(event.book, kEventBook, kActReverse);
+  // Reversed by two tablets while apart, it is reversed once.
+  EntityState fresh;
+  fresh.book = event.book;
+  fresh.id = line_id(id, "reversed");
+  const std::int64_t amount = minus(0, line->amount);
+  if (line->payment) {
+    fresh.kind = kPayment;
+    put_changes(draft, fresh, Payment{line->player, amount, line->currency, line->means, at, by, reason, id});
+  } else {
+    fresh.kind = kCharge;
+    put_changes(draft, fresh, Charge{line->player, line->job, line->service, amount, line->currency, at, by, reason, id});
+  }
+  return draft;
+}
+
+std::int64_t Account::due() const { return minus(charged, paid); }
+
+std::vector<Account> accounts_of(std::span<const MoneyRow> lines) {
+  std::map<std::string, Account> found;
+  for (const MoneyRow& row : lines) {
+    Account& account = found[row.currency];
+    account.currency = row.currency;
+    auto& sum = row.payment ? account.paid : account.charged;
+    sum = plus(sum, row.amount);
+  }
+  std::vector<Account> out;
+  for (auto& [currency, account] : found) out.push_back(std::move(account));
+  return out;
+}
+
+std::vector<MoneyTotals> totals_of(std::span<const MoneyRow> lines) {
+  std::map<std::string, MoneyTotals> found;
+  for (const MoneyRow& row : lines) {
+    MoneyTotals& totals = found[row.currency];
+    totals.currency = row.currency;
+    const auto add = [&](std::int64_t& sum) { sum = plus(sum, row.amount); };
+    add(row.payment ? totals.paid : totals.charged);
+    add(row.payment ? totals.by_means[row.means] : totals.by_service[row.service]);
+  }
+  std::vector<MoneyTotals> out;
+  for (auto& [currency, totals] : found) out.push_back(std::move(totals));
+  return out;
+}
+
+Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone) {
+  const auto from = is_iso_date(day) ? moment_from(day + "T00:00", zone, 0)
+                                     : fail(FaultCode::bad_input, "\"" + day + "\" is not a day", "day", "write it as 2031-05-26");
+  if (!from) return fail(from.error());
+  const auto number = [&](std::size_t at, std::size_t length) { return std::stoi(day.substr(at, length)); };
+  const std::chrono::year_month_day today{std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
+                                          std::chrono::day(static_cast<unsigned>(number(8, 2)))};
+  const auto midnight = std::chrono::sys_days(today) + std::chrono::days(1);
+  const auto tomorrow = iso_utc(std::chrono::duration_cast<std::chrono::milliseconds>(midnight.time_since_epoch()).count()).substr(0, 10);
+  const auto until = moment_from(tomorrow + "T00:00", zone, 0);
+  if (!until) return fail(until.error());
+  return DayBounds{*from, *until};
+}
+
+Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines, std::int64_t counted_minor,
+                         const std::string& note, const std::string& by, UnixMs at) {
+  const auto currency = currency_of(event);
+  if (!currency) return fail(currency.error());
+  const auto bounds = bounds_of_day(day, event.event.now.time_zone);
+  if (!bounds) return fail(bounds.error());
+  if (counted_minor < 0 || counted_minor > kMostMinor * 100)
+    return fail(FaultCode::bad_input, "the box can't hold that", "counted", "count it again");
+  const auto totals = totals_of(lines);
+  for (const MoneyTotals& one : totals)
+    if (one.currency != *currency)
+      return fail(FaultCode::bad_input, "there are lines in " + one.currency + " on that day", day, "settle those apart, reverse them here");
+  DayClose close;
+  close.day = day;
+  close.from = bounds->from;
+  close.until = bounds->until;
+  close.currency = *currency;
+  close.charged_minor = totals.empty() ? 0 : totals.front().charged;
+  close.paid_minor = totals.empty() ? 0 : totals.front().paid;
+  close.cash_minor = 0;
+  if (!totals.empty())
+    if (const auto cash = totals.front().by_means.find(PaidBy::cash); cash != totals.front().by_means.end()) close.cash_minor = cash->second;
+  close.counted_minor = counted_minor;
+  close.at = at;
+  close.by = by;
+  close.note = note;
+  Draft draft(event.book, kEventBook, kActCloseDay);
+  (void)put_new(draft, close, at);
+  return draft;
+}
+
+std::string money_words(const Language& language, std::int64_t minor, const std::string& currency) {
+  return localised(language, Decimal{minor, decimals_of_currency(currency).value_or(0)}) + "\xC2\xA0" + currency;
+}
+
+Outcome<std::int64_t> minor_from(std::string_view text, const std::string& currency) {
+  const auto decimals = decimals_of_currency(currency);
+  if (!decimals)
+    return fail(FaultCode::bad_input, "\"" + currency + "\" is not a currency", "currency", "write its three letters, such as EUR");
+  const auto amount = Decimal::parse(text);
+  if (!amount) return fail(amount.error());
+  const Decimal exact = amount->trimmed();
+  if (exact.scale > *decimals)
+    return fail(FaultCode::bad_input, "\"" + std::string(text) + "\" has more decimals than " + currency + " has", "amount",
+                "round it to " + std::to_string(*decimals));
+  std::int64_t out = exact.mantissa;
+  for (std::uint8_t i = exact.scale; i < *decimals; ++i) {
+    if (out > kMostMinor || out < -kMostMinor) break;
+    out *= 10;
+  }
+  if (out > kMostMinor || out < -kMostMinor) return fail(FaultCode::bad_input, "that is too much", "amount", "check the amount");
+  return out;
+}
+
+}  // namespace weavelog

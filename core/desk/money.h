@@ -1,0 +1,98 @@
+#pragma once
+// The room's money: what a job costs by the event's price list, discounts, payments, a player's statement, the close of a day.
+// Whole minor units throughout; sums that would leave 64 bits stay at the end of the range.
+
+#include <array>
+#include <map>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/base/language.h"
+#include "core/desk/event_book.h"
+#include "core/desk/player_record.h"
+#include "core/model/money_tables.h"
+
+namespace weavelog {
+
+/// The largest amount of one line, in minor units.
+inline constexpr std::int64_t kMostMinor = 1'000'000'000;
+
+/// What a price list may name. "string NAME" prices one string, "string" any other.
+inline constexpr std::array<std::string_view, 7> kServices{"labour", "string", "stencil", "rush", "on-court rush", "grommet strip", "tubing"};
+
+struct ChargeLine {
+  std::string service;
+  std::string note;
+  std::int64_t amount_minor = 0;
+  bool operator==(const ChargeLine&) const = default;
+};
+
+struct JobPrice {
+  std::vector<ChargeLine> lines;
+  std::vector<std::string> unpriced;  ///< services that were done and that the list has no price for
+  std::string currency;
+  [[nodiscard]] std::int64_t sum() const;
+};
+
+/// What a job costs: labour; the room's own string (of a hybrid half of each price, the odd cent on the mains: common practice, no
+/// source); stencil; rush; and what was agreed about the frame. Faults: not_found; bad_input (the prices are of several currencies, or
+/// of none).
+[[nodiscard]] Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record, const EntityId& job);
+
+/// Puts a job's price on the player's account. The lines have identifiers of their own made from job and service, so that two tablets
+/// that charge one job while apart charge it once. `so_far`: what was charged for it before. Faults: refused (it was charged before);
+/// not_found; bad_input (nothing to charge, something unpriced).
+[[nodiscard]] Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, const EntityId& job,
+                                        std::span<const MoneyRow> so_far, const std::string& by, UnixMs at);
+
+/// Takes a part off what was charged for a job: of 1,000, so that 100 is a tenth; 1,000 is free of charge. Halves of a minor unit go
+/// to the player. Faults: bad_input (no reason, not 1 to 1,000); refused (nothing is left to take off).
+[[nodiscard]] Outcome<Draft> discount(const EventRecord& event, const BookId& player, const EntityId& job, std::span<const MoneyRow> so_far,
+                                      std::int64_t per_mille, const std::string& reason, const std::string& by, UnixMs at);
+
+/// Faults: bad_input (not above zero, too large, no currency, no means).
+[[nodiscard]] Outcome<Draft> take_payment(const EventRecord& event, const BookId& player, std::int64_t amount_minor, PaidBy means,
+                                          const std::string& note, const std::string& by, UnixMs at);
+
+/// A line of the opposite amount. `lines`: all of the player. Faults: not_found; refused (it was reversed, or reverses another);
+/// bad_input (no reason).
+[[nodiscard]] Outcome<Draft> reverse(const EventRecord& event, std::span<const MoneyRow> lines, const EntityId& line, const std::string& reason,
+                                     const std::string& by, UnixMs at);
+
+/// What a player owes in one currency.
+struct Account {
+  std::string currency;
+  std::int64_t charged = 0;
+  std::int64_t paid = 0;
+  [[nodiscard]] std::int64_t due() const;
+};
+/// One for each currency that occurs, by its code.
+[[nodiscard]] std::vector<Account> accounts_of(std::span<const MoneyRow> lines);
+
+struct MoneyTotals {
+  std::string currency;
+  std::int64_t charged = 0;
+  std::int64_t paid = 0;
+  std::map<std::string, std::int64_t> by_service;
+  std::map<PaidBy, std::int64_t> by_means;
+};
+[[nodiscard]] std::vector<MoneyTotals> totals_of(std::span<const MoneyRow> lines);
+
+/// A day of the event as [from, until) in its time zone, also where the clocks change. Faults: bad_input (no such day).
+struct DayBounds {
+  std::int64_t from = 0, until = 0;
+};
+[[nodiscard]] Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone);
+
+/// Closes a day over its lines; `counted_minor` is what lies in the box. Faults: bad_input (lines of several currencies, a negative
+/// count).
+[[nodiscard]] Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines,
+                                       std::int64_t counted_minor, const std::string& note, const std::string& by, UnixMs at);
+
+/// "25,50 EUR" as the language writes it, a no-break space before the code.
+[[nodiscard]] std::string money_words(const Language& language, std::int64_t minor, const std::string& currency);
+/// Whole minor units of "25.50" in that currency. Faults: bad_input (no number, too many decimals, not a currency, too large).
+[[nodiscard]] Outcome<std::int64_t> minor_from(std::string_view text, const std::string& currency);
+
+}  // namespace weavelog

@@ -1,0 +1,274 @@
+// charge, discount, pay, statement, reverse, takings, close-day: the room's money.
+
+#include "core/base/iso_time.h"
+#include "core/desk/money.h"
+#include "core/model/field_json.h"
+#include "sync/cli/choose.h"
+#include "sync/cli/commands.h"
+#include "sync/cli/field_input.h"
+#include "sync/cli/render.h"
+
+namespace weavelog::cli {
+namespace {
+
+json::object line_json(const MoneyRow& row, std::size_t number) {
+  json::object out{{"number", number}, {"line", row.id.hex()}, {"kind", row.payment ? "payment" : "charge"}};
+  if (row.job) out["job"] = row.job.hex();
+  if (row.payment) {
+    out["means"] = name_of_choice(row.means);
+  } else {
+    out["service"] = row.service;
+  }
+  out["amount_minor"] = row.amount;
+  out["currency"] = row.currency;
+  out["at"] = iso_utc(row.at);
+  out["by"] = row.by;
+  if (!row.note.empty()) out["note"] = row.note;
+  if (row.reverses) out["reverses"] = row.reverses.hex();
+  return out;
+}
+
+std::string line_text(const Language& language, const MoneyRow& row, std::size_t number) {
+  std::string out = std::to_string(number) + "  " + iso_utc(row.at) + "  ";
+  out += row.payment ? "paid, " + std::string(name_of_choice(row.means)) : row.service;
+  out += (row.note.empty() ? "" : ": " + row.note) + "  " + money_words(language, row.amount, row.currency) + "  " + row.by;
+  return out + (row.reverses ? "  (reversal)\n" : "\n");
+}
+
+Outcome<Ending> tell_statement(Context& context, const BookId& event, const BookId& player) {
+  const auto lines = money_of_player(context.ledger(), event, player);
+  json::array list, accounts;
+  std::string text;
+  for (const MoneyRow& row : lines) {
+    list.push_back(line_json(row, list.size() + 1));
+    text += line_text(context.language(), row, list.size());
+  }
+  for (const Account& account : accounts_of(lines)) {
+    accounts.push_back(json::object{{"currency", account.currency},
+                                    {"charged_minor", account.charged},
+                                    {"paid_minor", account.paid},
+                                    {"due_minor", account.due()}});
+    text += "due: " + money_words(context.language(), account.due(), account.currency) + "\n";
+  }
+  context.answer(json::object{{"player", player.hex()}, {"lines", std::move(list)}, {"accounts", std::move(accounts)}},
+                 text.empty() ? "nothing was charged or paid\n" : text);
+  return Ending::done;
+}
+
+Outcome<Ending> store(Context& context, const Outcome<Draft>& draft, const BookId& event, const BookId& player) {
+  if (!draft) return fail(draft.error());
+  if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
+  return tell_statement(context, event, player);
+}
+
+struct MoneyArguments {
+  std::string whom, event, amount, means, reason, note, by, day, counted;
+  std::size_t line = 0;
+};
+
+std::string who(Context& context, const MoneyArguments& arguments) {
+  return arguments.by.empty() ? context.ledger().self().device : arguments.by;
+}
+
+Outcome<EventRecord> event_here(Context& context, const MoneyArguments& arguments) {
+  const auto event = context.event(arguments.event);
+  if (!event) return fail(event.error());
+  return load_event(context.ledger(), *event);
+}
+
+Outcome<Ending> charge(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto row = choose_job(context, event->book, arguments.whom);
+  if (!row) return fail(row.error());
+  const auto record = load_player(context.ledger(), row->book);
+  if (!record) return fail(record.error());
+  return store(context,
+               charge_job(*event, *record, row->job, money_of_job(context.ledger(), event->book, row->job), who(context, arguments), context.now()),
+               event->book, row->book);
+}
+
+/// "12.5" per cent as parts of a thousand.
+Outcome<std::int64_t> per_mille_from(const std::string& text) {
+  const auto percent = Decimal::parse(text);
+  const Decimal exact = percent ? percent->trimmed() : Decimal{};
+  if (!percent || exact.scale > 1 || exact.mantissa <= 0)
+    return fail(FaultCode::bad_input, "\"" + text + "\" is no share", "discount", "give per cent with at most one decimal, 0.1 to 100");
+  return exact.scale == 0 ? exact.mantissa * 10 : exact.mantissa;  // at most 15 digits: it fits
+}
+
+Outcome<Ending> take_off(Context& context, const MoneyArguments& arguments) {
+  const auto share = per_mille_from(arguments.amount);
+  if (!share) return fail(share.error());
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto row = choose_job(context, event->book, arguments.whom);
+  if (!row) return fail(row.error());
+  return store(context,
+               discount(*event, row->book, row->job, money_of_job(context.ledger(), event->book, row->job), *share, arguments.reason,
+                        who(context, arguments), context.now()),
+               event->book, row->book);
+}
+
+Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
+  std::vector<std::string_view> names;
+  for (const auto& choice : choices(PaidBy{}))
+    if (choice.value != PaidBy::unsaid) names.push_back(choice.name);
+  const auto means = choice_from<PaidBy>(arguments.means);
+  if (!means || *means == PaidBy::unsaid) return no_choice(arguments.means, "means", names);
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto player = choose_player(context, arguments.whom);
+  if (!player) return fail(player.error());
+  const auto amount = minor_from(arguments.amount, event->event.now.currency);
+  if (!amount) return fail(amount.error());
+  return store(context, take_payment(*event, *player, *amount, *means, arguments.note, who(context, arguments), context.now()), event->book,
+               *player);
+}
+
+Outcome<Ending> statement(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto player = choose_player(context, arguments.whom);
+  if (!player) return fail(player.error());
+  return tell_statement(context, event->book, *player);
+}
+
+Outcome<Ending> reverse_line(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto player = choose_player(context, arguments.whom);
+  if (!player) return fail(player.error());
+  const auto lines = money_of_player(context.ledger(), event->book, *player);
+  if (arguments.line < 1 || arguments.line > lines.size())
+    return fail(FaultCode::not_found, "no line of that number", std::to_string(arguments.line), "`statement` lists them");
+  return store(context,
+               reverse(*event, lines, lines[arguments.line - 1].id, arguments.reason, who(context, arguments), context.now()),
+               event->book, *player);
+}
+
+/// All lines of a day, or of the whole event where no day is given.
+Outcome<std::vector<MoneyRow>> lines_of(Context& context, const EventRecord& event, const std::string& day) {
+  DayBounds bounds{std::numeric_limits<std::int64_t>::min(), std::numeric_limits<std::int64_t>::max()};
+  if (!day.empty()) {
+    const auto held = bounds_of_day(day, event.event.now.time_zone);
+    if (!held) return fail(held.error());
+    bounds = *held;
+  }
+  return money_between(context.ledger(), event.book, bounds.from, bounds.until);
+}
+
+Outcome<Ending> takings(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto lines = lines_of(context, *event, arguments.day);
+  if (!lines) return fail(lines.error());
+  json::array list;
+  std::string text;
+  for (const MoneyTotals& totals : totals_of(*lines)) {
+    json::object services, means;
+    const auto words = [&](std::int64_t amount) { return money_words(context.language(), amount, totals.currency); };
+    for (const auto& [service, sum] : totals.by_service) {
+      services[service] = sum;
+      text += service + ": " + words(sum) + "\n";
+    }
+    text += "charged: " + words(totals.charged) + "\n";
+    for (const auto& [how, sum] : totals.by_means) {
+      means[name_of_choice(how)] = sum;
+      text += "paid, " + std::string(name_of_choice(how)) + ": " + words(sum) + "\n";
+    }
+    text += "paid: " + words(totals.paid) + "\n";
+    list.push_back(json::object{{"currency", totals.currency},
+                                {"charged_minor", totals.charged},
+                                {"paid_minor", totals.paid},
+                                {"by_service", std::move(services)},
+                                {"by_means", std::move(means)}});
+  }
+  context.answer(json::object{{"event", event->book.hex()}, {"lines", lines->size()}, {"totals", std::move(list)}},
+                 text.empty() ? "nothing was charged or paid\n" : text);
+  return Ending::done;
+}
+
+Outcome<Ending> close(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto lines = lines_of(context, *event, arguments.day);
+  if (!lines) return fail(lines.error());
+  const auto counted = minor_from(arguments.counted, event->event.now.currency);
+  if (!counted) return fail(counted.error());
+  const auto draft = close_day(*event, arguments.day, *lines, *counted, arguments.note, who(context, arguments), context.now());
+  if (!draft) return fail(draft.error());
+  if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
+  return takings(context, arguments);
+}
+
+void add_event(CLI::App& command, MoneyArguments& arguments) {
+  command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
+}
+void add_by(CLI::App& command, MoneyArguments& arguments) {
+  command.add_option("--by", arguments.by, "Who does it; default: the device's name");
+  add_event(command, arguments);
+}
+constexpr const char* kJob = "Tag number, or six or more characters of the job's number";
+constexpr const char* kPlayer = "Name, or six or more characters of the book's number";
+constexpr const char* kStatementForm =
+    "--json: player, lines: [{number, line, kind, service or means, amount_minor, currency, at, by, note, reverses}], accounts: [{currency,\n"
+    "charged_minor, paid_minor, due_minor}]. Amounts are whole minor units (cents).";
+
+}  // namespace
+
+void add_money_commands(CLI::App& app, Work& chosen) {
+  add_command<MoneyArguments>(app, chosen, "charge", "Put a job's price on the player's account", charge,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("JOB-OR-TAG", arguments.whom, kJob)->required();
+                                add_by(command, arguments);
+                                command.footer(kStatementForm);
+                              });
+  add_command<MoneyArguments>(app, chosen, "discount", "Take a part off a job's price, or all of it", take_off,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("JOB-OR-TAG", arguments.whom, kJob)->required();
+                                command.add_option("PERCENT", arguments.amount, "0.1 to 100; 100 is free of charge")->required();
+                                command.add_option("--reason", arguments.reason, "Why")->required();
+                                add_by(command, arguments);
+                                command.footer(kStatementForm);
+                              });
+  add_command<MoneyArguments>(app, chosen, "pay", "Take a payment", pay, [](CLI::App& command, MoneyArguments& arguments) {
+    command.add_option("PLAYER", arguments.whom, kPlayer)->required();
+    command.add_option("AMOUNT", arguments.amount, "In the event's currency, such as 25.50")->required();
+    command.add_option("MEANS", arguments.means, "cash, card, room_account, prize_money")->required();
+    command.add_option("--note", arguments.note, "A remark");
+    add_by(command, arguments);
+    command.footer(kStatementForm);
+  });
+  add_command<MoneyArguments>(app, chosen, "statement", "What a player was charged and paid", statement,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("PLAYER", arguments.whom, kPlayer)->required();
+                                add_event(command, arguments);
+                                command.footer(kStatementForm);
+                              });
+  add_command<MoneyArguments>(app, chosen, "reverse", "Take a line of a statement back by one of the opposite amount", reverse_line,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("PLAYER", arguments.whom, kPlayer)->required();
+                                command.add_option("LINE", arguments.line, "Its number in `statement`")->required();
+                                command.add_option("--reason", arguments.reason, "Why")->required();
+                                add_by(command, arguments);
+                                command.footer(kStatementForm);
+                              });
+  const auto totals_form = "--json: event, lines (how many), totals: [{currency, charged_minor, paid_minor, by_service, by_means}].";
+  add_command<MoneyArguments>(app, chosen, "takings", "What was charged and paid on a day, or in all", takings,
+                              [&](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("DAY", arguments.day, "Such as 2031-05-26, in the event's time zone; none: all days");
+                                add_event(command, arguments);
+                                command.footer(totals_form);
+                              });
+  add_command<MoneyArguments>(app, chosen, "close-day", "Close the books of a day with what lies in the box", close,
+                              [&](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("DAY", arguments.day, "Such as 2031-05-26, in the event's time zone")->required();
+                                command.add_option("--counted", arguments.counted, "Cash in the box")->required();
+                                command.add_option("--note", arguments.note, "A remark");
+                                add_by(command, arguments);
+                                command.footer(totals_form);
+                              });
+}
+
+}  // namespace weavelog::cli

@@ -1,0 +1,68 @@
+// A job's price, its payment and the close of the day, by commands alone.
+
+#include "tests/cli/device.h"
+
+using namespace weavelog::testing;
+
+namespace {
+
+struct Desk : CliDevice {
+  Desk() : CliDevice("Desk 1") {
+    (void)ask({"new-event", "Harbour Open", "--time-zone", "Europe/Lisbon", "--currency", "EUR"});
+    const std::string prices = file("prices.csv",
+                                    "service,amount,currency\nlabour,20,EUR\nstring,18.01,EUR\nstring Velmora Round,15,EUR\n"
+                                    "stencil,1.50,EUR\nrush,8,EUR\n");
+    (void)ask({"import", "prices", prices});
+    (void)ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  }
+};
+
+}  // namespace
+
+TEST_CASE("a job is charged by the price list, discounted, paid and reversed") {
+  const Desk desk;
+  // Labour, half of the room's crosses, a stencil.
+  const auto charged = desk.ask({"charge", "1", "--by", "Mara"});
+  CHECK(text_at(charged, "/accounts/0/charged_minor") == "2900");
+  CHECK(size_at(charged, "/lines") == 3);
+  CHECK(text_at(desk.ask({"charge", "1"}, 1), "/error/what").find("charged before") != std::string::npos);
+  CHECK(text_at(desk.ask({"discount", "1", "12.5", "--reason", "late"}), "/accounts/0/charged_minor") == "2537");
+  CHECK(text_at(desk.ask({"discount", "1", "101", "--reason", "x"}, 1), "/error/code") == "bad_input");
+  CHECK(text_at(desk.ask({"discount", "1", "0.05", "--reason", "x"}, 1), "/error/code") == "bad_input");
+  (void)desk.ask({"discount", "1", "10"}, 2);  // without a reason
+  CHECK(text_at(desk.ask({"pay", "Wendelmoor", "25.37", "cash"}), "/accounts/0/due_minor") == "0");
+  CHECK(text_at(desk.ask({"pay", "Wendelmoor", "1.234", "cash"}, 1), "/error/where") == "amount");
+  (void)desk.ask({"pay", "Wendelmoor", "1", "shells"}, 1);
+  (void)desk.ask({"pay", "Nobody", "1", "cash"}, 4);
+  const auto lines = desk.ask({"statement", "Wendelmoor"});
+  const std::string last = std::to_string(size_at(lines, "/lines"));
+  CHECK(text_at(desk.ask({"reverse", "Wendelmoor", last, "--reason", "wrong card"}), "/accounts/0/due_minor") == "2537");
+  (void)desk.ask({"reverse", "Wendelmoor", "99", "--reason", "x"}, 4);
+  CHECK(text_at(desk.ask({"verify"}), "/well") == "true");
+}
+
+TEST_CASE("takings and the close of a day follow the lines") {
+  const Desk desk;
+  for (const char* tag : {"1", "2", "3"}) (void)desk.ask({"charge", tag});
+  (void)desk.ask({"pay", "Wendelmoor", "50", "cash"});
+  (void)desk.ask({"pay", "Wendelmoor", "30", "card"});
+  const auto all = desk.ask({"takings"});
+  CHECK(text_at(all, "/totals/0/charged_minor") == "8700");
+  CHECK(text_at(all, "/totals/0/paid_minor") == "8000");
+  CHECK(text_at(all, "/totals/0/by_service/labour") == "6000");
+  CHECK(text_at(all, "/totals/0/by_means/cash") == "5000");
+  CHECK(size_at(desk.ask({"takings", "1999-01-01"}), "/totals") == 0);
+  (void)desk.ask({"takings", "1999-02-30"}, 1);
+  (void)desk.ask({"close-day", "1999-01-01"}, 2);
+  CHECK(size_at(desk.ask({"close-day", "1999-01-01", "--counted", "0"}), "/totals") == 0);
+  const auto text = desk.run({"statement", "Wendelmoor"});
+  CHECK(text.out.find("due: 7.00\xC2\xA0" "EUR") != std::string::npos);
+}
+
+TEST_CASE("without a price nothing is charged") {
+  const CliDevice desk("Desk 1");
+  (void)desk.ask({"new-event", "Harbour Open", "--currency", "EUR"});
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  CHECK(text_at(desk.ask({"charge", "1"}, 1), "/error/what").find("labour") != std::string::npos);
+  CHECK(size_at(desk.ask({"statement", "Wendelmoor"}), "/lines") == 0);
+}
