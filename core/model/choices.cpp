@@ -41,6 +41,13 @@ constexpr auto kStages = std::to_array<Choice<Stage>>({{Stage::none, "none"},
                                                        {Stage::ready, "ready"},
                                                        {Stage::collected, "collected"},
                                                        {Stage::aside, "aside"}});
+constexpr auto kStockWhys = std::to_array<Choice<StockWhy>>({{StockWhy::unsaid, "unsaid"},
+                                                             {StockWhy::received, "received"},
+                                                             {StockWhy::used, "used"},
+                                                             {StockWhy::counted, "counted"},
+                                                             {StockWhy::spoilt, "spoilt"},
+                                                             {StockWhy::returned, "returned"},
+                                                             {StockWhy::taken_away, "taken_away"}});
 constexpr auto kPaidBys = std::to_array<Choice<PaidBy>>({{PaidBy::unsaid, "unsaid"},
                                                          {PaidBy::cash, "cash"},
                                                          {PaidBy::card, "card"},
@@ -91,6 +98,9 @@ std::span<const Choice<TeamRole>> choices(TeamRole) {
 }
 std::span<const Choice<Stage>> choices(Stage) {
   return kStages;
+}
+std::span<const Choice<StockWhy>> choices(StockWhy) {
+  return kStockWhys;
 }
 std::span<const Choice<PaidBy>> choices(PaidBy) {
   return kPaidBys;

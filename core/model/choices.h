@@ -24,6 +24,8 @@ enum class Rush : std::uint8_t { none = 0, rush = 1, on_court = 2 };
 enum class EntryVia : std::uint8_t { unsaid = 0, direct = 1, qualifier = 2, lucky_loser = 3, wild_card = 4 };
 enum class TeamRole : std::uint8_t { unsaid = 0, head = 1, desk = 2, stringer = 3, reader = 4 };
 
+/// Why there is more or less string in stock.
+enum class StockWhy : std::uint8_t { unsaid = 0, received = 1, used = 2, counted = 3, spoilt = 4, returned = 5, taken_away = 6 };
 /// How the room was paid.
 enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
 
@@ -74,6 +76,7 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<EntryVia>> choices(EntryVia);
 [[nodiscard]] std::span<const Choice<TeamRole>> choices(TeamRole);
 [[nodiscard]] std::span<const Choice<Stage>> choices(Stage);
+[[nodiscard]] std::span<const Choice<StockWhy>> choices(StockWhy);
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
 [[nodiscard]] std::span<const Choice<FrameFault>> choices(FrameFault);
 [[nodiscard]] std::span<const Choice<FramePart>> choices(FramePart);

@@ -5,6 +5,7 @@
 #include "core/model/frame.h"
 #include "core/model/money.h"
 #include "core/model/player.h"
+#include "core/model/stock.h"
 
 namespace weavelog {
 
@@ -50,6 +51,8 @@ template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;
 template struct FieldWork<EntryListItem>;
 template struct FieldWork<Price>;
+template struct FieldWork<StockItem>;
+template struct FieldWork<StockMove>;
 template struct FieldWork<Charge>;
 template struct FieldWork<Payment>;
 template struct FieldWork<DayClose>;

@@ -6,6 +6,7 @@
 #include "core/model/frame.h"
 #include "core/model/money.h"
 #include "core/model/player.h"
+#include "core/model/stock.h"
 
 namespace weavelog {
 namespace {
@@ -24,6 +25,8 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kTeamMember, "team_member"},
     {kEntryListItem, "entry"},
     {kPrice, "price"},
+    {kStockItem, "stock_item"},
+    {kStockMove, "stock_move"},
     {kCharge, "charge"},
     {kPayment, "payment"},
     {kDayClose, "day_close"},
@@ -58,6 +61,8 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActPayment, "payment"},
     {kActReverse, "reverse"},
     {kActCloseDay, "close_day"},
+    {kActStock, "stock"},
+    {kActStockUse, "stock_use"},
 });
 
 template <class... Structs>
@@ -75,7 +80,8 @@ std::vector<FieldInfo> fields_of() {
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
                                       fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, CardTaken,
-                                                EventInfo, TeamMember, EntryListItem, Price, Charge, Payment, DayClose>(),
+                                                EventInfo, TeamMember, EntryListItem, Price, StockItem, StockMove,
+                                                Charge, Payment, DayClose>(),
                                       kPlayerBook);
   return registry;
 }

@@ -10,6 +10,7 @@
 #include "core/model/money_tables.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
+#include "core/model/stock_tables.h"
 #include "core/store/database.h"
 
 namespace weavelog {
@@ -18,6 +19,7 @@ namespace {
 constexpr const char* kTables[] = {
     "model_name", "model_player",  "model_racket", "model_drop_off",
     "model_job",  "model_waiting", "model_event",  "model_entry", kMoneyTable,
+    kStockItemTable, kStockMoveTable,
 };
 
 constexpr const char* kCreate = R"sql(
@@ -251,6 +253,7 @@ void ModelTables::create(Connection& db) {
   for (const char* table : kTables) db.raw().exec(std::string("DROP TABLE IF EXISTS ") + table);
   db.raw().exec(kCreate);
   db.raw().exec(kCreateMoney);
+  db.raw().exec(kCreateStock);
 }
 
 void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
@@ -280,6 +283,8 @@ void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
       apply_entry(db, state);
     } else if (state.kind == kCharge || state.kind == kPayment) {
       apply_money(db, state);
+    } else if (state.kind == kStockItem || state.kind == kStockMove) {
+      apply_stock(db, state);
     } else if (state.kind == kEvent) {
       apply_event(db, state);
     }
@@ -298,6 +303,7 @@ void ModelTables::forget(Connection& db, const BookId& book) {
     remove.exec();
   }
   forget_money(db, book);
+  forget_stock(db, book);
   SQLite::Statement& find = db.statement("SELECT n FROM model_player WHERE book=?");
   bind_id(find, 1, book.bytes);
   if (!find.executeStep()) return;

@@ -23,6 +23,7 @@ void add_same_commands(CLI::App& app, Work& chosen);      // same
 void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
 void add_inspection_commands(CLI::App& app, Work& chosen);  // inspect, frame, frame-answer, frame-override, frame-mended
 void add_money_commands(CLI::App& app, Work& chosen);  // charge, discount, pay, statement, reverse, takings, close-day
+void add_stock_commands(CLI::App& app, Work& chosen);  // stock, stock-add, stock-move, stock-use
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
 void add_forget_commands(CLI::App& app, Work& chosen);    // forget, forgotten
 void add_bundle_commands(CLI::App& app, Work& chosen);    // bundle make, read, show, receipt, list, key
