@@ -4,11 +4,11 @@
 #include <chrono>
 #include <limits>
 
-#include "core/base/digest.h"
 #include "core/base/iso_time.h"
 #include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/inspection.h"
+#include "core/desk/made_from.h"
 #include "core/people/price_list.h"
 
 namespace weavelog {
@@ -26,13 +26,7 @@ std::int64_t minus(std::int64_t a, std::int64_t b) {
   return out;
 }
 
-/// Sorts with the job, and is the same wherever that line is made.
-EntityId line_id(const EntityId& job, std::string_view service) {
-  const Digest digest = digest_of({as_bytes("weavelog charge 1"), job.view(), as_bytes(service)});
-  EntityId id = job;
-  std::copy_n(digest.begin(), 10, id.bytes.begin() + 6);
-  return id;
-}
+constexpr std::string_view kChargeUse = "weavelog charge 1";
 
 /// Prices by service, as typed in any case.
 class Prices {
@@ -153,7 +147,7 @@ Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, 
     EntityState fresh;
     fresh.book = event.book;
     fresh.kind = kCharge;
-    fresh.id = line_id(job, line.service);
+    fresh.id = made_from(job, kChargeUse, line.service);
     put_changes(draft, fresh, charge_of(record.book, job, line, price->currency, by, at));
   }
   return draft;
@@ -211,7 +205,7 @@ Outcome<Draft> reverse(const EventRecord& event, std::span<const MoneyRow> lines
   // Reversed by two tablets while apart, it is reversed once.
   EntityState fresh;
   fresh.book = event.book;
-  fresh.id = line_id(id, "reversed");
+  fresh.id = made_from(id, kChargeUse, "reversed");
   const std::int64_t amount = minus(0, line->amount);
   if (line->payment) {
     fresh.kind = kPayment;

@@ -5,8 +5,8 @@
 #include <numbers>
 #include <set>
 
-#include "core/base/digest.h"
 #include "core/base/text.h"
+#include "core/desk/made_from.h"
 
 namespace weavelog {
 namespace {
@@ -42,13 +42,6 @@ Outcome<> check_amount(std::int64_t amount, bool zero_too) {
   if (amount < 0 || (amount == 0 && !zero_too) || amount > kMostStock)
     return fail(FaultCode::bad_input, "there is no such amount of string", "amount", "give it in metres of a reel, or in sets");
   return {};
-}
-
-EntityId use_id(const EntityId& job, std::string_view part) {
-  const Digest digest = digest_of({as_bytes("weavelog stock use 1"), job.view(), as_bytes(part)});
-  EntityId id = job;
-  std::copy_n(digest.begin(), 10, id.bytes.begin() + 6);
-  return id;
 }
 
 }  // namespace
@@ -98,7 +91,7 @@ Outcome<Draft> use_for_job(const BookId& event, const EntityId& job, std::span<c
     EntityState fresh;
     fresh.book = event;
     fresh.kind = kStockMove;
-    fresh.id = use_id(job, use.part);
+    fresh.id = made_from(job, "weavelog stock use 1", use.part);
     StockMove move;
     move.item = use.item;
     move.why = StockWhy::used;

@@ -59,14 +59,6 @@ MarksByJob stored_marks(Connection& db, const BookId& book) {
   return marks;
 }
 
-void bind_maybe(SQLite::Statement& statement, int index, const std::optional<std::int64_t>& number) {
-  if (number) statement.bind(index, *number);
-}
-template <class Tag>
-void bind_maybe(SQLite::Statement& statement, int index, const Id<Tag>& id) {
-  if (id) bind_blob(statement, index, id.bytes);
-}
-
 /// Binds stage, stage_at, stage_by, stage_stamp, newest, clash from `index` on; `newest` must live until the
 /// statement ran.
 void bind_stage(SQLite::Statement& statement, int index, const StageNow& now, const Bytes& newest) {

@@ -9,11 +9,6 @@ namespace {
 constexpr const char* kColumns =
     "SELECT id, payment, player, job, service, means, amount, currency, at, by_whom, note, reverses FROM model_money WHERE event=? ";
 
-template <class Tag>
-void bind_maybe(SQLite::Statement& statement, int index, const Id<Tag>& id) {
-  if (id) bind_blob(statement, index, id.bytes);
-}
-
 void put_row(Connection& db, const BookId& event, const MoneyRow& row) {
   SQLite::Statement& set = db.statement(
       "INSERT OR REPLACE INTO model_money(event, id, payment, player, job, service, means, amount, currency, at, by_whom, note, reverses) "

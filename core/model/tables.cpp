@@ -63,13 +63,6 @@ CREATE INDEX model_entry_name ON model_entry(book, folded);
 void bind_id(SQLite::Statement& statement, int index, ByteView id) {
   bind_blob(statement, index, id);
 }
-template <class Tag>
-void bind_maybe(SQLite::Statement& statement, int index, const Id<Tag>& id) {
-  if (id) bind_blob(statement, index, id.bytes);
-}
-void bind_maybe(SQLite::Statement& statement, int index, const std::optional<std::int64_t>& number) {
-  if (number) statement.bind(index, *number);
-}
 template <class Enum>
 int number_of(Enum value) {
   return static_cast<int>(value);

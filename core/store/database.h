@@ -9,12 +9,14 @@
 #include <functional>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <span>
 #include <string>
 #include <thread>
 #include <unordered_map>
 #include <vector>
 
+#include "core/base/id.h"
 #include "core/base/outcome.h"
 #include "core/store/file_lock.h"
 #include "core/store/joined_writes.h"
@@ -102,6 +104,14 @@ class Database {
 /// Blobs in and out of statements.
 /// Binds without copying: the bytes must live until the statement has run.
 void bind_blob(SQLite::Statement& statement, int index, std::span<const std::uint8_t> bytes);
+/// Leaves the parameter NULL where there is nothing.
+template <class Tag>
+void bind_maybe(SQLite::Statement& statement, int index, const Id<Tag>& id) {
+  if (id) bind_blob(statement, index, id.bytes);
+}
+inline void bind_maybe(SQLite::Statement& statement, int index, const std::optional<std::int64_t>& number) {
+  if (number) statement.bind(index, *number);
+}
 /// Valid until the statement's next step or reset.
 [[nodiscard]] std::span<const std::uint8_t> blob_of(SQLite::Statement& statement, int column);
 

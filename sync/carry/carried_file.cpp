@@ -9,23 +9,10 @@
 #include <memory>
 #include <system_error>
 
+#include "core/base/descriptor.h"
+
 namespace weavelog {
 namespace {
-
-class Descriptor {
- public:
-  explicit Descriptor(int fd) : fd_(fd) {}
-  ~Descriptor() {
-    if (fd_ >= 0) ::close(fd_);
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  [[nodiscard]] int get() const { return fd_; }
-  explicit operator bool() const { return fd_ >= 0; }
-
- private:
-  int fd_;
-};
 
 tl::unexpected<Fault> trouble(int error, const char* what, const std::filesystem::path& file) {
   const std::string text = std::string(what) + ": " + std::system_category().message(error);
