@@ -32,7 +32,8 @@ struct StockLevel {
   std::int64_t used = 0;  ///< from `since` on
   std::optional<std::int64_t> first_use;  ///< of those
   [[nodiscard]] bool low() const { return item.now.low_mark && left <= *item.now.low_mark; }
-  /// When it runs out if it goes on being used as from `first_use` to `now`; nothing if nothing was used, or a time beyond a year.
+  /// When it runs out if it goes on being used as from `first_use` to `now`, an hour at least, so that the first use of a morning does not
+  /// frighten anybody; nothing if nothing was used, nothing is left, or it would last a year.
   [[nodiscard]] std::optional<std::int64_t> runs_out_at(std::int64_t now) const;
 };
 

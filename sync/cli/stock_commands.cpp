@@ -1,7 +1,5 @@
 // stock, stock-add, stock-move, stock-use: string on reels and in sets.
 
-#include <cmath>
-
 #include "core/base/iso_time.h"
 #include "core/base/localised.h"
 #include "core/desk/money.h"

@@ -106,8 +106,10 @@ TEST_CASE("at today's pace it is told when a reel runs out") {
   // 20 m in the two hours since the first: 80 m last eight hours.
   CHECK(store.level(reel, morning).runs_out_at(morning + 2 * kHour) == morning + 10 * kHour);
   CHECK(store.level(reel, morning + 3 * kHour).used == 0);  // none of it since then
+  // Minutes after the first use an hour counts.
+  CHECK(store.level(reel, morning + kHour).runs_out_at(morning + kHour + kMinute) == morning + kHour + kMinute + 8 * kHour);
   store.move(reel, StockWhy::counted, 0);
-  CHECK(store.level(reel).runs_out_at(morning + kDay) == morning + kDay);
+  CHECK_FALSE(store.level(reel).runs_out_at(morning + kDay));
 }
 
 TEST_CASE("a job's string is proposed from the fullest reel of its kind, a player's own from the player's") {
