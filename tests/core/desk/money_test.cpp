@@ -230,7 +230,7 @@ TEST_CASE("a day is closed over its lines with what was counted; its bounds foll
   CHECK(close.counted_minor == 2400);
   CHECK(close_day(till.at_event(), "2031-02-30", lines, 0, "", "M", 1).error().code == FaultCode::bad_input);
   CHECK(close_day(till.at_event(), "2031-05-26", lines, -1, "", "M", 1).error().code == FaultCode::bad_input);
-  // Directive 2000/84/EC: clocks go forward on the last Sunday of March, back on the last of October.
+  // Directive 2000/84/EC (from memory): clocks go forward on the last Sunday of March, back on the last of October.
   const auto hours = [](const char* date, const char* zone) {
     const DayBounds bounds = must(bounds_of_day(date, zone));
     return (bounds.until - bounds.from) / kHour;

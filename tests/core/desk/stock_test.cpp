@@ -152,9 +152,15 @@ TEST_CASE("a set of 12 m strings every usual frame, with little left over") {
       racket.crosses_count = crosses;
       const BedLength length = estimated_length(&racket);
       INFO(square_inches << " in², " << mains << " x " << crosses << ": " << length.mains << " + " << length.crosses);
-      CHECK(length.bed() > 8'500);
-      CHECK(length.bed() < 13'500);
-      CHECK(length.mains > 0);
+      CHECK(length.bed() > 9'000);
+      CHECK(length.bed() < 12'000);
+      // A larger head and one string more take more.
+      Racket larger = racket, denser = racket;
+      larger.head_size->amount.mantissa += 5;
+      denser.mains_count = mains + 1;
+      CHECK(estimated_length(&larger).mains > length.mains);
+      CHECK(estimated_length(&larger).crosses > length.crosses);
+      CHECK(estimated_length(&denser).mains > length.mains);
     }
   Racket usual;
   usual.head_size = Quantity{Decimal{98, 0}, Unit::square_inch};
