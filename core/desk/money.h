@@ -2,7 +2,6 @@
 // The room's money: what a job costs by the event's price list, discounts, payments, a player's statement, the close of a day.
 // Whole minor units throughout; sums that would leave 64 bits stay at the end of the range.
 
-#include <array>
 #include <map>
 #include <span>
 #include <string>
@@ -18,9 +17,6 @@ namespace weavelog {
 /// The largest amount of one line, in minor units.
 inline constexpr std::int64_t kMostMinor = 1'000'000'000;
 
-/// What a price list may name. "string NAME" prices one string, "string" any other.
-inline constexpr std::array<std::string_view, 7> kServices{"labour", "string", "stencil", "rush", "on-court rush", "grommet strip", "tubing"};
-
 struct ChargeLine {
   std::string service;
   std::string note;
@@ -35,7 +31,8 @@ struct JobPrice {
   [[nodiscard]] std::int64_t sum() const;
 };
 
-/// What a job costs: labour; the room's own string (of a hybrid half of each price, the odd cent on the mains: common practice, no
+/// What a job costs by the services of the price list: "labour"; "string NAME" for one string, "string" for any other; "stencil"; "rush";
+/// "on-court rush"; "grommet strip"; "tubing". That is: labour; the room's own string (of a hybrid half of each price, the odd cent on the mains: common practice, no
 /// source); stencil; rush; and what was agreed about the frame. Faults: not_found; bad_input (the prices are of several currencies, or
 /// of none).
 [[nodiscard]] Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record, const EntityId& job);
@@ -79,10 +76,11 @@ struct MoneyTotals {
 };
 [[nodiscard]] std::vector<MoneyTotals> totals_of(std::span<const MoneyRow> lines);
 
-/// A day of the event as [from, until) in its time zone, also where the clocks change. Faults: bad_input (no such day).
+/// [from, until), Unix milliseconds.
 struct DayBounds {
   std::int64_t from = 0, until = 0;
 };
+/// A day as it is told in a time zone, also where the clocks change. Faults: bad_input (no such day).
 [[nodiscard]] Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone);
 
 /// Closes a day over its lines; `counted_minor` is what lies in the box. Faults: bad_input (lines of several currencies, a negative
