@@ -133,9 +133,16 @@ Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, 
                           const std::string& by, UnixMs at) {
   const auto price = price_of(event, record, job);
   if (!price) return fail(price.error());
-  for (const MoneyRow& row : so_far)
-    if (row.job == job && !row.payment)
-      return fail(FaultCode::refused, "this job was charged before", "job " + job.hex(), "reverse a line to correct it");
+  // Lines that were all reversed may be charged anew, under identifiers of another round: those of the first are taken.
+  std::size_t round = 0;
+  for (const MoneyRow& row : so_far) {
+    if (row.job != job || row.payment) continue;
+    const bool reversed = std::any_of(so_far.begin(), so_far.end(), [&](const MoneyRow& other) { return other.reverses == row.id; });
+    if (row.reverses) ++round;
+    if (!row.reverses && !reversed)
+      return fail(FaultCode::refused, "this job was charged before", "job " + job.hex(), "reverse all its lines to charge it anew");
+  }
+  const std::string suffix = round == 0 ? "" : "\n" + std::to_string(round);
   if (!price->unpriced.empty()) {
     std::string list;
     for (const std::string& service : price->unpriced) list += (list.empty() ? "" : ", ") + service;
@@ -147,7 +154,7 @@ Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, 
     EntityState fresh;
     fresh.book = event.book;
     fresh.kind = kCharge;
-    fresh.id = made_from(job, kChargeUse, line.service);
+    fresh.id = made_from(job, kChargeUse, line.service + suffix);
     put_changes(draft, fresh, charge_of(record.book, job, line, price->currency, by, at));
   }
   return draft;

@@ -38,7 +38,7 @@ struct JobPrice {
 [[nodiscard]] Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record, const EntityId& job);
 
 /// Puts a job's price on the player's account. The lines have identifiers of their own made from job and service, so that two tablets
-/// that charge one job while apart charge it once. `so_far`: what was charged for it before. Faults: refused (it was charged before);
+/// that charge one job while apart charge it once. `so_far`: what was charged for it before. Faults: refused (a line of it stands: only where all were reversed it is charged anew);
 /// not_found; bad_input (nothing to charge, something unpriced).
 [[nodiscard]] Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, const EntityId& job,
                                         std::span<const MoneyRow> so_far, const std::string& by, UnixMs at);

@@ -105,6 +105,22 @@ TEST_CASE("a job is charged once, also by two tablets that were apart") {
   CHECK(till.charge().error().code == FaultCode::refused);
 }
 
+TEST_CASE("a job whose lines were all reversed is charged anew, by today's prices") {
+  Till till;
+  till.set(0, [](Job& job) { own_strings(job, "A", "A"); });
+  till.append(till.charge());
+  const auto first = till.lines();
+  till.append(reverse(till.at_event(), till.lines(), first[0].id, "wrong string", "Mara", till.clock.now()));
+  CHECK(till.charge().error().code == FaultCode::refused);  // the other line stands
+  till.append(reverse(till.at_event(), till.lines(), first[1].id, "wrong string", "Mara", till.clock.now()));
+  CHECK(till.due() == 0);
+  till.set(0, [](Job& job) { own_strings(job, "Tarnbrook Silk", "Tarnbrook Silk"); });
+  till.append(till.charge());
+  CHECK(till.due() == 2000 + 4505);
+  CHECK(till.lines().size() == 6);
+  CHECK(till.charge().error().code == FaultCode::refused);
+}
+
 TEST_CASE("a service without a price is named, and nothing is charged") {
   Till till("EUR", {{"labour", 2000}});
   till.set(0, [](Job& job) { own_strings(job, "A", "B"); });
