@@ -115,17 +115,19 @@ Outcome<EventRecord> load_event(const Ledger& ledger, const BookId& book) {
                 "exchange with the event server first");
   EventRecord record;
   record.book = book;
-  for (EntityState& state : ledger.entities(book)) {
-    if (!exists(state)) continue;
-    if (state.kind == kEvent && !record.event.id())
-      record.event = Loaded<EventInfo>(std::move(state));
-    else if (state.kind == kTeamMember)
-      record.team.emplace_back(std::move(state));
-    else if (state.kind == kEntryListItem)
-      record.entries.emplace_back(std::move(state));
-    else if (state.kind == kPrice)
-      record.prices.emplace_back(std::move(state));
-  }
+  // By kind: the money and the stock of two weeks are a hundred times as much, and nobody asked for them.
+  for (const EntityKind kind : {kEvent, kTeamMember, kEntryListItem, kPrice})
+    for (EntityState& state : ledger.entities(book, kind)) {
+      if (!exists(state)) continue;
+      if (kind == kEvent && !record.event.id())
+        record.event = Loaded<EventInfo>(std::move(state));
+      else if (kind == kTeamMember)
+        record.team.emplace_back(std::move(state));
+      else if (kind == kEntryListItem)
+        record.entries.emplace_back(std::move(state));
+      else if (kind == kPrice)
+        record.prices.emplace_back(std::move(state));
+    }
   return record;
 }
 

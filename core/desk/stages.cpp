@@ -91,7 +91,8 @@ Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> j
                   stage_text(step.to) + " does not follow " + stage_text(now.stage) + " without a reason",
                   place_of(*job), "take the next step, or say why");
     back = back || !forward || now.clash;
-    marks.push_back(StageMark{id, step.to, step.at, step.by, step.reason, join_ids(now.newest)});
+    marks.push_back(StageMark{id, step.to, step.at, step.by, step.reason, join_ids(now.newest),
+                              step.to == Stage::on_machine ? step.machine : EntityId{}});
   }
   Draft draft(record.book, kPlayerBook, back ? kActStepBack : kActStage);
   for (const StageMark& mark : marks) (void)put_new(draft, mark, step.at);

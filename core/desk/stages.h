@@ -20,6 +20,7 @@ struct StageStep {
   std::string by;      ///< who does it
   std::string reason;  ///< needed for aside, for a step back, and to settle a clash
   UnixMs at = 0;
+  EntityId machine{};  ///< on which it is put, if known; only of a step to on_machine
 };
 
 /// Moves jobs of one player on, put aside or back, in one action. A step that is not one of next_steps(), and

@@ -53,6 +53,15 @@ constexpr auto kPaidBys = std::to_array<Choice<PaidBy>>({{PaidBy::unsaid, "unsai
                                                          {PaidBy::card, "card"},
                                                          {PaidBy::room_account, "room_account"},
                                                          {PaidBy::prize_money, "prize_money"}});
+constexpr auto kMachineKinds = std::to_array<Choice<MachineKind>>({{MachineKind::unsaid, "unsaid"},
+                                                                   {MachineKind::constant_pull, "constant_pull"},
+                                                                   {MachineKind::lockout, "lockout"},
+                                                                   {MachineKind::drop_weight, "drop_weight"}});
+constexpr auto kCareKinds = std::to_array<Choice<CareKind>>({{CareKind::unsaid, "unsaid"},
+                                                             {CareKind::clamps_cleaned, "clamps_cleaned"},
+                                                             {CareKind::calibrated, "calibrated"},
+                                                             {CareKind::out_of_order, "out_of_order"},
+                                                             {CareKind::back_in_order, "back_in_order"}});
 constexpr auto kFrameFaults = std::to_array<Choice<FrameFault>>({{FrameFault::unsaid, "unsaid"},
                                                                  {FrameFault::crack, "crack"},
                                                                  {FrameFault::dent, "dent"},
@@ -104,6 +113,12 @@ std::span<const Choice<StockWhy>> choices(StockWhy) {
 }
 std::span<const Choice<PaidBy>> choices(PaidBy) {
   return kPaidBys;
+}
+std::span<const Choice<MachineKind>> choices(MachineKind) {
+  return kMachineKinds;
+}
+std::span<const Choice<CareKind>> choices(CareKind) {
+  return kCareKinds;
 }
 std::span<const Choice<FrameFault>> choices(FrameFault) {
   return kFrameFaults;

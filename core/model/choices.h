@@ -29,6 +29,11 @@ enum class StockWhy : std::uint8_t { unsaid = 0, received = 1, used = 2, counted
 /// How the room was paid.
 enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
 
+/// How a machine pulls.
+enum class MachineKind : std::uint8_t { unsaid = 0, constant_pull = 1, lockout = 2, drop_weight = 3 };
+/// What was done to a machine, or happened to it.
+enum class CareKind : std::uint8_t { unsaid = 0, clamps_cleaned = 1, calibrated = 2, out_of_order = 3, back_in_order = 4 };
+
 /// What an inspection finds on a frame.
 enum class FrameFault : std::uint8_t {
   unsaid = 0,
@@ -78,6 +83,8 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<Stage>> choices(Stage);
 [[nodiscard]] std::span<const Choice<StockWhy>> choices(StockWhy);
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
+[[nodiscard]] std::span<const Choice<MachineKind>> choices(MachineKind);
+[[nodiscard]] std::span<const Choice<CareKind>> choices(CareKind);
 [[nodiscard]] std::span<const Choice<FrameFault>> choices(FrameFault);
 [[nodiscard]] std::span<const Choice<FramePart>> choices(FramePart);
 [[nodiscard]] std::span<const Choice<FrameRemedy>> choices(FrameRemedy);

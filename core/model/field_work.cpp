@@ -3,8 +3,10 @@
 #include "core/model/event.h"
 #include "core/model/field.h"
 #include "core/model/frame.h"
+#include "core/model/machine.h"
 #include "core/model/money.h"
 #include "core/model/player.h"
+#include "core/model/shift.h"
 #include "core/model/stock.h"
 
 namespace weavelog {
@@ -51,6 +53,9 @@ template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;
 template struct FieldWork<EntryListItem>;
 template struct FieldWork<Price>;
+template struct FieldWork<Machine>;
+template struct FieldWork<MachineCare>;
+template struct FieldWork<Shift>;
 template struct FieldWork<StockItem>;
 template struct FieldWork<StockMove>;
 template struct FieldWork<Charge>;

@@ -4,8 +4,10 @@
 
 #include "core/model/event.h"
 #include "core/model/frame.h"
+#include "core/model/machine.h"
 #include "core/model/money.h"
 #include "core/model/player.h"
+#include "core/model/shift.h"
 #include "core/model/stock.h"
 
 namespace weavelog {
@@ -25,11 +27,14 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kTeamMember, "team_member"},
     {kEntryListItem, "entry"},
     {kPrice, "price"},
+    {kMachine, "machine"},
+    {kMachineCare, "machine_care"},
     {kStockItem, "stock_item"},
     {kStockMove, "stock_move"},
     {kCharge, "charge"},
     {kPayment, "payment"},
     {kDayClose, "day_close"},
+    {kShift, "shift"},
 });
 
 struct NamedAction {
@@ -63,6 +68,9 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActCloseDay, "close_day"},
     {kActStock, "stock"},
     {kActStockUse, "stock_use"},
+    {kActMachine, "machine"},
+    {kActMachineCare, "machine_care"},
+    {kActShift, "shift"},
 });
 
 template <class... Structs>
@@ -80,8 +88,8 @@ std::vector<FieldInfo> fields_of() {
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
                                       fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, CardTaken,
-                                                EventInfo, TeamMember, EntryListItem, Price, StockItem, StockMove,
-                                                Charge, Payment, DayClose>(),
+                                                EventInfo, TeamMember, EntryListItem, Price, Machine, MachineCare, StockItem, StockMove,
+                                                Charge, Payment, DayClose, Shift>(),
                                       kPlayerBook);
   return registry;
 }

@@ -28,12 +28,15 @@ inline constexpr EntityKind kEvent{20};
 inline constexpr EntityKind kTeamMember{21};
 inline constexpr EntityKind kEntryListItem{22};
 inline constexpr EntityKind kPrice{23};
+inline constexpr EntityKind kMachine{24};
+inline constexpr EntityKind kMachineCare{25};
 inline constexpr EntityKind kStockItem{26};
 inline constexpr EntityKind kStockMove{27};
 inline constexpr EntityKind kCharge{28};
 inline constexpr EntityKind kPayment{29};
 inline constexpr EntityKind kDayClose{30};
-// 24, 25 and 31 to 39 (tags 2400 to 2599, 3100 to 3999) are kept for machines, shifts, draws, matches.
+inline constexpr EntityKind kShift{31};
+// 32 to 39 (tags 3200 to 3999) are kept for what else belongs to an event: lists, draws, matches.
 // 40 to 59 (tags 4000 to 5999) are kept for the kit book.
 
 /// What the person did, for the history and for undo.
@@ -63,6 +66,9 @@ inline constexpr ActionKind kActCloseDay{24};
 inline constexpr ActionKind kActStock{25};
 inline constexpr ActionKind kActStockUse{26};
 inline constexpr ActionKind kActTakeCard{30};
+inline constexpr ActionKind kActMachine{35};
+inline constexpr ActionKind kActMachineCare{36};
+inline constexpr ActionKind kActShift{37};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/model/job_times.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/model/tables.h"
@@ -70,6 +71,20 @@ void bind_stage(SQLite::Statement& statement, int index, const StageNow& now, co
   statement.bind(index + 5, now.clash ? 1 : 0);
 }
 
+/// Binds machine to times_stamp from `index` on.
+void bind_times(SQLite::Statement& statement, int index, const JobTimes& times) {
+  bind_maybe(statement, index, times.machine);
+  bind_maybe(statement, index + 1, times.mounted_at);
+  bind_maybe(statement, index + 2, times.strung_at);
+  statement.bindNoCopy(index + 3, times.strung_by);
+  statement.bind(index + 4, times.strung_count);
+  bind_maybe(statement, index + 5, times.ready_at);
+  bind_maybe(statement, index + 6, times.collected_at);
+  bind_maybe(statement, index + 7, times.waiting_since);
+  statement.bind(index + 8, times.waited);
+  statement.bind(index + 9, static_cast<std::int64_t>(times.stamp.raw));
+}
+
 /// Binds drop_off to crosses_unit from 1 on.
 void bind_job(SQLite::Statement& statement, const Job& job, const std::string& mains,
               const std::string& crosses) {
@@ -125,26 +140,29 @@ class JobRows {
       if (set.exec() > 0) return;
     }
     const bool all_here = !marks_wait_for(state.id) && fresh;
-    const StageNow now =
-        stage_now(all_here ? (marks != nullptr ? *marks : std::vector<PlacedMark>{}) : all_marks()[state.id]);
+    const std::vector<PlacedMark> held = all_here ? (marks != nullptr ? *marks : std::vector<PlacedMark>{}) : all_marks()[state.id];
+    const StageNow now = stage_now(held);
+    const JobTimes times = job_times(held);
     const Bytes newest = join_ids(now.newest);
     SQLite::Statement& add = db_.statement(
         "INSERT INTO model_job(drop_off, racket, event, at, ready_by, rush, ord, tag_number, mains_string, "
         "mains_amount, mains_unit, "
         "crosses_string, crosses_amount, crosses_unit, stage, stage_at, stage_by, stage_stamp, newest, "
-        "clash, player, id) "
-        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
+        "clash, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, times_stamp, player, id) "
+        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
     bind_job(add, job, mains, crosses);
     bind_stage(add, 15, now, newest);
-    add.bind(21, player_);
-    bind_blob(add, 22, state.id.bytes);
+    bind_times(add, 21, times);
+    add.bind(31, player_);
+    bind_blob(add, 32, state.id.bytes);
     add.exec();
   }
 
   /// Fresh marks of a job whose row is not new: the usual step goes on from exactly what the row shows.
   void step(const EntityId& job, const std::vector<PlacedMark>& marks) {
     SQLite::Statement& query =
-        db_.statement("SELECT n, newest, stage_stamp FROM model_job WHERE player=? AND id=?");
+        db_.statement("SELECT n, newest, stage_stamp, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, "
+                      "times_stamp FROM model_job WHERE player=? AND id=?");
     query.bind(1, player_);
     bind_blob(query, 2, job.bytes);
     if (!query.executeStep()) return note_waiting(job);
@@ -152,12 +170,14 @@ class JobRows {
     const ByteView held = blob_of(query, 1);
     Bytes newest(held.begin(), held.end());
     auto stamp = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
+    JobTimes times = times_at(query, 3);
     for (const PlacedMark& placed : marks) {
-      if (placed.mark.after != newest || placed.stamp.raw <= stamp) return set_stage(row, all_marks()[job]);
+      if (placed.mark.after != newest || placed.stamp.raw <= stamp || placed.stamp <= times.stamp) return set_stage(row, all_marks()[job]);
       newest.assign(placed.id.bytes.begin(), placed.id.bytes.end());
       stamp = placed.stamp.raw;
+      times.take(placed);
     }
-    set_stage(row, {&marks.back(), 1});
+    set_stage(row, {&marks.back(), 1}, times);
   }
 
   /// Every job of the player from all its marks: a mark that is not fresh may have named another job before.
@@ -180,13 +200,16 @@ class JobRows {
   }
 
  private:
-  void set_stage(std::int64_t row, std::span<const PlacedMark> marks) {
+  void set_stage(std::int64_t row, const std::vector<PlacedMark>& all) { set_stage(row, all, job_times(all)); }
+  void set_stage(std::int64_t row, std::span<const PlacedMark> marks, const JobTimes& times) {
     const StageNow now = stage_now(marks);
     const Bytes newest = join_ids(now.newest);
     SQLite::Statement& set = db_.statement(
-        "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=? WHERE n=?");
+        "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=?, machine=?, mounted_at=?, strung_at=?, strung_by=?, "
+        "strung_count=?, ready_at=?, collected_at=?, waiting_since=?, waited=?, times_stamp=? WHERE n=?");
     bind_stage(set, 1, now, newest);
-    set.bind(7, row);
+    bind_times(set, 7, times);
+    set.bind(17, row);
     set.exec();
   }
 
@@ -216,6 +239,25 @@ class JobRows {
 };
 
 }  // namespace
+
+JobTimes times_at(SQLite::Statement& row, int column) {
+  const auto number = [&](int at) {
+    const SQLite::Column held = row.getColumn(column + at);
+    return held.isNull() ? std::nullopt : std::optional<std::int64_t>(held.getInt64());
+  };
+  JobTimes times;
+  times.machine = EntityId::from_bytes(blob_of(row, column)).value_or(EntityId{});
+  times.mounted_at = number(1);
+  times.strung_at = number(2);
+  times.strung_by = row.getColumn(column + 3).getString();
+  times.strung_count = row.getColumn(column + 4).getInt64();
+  times.ready_at = number(5);
+  times.collected_at = number(6);
+  times.waiting_since = number(7);
+  times.waited = row.getColumn(column + 8).getInt64();
+  times.stamp.raw = static_cast<std::uint64_t>(row.getColumn(column + 9).getInt64());
+  return times;
+}
 
 bool apply_jobs(Connection& db, std::int64_t player, const BookId& book, const JobChanges& changes) {
   JobRows rows(db, player, book);

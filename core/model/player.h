@@ -112,6 +112,7 @@ struct StageMark {
   std::string reason;
   Bytes after;  ///< ids (16 bytes each) of the newest marks that its maker saw: tells apart who went on from
                 ///< what
+  EntityId machine{};  ///< of the event, on which it was put; of on_machine only
   bool operator==(const StageMark&) const = default;
 };
 
@@ -270,6 +271,7 @@ inline constexpr auto kStageMarkFields = std::to_array<Field<StageMark>>({
     {4, "by", &StageMark::by},
     {5, "reason", &StageMark::reason},
     {6, "after", &StageMark::after},
+    {7, "machine", &StageMark::machine},
 });
 template <>
 struct Described<StageMark> {

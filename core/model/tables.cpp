@@ -41,7 +41,9 @@ CREATE TABLE model_job(
   mains_string TEXT NOT NULL, mains_amount TEXT NOT NULL, mains_unit INTEGER NOT NULL,
   crosses_string TEXT NOT NULL, crosses_amount TEXT NOT NULL, crosses_unit INTEGER NOT NULL,
   stage INTEGER NOT NULL DEFAULT 0, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
-  stage_stamp INTEGER NOT NULL DEFAULT 0, newest BLOB NOT NULL DEFAULT x'', clash INTEGER NOT NULL DEFAULT 0);
+  stage_stamp INTEGER NOT NULL DEFAULT 0, newest BLOB NOT NULL DEFAULT x'', clash INTEGER NOT NULL DEFAULT 0,
+  machine BLOB, mounted_at INTEGER, strung_at INTEGER, strung_by TEXT NOT NULL DEFAULT '', strung_count INTEGER NOT NULL DEFAULT 0, ready_at INTEGER, collected_at INTEGER,
+  waiting_since INTEGER, waited INTEGER NOT NULL DEFAULT 0, times_stamp INTEGER NOT NULL DEFAULT 0);
 CREATE UNIQUE INDEX model_job_id ON model_job(player, id);
 CREATE INDEX model_job_time ON model_job(at DESC, n DESC);
 CREATE INDEX model_job_player ON model_job(player, at DESC, n DESC);

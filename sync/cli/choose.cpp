@@ -1,6 +1,7 @@
 #include "sync/cli/choose.h"
 
 #include <algorithm>
+#include <charconv>
 
 #include "core/base/text.h"
 #include "core/desk/last_time.h"
@@ -147,6 +148,17 @@ Outcome<std::vector<EntityId>> choose_rackets(const PlayerRecord& record, const 
     rackets.push_back(same.front());
   }
   return rackets;
+}
+
+Outcome<MachineNow> choose_machine(Context& context, const BookId& event, const std::string& wanted) {
+  auto machines = event_machines(context.ledger(), event, context.zone_of(event), context.now());
+  for (auto& machine : machines)
+    if (search_key(machine.machine.now.name) == search_key(wanted)) return std::move(machine);
+  std::size_t number = 0;
+  const auto [stop, error] = std::from_chars(wanted.data(), wanted.data() + wanted.size(), number);
+  if (error == std::errc() && stop == wanted.data() + wanted.size() && number >= 1 && number <= machines.size())
+    return std::move(machines[number - 1]);
+  return fail(FaultCode::not_found, "no machine of that name or number", wanted, "`machines` lists them");
 }
 
 Outcome<const Loaded<Setup>*> choose_setup(const PlayerRecord& record, const std::string& wanted) {

@@ -1,6 +1,7 @@
 #pragma once
 // Whom and what the words of a command mean.
 
+#include "core/desk/machines.h"
 #include <string>
 #include <vector>
 
@@ -30,5 +31,8 @@ namespace weavelog::cli {
 /// SETUP of a player by name; "": that of the newest job, or the newest. Faults: not_found.
 [[nodiscard]] Outcome<const Loaded<Setup>*> choose_setup(const PlayerRecord& record,
                                                          const std::string& wanted);
+
+/// MACHINE of the event by its name or its number in the list. Faults: not_found.
+[[nodiscard]] Outcome<MachineNow> choose_machine(Context& context, const BookId& event, const std::string& wanted);
 
 }  // namespace weavelog::cli

@@ -24,6 +24,9 @@ void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
 void add_inspection_commands(CLI::App& app, Work& chosen);  // inspect, frame, frame-answer, frame-override, frame-mended
 void add_money_commands(CLI::App& app, Work& chosen);  // charge, discount, pay, statement, reverse, takings, close-day
 void add_stock_commands(CLI::App& app, Work& chosen);  // stock, stock-add, stock-move, stock-use
+void add_machine_commands(CLI::App& app, Work& chosen);  // machines, machine-add, machine-set, machine-care
+void add_team_commands(CLI::App& app, Work& chosen);  // team, team-set, shifts, shift-add, shift-remove
+void add_numbers_command(CLI::App& app, Work& chosen);  // numbers
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
 void add_forget_commands(CLI::App& app, Work& chosen);    // forget, forgotten
 void add_bundle_commands(CLI::App& app, Work& chosen);    // bundle make, read, show, receipt, list, key
@@ -33,6 +36,8 @@ void add_care_commands(CLI::App& app, Work& chosen);      // export, verify, reb
 /// backup, restore. They work on the files of the folder and run before it is opened, so they have a work of their own.
 using FolderWork = std::function<Outcome<Ending>(const Settings&)>;
 void add_backup_commands(CLI::App& app, FolderWork& chosen);
+/// demo play. It makes folders of its own, and opens none that is there.
+void add_demo_command(CLI::App& app, FolderWork& chosen);
 
 /// A command with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>

@@ -19,6 +19,7 @@ struct StageArguments {
   std::string reason;
   std::string by;
   std::string event;
+  std::string machine;
 };
 
 /// Without an event in use jobs can still be named by their numbers.
@@ -42,8 +43,14 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
   if (!record) return fail(record.error());
   const auto by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
   const StageNow before = record->stage_of(row->job);
-  const auto draft =
-      take_step(*record, std::span(&row->job, 1), StageStep{*stage, by, arguments.reason, context.now()});
+  StageStep step{*stage, by, arguments.reason, context.now(), {}};
+  if (!arguments.machine.empty()) {
+    const auto machine = choose_machine(context, row->event, arguments.machine);
+    if (!machine) return fail(machine.error());
+    if (const auto fault = unusable_for(*machine, row->mains_tension)) return fail(*fault);
+    step.machine = machine->machine.id();
+  }
+  const auto draft = take_step(*record, std::span(&row->job, 1), step);
   if (!draft && before.clash && draft.error().code == FaultCode::conflict) {
     // A clash is a question to a person, not a failure.
     complain(draft.error(), context.settings().json);
@@ -157,6 +164,7 @@ void add_room_commands(CLI::App& app, Work& chosen) {
         command.add_option("--reason", arguments.reason,
                            "Needed to put aside, to step back, and to settle a clash");
         command.add_option("--by", arguments.by, "Who does it; default: the device's name");
+        command.add_option("--machine", arguments.machine, "On which machine it is put: its name or number in `machines`");
         add_event_option(command, arguments.event);
         command.footer(
             "--json: the job as `board` has it, and from (stage before), cautions.\n"

@@ -1,8 +1,8 @@
 // stock, stock-add, stock-move, stock-use: string on reels and in sets.
 
 #include "core/base/iso_time.h"
+#include "core/base/local_time.h"
 #include "core/base/localised.h"
-#include "core/desk/money.h"
 #include "core/desk/stock.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
@@ -33,14 +33,8 @@ std::string amount_text(const Language& language, std::int64_t amount, Supply su
 
 /// Since the event's midnight: today's pace.
 std::int64_t since_morning(Context& context, const BookId& event) {
-  const std::string zone = context.zone_of(event);
-  constexpr std::int64_t kDayMs = 86'400'000;
-  // Today's date there: the day whose bounds hold this moment.
-  for (const std::int64_t shift : {std::int64_t{0}, -kDayMs, kDayMs}) {
-    const auto bounds = bounds_of_day(iso_utc(context.now() + shift).substr(0, 10), zone);
-    if (bounds && bounds->from <= context.now() && context.now() < bounds->until) return bounds->from;
-  }
-  return context.now() - kDayMs;
+  const LocalTime local(context.zone_of(event));
+  return local.begin_of(local.day_of(context.now()));
 }
 
 json::object level_json(const StockLevel& level, std::size_t number, std::int64_t now) {
