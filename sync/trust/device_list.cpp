@@ -13,6 +13,7 @@ namespace {
 constexpr UnixMs kMinute = 60 * 1000;
 constexpr UnixMs kLongestLife = 7LL * 24 * 60 * kMinute;
 constexpr std::size_t kMaxName = 64;
+constexpr int kExpiredKept = 64;  ///< invitations
 
 constexpr const char* kTables =
     "CREATE TABLE IF NOT EXISTS trust_device(key BLOB PRIMARY KEY, name TEXT NOT NULL, role INTEGER NOT NULL,"
@@ -134,6 +135,19 @@ void enrol(Connection& db, const PublicKey& key, const std::string& name, Role r
   row.exec();
 }
 
+/// The newest that expired stay without their secret: whoever comes late with one hears that it has expired, and it neither
+/// counts as a wrong try nor is good again when the clock goes back.
+void empty_expired(Connection& db, UnixMs now) {
+  auto& empty = db.statement("UPDATE trust_invitation SET sealed = zeroblob(0) WHERE expires <= ? AND length(sealed) > 0");
+  empty.bind(1, now);
+  empty.exec();
+  auto& old = db.statement(
+      "DELETE FROM trust_invitation WHERE length(sealed) = 0 AND number NOT IN (SELECT number FROM trust_invitation"
+      " WHERE length(sealed) = 0 ORDER BY made DESC, number LIMIT ?)");
+  old.bind(1, kExpiredKept);
+  old.exec();
+}
+
 struct Attempt {
   const InvitationNumber& number;
   const Digest& handshake;
@@ -154,6 +168,7 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
     return fail(FaultCode::untrusted, "the code is wrong", "pairing",
                 "read the words on the server's screen again");
   }
+  const bool emptied = blob_of(row, 0).empty();
   const auto key = unseal(blob_of(row, 0), sealing_key);
   const Role role = role_in(row, 1);
   const UnixMs expires = integer_in(row, 2);
@@ -162,7 +177,7 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
   const bool used_by_guest = used && array_in<PublicKey>(row, 4) == attempt.guest;
   row.reset();
   const char* const ask = "ask the head of the room for a new code";
-  if (attempt.now >= expires) return fail(FaultCode::expired, "the code has expired", "pairing", ask);
+  if (emptied || attempt.now >= expires) return fail(FaultCode::expired, "the code has expired", "pairing", ask);
   if (used && !used_by_guest)
     return fail(FaultCode::refused, "the code was used by another device", "pairing", ask);
   if (wrong_tries >= DeviceList::kTriesPerInvitation) {
@@ -225,10 +240,8 @@ Outcome<Invitation> DeviceList::invite(Role role, UnixMs life) {
   const Bytes sealed = seal(pairing_key(invitation.secret), sealing_key_);
   bool too_many = false;
   const auto done = ledger_.transact([&](Connection& db) {
-    auto& old = db.statement("DELETE FROM trust_invitation WHERE expires <= ?");
-    old.bind(1, now);
-    old.exec();
-    auto& open = db.statement("SELECT count(*) FROM trust_invitation WHERE used_by IS NULL");
+    empty_expired(db, now);
+    auto& open = db.statement("SELECT count(*) FROM trust_invitation WHERE used_by IS NULL AND length(sealed) > 0");
     too_many = open.executeStep() && integer_in(open, 0) >= kOpenInvitations;
     open.reset();
     if (too_many) return;
@@ -255,7 +268,7 @@ std::vector<OpenInvitation> DeviceList::open_invitations() const {
   ledger_.read([&](Connection& db) {
     auto& row = db.statement(
         "SELECT number, role, expires, wrong_tries FROM trust_invitation"
-        " WHERE used_by IS NULL AND expires > ? AND wrong_tries < ? ORDER BY made, number");
+        " WHERE used_by IS NULL AND expires > ? AND length(sealed) > 0 AND wrong_tries < ? ORDER BY made, number");
     row.bind(1, now);
     row.bind(2, kTriesPerInvitation);
     while (row.executeStep()) {

@@ -4,6 +4,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "core/store/database.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
@@ -106,6 +107,38 @@ TEST_CASE("device list: an invitation survives a restart and expires by the wall
   CHECK(host.list->devices().size() == 1);
   CHECK(host.list->invite(Role::desk, 0).error().code == FaultCode::bad_input);
   CHECK(host.list->invite(Role::desk, 8LL * 24 * 3600 * 1000).error().code == FaultCode::bad_input);
+}
+
+// Found by the simulator: the next code that was made took the expired one away, and who came late was told that it was wrong.
+TEST_CASE("device list: who comes late with a code hears so, however many were made since, and the code stays expired", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest used(host.list->invite(Role::desk)->secret);
+  REQUIRE(used.come_to(*host.list));
+  host.clock.advance(1);
+  const Guest late(host.list->invite(Role::desk)->secret);
+  host.clock.advance(DeviceList::kInvitationLife);
+  const Guest next(host.list->invite(Role::desk)->secret);
+  for (int i = 0; i < DeviceList::kTriesPerMinute; ++i) CHECK(code_of(late.come_to(*host.list)) == FaultCode::expired);
+  CHECK(code_of(used.come_to(*host.list)) == FaultCode::expired);
+  CHECK(next.come_to(*host.list));  // and nobody was counted as guessing
+  host.clock.advance(-DeviceList::kInvitationLife);
+  CHECK(host.list->open_invitations().empty());
+  CHECK(code_of(late.come_to(*host.list)) == FaultCode::expired);
+  // Its secret is gone, and not all that ever expired are remembered.
+  std::int64_t rows = 0, sealed = 0;
+  for (int i = 0; i < 100; ++i) {
+    host.clock.advance(DeviceList::kInvitationLife);
+    REQUIRE(host.list->invite(Role::desk));
+  }
+  host.ledger->read([&](Connection& db) {
+    auto& count = db.statement("SELECT count(*), sum(length(sealed) > 0) FROM trust_invitation");
+    REQUIRE(count.executeStep());
+    rows = count.getColumn(0).getInt64();
+    sealed = count.getColumn(1).getInt64();
+  });
+  CHECK(rows < 70);
+  CHECK(sealed == 1);
 }
 
 TEST_CASE("device list: wrong tries close the invitation", "[trust]") {
