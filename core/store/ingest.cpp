@@ -36,6 +36,7 @@ struct Chain {
   std::uint64_t forked = 0;         ///< the first number under which another entry stands here; 0: none
   std::vector<std::size_t> branch;  ///< places in Batch::entries from there on
   bool gap = false;         ///< later entries came without those between
+  bool too_early = false;   ///< what an entry replaces is not here yet
   std::string stopped;      ///< why the rest is put aside; empty while all is well
 };
 
@@ -57,6 +58,8 @@ class Intake {
     check_bounds();
     auto& forks = db_.statement("SELECT EXISTS(SELECT 1 FROM fork)");
     forks_known_ = forks.executeStep() && forks.getColumn(0).getInt() != 0;
+    auto& aside = db_.statement("SELECT EXISTS(SELECT 1 FROM quarantine)");
+    some_aside_ = aside.executeStep() && aside.getColumn(0).getInt() != 0;
     number_books_and_authors();
     gather_chains();
     prove();
@@ -240,7 +243,7 @@ class Intake {
     if (chain.applied == chain.entries.size() || chain.entries[chain.applied] != i) return;
     chain.book = books_[incoming.book].number;  // another chain may have begun the book meanwhile
     if (!chain.stopped.empty()) {
-      put_aside(i, chain.stopped);
+      put_aside(i, chain.stopped, chain.too_early);
       chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
       return;
     }
@@ -255,7 +258,10 @@ class Intake {
       reason = broken_rule(chain, incoming.book, *entry);
     }
     if (!reason.empty()) {
-      put_aside(i, reason);
+      // It may be all right, and only come too early: two copies of one device look like one to their host, which does not send
+      // back to either what came from the other. So the sender hears that it is not taken, and sends what is lacking and this again.
+      if (reason == kNotSentBefore) report_.gaps = chain.too_early = true;
+      put_aside(i, reason, chain.too_early);
       chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
       chain.stopped = "follows an entry of its author that was refused: " + reason;
       return;
@@ -266,6 +272,7 @@ class Intake {
       applier_.begins(chain.book);
     }
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
+    if (some_aside_) take_out(i);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
     chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
     if (incoming.seq % kSealEvery == 0) keep_waypoint(incoming.author, chain);
@@ -337,13 +344,27 @@ class Intake {
     return Bytes(held.begin(), held.end());
   }
 
-  void put_aside(std::size_t i, const std::string& reason) {
+  /// What came too early lies in the quarantine until it is applied.
+  void take_out(std::size_t i) {
+    const auto& entry = batch_.entries[i];
+    auto& remove = db_.statement("DELETE FROM quarantine WHERE book=? AND author=? AND seq=? AND body=?");
+    bind_blob(remove, 1, batch_.books[entry.book].id.bytes);
+    bind_blob(remove, 2, ids_[entry.author].bytes);
+    remove.bind(3, static_cast<std::int64_t>(entry.seq));
+    bind_blob(remove, 4, entry.body);
+    remove.exec();
+  }
+
+  /// What comes again need not fit.
+  void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
     const auto& entry = batch_.entries[i];
     auto& size = db_.statement("SELECT coalesce(sum(length(body)), 0) FROM quarantine");
     size.executeStep();
-    if (size.getColumn(0).getInt64() > kQuarantineBytes)
+    if (size.getColumn(0).getInt64() > kQuarantineBytes) {
+      if (comes_again) return;
       throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
                    "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
+    }
     auto& add = db_.statement("INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) VALUES(?,?,?,?,?,?)");
     bind_blob(add, 1, batch_.books[entry.book].id.bytes);
     bind_blob(add, 2, ids_[entry.author].bytes);
@@ -407,6 +428,7 @@ class Intake {
   Stamp newest_;
   std::map<std::int64_t, BookId> late_branches_;  ///< books into which a branch of a fork came
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
+  bool some_aside_ = false;   ///< in the quarantine, before this batch
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again
   bool rewrote_ = false;

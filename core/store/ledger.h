@@ -228,8 +228,9 @@ class Ledger {
   [[nodiscard]] Batch missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) const;
   /// Takes a batch in, in one transaction, durable when it returns. A chain whose seal does not prove it or that does not
   /// continue the one held here, and an entry that breaks a rule with all after it in its chain, go to quarantine with the
-  /// reason; a chain with a gap and a forgotten book are left out; the rest is applied. `from` is the caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused
-  /// (quarantine full), no_space, io.
+  /// reason; a chain with a gap and a forgotten book are left out; the rest is applied. What replaces a value that is not here
+  /// may only come too early: it goes to quarantine, counts as a gap, and leaves the quarantine when it is applied. `from` is the
+  /// caller's number for the peer (0: nobody). Faults: malformed (indexes or bounds), refused (quarantine full), no_space, io.
   [[nodiscard]] Outcome<IngestReport> ingest(const Batch& batch, std::int64_t from);
 
   /// Authors of the book whose chain, as somebody with these heads holds it, is another branch than the one held here: compared

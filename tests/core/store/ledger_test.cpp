@@ -219,6 +219,43 @@ TEST_CASE("entries with a gap before them are left out and the sender is told to
   CHECK(b.ledger->position() == 0);
 }
 
+TEST_CASE("what comes before the value that it replaces is put aside, held against the sender as a gap, and applied when it comes again") {
+  Device a("a"), b("b"), c("c");
+  const BookId book = make_id<BookId>(kNoon);
+  a.put(book, kOne, kGuarded, std::string("52"));
+  pour(a, b, book);
+  pour(a, c, book);
+  b.put(book, kOne, kGuarded, std::string("51"));
+  b.put(book, kOne, kLabel, std::string("after it"));
+  pour(b, c, book);
+  c.put(book, kOne, kGuarded, std::string("50"));
+  const Heads of_b = b.ledger->heads(book), nothing_of_b = a.ledger->heads(book);
+  const auto early = a.ledger->ingest(c.ledger->missing(book, of_b, 1 << 20), 1);
+  REQUIRE(early);
+  CHECK(early->applied == 0);
+  CHECK(early->gaps);
+  CHECK(early->quarantined == 1);
+  REQUIRE(a.ledger->quarantine().size() == 1);
+  CHECK(a.ledger->quarantine()[0].reason.find("before") != std::string::npos);
+  CHECK(text(a, book, kGuarded) == "52");
+  // So it is where nothing of the book is held at all.
+  Device d("d");
+  const auto first = d.ledger->ingest(c.ledger->missing(book, of_b, 1 << 20), 1);
+  REQUIRE(first);
+  CHECK(first->gaps);
+  CHECK_FALSE(d.ledger->book(book));
+
+  const auto whole = a.ledger->ingest(c.ledger->missing(book, nothing_of_b, 1 << 20), 1);
+  REQUIRE(whole);
+  CHECK(whole->applied == 3);
+  CHECK_FALSE(whole->gaps);
+  CHECK(a.ledger->quarantine().empty());
+  CHECK(a.ledger->open_questions().empty());
+  CHECK(text(a, book, kGuarded) == "50");
+  CHECK(a.ledger->book(book)->heads == c.ledger->book(book)->heads);
+  CHECK(a.ledger->verify().faults.empty());
+}
+
 TEST_CASE("an entry stamped before what it replaces is refused, and what follows it in its chain too") {
   Device a("a"), liar("liar");
   const BookId book = make_id<BookId>(kNoon);
