@@ -261,16 +261,16 @@ void Carriers::check_receipt(std::size_t place, const Stick& stick, const TakenB
 
 void Carriers::read_receipts(std::size_t place) {
   Device& device = room_.device(place);
-  std::vector<Slip> rest;
-  for (Slip& slip : slips_) {
+  for (auto at = slips_.begin(); at != slips_.end();) {
+    const Slip& slip = *at;
     if (slip.maker != device.key()) {
-      rest.push_back(std::move(slip));
+      ++at;
       continue;
     }
     const auto receipt = open_receipt(slip.file, key_of(device.key_number));
     if (!receipt || *receipt != slip.receipt) throw Violation("receipt", device.name + " can't read a receipt for it");
     const auto kept = remember_receipt(device.ledger(), *receipt);
-    if (device.gone()) return;
+    if (device.gone()) return;  // it is read again another time, as are those after it
     // A device that was put back, or copied, need not remember having made the bundle.
     if (!kept && kept.error().code != FaultCode::not_found && !device.disk.in_trouble())
       throw Violation("receipt", device.name + ": " + kept.error().message());
@@ -279,8 +279,8 @@ void Carriers::read_receipts(std::size_t place) {
     room_.trace.line("   receipt of " + short_of(receipt->bundle) + ": " + std::to_string(receipt->books.size()) + " books, " +
                      std::to_string(lacking) + " entries newer here");
     ++room_.counts.receipts;
+    at = slips_.erase(at);
   }
-  slips_ = std::move(rest);
 }
 
 // ------------------------------------------------------------------------------------------------ cards
