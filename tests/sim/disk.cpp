@@ -45,6 +45,8 @@ struct DiskHandle {
 
 namespace {
 
+constexpr std::size_t kLargestFile = 256 * 1024 * 1024;
+
 int close_file(sqlite3_file* held) {
   DiskHandle& handle = DiskHandle::of(held);
   handle.leave_memory();
@@ -69,6 +71,9 @@ int write_file(sqlite3_file* held, const void* data, int amount, sqlite3_int64 o
   DiskHandle& handle = DiskHandle::of(held);
   if (handle.dead()) return SQLITE_IOERR_WRITE;
   const auto at = static_cast<std::size_t>(offset), size = static_cast<std::size_t>(amount);
+  // A database that was damaged can ask for any page. Here a file takes memory for all that lies before it, and nothing may be
+  // thrown through SQLite; real disks are full at some size too.
+  if (at > kLargestFile || size > kLargestFile - at) return SQLITE_FULL;
   const std::size_t held_size = handle.file->bytes.size();
   const std::size_t growth = at + size > held_size ? at + size - held_size : 0;
   if (const int refused = DiskHandle::change(held, growth, false, SQLITE_IOERR_WRITE); refused != SQLITE_OK)
@@ -80,6 +85,7 @@ int write_file(sqlite3_file* held, const void* data, int amount, sqlite3_int64 o
 int truncate_file(sqlite3_file* held, sqlite3_int64 size) {
   DiskHandle& handle = DiskHandle::of(held);
   if (handle.dead()) return SQLITE_IOERR_TRUNCATE;
+  if (size < 0 || static_cast<std::size_t>(size) > kLargestFile) return SQLITE_IOERR_TRUNCATE;
   if (const int refused = DiskHandle::change(held, 0, false, SQLITE_IOERR_TRUNCATE); refused != SQLITE_OK)
     return refused;
   handle.file->truncate(static_cast<std::size_t>(size));

@@ -1,7 +1,12 @@
 // weavelog-sim: runs seeds, replays one, shrinks what fails. See README.md beside this.
 
+#include <unistd.h>
+
 #include <CLI/CLI.hpp>
+#include <array>
 #include <chrono>
+#include <csignal>
+#include <cstdio>
 #include <iostream>
 
 #include "tests/sim/shrink.h"
@@ -11,6 +16,21 @@ namespace {
 
 using namespace weavelog::sim;
 using Clock = std::chrono::steady_clock;
+
+std::uint64_t seed_running = 0, seeds_begun = 0;
+
+/// A run took the whole program down: a failed assertion, something thrown where nothing may be, a wild pointer. That breaks a promise
+/// too (nothing dies), and whoever reads this has to know the seed.
+extern "C" void say_died(int signal) {
+  std::array<char, 300> text{};
+  const int size = std::snprintf(text.data(), text.size(),
+                                 "seed %llu: VIOLATION died: the program was ended by signal %d\n"
+                                 "  replay: tests/sim/run --seed %llu --trace\n%llu seeds, and no more\n",
+                                 static_cast<unsigned long long>(seed_running), signal,
+                                 static_cast<unsigned long long>(seed_running), static_cast<unsigned long long>(seeds_begun));
+  if (size > 0 && ::write(STDOUT_FILENO, text.data(), static_cast<std::size_t>(size)) < 0) ::_exit(2);
+  ::_exit(1);
+}
 
 double seconds_since(Clock::time_point begin) {
   return std::chrono::duration<double>(Clock::now() - begin).count();
@@ -25,7 +45,7 @@ std::string numbers_text(const std::vector<std::size_t>& numbers) {
 void tell(const Plan& plan, const Result& result, bool shrinks, double shrink_seconds) {
   std::cout << "seed " << plan.seed << ": VIOLATION " << result.violation->invariant << ": "
             << result.violation->what() << "\n"
-            << "  replay: tests/sim/run --seed " << plan.seed << " --trace\n";
+            << "  replay: tests/sim/run --seed " << plan.seed << " --trace" << std::endl;
   if (!shrinks) return;
   const std::vector<std::size_t> kept = shrink(plan, result.violation->invariant, shrink_seconds);
   std::cout << "  shrunk to " << kept.size() << " of " << plan.events.size()
@@ -61,12 +81,15 @@ int main(int argc, char** argv) {
     seeds = 1;
   }
 
+  for (const int signal : {SIGABRT, SIGSEGV, SIGBUS, SIGFPE, SIGILL}) std::signal(signal, say_died);
   const auto begin = Clock::now();
   Counts counts;
   std::uint64_t done = 0, violations = 0;
   auto last_word = begin;
   for (std::uint64_t seed = first; soak || seed < first + seeds; ++seed) {
     if (seconds > 0 && seconds_since(begin) > seconds) break;
+    seed_running = seed;
+    ++seeds_begun;
     Plan plan = plan_of(seed);
     if (!keep.empty()) plan = only(plan, keep);
     const Result result = run(plan, trace);

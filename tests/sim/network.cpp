@@ -1,5 +1,7 @@
 #include "tests/sim/network.h"
 
+#include <algorithm>
+
 #include "tests/sim/forgetting.h"
 
 namespace weavelog::sim {
@@ -81,6 +83,7 @@ void Network::send(Link& link, std::size_t side, Session::Frames frames) {
   const End& to = link.ends[1 - side];
   for (Bytes& frame : frames) {
     note_sent(link, side, frame);
+    note_answer(link, side, frame);
     if (link.liar && side == kGuest) frame = link.liar->altered(std::move(frame));
     if (room_.parted.contains({from.device, to.device})) from.stalled = true;
     if (from.stalled || frame.empty()) continue;
@@ -105,6 +108,25 @@ void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
                        digest_of(entry.body));
 }
 
+/// The protocol before has no word for a batch of which a part was put aside because something that it replaces is lacking: there an
+/// answer vouches for the rest only.
+void Network::note_answer(Link& link, std::size_t side, const Bytes& frame) {
+  if (link.tainted || message_of(frame) != kAckMessage || !speaks_older(link)) return;
+  const auto message = decode_frame(frame);
+  if (!message) throw Violation("own frame", "a session sent a frame that can't be read: " + message.error().message());
+  auto& sent = link.ends[1 - side].sent;
+  const auto batch = sent.find(std::get<Ack>(*message).number);
+  if (batch == sent.end()) return;
+  for (const Quarantined& aside : room_.device(link.ends[side].device).ledger().quarantine())
+    std::erase_if(batch->second,
+                  [&](const auto& entry) { return entry.first == EntryKey{aside.book, aside.author, aside.seq}; });
+}
+
+bool Network::speaks_older(const Link& link) const {
+  return std::any_of(link.ends.begin(), link.ends.end(),
+                     [&](const End& end) { return room_.devices.at(end.device)->making.program == Program::older; });
+}
+
 void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   End& end = link.ends[side];
   const std::size_t kind = message_of(frame);
@@ -120,8 +142,7 @@ void Network::note_arrived(Link& link, std::size_t side, const Bytes& frame) {
   const End& other = link.ends[1 - side];
   const bool confirms = room_.device(other.device).restores == other.restores;
   // The protocol before has no word for a batch of which a part was held back beside a fork.
-  const bool older = room_.device(other.device).making.program == Program::older ||
-                     room_.device(end.device).making.program == Program::older;
+  const bool older = speaks_older(link);
   while (!end.sent.empty() && end.sent.begin()->first <= ack.number) {
     for (const auto& [key, body] : end.sent.begin()->second)
       if (confirms && !room_.device(other.device).forgot.contains(key.book) &&

@@ -86,6 +86,8 @@ class Network {
   void push(Link& link, std::size_t side, What what, Bytes frame, UnixMs at);
   void send(Link& link, std::size_t side, Session::Frames frames);
   void note_sent(Link& link, std::size_t side, const Bytes& frame);
+  void note_answer(Link& link, std::size_t side, const Bytes& frame);
+  [[nodiscard]] bool speaks_older(const Link& link) const;
   void note_arrived(Link& link, std::size_t side, const Bytes& frame);
   void arrive(Arrival arrival);
   void mind_forgotten(std::size_t place, std::size_t message);

@@ -497,22 +497,27 @@ Result run(const Plan& plan, bool keep_trace) {
   prepare_devices();
   seed_libraries(plan.seed);
   Result result;
-  World world(plan, keep_trace);
-  try {
-    world.play();
-    world.come_together();
-    check_everything(world.room());
-  } catch (const Violation& violation) {
+  std::optional<World> world;
+  const auto broken = [&](const Violation& violation) {
     result.violation = violation;
-    world.room().trace.line("VIOLATION " + violation.invariant + ": " + violation.what());
+    if (world) world->room().trace.line("VIOLATION " + violation.invariant + ": " + violation.what());
+  };
+  try {
+    world.emplace(plan, keep_trace);
+    world->play();
+    world->come_together();
+    check_everything(world->room());
+  } catch (const Violation& violation) {
+    broken(violation);
   } catch (const std::exception& error) {
-    result.violation = Violation("exception", error.what());
-    world.room().trace.line(std::string("VIOLATION exception: ") + error.what());
+    broken(Violation("exception", error.what()));
   }
-  for (const auto& device : world.room().devices) world.room().counts.lost_bytes += device->disk.lost_bytes();
-  result.counts = world.room().counts;
-  result.trace = world.room().trace.lines();
-  result.digest = world.room().trace.finish();
+  if (!world) return result;
+  Room& room = world->room();
+  for (const auto& device : room.devices) room.counts.lost_bytes += device->disk.lost_bytes();
+  result.counts = room.counts;
+  result.trace = room.trace.lines();
+  result.digest = room.trace.finish();
   return result;
 }
 
