@@ -78,7 +78,7 @@ TEST_CASE("where there is no display, one line says so and what to do") {
 
 TEST_CASE("every place is grabbed at its size without a warning, on a tablet and on a phone") {
   const QTemporaryDir home;
-  for (const char* place : {"desk", "room", "bench", "players", "questions", "exchange", "settings"}) {
+  for (const char* place : {"desk", "room", "bench", "players", "team", "questions", "exchange", "settings"}) {
     for (const QSize size : {QSize(1280, 800), QSize(412, 915)}) {
       CAPTURE(place, size.width());
       const QString file = home.filePath("page.png");

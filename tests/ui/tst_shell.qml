@@ -20,7 +20,7 @@ AppCase {
         return window;
     }
     function test_every_place_by_its_key_data() {
-        return ["desk", "room", "bench", "players", "questions", "exchange", "settings"].map(
+        return ["desk", "room", "bench", "players", "team", "questions", "exchange", "settings"].map(
             (key, i) => ({ tag: key, key: Qt.Key_1 + i }));
     }
     function test_every_place_by_its_key(data) {

@@ -19,6 +19,7 @@ Window {
         { key: "room", text: qsTr("Room"), icon: "room", page: "RoomPage.qml" },
         { key: "bench", text: qsTr("Bench"), icon: "bench", page: "BenchPage.qml" },
         { key: "players", text: qsTr("Players"), icon: "players", page: "PlayersPage.qml" },
+        { key: "team", text: qsTr("Team"), icon: "team", page: "TeamPage.qml" },
         { key: "questions", text: qsTr("Questions"), icon: "question", page: "QuestionsPage.qml" },
         { key: "exchange", text: qsTr("Exchange"), icon: "exchange", page: "ExchangePage.qml" },
         { key: "settings", text: qsTr("Settings"), icon: "settings", page: "SettingsPage.qml" }
@@ -44,7 +45,7 @@ Window {
     Component.onCompleted: {
         if (!AppDevice.open) return;
         go(place);
-        if (startPage.length > 0) DeskModel.open(startPage);
+        if (startPage.length > 0 && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }
 
     Item {
