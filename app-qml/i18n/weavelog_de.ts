@@ -78,6 +78,13 @@
     </message>
 </context>
 <context>
+    <name>BarCard</name>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 zu spät</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>
@@ -920,6 +927,185 @@
     </message>
 </context>
 <context>
+    <name>MachineCareSheet</name>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Tension that was set, in kg</source>
+        <translation>Eingestellte Spannung, in kg</translation>
+    </message>
+    <message>
+        <source>What the gauge showed, in kg</source>
+        <translation>Was das Messgerät zeigte, in kg</translation>
+    </message>
+    <message>
+        <source>Hold the gauge as its maker says; eyes protected while it is under tension.</source>
+        <translation>Das Messgerät halten, wie sein Hersteller es sagt; Augen schützen, solange es unter Spannung steht.</translation>
+    </message>
+    <message>
+        <source>Keep the calibration</source>
+        <translation>Kalibrierung festhalten</translation>
+    </message>
+    <message>
+        <source>Calibration kept</source>
+        <translation>Kalibrierung festgehalten</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was ihr fehlt</translation>
+    </message>
+    <message>
+        <source>Take it out of order</source>
+        <translation>Außer Betrieb nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is out of order</source>
+        <translation>%1 ist außer Betrieb</translation>
+    </message>
+</context>
+<context>
+    <name>MachineSheet</name>
+    <message>
+        <source>New machine</source>
+        <translation>Neue Maschine</translation>
+    </message>
+    <message>
+        <source>What the room calls it</source>
+        <translation>Wie der Raum sie nennt</translation>
+    </message>
+    <message>
+        <source>How it pulls</source>
+        <translation>Wie sie zieht</translation>
+    </message>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Konstantzug</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Kurbel mit Sperre</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Fallgewicht</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation>Hersteller und Modell</translation>
+    </message>
+    <message>
+        <source>Highest tension that its maker allows, in kg</source>
+        <translation>Höchste Spannung, die ihr Hersteller erlaubt, in kg</translation>
+    </message>
+    <message>
+        <source>Pre-stretch that can be set, per cent: 0 10 20</source>
+        <translation>Einstellbare Vordehnung, Prozent: 0 10 20</translation>
+    </message>
+    <message>
+        <source>Clean the clamps after so many rackets (empty: every evening)</source>
+        <translation>Klemmen nach so vielen Schlägern reinigen (leer: jeden Abend)</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Machine %1 listed</source>
+        <translation>Maschine %1 aufgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesModel</name>
+    <message>
+        <source>Give a tension such as 25 or 55 lb.</source>
+        <translation>Bitte eine Spannung angeben, etwa 25 oder 55 lb.</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesView</name>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Konstantzug</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Kurbel mit Sperre</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Fallgewicht</translation>
+    </message>
+    <message>
+        <source>New machine</source>
+        <translation>Neue Maschine</translation>
+    </message>
+    <message>
+        <source>No machine is listed</source>
+        <translation>Keine Maschine aufgenommen</translation>
+    </message>
+    <message>
+        <source>List the machines; then rackets are counted for each, and you see when clamps are due.</source>
+        <translation>Nehmen Sie die Maschinen auf; dann werden die Schläger je Maschine gezählt, und Sie sehen, wann Klemmen dran sind.</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>pre-stretch %1 %</source>
+        <translation>Vordehnung %1 %</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>Clean the clamps</source>
+        <translation>Klemmen reinigen</translation>
+    </message>
+    <message>
+        <source>Dirty clamps slip and leave marks. Follow the maker’s instructions.</source>
+        <translation>Schmutzige Klemmen rutschen und hinterlassen Spuren. Der Anleitung des Herstellers folgen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) since its clamps were cleaned</source>
+        <translation>
+            <numerusform>%n Schläger seit der Reinigung der Klemmen</numerusform>
+            <numerusform>%n Schläger seit der Reinigung der Klemmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Calibration: %1 set, %2 read (%3 %)</source>
+        <translation>Kalibrierung: %1 eingestellt, %2 gemessen (%3 %)</translation>
+    </message>
+    <message>
+        <source>Clamps cleaned</source>
+        <translation>Klemmen gereinigt</translation>
+    </message>
+    <message>
+        <source>%1: clamps cleaned</source>
+        <translation>%1: Klemmen gereinigt</translation>
+    </message>
+    <message>
+        <source>Back in order</source>
+        <translation>Wieder in Ordnung</translation>
+    </message>
+    <message>
+        <source>Calibration, or out of order</source>
+        <translation>Kalibrierung oder außer Betrieb</translation>
+    </message>
+    <message>
+        <source>%1 is back in order</source>
+        <translation>%1 ist wieder in Ordnung</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Desk</source>
@@ -952,6 +1138,10 @@
     <message>
         <source>Weavelog</source>
         <translation>Weavelog</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Team</translation>
     </message>
 </context>
 <context>
@@ -991,6 +1181,49 @@
     <message>
         <source>Four</source>
         <translation>Vier</translation>
+    </message>
+</context>
+<context>
+    <name>MemberSheet</name>
+    <message>
+        <source>Add somebody</source>
+        <translation>Jemanden hinzufügen</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Head of the room</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Bespannen</translation>
+    </message>
+    <message>
+        <source>Languages, such as: en pt</source>
+        <translation>Sprachen, etwa: en pt</translation>
+    </message>
+    <message>
+        <source>Good at, such as: natural gut, left-handed</source>
+        <translation>Kann gut, etwa: Naturdarm, Linkshand</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>%1 is on the team</source>
+        <translation>%1 ist im Team</translation>
     </message>
 </context>
 <context>
@@ -1041,6 +1274,132 @@
     <message>
         <source>Choose at least one.</source>
         <translation>Mindestens einen wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersView</name>
+    <message>
+        <source>Whole event</source>
+        <translation>Ganzes Turnier</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>What is counted</source>
+        <translation>Was gezählt wird</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Als Tabelle sichern (CSV)</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>%1 in the room now</source>
+        <translation>%1 jetzt im Raum</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Bespannt</translation>
+    </message>
+    <message>
+        <source>%1 strung again</source>
+        <translation>%1 noch einmal bespannt</translation>
+    </message>
+    <message>
+        <source>On time</source>
+        <translation>Pünktlich</translation>
+    </message>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 zu spät</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <translation>%1 überfällig</translation>
+    </message>
+    <message>
+        <source>From drop-off to ready</source>
+        <translation>Von Annahme bis fertig</translation>
+    </message>
+    <message>
+        <source>nine of ten under %1</source>
+        <translation>neun von zehn unter %1</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Eilig</translation>
+    </message>
+    <message>
+        <source>%1 from the court</source>
+        <translation>%1 vom Platz</translation>
+    </message>
+    <message>
+        <source>Waiting for an answer</source>
+        <translation>Warten auf Antwort</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>meist %1</translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation>Abgeholt</translation>
+    </message>
+    <message>
+        <source>%1 put aside</source>
+        <translation>%1 beiseite</translation>
+    </message>
+    <message>
+        <source>%1 now, %2 then</source>
+        <translation>%1 jetzt, %2 damals</translation>
+    </message>
+    <message>
+        <source>Made ready, by day</source>
+        <translation>Fertig geworden, nach Tagen</translation>
+    </message>
+    <message>
+        <source>Taken in, by hour</source>
+        <translation>Angenommen, nach Stunden</translation>
+    </message>
+    <message>
+        <source>Strung, by stringer</source>
+        <translation>Bespannt, nach Bespannern</translation>
+    </message>
+    <message>
+        <source>Strung, by string</source>
+        <translation>Bespannt, nach Saiten</translation>
+    </message>
+    <message>
+        <source>Strung, by tension of the mains</source>
+        <translation>Bespannt, nach Spannung der Längssaiten</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -1776,6 +2135,45 @@
     </message>
 </context>
 <context>
+    <name>ShiftSheet</name>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Schicht planen</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>A time that is earlier than the beginning is on the next day.</source>
+        <translation>Eine Zeit vor dem Beginn gilt am nächsten Tag.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Shift planned</source>
+        <translation>Schicht geplant</translation>
+    </message>
+</context>
+<context>
     <name>StageMark</name>
     <message>
         <source>%1, rush</source>
@@ -1916,6 +2314,123 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Quer wie längs</translation>
+    </message>
+</context>
+<context>
+    <name>TeamModel</name>
+    <message>
+        <source>Somebody who is not on the team any more</source>
+        <translation>Jemand, der nicht mehr im Team ist</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>Give a time such as 8:30.</source>
+        <translation>Bitte eine Zeit angeben, etwa 8:30.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamPage</name>
+    <message>
+        <source>Team</source>
+        <translation>Team</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
+        <translation>Unter Abgleich mit einem Turnierserver koppeln; Team und Maschinen kommen dann von selbst.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamView</name>
+    <message>
+        <source>Head of the room</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Bespannen</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Nur Lesen</translation>
+    </message>
+    <message>
+        <source>%1 rests only %2 before %3</source>
+        <translation>%1 ruht nur %2 vor %3</translation>
+    </message>
+    <message>
+        <source>%1 works %2 on %3</source>
+        <translation>%1 arbeitet %2 am %3</translation>
+    </message>
+    <message>
+        <source>Eleven hours between two days are usual; local law and contracts say what holds.</source>
+        <translation>Elf Stunden zwischen zwei Tagen sind üblich; was gilt, sagen örtliches Recht und Verträge.</translation>
+    </message>
+    <message>
+        <source>Tired hands make uneven beds. Local law and contracts say how long a day may be.</source>
+        <translation>Müde Hände bespannen ungleich. Wie lang ein Tag sein darf, sagen örtliches Recht und Verträge.</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Team</translation>
+    </message>
+    <message>
+        <source>here until %1</source>
+        <translation>hier bis %1</translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation>Jemanden hinzufügen</translation>
+    </message>
+    <message>
+        <source>Shifts from today on</source>
+        <translation>Schichten ab heute</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Take the shift of %1 off the plan</source>
+        <translation>Schicht von %1 streichen</translation>
+    </message>
+    <message>
+        <source>Shift taken off the plan</source>
+        <translation>Schicht gestrichen</translation>
+    </message>
+    <message>
+        <source>No shift is planned.</source>
+        <translation>Keine Schicht geplant.</translation>
+    </message>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Schicht planen</translation>
     </message>
 </context>
 <context>

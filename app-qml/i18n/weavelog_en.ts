@@ -84,6 +84,16 @@
     </message>
 </context>
 <context>
+    <name>MachinesView</name>
+    <message numerus="yes">
+        <source>%n racket(s) since its clamps were cleaned</source>
+        <translation>
+            <numerusform>%n racket since its clamps were cleaned</numerusform>
+            <numerusform>%n rackets since its clamps were cleaned</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message numerus="yes">
         <source>%n open. Ask the player, then close it with the answer.</source>

@@ -78,6 +78,13 @@
     </message>
 </context>
 <context>
+    <name>BarCard</name>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 con retraso</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>
@@ -920,6 +927,185 @@
     </message>
 </context>
 <context>
+    <name>MachineCareSheet</name>
+    <message>
+        <source>Calibration</source>
+        <translation>Calibración</translation>
+    </message>
+    <message>
+        <source>Tension that was set, in kg</source>
+        <translation>Tensión ajustada, en kg</translation>
+    </message>
+    <message>
+        <source>What the gauge showed, in kg</source>
+        <translation>Lo que marcó el dinamómetro, en kg</translation>
+    </message>
+    <message>
+        <source>Hold the gauge as its maker says; eyes protected while it is under tension.</source>
+        <translation>Sujete el dinamómetro como indica su fabricante; ojos protegidos mientras esté en tensión.</translation>
+    </message>
+    <message>
+        <source>Keep the calibration</source>
+        <translation>Guardar la calibración</translation>
+    </message>
+    <message>
+        <source>Calibration kept</source>
+        <translation>Calibración guardada</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Fuera de servicio</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Qué le pasa</translation>
+    </message>
+    <message>
+        <source>Take it out of order</source>
+        <translation>Dejar fuera de servicio</translation>
+    </message>
+    <message>
+        <source>%1 is out of order</source>
+        <translation>%1 está fuera de servicio</translation>
+    </message>
+</context>
+<context>
+    <name>MachineSheet</name>
+    <message>
+        <source>New machine</source>
+        <translation>Máquina nueva</translation>
+    </message>
+    <message>
+        <source>What the room calls it</source>
+        <translation>Cómo la llama la sala</translation>
+    </message>
+    <message>
+        <source>How it pulls</source>
+        <translation>Cómo tira</translation>
+    </message>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Tracción constante</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Manivela con bloqueo</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Contrapeso</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation>Fabricante y modelo</translation>
+    </message>
+    <message>
+        <source>Highest tension that its maker allows, in kg</source>
+        <translation>Tensión máxima que permite su fabricante, en kg</translation>
+    </message>
+    <message>
+        <source>Pre-stretch that can be set, per cent: 0 10 20</source>
+        <translation>Preestirados ajustables, por ciento: 0 10 20</translation>
+    </message>
+    <message>
+        <source>Clean the clamps after so many rackets (empty: every evening)</source>
+        <translation>Limpiar las pinzas tras tantas raquetas (vacío: cada noche)</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Machine %1 listed</source>
+        <translation>Máquina %1 anotada</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesModel</name>
+    <message>
+        <source>Give a tension such as 25 or 55 lb.</source>
+        <translation>Indique una tensión, por ejemplo 25 o 55 lb.</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesView</name>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Tracción constante</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Manivela con bloqueo</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Contrapeso</translation>
+    </message>
+    <message>
+        <source>New machine</source>
+        <translation>Máquina nueva</translation>
+    </message>
+    <message>
+        <source>No machine is listed</source>
+        <translation>No hay máquinas anotadas</translation>
+    </message>
+    <message>
+        <source>List the machines; then rackets are counted for each, and you see when clamps are due.</source>
+        <translation>Anote las máquinas; así se cuentan las raquetas de cada una y se ve cuándo tocan las pinzas.</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>pre-stretch %1 %</source>
+        <translation>preestirado %1 %</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Fuera de servicio</translation>
+    </message>
+    <message>
+        <source>Clean the clamps</source>
+        <translation>Limpiar las pinzas</translation>
+    </message>
+    <message>
+        <source>Dirty clamps slip and leave marks. Follow the maker’s instructions.</source>
+        <translation>Las pinzas sucias resbalan y dejan marcas. Siga las instrucciones del fabricante.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) since its clamps were cleaned</source>
+        <translation>
+            <numerusform>%n raqueta desde la limpieza de las pinzas</numerusform>
+            <numerusform>%n raquetas desde la limpieza de las pinzas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Calibration: %1 set, %2 read (%3 %)</source>
+        <translation>Calibración: %1 ajustado, %2 medido (%3 %)</translation>
+    </message>
+    <message>
+        <source>Clamps cleaned</source>
+        <translation>Pinzas limpias</translation>
+    </message>
+    <message>
+        <source>%1: clamps cleaned</source>
+        <translation>%1: pinzas limpias</translation>
+    </message>
+    <message>
+        <source>Back in order</source>
+        <translation>De nuevo en servicio</translation>
+    </message>
+    <message>
+        <source>Calibration, or out of order</source>
+        <translation>Calibración o fuera de servicio</translation>
+    </message>
+    <message>
+        <source>%1 is back in order</source>
+        <translation>%1 está de nuevo en servicio</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Desk</source>
@@ -952,6 +1138,10 @@
     <message>
         <source>Weavelog</source>
         <translation>Weavelog</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Equipo</translation>
     </message>
 </context>
 <context>
@@ -991,6 +1181,49 @@
     <message>
         <source>Four</source>
         <translation>Cuatro</translation>
+    </message>
+</context>
+<context>
+    <name>MemberSheet</name>
+    <message>
+        <source>Add somebody</source>
+        <translation>Añadir a alguien</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Tarea</translation>
+    </message>
+    <message>
+        <source>Head of the room</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Recepción</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Encordado</translation>
+    </message>
+    <message>
+        <source>Languages, such as: en pt</source>
+        <translation>Idiomas, por ejemplo: en pt</translation>
+    </message>
+    <message>
+        <source>Good at, such as: natural gut, left-handed</source>
+        <translation>Se le da bien, por ejemplo: tripa natural, zurdo</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>%1 is on the team</source>
+        <translation>%1 está en el equipo</translation>
     </message>
 </context>
 <context>
@@ -1041,6 +1274,132 @@
     <message>
         <source>Choose at least one.</source>
         <translation>Elija al menos una.</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersView</name>
+    <message>
+        <source>Whole event</source>
+        <translation>Todo el torneo</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>What is counted</source>
+        <translation>Qué se cuenta</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Guardar como tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Recibidas</translation>
+    </message>
+    <message>
+        <source>%1 in the room now</source>
+        <translation>%1 ahora en la sala</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Encordadas</translation>
+    </message>
+    <message>
+        <source>%1 strung again</source>
+        <translation>%1 encordadas de nuevo</translation>
+    </message>
+    <message>
+        <source>On time</source>
+        <translation>A tiempo</translation>
+    </message>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 con retraso</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <translation>%1 vencidas</translation>
+    </message>
+    <message>
+        <source>From drop-off to ready</source>
+        <translation>De la entrega a lista</translation>
+    </message>
+    <message>
+        <source>nine of ten under %1</source>
+        <translation>nueve de diez en menos de %1</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgentes</translation>
+    </message>
+    <message>
+        <source>%1 from the court</source>
+        <translation>%1 desde la pista</translation>
+    </message>
+    <message>
+        <source>Waiting for an answer</source>
+        <translation>Esperan respuesta</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>normalmente %1</translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation>Recogidas</translation>
+    </message>
+    <message>
+        <source>%1 put aside</source>
+        <translation>%1 apartadas</translation>
+    </message>
+    <message>
+        <source>%1 now, %2 then</source>
+        <translation>%1 ahora, %2 entonces</translation>
+    </message>
+    <message>
+        <source>Made ready, by day</source>
+        <translation>Listas, por día</translation>
+    </message>
+    <message>
+        <source>Taken in, by hour</source>
+        <translation>Recibidas, por hora</translation>
+    </message>
+    <message>
+        <source>Strung, by stringer</source>
+        <translation>Encordadas, por encordador</translation>
+    </message>
+    <message>
+        <source>Strung, by string</source>
+        <translation>Encordadas, por cuerda</translation>
+    </message>
+    <message>
+        <source>Strung, by tension of the mains</source>
+        <translation>Encordadas, por tensión de las principales</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabla (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -1776,6 +2135,45 @@
     </message>
 </context>
 <context>
+    <name>ShiftSheet</name>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Planear un turno</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>A time that is earlier than the beginning is on the next day.</source>
+        <translation>Una hora anterior al comienzo es la del día siguiente.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Shift planned</source>
+        <translation>Turno planeado</translation>
+    </message>
+</context>
+<context>
     <name>StageMark</name>
     <message>
         <source>%1, rush</source>
@@ -1916,6 +2314,123 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Horizontales como verticales</translation>
+    </message>
+</context>
+<context>
+    <name>TeamModel</name>
+    <message>
+        <source>Somebody who is not on the team any more</source>
+        <translation>Alguien que ya no está en el equipo</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>Give a time such as 8:30.</source>
+        <translation>Indique una hora, por ejemplo 8:30.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamPage</name>
+    <message>
+        <source>Team</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Qué se muestra</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Todavía no hay torneo</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
+        <translation>Empareje con un servidor del torneo en Intercambio; su equipo y sus máquinas llegan solos.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamView</name>
+    <message>
+        <source>Head of the room</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Recepción</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Encordado</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Solo lectura</translation>
+    </message>
+    <message>
+        <source>%1 rests only %2 before %3</source>
+        <translation>%1 descansa solo %2 antes de %3</translation>
+    </message>
+    <message>
+        <source>%1 works %2 on %3</source>
+        <translation>%1 trabaja %2 el %3</translation>
+    </message>
+    <message>
+        <source>Eleven hours between two days are usual; local law and contracts say what holds.</source>
+        <translation>Lo usual son once horas entre dos días; deciden la ley local y los contratos.</translation>
+    </message>
+    <message>
+        <source>Tired hands make uneven beds. Local law and contracts say how long a day may be.</source>
+        <translation>Las manos cansadas encordan desigual. La ley local y los contratos dicen cuánto puede durar un día.</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>here until %1</source>
+        <translation>aquí hasta %1</translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation>Añadir a alguien</translation>
+    </message>
+    <message>
+        <source>Shifts from today on</source>
+        <translation>Turnos desde hoy</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Take the shift of %1 off the plan</source>
+        <translation>Quitar el turno de %1</translation>
+    </message>
+    <message>
+        <source>Shift taken off the plan</source>
+        <translation>Turno quitado</translation>
+    </message>
+    <message>
+        <source>No shift is planned.</source>
+        <translation>No hay turnos planeados.</translation>
+    </message>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Planear un turno</translation>
     </message>
 </context>
 <context>

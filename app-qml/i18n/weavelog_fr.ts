@@ -78,6 +78,13 @@
     </message>
 </context>
 <context>
+    <name>BarCard</name>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 en retard</translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>
@@ -920,6 +927,185 @@
     </message>
 </context>
 <context>
+    <name>MachineCareSheet</name>
+    <message>
+        <source>Calibration</source>
+        <translation>Étalonnage</translation>
+    </message>
+    <message>
+        <source>Tension that was set, in kg</source>
+        <translation>Tension réglée, en kg</translation>
+    </message>
+    <message>
+        <source>What the gauge showed, in kg</source>
+        <translation>Ce que le dynamomètre indiquait, en kg</translation>
+    </message>
+    <message>
+        <source>Hold the gauge as its maker says; eyes protected while it is under tension.</source>
+        <translation>Tenir le dynamomètre comme l’indique son fabricant ; yeux protégés tant qu’il est sous tension.</translation>
+    </message>
+    <message>
+        <source>Keep the calibration</source>
+        <translation>Garder l’étalonnage</translation>
+    </message>
+    <message>
+        <source>Calibration kept</source>
+        <translation>Étalonnage gardé</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Hors service</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>Take it out of order</source>
+        <translation>Mettre hors service</translation>
+    </message>
+    <message>
+        <source>%1 is out of order</source>
+        <translation>%1 est hors service</translation>
+    </message>
+</context>
+<context>
+    <name>MachineSheet</name>
+    <message>
+        <source>New machine</source>
+        <translation>Nouvelle machine</translation>
+    </message>
+    <message>
+        <source>What the room calls it</source>
+        <translation>Comment la salle l’appelle</translation>
+    </message>
+    <message>
+        <source>How it pulls</source>
+        <translation>Comment elle tire</translation>
+    </message>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Traction constante</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Manivelle à blocage</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Contrepoids</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation>Fabricant et modèle</translation>
+    </message>
+    <message>
+        <source>Highest tension that its maker allows, in kg</source>
+        <translation>Tension maximale permise par son fabricant, en kg</translation>
+    </message>
+    <message>
+        <source>Pre-stretch that can be set, per cent: 0 10 20</source>
+        <translation>Pré-étirages réglables, en pour cent : 0 10 20</translation>
+    </message>
+    <message>
+        <source>Clean the clamps after so many rackets (empty: every evening)</source>
+        <translation>Nettoyer les pinces après tant de raquettes (vide : chaque soir)</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Machine %1 listed</source>
+        <translation>Machine %1 inscrite</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesModel</name>
+    <message>
+        <source>Give a tension such as 25 or 55 lb.</source>
+        <translation>Indiquer une tension, par exemple 25 ou 55 lb.</translation>
+    </message>
+</context>
+<context>
+    <name>MachinesView</name>
+    <message>
+        <source>Constant-pull</source>
+        <translation>Traction constante</translation>
+    </message>
+    <message>
+        <source>Lockout</source>
+        <translation>Manivelle à blocage</translation>
+    </message>
+    <message>
+        <source>Drop-weight</source>
+        <translation>Contrepoids</translation>
+    </message>
+    <message>
+        <source>New machine</source>
+        <translation>Nouvelle machine</translation>
+    </message>
+    <message>
+        <source>No machine is listed</source>
+        <translation>Aucune machine inscrite</translation>
+    </message>
+    <message>
+        <source>List the machines; then rackets are counted for each, and you see when clamps are due.</source>
+        <translation>Inscrivez les machines ; les raquettes sont alors comptées pour chacune, et vous voyez quand nettoyer les pinces.</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>pre-stretch %1 %</source>
+        <translation>pré-étirage %1 %</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translation>Hors service</translation>
+    </message>
+    <message>
+        <source>Clean the clamps</source>
+        <translation>Nettoyer les pinces</translation>
+    </message>
+    <message>
+        <source>Dirty clamps slip and leave marks. Follow the maker’s instructions.</source>
+        <translation>Des pinces sales glissent et marquent le cordage. Suivre les instructions du fabricant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) since its clamps were cleaned</source>
+        <translation>
+            <numerusform>%n raquette depuis le nettoyage des pinces</numerusform>
+            <numerusform>%n raquettes depuis le nettoyage des pinces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Calibration: %1 set, %2 read (%3 %)</source>
+        <translation>Étalonnage : %1 réglé, %2 mesuré (%3 %)</translation>
+    </message>
+    <message>
+        <source>Clamps cleaned</source>
+        <translation>Pinces nettoyées</translation>
+    </message>
+    <message>
+        <source>%1: clamps cleaned</source>
+        <translation>%1 : pinces nettoyées</translation>
+    </message>
+    <message>
+        <source>Back in order</source>
+        <translation>De nouveau en service</translation>
+    </message>
+    <message>
+        <source>Calibration, or out of order</source>
+        <translation>Étalonnage ou hors service</translation>
+    </message>
+    <message>
+        <source>%1 is back in order</source>
+        <translation>%1 est de nouveau en service</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Desk</source>
@@ -952,6 +1138,10 @@
     <message>
         <source>Weavelog</source>
         <translation>Weavelog</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Équipe</translation>
     </message>
 </context>
 <context>
@@ -991,6 +1181,49 @@
     <message>
         <source>Four</source>
         <translation>Quatre</translation>
+    </message>
+</context>
+<context>
+    <name>MemberSheet</name>
+    <message>
+        <source>Add somebody</source>
+        <translation>Ajouter quelqu’un</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Rôle</translation>
+    </message>
+    <message>
+        <source>Head of the room</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Accueil</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Cordage</translation>
+    </message>
+    <message>
+        <source>Languages, such as: en pt</source>
+        <translation>Langues, par exemple : en pt</translation>
+    </message>
+    <message>
+        <source>Good at, such as: natural gut, left-handed</source>
+        <translation>Doué pour, par exemple : boyau naturel, gaucher</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>%1 is on the team</source>
+        <translation>%1 est dans l’équipe</translation>
     </message>
 </context>
 <context>
@@ -1041,6 +1274,132 @@
     <message>
         <source>Choose at least one.</source>
         <translation>Choisissez-en au moins une.</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersView</name>
+    <message>
+        <source>Whole event</source>
+        <translation>Tout le tournoi</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>What is counted</source>
+        <translation>Ce qui est compté</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Enregistrer en tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Reçues</translation>
+    </message>
+    <message>
+        <source>%1 in the room now</source>
+        <translation>%1 dans la salle</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Cordées</translation>
+    </message>
+    <message>
+        <source>%1 strung again</source>
+        <translation>%1 recordées</translation>
+    </message>
+    <message>
+        <source>On time</source>
+        <translation>À l’heure</translation>
+    </message>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 en retard</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <translation>%1 attendues</translation>
+    </message>
+    <message>
+        <source>From drop-off to ready</source>
+        <translation>Du dépôt à la raquette prête</translation>
+    </message>
+    <message>
+        <source>nine of ten under %1</source>
+        <translation>neuf sur dix en moins de %1</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgentes</translation>
+    </message>
+    <message>
+        <source>%1 from the court</source>
+        <translation>%1 depuis le court</translation>
+    </message>
+    <message>
+        <source>Waiting for an answer</source>
+        <translation>En attente de réponse</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>en général %1</translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation>Retirées</translation>
+    </message>
+    <message>
+        <source>%1 put aside</source>
+        <translation>%1 mises de côté</translation>
+    </message>
+    <message>
+        <source>%1 now, %2 then</source>
+        <translation>%1 cette année, %2 alors</translation>
+    </message>
+    <message>
+        <source>Made ready, by day</source>
+        <translation>Prêtes, par jour</translation>
+    </message>
+    <message>
+        <source>Taken in, by hour</source>
+        <translation>Reçues, par heure</translation>
+    </message>
+    <message>
+        <source>Strung, by stringer</source>
+        <translation>Cordées, par cordeur</translation>
+    </message>
+    <message>
+        <source>Strung, by string</source>
+        <translation>Cordées, par cordage</translation>
+    </message>
+    <message>
+        <source>Strung, by tension of the mains</source>
+        <translation>Cordées, par tension des montants</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tableau (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -1776,6 +2135,45 @@
     </message>
 </context>
 <context>
+    <name>ShiftSheet</name>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Prévoir un service</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>A time that is earlier than the beginning is on the next day.</source>
+        <translation>Une heure avant le début est celle du lendemain.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Shift planned</source>
+        <translation>Service prévu</translation>
+    </message>
+</context>
+<context>
     <name>StageMark</name>
     <message>
         <source>%1, rush</source>
@@ -1916,6 +2314,123 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Travers comme les montants</translation>
+    </message>
+</context>
+<context>
+    <name>TeamModel</name>
+    <message>
+        <source>Somebody who is not on the team any more</source>
+        <translation>Quelqu’un qui n’est plus dans l’équipe</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>Give a time such as 8:30.</source>
+        <translation>Indiquer une heure, par exemple 8:30.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamPage</name>
+    <message>
+        <source>Team</source>
+        <translation>Équipe</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Machines</translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <translation>Chiffres</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Ce qui est montré</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
+        <translation>Associez un serveur de tournoi sous Échange ; son équipe et ses machines arrivent d’elles-mêmes.</translation>
+    </message>
+</context>
+<context>
+    <name>TeamView</name>
+    <message>
+        <source>Head of the room</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Accueil</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Cordage</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Lecture seule</translation>
+    </message>
+    <message>
+        <source>%1 rests only %2 before %3</source>
+        <translation>%1 ne se repose que %2 avant %3</translation>
+    </message>
+    <message>
+        <source>%1 works %2 on %3</source>
+        <translation>%1 travaille %2 le %3</translation>
+    </message>
+    <message>
+        <source>Eleven hours between two days are usual; local law and contracts say what holds.</source>
+        <translation>Onze heures entre deux jours sont d’usage ; la loi locale et les contrats décident.</translation>
+    </message>
+    <message>
+        <source>Tired hands make uneven beds. Local law and contracts say how long a day may be.</source>
+        <translation>Des mains fatiguées cordent de façon inégale. La loi locale et les contrats disent la durée d’une journée.</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Équipe</translation>
+    </message>
+    <message>
+        <source>here until %1</source>
+        <translation>là jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation>Ajouter quelqu’un</translation>
+    </message>
+    <message>
+        <source>Shifts from today on</source>
+        <translation>Services à partir d’aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>Take the shift of %1 off the plan</source>
+        <translation>Retirer le service de %1</translation>
+    </message>
+    <message>
+        <source>Shift taken off the plan</source>
+        <translation>Service retiré</translation>
+    </message>
+    <message>
+        <source>No shift is planned.</source>
+        <translation>Aucun service prévu.</translation>
+    </message>
+    <message>
+        <source>Plan a shift</source>
+        <translation>Prévoir un service</translation>
     </message>
 </context>
 <context>
