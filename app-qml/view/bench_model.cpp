@@ -162,7 +162,7 @@ void BenchModel::describe(const weavelog::PlayerRecord& record) {
       openFields_.append(QString::fromStdString(weavelog::field_words(work_.language(), field->name)));
   }
   openFields_.removeDuplicates();
-  bool frameDoubt = false;
+  bool frameDoubt = weavelog::doubt_about(record, job->now.racket).has_value();
   for (const auto& placed : weavelog::marks_of(record, job->id())) {
     // What makes a racket wait for its player's answer is most often its frame.
     frameDoubt = frameDoubt || placed.mark.stage == weavelog::Stage::waiting;

@@ -40,6 +40,17 @@ void put_mark(Draft& draft, const EntityId& job, Stage stage, const StageNow& no
   (void)put_new(draft, StageMark{job, stage, at, by, reason, join_ids(now.newest)}, at);
 }
 
+struct ClockPlace {
+  std::string name, half;
+  std::int64_t hour;
+};
+
+/// To the nearest half hour: finer than that nobody tells it.
+ClockPlace told(FramePart part, std::optional<std::int64_t> clock_minutes) {
+  const std::int64_t halves = (clock_minutes.value_or(0) + 15) / 30 % 24;
+  return {clock_minutes ? "clock" : std::string(name_of_choice(part)), halves % 2 == 1 ? "yes" : "no", halves / 2 == 0 ? 12 : halves / 2};
+}
+
 }  // namespace
 
 Outcome<Draft> inspect(const PlayerRecord& record, const EntityId& job_id, std::span<const FoundOnFrame> found, const std::string& by,
@@ -191,18 +202,19 @@ std::optional<Fault> held_back(const PlayerRecord& record, const EntityId& job) 
 }
 
 std::string finding_words(const Language& language, const FrameFinding& finding) {
-  const std::string fault = desk_words().say(language, "frame_fault." + std::string(name_of_choice(finding.fault)));
-  const bool on_head = finding.clock_minutes.has_value();
-  // The nearest half hour: finer than that nobody tells it.
-  const std::int64_t halves = on_head ? (*finding.clock_minutes + 15) / 30 % 24 : 0;
-  const std::int64_t hour = halves / 2 == 0 ? 12 : halves / 2;
+  const ClockPlace place = told(finding.part, finding.clock_minutes);
   return desk_words().say(language, "inspection.finding",
-                          {{"fault", fault},
-                           {"place", on_head ? "clock" : std::string(name_of_choice(finding.part))},
-                           {"hour", hour},
-                           {"half", halves % 2 == 1 ? "yes" : "no"},
+                          {{"fault", desk_words().say(language, "frame_fault." + std::string(name_of_choice(finding.fault)))},
+                           {"place", place.name},
+                           {"hour", place.hour},
+                           {"half", place.half},
                            {"noted", finding.note.empty() ? "no" : "yes"},
                            {"note", finding.note}});
+}
+
+std::string place_words(const Language& language, FramePart part, std::optional<std::int64_t> clock_minutes) {
+  const ClockPlace place = told(part, clock_minutes);
+  return desk_words().say(language, "inspection.place", {{"place", place.name}, {"hour", place.hour}, {"half", place.half}});
 }
 
 std::string remedy_words(const Language& language, FrameRemedy remedy) {

@@ -63,6 +63,8 @@ enum class FrameHold : std::uint8_t {
 
 /// "crack at 2 o'clock": what and where, in the reader's language. Half hours are told as such.
 [[nodiscard]] std::string finding_words(const Language& language, const FrameFinding& finding);
+/// The place alone: "at half past 2", "at the throat".
+[[nodiscard]] std::string place_words(const Language& language, FramePart part, std::optional<std::int64_t> clock_minutes);
 /// What the player is asked, with the proposal.
 [[nodiscard]] std::string finding_question(const Language& language, const FrameFinding& finding);
 [[nodiscard]] std::string remedy_words(const Language& language, FrameRemedy remedy);

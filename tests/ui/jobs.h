@@ -23,7 +23,10 @@ class Jobs : public QObject {
     weavelog::Person person;
     person.family_name = family.toStdString();
     (void)weavelog::put_new(draft, person, now);
+    weavelog::Racket racket;
+    racket.label = "1";
     weavelog::Job job;
+    job.racket = weavelog::put_new(draft, racket, now).id;
     job.event = device_->work().event();
     job.at = now;
     job.ready_by = now + 60 * 60'000;
@@ -56,6 +59,16 @@ class Jobs : public QObject {
     const bool there = bring(**other, here);
     device_->work().refresh();
     return there;
+  }
+  Q_INVOKABLE QString book() const { return QString::fromStdString(book_.hex()); }
+  Q_INVOKABLE QString job() const { return QString::fromStdString(job_.hex()); }
+  // What the answer, or who lets it go on, says of the newest racket's newest finding.
+  Q_INVOKABLE QString answered() const {
+    const auto record = weavelog::load_player(device_->ledger(), book_);
+    if (!record || record->findings.empty()) return {};
+    const auto& now = record->findings.back().now;
+    return QString::fromStdString(std::string(weavelog::name_of_choice(now.answer)) + ", " + now.answered_by + ", " + now.answer_taken_by +
+                                  (now.override_by.empty() ? "" : "; " + now.override_by + ": " + now.override_reason));
   }
   // The stage of the newest racket, as its number.
   Q_INVOKABLE int stage() const {

@@ -13,7 +13,7 @@ Basic.Popup {
     property bool hasChanges: false
     property bool asking: false
     property Item actions: null
-    default property alias content: body.data
+    default property alias content: body.content
     readonly property bool narrow: (parent?.width ?? 0) < Theme.phoneWidth
     signal discarded()
 
@@ -126,23 +126,13 @@ Basic.Popup {
                     }
                 }
             }
-            Flickable {
-                id: flick
+            ScrollColumn {
+                id: body
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.preferredHeight: body.implicitHeight + 2 * Theme.room
-                contentHeight: body.implicitHeight + 2 * Theme.room
-                clip: true
-                boundsBehavior: Flickable.StopAtBounds
-                Basic.ScrollBar.vertical: Basic.ScrollBar {}
-
-                ColumnLayout {
-                    id: body
-                    x: Theme.room
-                    y: Theme.room
-                    width: flick.width - 2 * Theme.room
-                    spacing: Theme.gap
-                }
+                Layout.preferredHeight: contentHeight
+                margin: Theme.room
+                spacing: Theme.gap
             }
         }
     }

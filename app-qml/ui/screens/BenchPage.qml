@@ -79,6 +79,11 @@ FocusScope {
                 text: modelData
             }
         }
+        FrameNotes {
+            Layout.fillWidth: true
+            book: BenchModel.book
+            job: BenchModel.job
+        }
         Notice {
             Layout.fillWidth: true
             visible: BenchModel.note.length > 0
@@ -161,14 +166,29 @@ FocusScope {
                     }
                 }
             }
-            ActionButton {
-                objectName: "another"
-                Layout.fillWidth: bench.narrow
-                Layout.alignment: Qt.AlignRight
-                visible: BenchModel.waiting > 0
-                kind: ActionButton.Quiet
-                text: qsTr("Choose another racket (%1)").arg(BenchModel.waiting)
-                onClicked: queue.open()
+            SideBySide {
+                id: ways
+                Layout.fillWidth: true
+                least: 180
+                spacing: Theme.tight
+
+                ActionButton {
+                    objectName: "inspect"
+                    width: ways.columnWidth
+                    visible: BenchModel.hasJob
+                    kind: ActionButton.Quiet
+                    iconName: "search"
+                    text: qsTr("Inspect the frame")
+                    onClicked: InspectionModel.show(BenchModel.book, BenchModel.job)
+                }
+                ActionButton {
+                    objectName: "another"
+                    width: ways.columnWidth
+                    visible: BenchModel.waiting > 0
+                    kind: ActionButton.Quiet
+                    text: qsTr("Choose another racket (%1)").arg(BenchModel.waiting)
+                    onClicked: queue.open()
+                }
             }
         }
     }

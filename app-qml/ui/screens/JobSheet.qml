@@ -69,6 +69,14 @@ Sheet {
             }
         }
     }
+    ActionButton {
+        objectName: "inspect"
+        Layout.fillWidth: true
+        kind: ActionButton.Secondary
+        iconName: "search"
+        text: qsTr("Inspect the frame")
+        onClicked: InspectionModel.show(sheet.book, sheet.job)
+    }
     Words {
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap

@@ -45,7 +45,8 @@ Window {
     Component.onCompleted: {
         if (!AppDevice.open) return;
         go(place);
-        if (startPage.length > 0 && !TeamModel.open(startPage)) DeskModel.open(startPage);
+        if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
+        else if (startPage.length > 0 && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }
 
     Item {
@@ -103,6 +104,20 @@ Window {
             anchors.right: parent.right
             active: AppDevice.open
             source: "DoingsBar.qml"
+        }
+        Loader {
+            id: inspection
+            active: false
+            source: "InspectionSheet.qml"
+            onLoaded: (item as InspectionSheet).open()
+
+            Connections {
+                target: AppDevice.open ? InspectionModel : null
+                function onAsked() {
+                    if (inspection.item) (inspection.item as InspectionSheet).open();
+                    else inspection.active = true;
+                }
+            }
         }
         PlaceBar {
             id: bar

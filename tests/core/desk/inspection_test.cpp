@@ -167,6 +167,10 @@ TEST_CASE("a place on the frame is told as on a clock, in every language") {
   CHECK(words("de", 150) == "Riss auf 2 Uhr 30");
   CHECK(words("fr", 180) == "fissure à 3 h");
   CHECK(words("es", 30) == "grieta a las 12 y media");
+  CHECK(place_words(Language::from("en").value(), FramePart::head, 150) == "at half past 2");
+  CHECK(place_words(Language::from("de").value(), FramePart::head, 705) == "auf 12 Uhr");
+  CHECK(place_words(Language::from("fr").value(), FramePart::throat, std::nullopt) == "au cœur");
+  CHECK(place_words(Language::from("es").value(), FramePart::handle, std::nullopt) == "en la empuñadura");
   finding.clock_minutes.reset();
   finding.part = FramePart::throat;
   finding.note = "hairline";

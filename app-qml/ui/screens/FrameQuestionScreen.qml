@@ -1,0 +1,98 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// What is asked of the player about the frame, on a screen turned to them, in their language; the answer is theirs or of who speaks
+// for them.
+TurnedScreen {
+    id: screen
+
+    property string finding
+    property int choice: 0
+    readonly property var words: finding.length > 0 ? InspectionModel.question(finding, language) : ({})
+    readonly property bool ready: choice > 0 && who.text.trim().length > 0
+
+    function ask(id) {
+        finding = id;
+        const said = InspectionModel.language;
+        language = ["en", "fr", "es", "de"].includes(said) ? said : Settings.language;
+        choice = 0;
+        who.text = InspectionModel.player;
+        open();
+    }
+
+    name: qsTr("Question to %1 about the frame").arg(InspectionModel.player)
+    title: InspectionModel.player
+    onLanguageChosen: language => screen.language = language
+    onOpened: later.forceActiveFocus(Qt.PopupFocusReason)
+
+    Words {
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        meaning: Words.Title
+        text: screen.words["title"] ?? ""
+    }
+    Words {
+        objectName: "frameQuestion"
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        font.pixelSize: screen.wordSize
+        lineHeight: 1.15
+        text: screen.words["question"] ?? ""
+    }
+    Notice {
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        visible: text.length > 0
+        kind: Notice.Attention
+        text: screen.words["caution"] ?? ""
+    }
+    Repeater {
+        model: screen.words["remedies"] ?? []
+        AnswerChoice {
+            id: remedy
+            required property var modelData
+            objectName: "remedy" + remedy.modelData.value
+            Layout.fillWidth: true
+            Layout.rightMargin: Theme.room
+            font.pixelSize: screen.wordSize
+            text: remedy.modelData.text
+            on: screen.choice === remedy.modelData.value
+            onClicked: screen.choice = remedy.modelData.value
+        }
+    }
+    TextEntry {
+        id: who
+        objectName: "saidBy"
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        label: screen.words["who"] ?? ""
+    }
+    Item { Layout.fillHeight: true }
+
+    actions: [
+        ActionButton {
+            id: later
+            objectName: "answerLater"
+            width: parent?.columnWidth ?? 0
+            height: Theme.mainTouch + Theme.gap
+            kind: ActionButton.Secondary
+            text: screen.words["later"] ?? ""
+            onClicked: screen.close()
+        },
+        ActionButton {
+            objectName: "answerYes"
+            width: parent?.columnWidth ?? 0
+            height: Theme.mainTouch + Theme.gap
+            enabled: screen.ready
+            iconName: "check"
+            text: screen.words["yes"] ?? ""
+            onClicked: {
+                if (InspectionModel.answer(screen.finding, screen.choice, who.text, Settings.stringer, qsTr("Answer noted"))) screen.close();
+            }
+        }
+    ]
+}
