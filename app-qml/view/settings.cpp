@@ -61,6 +61,7 @@ Settings::Settings(std::unique_ptr<QSettings> store, QObject* parent)
   if (deviceName_.isEmpty()) deviceName_ = shortName(QSysInfo::machineHostName());
   if (deviceName_.isEmpty()) deviceName_ = QStringLiteral("weavelog");
   stringer_ = shortName(store_->value(QStringLiteral("stringer")).toString());
+  scanSteps_ = store_->value(QStringLiteral("scanSteps"), false).toBool();
   // Qt 6.4 has no signal for the system's light and dark: the palette changes with it.
   if (qGuiApp != nullptr) qGuiApp->installEventFilter(this);
 }
@@ -132,6 +133,14 @@ void Settings::setStringer(const QString& name) {
   store_->setValue(QStringLiteral("stringer"), wanted);
   store_->sync();
   emit stringerChanged();
+}
+
+void Settings::setScanSteps(bool takes) {
+  if (takes == scanSteps_) return;
+  scanSteps_ = takes;
+  store_->setValue(QStringLiteral("scanSteps"), takes);
+  store_->sync();
+  emit scanStepsChanged();
 }
 
 bool Settings::eventFilter(QObject* watched, QEvent* event) {

@@ -30,6 +30,8 @@ class Settings : public QObject {
   Q_PROPERTY(QString deviceName READ deviceName WRITE setDeviceName NOTIFY deviceNameChanged)
   // Who stands at this device: signs stages and drop-offs. May be empty.
   Q_PROPERTY(QString stringer READ stringer WRITE setStringer NOTIFY stringerChanged)
+  // The second scan of a tag takes its racket's next step at once, instead of offering it.
+  Q_PROPERTY(bool scanSteps READ scanSteps WRITE setScanSteps NOTIFY scanStepsChanged)
   // 0.85 to 1.6.
   Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY textScaleChanged)
 
@@ -47,6 +49,7 @@ class Settings : public QObject {
   [[nodiscard]] double textScale() const { return textScale_; }
   [[nodiscard]] QString deviceName() const { return deviceName_; }
   [[nodiscard]] QString stringer() const { return stringer_; }
+  [[nodiscard]] bool scanSteps() const { return scanSteps_; }
 
   // Takes a language and an appearance for this run without keeping them; an empty or unknown one is left
   // alone.
@@ -60,6 +63,7 @@ class Settings : public QObject {
   // Names lose spaces at their ends and what goes beyond 60 characters. An empty device name is not taken.
   void setDeviceName(const QString& name);
   void setStringer(const QString& name);
+  void setScanSteps(bool takes);
 
  signals:
   void languageChanged();
@@ -69,6 +73,7 @@ class Settings : public QObject {
   void textScaleChanged();
   void deviceNameChanged();
   void stringerChanged();
+  void scanStepsChanged();
 
  private:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -80,4 +85,5 @@ class Settings : public QObject {
   double textScale_ = 1.0;
   QString deviceName_;
   QString stringer_;
+  bool scanSteps_ = false;
 };

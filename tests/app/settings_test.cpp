@@ -29,6 +29,7 @@ TEST_CASE("what was chosen is there at the next start") {
     settings.setTensionUnit("lb");
     settings.setAppearance("dark");
     settings.setTextScale(1.25);
+    settings.setScanSteps(true);
   }
   const Settings again(folder.store());
   CHECK(again.language() == "de");
@@ -36,6 +37,7 @@ TEST_CASE("what was chosen is there at the next start") {
   CHECK(again.appearance() == "dark");
   CHECK(again.dark());
   CHECK(again.textScale() == 1.25);
+  CHECK(again.scanSteps());
 }
 
 TEST_CASE("a setting is on disk before the program ends") {

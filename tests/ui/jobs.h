@@ -4,6 +4,7 @@
 
 #include "app-qml/view/app_device.h"
 #include "core/desk/stages.h"
+#include "core/desk/tag_code.h"
 #include "core/model/event.h"
 
 // What a test of the room's screens finds on the device: an event with rackets, and answers that do not
@@ -59,6 +60,11 @@ class Jobs : public QObject {
     const bool there = bring(**other, here);
     device_->work().refresh();
     return there;
+  }
+  // What a scanner types from a tag of today's event.
+  Q_INVOKABLE QString code(int tag) const {
+    const auto code = weavelog::tag_code(device_->work().event(), tag);
+    return code ? QString::fromStdString(*code) : QString();
   }
   Q_INVOKABLE QString book() const { return QString::fromStdString(book_.hex()); }
   Q_INVOKABLE QString job() const { return QString::fromStdString(job_.hex()); }

@@ -10,6 +10,20 @@ import Weavelog.View
 FocusScope {
     id: page
 
+    // Whoever comes back with a tag is found by its number too.
+    readonly property var tagged: ScanModel.withNumber(DeskModel.finder.typed)
+
+    function accept() {
+        if (ScanModel.isCode(find.text)) {
+            ScanModel.take(find.text);
+            DeskModel.finder.typed = "";
+        } else if (tagged.length > 0) {
+            ScanModel.found(tagged[0].book, tagged[0].job);
+        } else if (DeskModel.finder.count > 0) {
+            DeskModel.choose(0);
+        }
+    }
+
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
     ColumnLayout {
@@ -43,10 +57,10 @@ FocusScope {
                 objectName: "find"
                 focus: true
                 Layout.fillWidth: true
-                name: qsTr("Whose rackets? Type a name")
+                name: qsTr("Whose rackets? Name or tag")
                 text: DeskModel.finder.typed
                 onEdited: text => DeskModel.finder.typed = text
-                onAccepted: if (DeskModel.finder.count > 0) DeskModel.choose(0)
+                onAccepted: page.accept()
                 Keys.onDownPressed: if (list.count > 0) list.itemAtIndex(0).forceActiveFocus(Qt.TabFocusReason)
             }
             ActionButton {
@@ -67,6 +81,20 @@ FocusScope {
             text: qsTr("New player")
             onClicked: DeskModel.addPlayer()
         }
+        Repeater {
+            model: page.tagged.slice(0, 3)
+            ListRow {
+                required property var modelData
+                required property int index
+                objectName: "tagged" + index
+                Layout.fillWidth: true
+                iconName: "tag"
+                text: modelData.text
+                detail: modelData.detail
+                endText: StageWords.title(modelData.stage)
+                onClicked: ScanModel.found(modelData.book, modelData.job)
+            }
+        }
         PlayersView {
             id: list
             objectName: "found"
@@ -78,7 +106,7 @@ FocusScope {
             EmptyState {
                 anchors.centerIn: parent
                 width: Math.min(520, parent.width)
-                visible: list.count === 0
+                visible: list.count === 0 && page.tagged.length === 0
                 iconName: "players"
                 title: find.text.length > 0 ? qsTr("Nobody of that name") : qsTr("No player is known on this device")
                 text: find.text.length > 0

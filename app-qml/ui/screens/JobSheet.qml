@@ -27,6 +27,8 @@ Sheet {
         other = ways.clash ? ways.stage : 0;
         reason.text = "";
     }
+    // A second scan of its tag: the usual step is one press away.
+    function offerStep() { firstStep.itemAt(0)?.forceActiveFocus(Qt.TabFocusReason); }
     function take(stage, why) {
         if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage))) close();
     }
@@ -56,6 +58,7 @@ Sheet {
         Layout.fillWidth: true
         least: 220
         Repeater {
+            id: firstStep
             model: sheet.ways.steps ?? []
             ActionButton {
                 required property int modelData
@@ -76,6 +79,16 @@ Sheet {
         iconName: "search"
         text: qsTr("Inspect the frame")
         onClicked: InspectionModel.show(sheet.book, sheet.job)
+    }
+    ActionButton {
+        objectName: "compare"
+        Layout.fillWidth: true
+        // From strung to ready: before it is checked, bagged or handed over.
+        visible: sheet.ways.stage >= StageMark.Strung && sheet.ways.stage <= StageMark.Ready
+        kind: ActionButton.Secondary
+        iconName: "tag"
+        text: qsTr("Compare the tags on racket and bag")
+        onClicked: ScanModel.comparing = true
     }
     Words {
         Layout.fillWidth: true

@@ -106,6 +106,10 @@ Window {
             source: "DoingsBar.qml"
         }
         Loader {
+            active: AppDevice.open
+            sourceComponent: ScanDoings { place: window.place }
+        }
+        Loader {
             id: inspection
             active: false
             source: "InspectionSheet.qml"

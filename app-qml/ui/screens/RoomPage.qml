@@ -27,14 +27,27 @@ PageFrame {
         return parts.join(", ");
     }
 
-    ChoiceBar {
-        objectName: "view"
+    SideBySide {
+        id: head
         Layout.fillWidth: true
-        Layout.maximumWidth: 520
-        value: page.view
-        options: [{ value: "board", text: qsTr("By stage") }, { value: "jobs", text: qsTr("All jobs") }]
-        Accessible.name: qsTr("What is shown")
-        onChosen: value => page.view = value
+        least: 300
+        ChoiceBar {
+            objectName: "view"
+            width: Math.min(520, head.columnWidth)
+            value: page.view
+            options: [{ value: "board", text: qsTr("By stage") }, { value: "jobs", text: qsTr("All jobs") }]
+            Accessible.name: qsTr("What is shown")
+            onChosen: value => page.view = value
+        }
+        ActionButton {
+            objectName: "compareTags"
+            width: Math.min(420, head.columnWidth)
+            visible: !page.empty
+            kind: ActionButton.Secondary
+            iconName: "tag"
+            text: qsTr("Compare two tags")
+            onClicked: ScanModel.comparing = true
+        }
     }
     // One place for all that is shown by turns: Qt 6.4 does not place anew what a layout makes visible late.
     Item {

@@ -64,6 +64,19 @@ PageFrame {
     }
     Card {
         Layout.fillWidth: true
+        title: qsTr("Scanner")
+
+        ToggleRow {
+            objectName: "scanSteps"
+            Layout.fillWidth: true
+            text: qsTr("The second scan takes the next step")
+            detail: qsTr("Off: it is offered, and one tap takes it. Each step can be taken back.")
+            checked: Settings.scanSteps
+            onToggled: Settings.scanSteps = checked
+        }
+    }
+    Card {
+        Layout.fillWidth: true
         title: qsTr("Look")
 
         ChoiceBar {

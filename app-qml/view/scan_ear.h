@@ -1,0 +1,28 @@
+#pragma once
+
+#include <QString>
+
+#include <optional>
+
+// Hears a scanner that types (a keyboard to the device) among the keys that a person presses: the keys of a tag's code, and Enter.
+//
+// A code that reads as one is believed however slowly it came; what only looks like one, damaged or typed for another keyboard, only
+// if it came as fast as no person types.
+class ScanEar {
+ public:
+  // A character that was typed, and when, in milliseconds of a clock that only goes on.
+  void typed(const QString& text, qint64 at);
+  // Enter: the code that was typed just before it, if it was one.
+  [[nodiscard]] std::optional<QString> entered(qint64 at);
+  // The keyboard went elsewhere in between.
+  void forget() { heard_.clear(); }
+
+ private:
+  static constexpr qint64 pause = 1000;    // a code's keys never lie further apart
+  static constexpr qint64 machine = 60;    // nor a machine's
+  static constexpr qsizetype most = 64;
+
+  QString heard_;
+  qint64 last_ = 0;
+  qsizetype fastFrom_ = 0;  // from here on every key came at the pace of a machine
+};
