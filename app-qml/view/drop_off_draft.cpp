@@ -285,6 +285,25 @@ void DropOffDraft::adjust(const QString& part, const QString& by) {
   touch();
 }
 
+void DropOffDraft::spread(int each, const QString& by) {
+  const auto amount = weavelog::Decimal::parse(by.toStdString());
+  const auto lines = inScope();
+  if (!amount || each < 1 || lines.size() < 2) return;
+  const weavelog::Agreed first = lines.front()->asked.agreed;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    auto& agreed = lines[i]->asked.agreed;
+    agreed.mains_tension = first.mains_tension;
+    agreed.crosses_tension = first.crosses_tension;
+    for (std::size_t step = 0; step < i / static_cast<std::size_t>(each); ++step)
+      for (const char* part : {"mains", "crosses"}) {
+        const auto& said = part[0] == 'm' ? first.mains_tension : first.crosses_tension;
+        if (!said) continue;
+        if (const auto taken = adjustWish({&lines[i], 1}, QString::fromLatin1(part), *amount, tensionUnit()); !taken) work_.tell(taken.error());
+      }
+  }
+  touch();
+}
+
 QStringList DropOffDraft::steps(const QString& part) const {
   return usualSteps(unitOf(part + QStringLiteral("_tension")));
 }

@@ -91,6 +91,9 @@ class DropOffDraft : public QObject {
   Q_INVOKABLE void setUnit(const QString& field, const QString& unit);
   // "mains" or "crosses" by so much in the unit in which it is said: "-1".
   Q_INVOKABLE void adjust(const QString& part, const QString& by);
+  // The first `each` of the picked rackets as the first one is, the next ones by so much more, and so on: "first two at 25, the next
+  // two at 25.5". Mains and crosses alike, each in its own unit.
+  Q_INVOKABLE void spread(int each, const QString& by);
   // Steps that a person usually asks for, in the unit of that part: "-1", "-0.5", "0.5", "1".
   Q_INVOKABLE QStringList steps(const QString& part) const;
   // The crosses as the mains.

@@ -63,6 +63,37 @@ TEST_CASE("a text that is not what was shown is not stored, and says so") {
   CHECK(room.draft().begun());
 }
 
+TEST_CASE("first two at 25, the next two at 25.5: tensions are spread over the rackets in one tap") {
+  DeskRoom room;
+  room.desk->finder()->setTyped("Okonjo");
+  room.desk->addPlayer();
+  room.answerNeeded();
+  auto& draft = room.draft();
+  for (int i = 0; i < 3; ++i) draft.addRacket();
+  draft.set("mains_tension", "25");
+  draft.set("crosses_tension", "24");
+  const auto tensions = [&] {
+    QStringList out;
+    for (int i = 0; i < 4; ++i) {
+      draft.setScope(i);
+      out.append(draft.wish()["mains_tension"].toString() + "/" + draft.wish()["crosses_tension"].toString());
+    }
+    draft.setScope(-1);
+    return out;
+  };
+  draft.spread(2, "0.5");
+  CHECK(tensions() == QStringList{"25/24", "25/24", "25.5/24.5", "25.5/24.5"});
+  // Again: from the first racket, not on top of what was spread before.
+  draft.spread(1, "0.5");
+  CHECK(tensions() == QStringList{"25/24", "25.5/24.5", "26/25", "26.5/25.5"});
+  draft.pick(1, false);
+  draft.spread(2, "0.5");
+  CHECK(tensions() == QStringList{"25/24", "25.5/24.5", "25/24", "25.5/24.5"});
+  draft.spread(0, "0.5");
+  draft.spread(1, "much");
+  CHECK(tensions() == QStringList{"25/24", "25.5/24.5", "25/24", "25.5/24.5"});
+}
+
 TEST_CASE("a drop-off in the making survives the end of the app and is gone on with") {
   DeskRoom room;
   room.desk->finder()->setTyped("Okonjo");

@@ -38,6 +38,28 @@ Card {
                     most: "100"
                     onEdited: value => card.draft.set(stretch.modelData.field, value)
                 }
+                // What players usually ask for: common practice.
+                SideBySide {
+                    id: usual
+                    Layout.fillWidth: true
+                    least: 48
+                    most: 5
+                    spacing: Theme.tight
+                    Repeater {
+                        model: ["0", "5", "10", "15", "20"]
+                        ActionButton {
+                            required property string modelData
+                            objectName: stretch.modelData.field + modelData
+                            width: usual.columnWidth
+                            leftPadding: Theme.tight
+                            rightPadding: Theme.tight
+                            kind: card.draft.wish[stretch.modelData.field] === modelData ? ActionButton.Primary : ActionButton.Secondary
+                            text: modelData
+                            Accessible.name: qsTr("%1: %2 %").arg(stretch.modelData.text).arg(modelData)
+                            onClicked: card.draft.set(stretch.modelData.field, modelData)
+                        }
+                    }
+                }
                 FindingNote {
                     Layout.fillWidth: true
                     finding: card.draft.findings[stretch.modelData.field]
@@ -54,6 +76,17 @@ Card {
                 value: card.draft.wish["pieces"]
                 options: [{ value: 0, text: qsTr("Not said") }, { value: 1, text: qsTr("One") }, { value: 2, text: qsTr("Two") }]
                 onChosen: value => card.draft.set("pieces", value)
+            }
+            // Common practice; the frame's maker may ask for one or the other.
+            Words {
+                objectName: "piecesMean"
+                Layout.fillWidth: true
+                visible: card.draft.wish["pieces"] > 0
+                meaning: Words.Caption
+                quiet: true
+                text: card.draft.wish["pieces"] === 1
+                    ? qsTr("One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker's instructions.")
+                    : qsTr("Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.")
             }
             FindingNote {
                 Layout.fillWidth: true
