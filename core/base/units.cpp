@@ -78,6 +78,12 @@ constexpr std::pair<std::string_view, Unit> kSpellings[] = {
     {"in²", Unit::square_inch},
     {"in2", Unit::square_inch},
     {"sq in", Unit::square_inch},
+    {"hz", Unit::hertz},
+    {"hertz", Unit::hertz},
+    {"n/mm", Unit::newton_per_millimetre},
+    {"kg/cm", Unit::kilogram_force_per_centimetre},
+    {"kgf/cm", Unit::kilogram_force_per_centimetre},
+    {"kp/cm", Unit::kilogram_force_per_centimetre},
     {"sqin", Unit::square_inch},
 };
 
@@ -107,6 +113,12 @@ std::string_view symbol_of(Unit unit) {
       return "cm²";
     case Unit::square_inch:
       return "in²";
+    case Unit::hertz:
+      return "Hz";
+    case Unit::newton_per_millimetre:
+      return "N/mm";
+    case Unit::kilogram_force_per_centimetre:
+      return "kg/cm";
   }
   return "?";
 }

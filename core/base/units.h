@@ -23,6 +23,9 @@ enum class Unit : std::uint8_t {
   gram = 8,
   square_centimetre = 9,
   square_inch = 10,
+  hertz = 11,
+  newton_per_millimetre = 12,
+  kilogram_force_per_centimetre = 13,
 };
 
 /// A decimal with its unit, both as spoken. Equality is of what was said; see same_force() for the force.
@@ -33,7 +36,7 @@ struct Quantity {
   bool operator==(const Quantity&) const = default;
 };
 
-/// "kg", "lb", "N", "mm", "m", "%", "min", "g", "cm²", "in²", ""; "?" for an unknown code.
+/// "kg", "lb", "N", "mm", "m", "%", "min", "g", "cm²", "in²", "Hz", "N/mm", "kg/cm", ""; "?" for an unknown code.
 [[nodiscard]] std::string_view symbol_of(Unit unit);
 /// Reads a symbol or a customary spelling of it (kg, kgf, kp, lb, lbs, lbf, N, mm, ...), case-insensitive.
 [[nodiscard]] std::optional<Unit> unit_from(std::string_view text);

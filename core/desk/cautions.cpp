@@ -39,6 +39,8 @@ std::string_view name_of(Caution caution) {
       return "tension_over_range";
     case Caution::arm_pain:
       return "arm_pain";
+    case Caution::stencil_ink:
+      return "stencil_ink";
   }
   return {};
 }
@@ -94,6 +96,8 @@ std::vector<Caution> cautions_for(Stage next, const Agreed& agreed, const Racket
   if (next == Stage::on_machine) cautions.push_back(Caution::under_tension);
   if ((next == Stage::received || next == Stage::on_machine) && over_range(agreed, racket))
     cautions.push_back(Caution::tension_over_range);
+  if (next == Stage::cut_out && speaks_of_pain(agreed.note)) cautions.push_back(Caution::arm_pain);
+  if (next == Stage::stencilled) cautions.push_back(Caution::stencil_ink);
   return cautions;
 }
 

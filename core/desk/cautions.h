@@ -13,7 +13,7 @@
 
 namespace weavelog {
 
-enum class Caution : std::uint8_t { cut_out, under_tension, cracked_frame, tension_over_range, arm_pain };
+enum class Caution : std::uint8_t { cut_out, under_tension, cracked_frame, tension_over_range, arm_pain, stencil_ink };
 
 /// "cut_out"; stable, also the phrase key's last part.
 [[nodiscard]] std::string_view name_of(Caution caution);
@@ -22,7 +22,8 @@ enum class Caution : std::uint8_t { cut_out, under_tension, cracked_frame, tensi
 /// The same to the player, on the turned screen; for a caution that is only the stringer's, as above.
 [[nodiscard]] std::string caution_for_player(const Language& language, Caution caution);
 
-/// What is to be said before a step: cutting out, tension on the machine, a tension above the printed range.
+/// What is to be said before a step: cutting out, tension on the machine, a tension above the printed range, ink; and where the note to the
+/// stringer speaks of pain, when work begins.
 /// `frame_doubt`: somebody reported a crack or another doubt about the frame.
 [[nodiscard]] std::vector<Caution> cautions_for(Stage next, const Agreed& agreed, const Racket* racket,
                                                 bool frame_doubt);

@@ -6,6 +6,7 @@
 #include "core/base/csv.h"
 #include "core/base/iso_time.h"
 #include "core/model/field_json.h"
+#include "core/model/list_step.h"
 
 namespace weavelog {
 namespace {
@@ -95,6 +96,11 @@ std::string player_json(const PlayerRecord& record) {
   out["drop_offs"] = list_json(record.drop_offs);
   out["jobs"] = jobs_json(record);
   out["consents"] = list_json(record.consents);
+  out["findings"] = list_json(record.findings);
+  out["benches"] = list_json(record.benches);
+  out["checks"] = list_json(record.checks);
+  out["readings"] = list_json(record.readings);
+  out["photos"] = list_json(record.photos);
   out["cards"] = list_json(record.cards);
   out["open_questions"] = questions_json(record);
   return json::serialize(out);
@@ -107,6 +113,7 @@ std::string event_json(const BookId& book, std::span<const EntityState> entities
   out["team"] = list_json<TeamMember>(entities);
   out["entries"] = list_json<EntryListItem>(entities);
   out["prices"] = list_json<Price>(entities);
+  out["lists"] = list_json<ListStep>(entities);
   return json::serialize(out);
 }
 

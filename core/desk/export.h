@@ -14,9 +14,9 @@
 namespace weavelog {
 
 /// {"format": "weavelog-player", "version": 1, "book", "person", "rackets", "setups", "drop_offs", "jobs"
-/// (each with "stage" and "marks"), "consents", "open_questions"}.
+/// (each with "stage" and "marks"), "consents", "findings", "benches", "checks", "readings", "photos", "cards", "open_questions"}.
 [[nodiscard]] std::string player_json(const PlayerRecord& record);
-/// {"format": "weavelog-event", "version": 1, "book", "event", "team", "entries", "prices"} out of the
+/// {"format": "weavelog-event", "version": 1, "book", "event", "team", "entries", "prices", "lists"} out of the
 /// entities of one event book.
 [[nodiscard]] std::string event_json(const BookId& book, std::span<const EntityState> entities);
 /// One row a job, oldest first: time, event, tag, racket, everything agreed, stage.

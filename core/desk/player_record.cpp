@@ -64,6 +64,14 @@ PlayerRecord record_of(const BookId& book, std::vector<EntityState> entities,
       record.consents.emplace_back(std::move(state));
     } else if (state.kind == kFrameFinding) {
       record.findings.emplace_back(std::move(state));
+    } else if (state.kind == kBenchRecord) {
+      record.benches.emplace_back(std::move(state));
+    } else if (state.kind == kCheckResult) {
+      record.checks.emplace_back(std::move(state));
+    } else if (state.kind == kReading) {
+      record.readings.emplace_back(std::move(state));
+    } else if (state.kind == kPhoto) {
+      record.photos.emplace_back(std::move(state));
     } else if (state.kind == kCardTaken) {
       record.cards.emplace_back(std::move(state));
     }

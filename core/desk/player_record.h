@@ -4,7 +4,9 @@
 
 #include <vector>
 
+#include "core/model/bench.h"
 #include "core/model/frame.h"
+#include "core/model/photo.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/store/ledger.h"
@@ -22,6 +24,10 @@ struct PlayerRecord {
   std::vector<PlacedMark> marks;
   std::vector<Loaded<ConsentGiven>> consents;
   std::vector<Loaded<FrameFinding>> findings;
+  std::vector<Loaded<BenchRecord>> benches;
+  std::vector<Loaded<CheckResult>> checks;
+  std::vector<Loaded<Reading>> readings;
+  std::vector<Loaded<Photo>> photos;
   std::vector<Loaded<CardTaken>> cards;
   std::vector<OpenQuestion> questions;
 

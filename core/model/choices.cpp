@@ -48,6 +48,12 @@ constexpr auto kStockWhys = std::to_array<Choice<StockWhy>>({{StockWhy::unsaid, 
                                                              {StockWhy::spoilt, "spoilt"},
                                                              {StockWhy::returned, "returned"},
                                                              {StockWhy::taken_away, "taken_away"}});
+constexpr auto kWorkLists =
+    std::to_array<Choice<WorkList>>({{WorkList::unsaid, "unsaid"}, {WorkList::bench, "bench"}, {WorkList::check, "check"}});
+constexpr auto kReadingKinds = std::to_array<Choice<ReadingKind>>({{ReadingKind::unsaid, "unsaid"},
+                                                                   {ReadingKind::tension_head, "tension_head"},
+                                                                   {ReadingKind::bed_stiffness, "bed_stiffness"},
+                                                                   {ReadingKind::tone, "tone"}});
 constexpr auto kPaidBys = std::to_array<Choice<PaidBy>>({{PaidBy::unsaid, "unsaid"},
                                                          {PaidBy::cash, "cash"},
                                                          {PaidBy::card, "card"},
@@ -110,6 +116,12 @@ std::span<const Choice<Stage>> choices(Stage) {
 }
 std::span<const Choice<StockWhy>> choices(StockWhy) {
   return kStockWhys;
+}
+std::span<const Choice<WorkList>> choices(WorkList) {
+  return kWorkLists;
+}
+std::span<const Choice<ReadingKind>> choices(ReadingKind) {
+  return kReadingKinds;
 }
 std::span<const Choice<PaidBy>> choices(PaidBy) {
   return kPaidBys;

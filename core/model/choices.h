@@ -26,6 +26,10 @@ enum class TeamRole : std::uint8_t { unsaid = 0, head = 1, desk = 2, stringer = 
 
 /// Why there is more or less string in stock.
 enum class StockWhy : std::uint8_t { unsaid = 0, received = 1, used = 2, counted = 3, spoilt = 4, returned = 5, taken_away = 6 };
+/// The lists by which a room works.
+enum class WorkList : std::uint8_t { unsaid = 0, bench = 1, check = 2 };
+/// What was measured: the pull of a tension head, how stiff a string bed is, the tone that it gives.
+enum class ReadingKind : std::uint8_t { unsaid = 0, tension_head = 1, bed_stiffness = 2, tone = 3 };
 /// How the room was paid.
 enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
 
@@ -82,6 +86,8 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<TeamRole>> choices(TeamRole);
 [[nodiscard]] std::span<const Choice<Stage>> choices(Stage);
 [[nodiscard]] std::span<const Choice<StockWhy>> choices(StockWhy);
+[[nodiscard]] std::span<const Choice<WorkList>> choices(WorkList);
+[[nodiscard]] std::span<const Choice<ReadingKind>> choices(ReadingKind);
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
 [[nodiscard]] std::span<const Choice<MachineKind>> choices(MachineKind);
 [[nodiscard]] std::span<const Choice<CareKind>> choices(CareKind);

@@ -21,8 +21,8 @@ template <class S>
 using Member = std::variant<std::string S::*, std::optional<Quantity> S::*, std::optional<std::int64_t> S::*,
                             std::optional<bool> S::*, Bytes S::*, EntityId S::*, BookId S::*, Unit S::*,
                             Hand S::*, ConsentChoice S::*, Supply S::*, StringOwner S::*, Rush S::*,
-                            EntryVia S::*, TeamRole S::*, Stage S::*, FrameFault S::*, FramePart S::*, FrameRemedy S::*, PaidBy S::*, StockWhy S::*,
-                            MachineKind S::*, CareKind S::*>;
+                            EntryVia S::*, TeamRole S::*, Stage S::*, FrameFault S::*, FramePart S::*, FrameRemedy S::*, WorkList S::*, ReadingKind S::*,
+                            PaidBy S::*, StockWhy S::*, MachineKind S::*, CareKind S::*>;
 
 /// One row of a struct's table. Empty text, bytes and ids, choice 0 and an empty optional all mean "no
 /// value".

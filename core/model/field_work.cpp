@@ -1,10 +1,13 @@
 #include <utility>
 
+#include "core/model/bench.h"
 #include "core/model/event.h"
 #include "core/model/field.h"
 #include "core/model/frame.h"
+#include "core/model/list_step.h"
 #include "core/model/machine.h"
 #include "core/model/money.h"
+#include "core/model/photo.h"
 #include "core/model/player.h"
 #include "core/model/shift.h"
 #include "core/model/stock.h"
@@ -48,6 +51,10 @@ template struct FieldWork<Job>;
 template struct FieldWork<StageMark>;
 template struct FieldWork<ConsentGiven>;
 template struct FieldWork<FrameFinding>;
+template struct FieldWork<BenchRecord>;
+template struct FieldWork<CheckResult>;
+template struct FieldWork<Reading>;
+template struct FieldWork<Photo>;
 template struct FieldWork<CardTaken>;
 template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;
@@ -61,5 +68,6 @@ template struct FieldWork<StockMove>;
 template struct FieldWork<Charge>;
 template struct FieldWork<Payment>;
 template struct FieldWork<DayClose>;
+template struct FieldWork<ListStep>;
 
 }  // namespace weavelog

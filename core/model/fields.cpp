@@ -2,10 +2,13 @@
 
 #include <array>
 
+#include "core/model/bench.h"
 #include "core/model/event.h"
 #include "core/model/frame.h"
+#include "core/model/list_step.h"
 #include "core/model/machine.h"
 #include "core/model/money.h"
+#include "core/model/photo.h"
 #include "core/model/player.h"
 #include "core/model/shift.h"
 #include "core/model/stock.h"
@@ -22,6 +25,10 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kStageMark, "stage_mark"},
     {kConsentGiven, "consent_given"},
     {kFrameFinding, "frame_finding"},
+    {kBenchRecord, "bench_record"},
+    {kCheckResult, "check_result"},
+    {kReading, "reading"},
+    {kPhoto, "photo"},
     {kCardTaken, "card_taken"},
     {kEvent, "event"},
     {kTeamMember, "team_member"},
@@ -35,6 +42,7 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kPayment, "payment"},
     {kDayClose, "day_close"},
     {kShift, "shift"},
+    {kListStep, "list_step"},
 });
 
 struct NamedAction {
@@ -71,6 +79,11 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActMachine, "machine"},
     {kActMachineCare, "machine_care"},
     {kActShift, "shift"},
+    {kActBench, "bench"},
+    {kActReading, "reading"},
+    {kActCheck, "check"},
+    {kActPhoto, "photo"},
+    {kActList, "list"},
 });
 
 template <class... Structs>
@@ -87,9 +100,10 @@ std::vector<FieldInfo> fields_of() {
 
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
-                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, CardTaken,
+                                      fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, BenchRecord,
+                                                CheckResult, Reading, Photo, CardTaken,
                                                 EventInfo, TeamMember, EntryListItem, Price, Machine, MachineCare, StockItem, StockMove,
-                                                Charge, Payment, DayClose, Shift>(),
+                                                Charge, Payment, DayClose, Shift, ListStep>(),
                                       kPlayerBook);
   return registry;
 }

@@ -20,8 +20,12 @@ inline constexpr EntityKind kJob{5};
 inline constexpr EntityKind kStageMark{6};
 inline constexpr EntityKind kConsentGiven{7};
 inline constexpr EntityKind kFrameFinding{8};
+inline constexpr EntityKind kBenchRecord{9};
+inline constexpr EntityKind kCheckResult{10};
+inline constexpr EntityKind kReading{11};
+inline constexpr EntityKind kPhoto{12};
 inline constexpr EntityKind kCardTaken{19};
-// 9 to 18 (tags 900 to 1899) are kept for what else belongs to a player: photos, readings, links.
+// 13 to 18 (tags 1300 to 1899) are kept for what else belongs to a player: links.
 
 // Event book. Tags: event 2000 to 2099, team member 2100 to 2199, ...
 inline constexpr EntityKind kEvent{20};
@@ -36,7 +40,8 @@ inline constexpr EntityKind kCharge{28};
 inline constexpr EntityKind kPayment{29};
 inline constexpr EntityKind kDayClose{30};
 inline constexpr EntityKind kShift{31};
-// 32 to 39 (tags 3200 to 3999) are kept for what else belongs to an event: lists, draws, matches.
+inline constexpr EntityKind kListStep{32};
+// 33 to 39 (tags 3300 to 3999) are kept for what else belongs to an event: draws, matches.
 // 40 to 59 (tags 4000 to 5999) are kept for the kit book.
 
 /// What the person did, for the history and for undo.
@@ -66,9 +71,14 @@ inline constexpr ActionKind kActCloseDay{24};
 inline constexpr ActionKind kActStock{25};
 inline constexpr ActionKind kActStockUse{26};
 inline constexpr ActionKind kActTakeCard{30};
+inline constexpr ActionKind kActBench{31};
+inline constexpr ActionKind kActReading{32};
+inline constexpr ActionKind kActCheck{33};
+inline constexpr ActionKind kActPhoto{34};
 inline constexpr ActionKind kActMachine{35};
 inline constexpr ActionKind kActMachineCare{36};
 inline constexpr ActionKind kActShift{37};
+inline constexpr ActionKind kActList{38};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

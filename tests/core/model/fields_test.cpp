@@ -3,6 +3,9 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "core/model/bench.h"
+#include "core/model/list_step.h"
+#include "core/model/photo.h"
 #include "tests/support/rooms.h"
 
 using namespace weavelog;
@@ -57,7 +60,7 @@ void check_registered(FieldTag tag, std::string_view name, bool guarded, EntityK
 }  // namespace
 
 TEMPLATE_TEST_CASE("every field of a struct survives being put and loaded", "", Person, Racket, Setup,
-                   DropOff, Job, StageMark, ConsentGiven, EventInfo, TeamMember, EntryListItem, Price) {
+                   DropOff, Job, StageMark, ConsentGiven, EventInfo, TeamMember, EntryListItem, Price, BenchRecord, CheckResult, Reading, Photo, ListStep) {
   const auto wanted = filled<TestType>();
   Draft draft(BookId{{9}}, kPlayerBook, kActEdit);
   const EntityState state = stored(draft, put_new(draft, wanted, kMonday));

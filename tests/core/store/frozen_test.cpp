@@ -77,8 +77,8 @@ TEST_CASE("frozen: every entry of every version is read and encoded to the same 
 }
 
 /// Kinds that the frozen versions did not know.
-constexpr EntityKind kCameLater[] = {kCardTaken, kFrameFinding, kStockItem, kStockMove, kCharge, kPayment, kDayClose, kMachine,
-                                     kMachineCare, kShift};
+constexpr EntityKind kCameLater[] = {kCardTaken, kFrameFinding, kBenchRecord, kCheckResult, kReading, kPhoto, kStockItem, kStockMove, kCharge, kPayment,
+                                     kDayClose, kMachine, kMachineCare, kShift, kListStep};
 /// And fields of kinds that they knew.
 constexpr FieldTag kFieldsCameLater[] = {tag_of<StageMark>(&StageMark::machine)};
 
