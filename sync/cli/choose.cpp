@@ -117,6 +117,30 @@ Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::str
   return meant.front();
 }
 
+namespace {
+
+Outcome<JobHere> loaded(Context& context, const BookId& book, const EntityId& id, const JobRow& row) {
+  auto record = load_player(context.ledger(), book);
+  if (!record) return fail(record.error());
+  if (!record->job(id)) return fail(FaultCode::not_found, "no such job", id.hex(), "look at the board again");
+  return JobHere{row, std::move(*record)};
+}
+
+}  // namespace
+
+Outcome<JobHere> job_here(Context& context, const std::string& event_words, const std::string& job) {
+  const auto event = context.event(event_words);
+  if (!event && !event_words.empty()) return fail(event.error());
+  const auto row = choose_job(context, event.value_or(BookId{}), job);
+  if (!row) return fail(row.error());
+  return loaded(context, row->book, row->job, *row);
+}
+
+Outcome<JobHere> job_again(Context& context, const JobHere& here) {
+  const auto row = find_job(context.ledger(), here.row.book, here.row.job);
+  return loaded(context, here.row.book, here.row.job, row.value_or(here.row));
+}
+
 Outcome<std::vector<EntityId>> choose_rackets(const PlayerRecord& record, const BookId& event,
                                               const std::string& wanted) {
   if (wanted.empty()) {

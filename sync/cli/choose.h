@@ -22,6 +22,17 @@ namespace weavelog::cli {
 /// (several).
 [[nodiscard]] Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::string& wanted);
 
+/// A job with its player's book.
+struct JobHere {
+  JobRow row;
+  PlayerRecord record;
+  [[nodiscard]] const Loaded<Job>& job() const { return *record.job(row.job); }
+};
+/// JOB at the event of those words, loaded. Faults: as choose_job's; not_found.
+[[nodiscard]] Outcome<JobHere> job_here(Context& context, const std::string& event_words, const std::string& job);
+/// The same job again, after something was stored of it.
+[[nodiscard]] Outcome<JobHere> job_again(Context& context, const JobHere& here);
+
 /// RACKETS of a player: "3" (the first three of the last drop-off, then of the others, that are not in the
 /// room of the event), or labels parted by commas; "" all of the last drop-off. A label of digits only is
 /// meant by "#3". Faults: not_found, bad_input, conflict (too few are at hand).

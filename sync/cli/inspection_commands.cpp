@@ -92,21 +92,6 @@ std::string_view name_of(FrameHold holding) {
   return {};
 }
 
-struct Here {
-  JobRow row;
-  PlayerRecord record;
-};
-
-Outcome<Here> job_here(Context& context, const std::string& event_words, const std::string& job) {
-  const auto event = context.event(event_words);
-  if (!event && !event_words.empty()) return fail(event.error());
-  const auto row = choose_job(context, event.value_or(BookId{}), job);
-  if (!row) return fail(row.error());
-  auto record = load_player(context.ledger(), row->book);
-  if (!record) return fail(record.error());
-  return Here{*row, std::move(*record)};
-}
-
 /// What is on the frame of a job's racket, newest first, with the numbers by which it is named.
 void tell(Context& context, const BookId& book, const EntityId& job) {
   const auto record = load_player(context.ledger(), book);
@@ -142,7 +127,7 @@ void tell(Context& context, const BookId& book, const EntityId& job) {
   context.answer(out, text);
 }
 
-Outcome<Ending> store(Context& context, const Here& here, const Outcome<Draft>& draft) {
+Outcome<Ending> store(Context& context, const JobHere& here, const Outcome<Draft>& draft) {
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
   tell(context, here.row.book, here.row.job);
@@ -150,7 +135,7 @@ Outcome<Ending> store(Context& context, const Here& here, const Outcome<Draft>& 
 }
 
 /// The finding of that number; without one the only one that holds the racket.
-Outcome<EntityId> finding_of(const Here& here, std::optional<std::size_t> number, bool holding_only) {
+Outcome<EntityId> finding_of(const JobHere& here, std::optional<std::size_t> number, bool holding_only) {
   const auto list = findings_of(here.record, here.row.racket, true);
   if (number) {
     if (*number < 1 || *number > list.size())

@@ -41,6 +41,10 @@ Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
   auto opened = Ledger::open(std::move(ledger));
   if (!opened) return fail(opened.error());
   station->ledger_ = std::move(*opened);
+  station->contents_ = std::make_unique<ContentFiles>(options.folder / "photos");
+  // Erased before the book's own transaction ends: an order that then fails is given again, and is about somebody who is to be forgotten.
+  station->ledger_->erase_with([files = station->contents_.get()](Connection&, const BookId& book) { files->forget(book); });
+  station->contents_->sweep([&](const BookId& book) { return station->ledger_->is_forgotten(book); });
   auto devices = DeviceList::open(*station->ledger_, *options.key);
   if (!devices) return fail(devices.error());
   station->devices_ = std::move(*devices);

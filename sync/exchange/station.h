@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/store/ledger.h"
+#include "sync/exchange/content_files.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
 
@@ -33,11 +34,14 @@ class Station {
   [[nodiscard]] const Ledger& ledger() const { return *ledger_; }
   [[nodiscard]] DeviceList& devices() { return *devices_; }
   [[nodiscard]] PeerStore& peers() { return *peers_; }
+  /// Large bytes of books, beside the ledger; erased with their book.
+  [[nodiscard]] ContentFiles& contents() { return *contents_; }
   [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
  private:
   Station() = default;
   std::filesystem::path folder_;
+  std::unique_ptr<ContentFiles> contents_;
   std::unique_ptr<Ledger> ledger_;  // before what refers to it
   std::unique_ptr<DeviceList> devices_;
   std::unique_ptr<PeerStore> peers_;
