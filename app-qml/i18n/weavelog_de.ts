@@ -158,18 +158,6 @@
         <translation>Zu diesem Schläger notiert</translation>
     </message>
     <message>
-        <source>Setup</source>
-        <translation>Bespannung</translation>
-    </message>
-    <message>
-        <source>What differs from the last job (%1) is marked.</source>
-        <translation>Was von der letzten Bespannung (%1) abweicht, ist markiert.</translation>
-    </message>
-    <message>
-        <source>The first job of this player that is known here.</source>
-        <translation>Die erste hier bekannte Bespannung dieses Spielers.</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Getan</translation>
     </message>
@@ -199,6 +187,27 @@
     </message>
 </context>
 <context>
+    <name>BenchTime</name>
+    <message numerus="yes">
+        <source>%n minute(s) on the machine</source>
+        <translation>
+            <numerusform>%n Minute auf der Maschine</numerusform>
+            <numerusform>%n Minuten auf der Maschine</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on the machine</source>
+        <translation>auf der Maschine</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Neu gemacht: %n-mal</numerusform>
+            <numerusform>Neu gemacht: %n-mal</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -218,6 +227,90 @@
     <message>
         <source>Nothing changed: same as last time</source>
         <translation>Nichts geändert: wie beim letzten Mal</translation>
+    </message>
+</context>
+<context>
+    <name>CheckRow</name>
+    <message>
+        <source>In order: %1</source>
+        <translation>In Ordnung: %1</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Gesagt</translation>
+    </message>
+    <message>
+        <source>Not in order: %1</source>
+        <translation>Nicht in Ordnung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CheckSheet</name>
+    <message>
+        <source>Check: %1</source>
+        <translation>Kontrolle: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>A racket is checked once it is strung and before it is collected.</source>
+        <translation>Ein Schläger wird kontrolliert, sobald er bespannt und bevor er abgeholt ist.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Neu gemacht: %n-mal</numerusform>
+            <numerusform>Neu gemacht: %n-mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The rest is in order</source>
+        <translation>Der Rest ist in Ordnung</translation>
+    </message>
+    <message>
+        <source>All is in order</source>
+        <translation>Alles ist in Ordnung</translation>
+    </message>
+    <message>
+        <source>The racket goes back to</source>
+        <translation>Der Schläger geht zurück zu</translation>
+    </message>
+    <message>
+        <source>Why it is done again</source>
+        <translation>Warum er neu gemacht wird</translation>
+    </message>
+    <message>
+        <source>Whoever strings it again reads this at the bench.</source>
+        <translation>Wer ihn neu bespannt, liest das am Platz.</translation>
+    </message>
+    <message>
+        <source>Back to: %1</source>
+        <translation>Zurück zu: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to look at</source>
+        <translation>
+            <numerusform>Noch %n Punkt anzusehen</numerusform>
+            <numerusform>Noch %n Punkte anzusehen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Kontrolliert</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Schild %1: %2</translation>
+    </message>
+    <message>
+        <source>Earlier checks</source>
+        <translation>Frühere Kontrollen</translation>
     </message>
 </context>
 <context>
@@ -1830,6 +1923,76 @@
     </message>
 </context>
 <context>
+    <name>ReadingSheet</name>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Messwert eintragen</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>String bed</source>
+        <translation>Saitenbett</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Tension head</source>
+        <translation>Spannkopf</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed</source>
+        <translation>Ton des Saitenbetts</translation>
+    </message>
+    <message>
+        <source>Pull of the tension head</source>
+        <translation>Zug des Spannkopfs</translation>
+    </message>
+    <message>
+        <source>String-bed stiffness</source>
+        <translation>Härte des Saitenbetts</translation>
+    </message>
+    <message>
+        <source>Unit on the instrument</source>
+        <translation>Einheit am Messgerät</translation>
+    </message>
+    <message>
+        <source>Its own scale</source>
+        <translation>Eigene Skala</translation>
+    </message>
+    <message>
+        <source>Instrument, or a note</source>
+        <translation>Messgerät oder Hinweis</translation>
+    </message>
+    <message>
+        <source>Keep this reading</source>
+        <translation>Messwert behalten</translation>
+    </message>
+    <message>
+        <source>Measured: %1 %2</source>
+        <translation>Gemessen: %1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsCard</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Noch wurde nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Messwert eintragen</translation>
+    </message>
+</context>
+<context>
     <name>ReadyCard</name>
     <message>
         <source>Ready by</source>
@@ -2116,6 +2279,21 @@
     </message>
 </context>
 <context>
+    <name>SetupCard</name>
+    <message>
+        <source>Setup</source>
+        <translation>Bespannung</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Was von der letzten Bespannung (%1) abweicht, ist markiert.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>Die erste hier bekannte Bespannung dieses Spielers.</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>Close</source>
@@ -2236,6 +2414,67 @@
     </message>
 </context>
 <context>
+    <name>StencilBed</name>
+    <message>
+        <source>ink: %1</source>
+        <translation>Farbe: %1</translation>
+    </message>
+    <message>
+        <source>Ink: %1</source>
+        <translation>Farbe: %1</translation>
+    </message>
+    <message>
+        <source>Ink not said</source>
+        <translation>Farbe nicht gesagt</translation>
+    </message>
+</context>
+<context>
+    <name>StencilSheet</name>
+    <message>
+        <source>Stencils: %1</source>
+        <translation>Schablonen: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>The player asked for no stencil.</source>
+        <translation>Es ist keine Schablone gewünscht.</translation>
+    </message>
+    <message>
+        <source>Mark of the string</source>
+        <translation>Zeichen der Saite</translation>
+    </message>
+    <message>
+        <source>Mark of the racket</source>
+        <translation>Zeichen des Schlägers</translation>
+    </message>
+    <message>
+        <source>The stencils are on</source>
+        <translation>Die Schablonen sind aufgetragen</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Schild %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepsCard</name>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done. The room may change this list; the makers’ instructions come before it.</source>
+        <translation>%1 von %2 getan. Der Raum kann diese Liste ändern; die Anleitungen der Hersteller gehen vor.</translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2295,6 +2534,52 @@
     <message>
         <source>The player’s</source>
         <translation>Des Spielers</translation>
+    </message>
+</context>
+<context>
+    <name>StringUseCard</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n Set</numerusform>
+            <numerusform>%n Sets</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Längssaiten</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Quersaiten</translation>
+    </message>
+    <message>
+        <source>Whole bed</source>
+        <translation>Ganzes Saitenbett</translation>
+    </message>
+    <message>
+        <source>String from the stock</source>
+        <translation>Saite aus dem Lager</translation>
+    </message>
+    <message>
+        <source>Noted.</source>
+        <translation>Notiert.</translation>
+    </message>
+    <message>
+        <source>An estimate of what this bed takes.</source>
+        <translation>Geschätzt, was dieses Saitenbett braucht.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Taken from the stock</source>
+        <translation>Aus dem Lager genommen</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Genommen: %1</translation>
     </message>
 </context>
 <context>

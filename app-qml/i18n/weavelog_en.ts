@@ -12,6 +12,40 @@
     </message>
 </context>
 <context>
+    <name>BenchTime</name>
+    <message numerus="yes">
+        <source>%n minute(s) on the machine</source>
+        <translation>
+            <numerusform>%n minute on the machine</numerusform>
+            <numerusform>%n minutes on the machine</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Done again: once</numerusform>
+            <numerusform>Done again: %n times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CheckSheet</name>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Done again: once</numerusform>
+            <numerusform>Done again: %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to look at</source>
+        <translation>
+            <numerusform>%n item to look at</numerusform>
+            <numerusform>%n items to look at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ExchangePage</name>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
@@ -144,6 +178,16 @@
         <translation>
             <numerusform>%n collected</numerusform>
             <numerusform>%n collected</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StringUseCard</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n set</numerusform>
+            <numerusform>%n sets</numerusform>
         </translation>
     </message>
 </context>

@@ -158,18 +158,6 @@
         <translation>Anotado junto a esta raqueta</translation>
     </message>
     <message>
-        <source>Setup</source>
-        <translation>Ajuste</translation>
-    </message>
-    <message>
-        <source>What differs from the last job (%1) is marked.</source>
-        <translation>Lo que difiere del último encordado (%1) está marcado.</translation>
-    </message>
-    <message>
-        <source>The first job of this player that is known here.</source>
-        <translation>El primer encordado de este jugador que se conoce aquí.</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Hecho</translation>
     </message>
@@ -199,6 +187,27 @@
     </message>
 </context>
 <context>
+    <name>BenchTime</name>
+    <message numerus="yes">
+        <source>%n minute(s) on the machine</source>
+        <translation>
+            <numerusform>%n minuto en la máquina</numerusform>
+            <numerusform>%n minutos en la máquina</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on the machine</source>
+        <translation>en la máquina</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Rehecho: %n vez</numerusform>
+            <numerusform>Rehecho: %n veces</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -218,6 +227,90 @@
     <message>
         <source>Nothing changed: same as last time</source>
         <translation>Sin cambios: igual que la última vez</translation>
+    </message>
+</context>
+<context>
+    <name>CheckRow</name>
+    <message>
+        <source>In order: %1</source>
+        <translation>En orden: %1</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>Not in order: %1</source>
+        <translation>No en orden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CheckSheet</name>
+    <message>
+        <source>Check: %1</source>
+        <translation>Comprobación: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>A racket is checked once it is strung and before it is collected.</source>
+        <translation>Una raqueta se comprueba cuando está encordada y antes de recogerse.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Rehecho: %n vez</numerusform>
+            <numerusform>Rehecho: %n veces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The rest is in order</source>
+        <translation>El resto está en orden</translation>
+    </message>
+    <message>
+        <source>All is in order</source>
+        <translation>Todo está en orden</translation>
+    </message>
+    <message>
+        <source>The racket goes back to</source>
+        <translation>La raqueta vuelve a</translation>
+    </message>
+    <message>
+        <source>Why it is done again</source>
+        <translation>Por qué se rehace</translation>
+    </message>
+    <message>
+        <source>Whoever strings it again reads this at the bench.</source>
+        <translation>Quien la encuerde de nuevo lo lee en el puesto.</translation>
+    </message>
+    <message>
+        <source>Back to: %1</source>
+        <translation>Vuelve a: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to look at</source>
+        <translation>
+            <numerusform>%n punto por mirar</numerusform>
+            <numerusform>%n puntos por mirar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Comprobada</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Etiqueta %1: %2</translation>
+    </message>
+    <message>
+        <source>Earlier checks</source>
+        <translation>Comprobaciones anteriores</translation>
     </message>
 </context>
 <context>
@@ -1830,6 +1923,76 @@
     </message>
 </context>
 <context>
+    <name>ReadingSheet</name>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Anotar una medición</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Qué se ha medido</translation>
+    </message>
+    <message>
+        <source>String bed</source>
+        <translation>Encordado</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Tono</translation>
+    </message>
+    <message>
+        <source>Tension head</source>
+        <translation>Cabezal de tensión</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed</source>
+        <translation>Tono del encordado</translation>
+    </message>
+    <message>
+        <source>Pull of the tension head</source>
+        <translation>Tracción del cabezal de tensión</translation>
+    </message>
+    <message>
+        <source>String-bed stiffness</source>
+        <translation>Rigidez del encordado</translation>
+    </message>
+    <message>
+        <source>Unit on the instrument</source>
+        <translation>Unidad del aparato</translation>
+    </message>
+    <message>
+        <source>Its own scale</source>
+        <translation>Su propia escala</translation>
+    </message>
+    <message>
+        <source>Instrument, or a note</source>
+        <translation>Aparato o una nota</translation>
+    </message>
+    <message>
+        <source>Keep this reading</source>
+        <translation>Guardar esta medición</translation>
+    </message>
+    <message>
+        <source>Measured: %1 %2</source>
+        <translation>Medido: %1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsCard</name>
+    <message>
+        <source>Readings</source>
+        <translation>Mediciones</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Aún no se ha medido nada.</translation>
+    </message>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Anotar una medición</translation>
+    </message>
+</context>
+<context>
     <name>ReadyCard</name>
     <message>
         <source>Ready by</source>
@@ -2116,6 +2279,21 @@
     </message>
 </context>
 <context>
+    <name>SetupCard</name>
+    <message>
+        <source>Setup</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Lo que difiere del último encordado (%1) está marcado.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>El primer encordado de este jugador que se conoce aquí.</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>Close</source>
@@ -2236,6 +2414,67 @@
     </message>
 </context>
 <context>
+    <name>StencilBed</name>
+    <message>
+        <source>ink: %1</source>
+        <translation>tinta: %1</translation>
+    </message>
+    <message>
+        <source>Ink: %1</source>
+        <translation>Tinta: %1</translation>
+    </message>
+    <message>
+        <source>Ink not said</source>
+        <translation>Tinta sin indicar</translation>
+    </message>
+</context>
+<context>
+    <name>StencilSheet</name>
+    <message>
+        <source>Stencils: %1</source>
+        <translation>Marcas: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>The player asked for no stencil.</source>
+        <translation>No se ha pedido ninguna marca.</translation>
+    </message>
+    <message>
+        <source>Mark of the string</source>
+        <translation>Marca del cordaje</translation>
+    </message>
+    <message>
+        <source>Mark of the racket</source>
+        <translation>Marca de la raqueta</translation>
+    </message>
+    <message>
+        <source>The stencils are on</source>
+        <translation>Las marcas están puestas</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Etiqueta %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepsCard</name>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done. The room may change this list; the makers’ instructions come before it.</source>
+        <translation>%1 de %2 hechos. La sala puede cambiar esta lista; las instrucciones de los fabricantes van antes.</translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2295,6 +2534,52 @@
     <message>
         <source>The player’s</source>
         <translation>Del jugador</translation>
+    </message>
+</context>
+<context>
+    <name>StringUseCard</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n set</numerusform>
+            <numerusform>%n sets</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Verticales</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Horizontales</translation>
+    </message>
+    <message>
+        <source>Whole bed</source>
+        <translation>Encordado entero</translation>
+    </message>
+    <message>
+        <source>String from the stock</source>
+        <translation>Cordaje del almacén</translation>
+    </message>
+    <message>
+        <source>Noted.</source>
+        <translation>Anotado.</translation>
+    </message>
+    <message>
+        <source>An estimate of what this bed takes.</source>
+        <translation>Estimación de lo que lleva este encordado.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Taken from the stock</source>
+        <translation>Tomado del almacén</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Tomado: %1</translation>
     </message>
 </context>
 <context>

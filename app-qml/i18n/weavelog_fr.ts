@@ -158,18 +158,6 @@
         <translation>Noté à côté de cette raquette</translation>
     </message>
     <message>
-        <source>Setup</source>
-        <translation>Réglages</translation>
-    </message>
-    <message>
-        <source>What differs from the last job (%1) is marked.</source>
-        <translation>Ce qui diffère du dernier cordage (%1) est marqué.</translation>
-    </message>
-    <message>
-        <source>The first job of this player that is known here.</source>
-        <translation>Le premier cordage de ce joueur connu ici.</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Fait</translation>
     </message>
@@ -199,6 +187,27 @@
     </message>
 </context>
 <context>
+    <name>BenchTime</name>
+    <message numerus="yes">
+        <source>%n minute(s) on the machine</source>
+        <translation>
+            <numerusform>%n minute sur la machine</numerusform>
+            <numerusform>%n minutes sur la machine</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on the machine</source>
+        <translation>sur la machine</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Refait : %n fois</numerusform>
+            <numerusform>Refait : %n fois</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -218,6 +227,90 @@
     <message>
         <source>Nothing changed: same as last time</source>
         <translation>Rien de changé : comme la dernière fois</translation>
+    </message>
+</context>
+<context>
+    <name>CheckRow</name>
+    <message>
+        <source>In order: %1</source>
+        <translation>En ordre : %1</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dit</translation>
+    </message>
+    <message>
+        <source>Not in order: %1</source>
+        <translation>Pas en ordre : %1</translation>
+    </message>
+</context>
+<context>
+    <name>CheckSheet</name>
+    <message>
+        <source>Check: %1</source>
+        <translation>Contrôle : %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>A racket is checked once it is strung and before it is collected.</source>
+        <translation>Une raquette se contrôle une fois cordée et avant d’être retirée.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Done again: %n time(s)</source>
+        <translation>
+            <numerusform>Refait : %n fois</numerusform>
+            <numerusform>Refait : %n fois</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The rest is in order</source>
+        <translation>Le reste est en ordre</translation>
+    </message>
+    <message>
+        <source>All is in order</source>
+        <translation>Tout est en ordre</translation>
+    </message>
+    <message>
+        <source>The racket goes back to</source>
+        <translation>La raquette retourne à</translation>
+    </message>
+    <message>
+        <source>Why it is done again</source>
+        <translation>Pourquoi elle est refaite</translation>
+    </message>
+    <message>
+        <source>Whoever strings it again reads this at the bench.</source>
+        <translation>La personne qui la recorde lit ceci au poste.</translation>
+    </message>
+    <message>
+        <source>Back to: %1</source>
+        <translation>Retour à : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to look at</source>
+        <translation>
+            <numerusform>%n point à regarder</numerusform>
+            <numerusform>%n points à regarder</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Contrôlée</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Étiquette %1 : %2</translation>
+    </message>
+    <message>
+        <source>Earlier checks</source>
+        <translation>Contrôles précédents</translation>
     </message>
 </context>
 <context>
@@ -1830,6 +1923,76 @@
     </message>
 </context>
 <context>
+    <name>ReadingSheet</name>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Saisir une mesure</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Ce qui a été mesuré</translation>
+    </message>
+    <message>
+        <source>String bed</source>
+        <translation>Plan de cordage</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>Tension head</source>
+        <translation>Tête de tension</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed</source>
+        <translation>Son du plan de cordage</translation>
+    </message>
+    <message>
+        <source>Pull of the tension head</source>
+        <translation>Traction de la tête de tension</translation>
+    </message>
+    <message>
+        <source>String-bed stiffness</source>
+        <translation>Rigidité du plan de cordage</translation>
+    </message>
+    <message>
+        <source>Unit on the instrument</source>
+        <translation>Unité de l’appareil</translation>
+    </message>
+    <message>
+        <source>Its own scale</source>
+        <translation>Sa propre échelle</translation>
+    </message>
+    <message>
+        <source>Instrument, or a note</source>
+        <translation>Appareil, ou une note</translation>
+    </message>
+    <message>
+        <source>Keep this reading</source>
+        <translation>Garder cette mesure</translation>
+    </message>
+    <message>
+        <source>Measured: %1 %2</source>
+        <translation>Mesuré : %1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsCard</name>
+    <message>
+        <source>Readings</source>
+        <translation>Mesures</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Rien n’a encore été mesuré.</translation>
+    </message>
+    <message>
+        <source>Enter a reading</source>
+        <translation>Saisir une mesure</translation>
+    </message>
+</context>
+<context>
     <name>ReadyCard</name>
     <message>
         <source>Ready by</source>
@@ -2116,6 +2279,21 @@
     </message>
 </context>
 <context>
+    <name>SetupCard</name>
+    <message>
+        <source>Setup</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>What differs from the last job (%1) is marked.</source>
+        <translation>Ce qui diffère du dernier cordage (%1) est marqué.</translation>
+    </message>
+    <message>
+        <source>The first job of this player that is known here.</source>
+        <translation>Le premier cordage de ce joueur connu ici.</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>Close</source>
@@ -2236,6 +2414,67 @@
     </message>
 </context>
 <context>
+    <name>StencilBed</name>
+    <message>
+        <source>ink: %1</source>
+        <translation>encre : %1</translation>
+    </message>
+    <message>
+        <source>Ink: %1</source>
+        <translation>Encre : %1</translation>
+    </message>
+    <message>
+        <source>Ink not said</source>
+        <translation>Encre non précisée</translation>
+    </message>
+</context>
+<context>
+    <name>StencilSheet</name>
+    <message>
+        <source>Stencils: %1</source>
+        <translation>Marquages : %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>The player asked for no stencil.</source>
+        <translation>Aucun marquage n’est demandé.</translation>
+    </message>
+    <message>
+        <source>Mark of the string</source>
+        <translation>Marque du cordage</translation>
+    </message>
+    <message>
+        <source>Mark of the racket</source>
+        <translation>Marque de la raquette</translation>
+    </message>
+    <message>
+        <source>The stencils are on</source>
+        <translation>Les marquages sont posés</translation>
+    </message>
+    <message>
+        <source>Tag %1: %2</source>
+        <translation>Étiquette %1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepsCard</name>
+    <message>
+        <source>Steps</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done. The room may change this list; the makers’ instructions come before it.</source>
+        <translation>%1 sur %2 faites. La salle peut changer cette liste ; les notices des fabricants passent avant.</translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2295,6 +2534,52 @@
     <message>
         <source>The player’s</source>
         <translation>Du joueur</translation>
+    </message>
+</context>
+<context>
+    <name>StringUseCard</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n garniture</numerusform>
+            <numerusform>%n garnitures</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Montants</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Travers</translation>
+    </message>
+    <message>
+        <source>Whole bed</source>
+        <translation>Plan entier</translation>
+    </message>
+    <message>
+        <source>String from the stock</source>
+        <translation>Cordage du stock</translation>
+    </message>
+    <message>
+        <source>Noted.</source>
+        <translation>Noté.</translation>
+    </message>
+    <message>
+        <source>An estimate of what this bed takes.</source>
+        <translation>Estimation de ce que prend ce plan.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Taken from the stock</source>
+        <translation>Pris dans le stock</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Pris : %1</translation>
     </message>
 </context>
 <context>

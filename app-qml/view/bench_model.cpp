@@ -38,7 +38,8 @@ QString firstUpper(QString text) {
 }  // namespace
 
 BenchModel::BenchModel(Work& work, QObject* parent)
-    : QObject(parent), work_(work), queue_(work, weavelog::Stage::received, nullptr) {
+    : QObject(parent), work_(work), doing_(work), queue_(work, weavelog::Stage::received, nullptr) {
+  QJSEngine::setObjectOwnership(&doing_, QJSEngine::CppOwnership);
   QJSEngine::setObjectOwnership(&queue_, QJSEngine::CppOwnership);
   connect(&work_, &Work::changed, this, &BenchModel::refresh);
   refresh();
@@ -88,7 +89,7 @@ bool BenchModel::step(const QString& say) {
   // Whoever begins a racket keeps it on the bench; a strung one makes room for the next.
   const auto before = chosen_;
   chosen_ = next_ == weavelog::Stage::strung ? std::nullopt : std::optional(Place{book, id});
-  if (!work_.commit(weavelog::take_step(*record, std::span(&id, 1), step), say)) {
+  if (!work_.commit(weavelog::step_at_bench(*record, id, step), say)) {
     chosen_ = before;
     return false;
   }
@@ -128,8 +129,10 @@ void BenchModel::refresh() {
       card_ = jobCard(work_, std::move(*row));
       next_ = card_->row.clash ? weavelog::Stage::none : benchStep(card_->row.stage);
       describe(*record);
+      doing_.look(*record, card_->row.job);
     }
   }
+  if (!card_) doing_.lookAtNothing();
   std::vector<JobCard> queue;
   if (work_.event()) {
     for (auto& next : weavelog::next_jobs(work_.ledger(), work_.event(), mostQueued)) {

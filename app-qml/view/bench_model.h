@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QVariant>
 
+#include "app-qml/view/bench_work.h"
 #include "app-qml/view/stage_column.h"
 #include "core/desk/cautions.h"
 #include "core/desk/player_record.h"
@@ -49,6 +50,8 @@ class BenchModel : public QObject {
   Q_PROPERTY(QStringList openFields READ openFields NOTIFY changed)
   // Reasons that were written beside stages of this racket, newest first.
   Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed)
+  // What is done with it here.
+  Q_PROPERTY(BenchWork* work READ work CONSTANT)
   // What may be taken up, the next one first.
   Q_PROPERTY(QAbstractItemModel* queue READ queue CONSTANT)
   Q_PROPERTY(int waiting READ waiting NOTIFY changed)
@@ -83,6 +86,7 @@ class BenchModel : public QObject {
   [[nodiscard]] QStringList cautions() const { return cautions_; }
   [[nodiscard]] QStringList openFields() const { return openFields_; }
   [[nodiscard]] QStringList reasons() const { return reasons_; }
+  [[nodiscard]] BenchWork* work() { return &doing_; }
   [[nodiscard]] QAbstractItemModel* queue() { return &queue_; }
   [[nodiscard]] int waiting() const { return queue_.count(); }
   [[nodiscard]] QVariantMap onCourt() const { return onCourt_; }
@@ -110,6 +114,7 @@ class BenchModel : public QObject {
   [[nodiscard]] static QString unit(const std::optional<weavelog::Quantity>& quantity);
 
   Work& work_;
+  BenchWork doing_;
   StageColumn queue_;
   std::optional<Place> chosen_;
   std::optional<JobCard> card_;

@@ -33,6 +33,8 @@ class Jobs : public QObject {
     job.ready_by = now + 60 * 60'000;
     job.tag_number = tag;
     job.mains_string = "Tarnbrook Silk";
+    job.racket_stencil = "open ring";
+    job.racket_ink = "red";
     job.mains_tension = weavelog::Quantity{{245, 1}, weavelog::Unit::kilogram_force};
     job.crosses_tension = weavelog::Quantity{{235, 1}, weavelog::Unit::kilogram_force};
     const auto made = weavelog::put_new(draft, job, now);
@@ -75,6 +77,16 @@ class Jobs : public QObject {
     const auto& now = record->findings.back().now;
     return QString::fromStdString(std::string(weavelog::name_of_choice(now.answer)) + ", " + now.answered_by + ", " + now.answer_taken_by +
                                   (now.override_by.empty() ? "" : "; " + now.override_by + ": " + now.override_reason));
+  }
+  // The newest racket goes so far, whatever lies between.
+  Q_INVOKABLE bool bringTo(int stage) {
+    const auto record = weavelog::load_player(device_->ledger(), book_);
+    const weavelog::StageStep step{static_cast<weavelog::Stage>(stage), "Bo", "as the test needs it", device_->ledger().wall().now()};
+    if (!record) return false;
+    const auto draft = weavelog::take_step(*record, std::span(&job_, 1), step);
+    const bool written = draft && device_->ledger().append(*draft).has_value();
+    device_->work().refresh();
+    return written;
   }
   // The stage of the newest racket, as its number.
   Q_INVOKABLE int stage() const {

@@ -8,6 +8,7 @@ Basic.CheckBox {
     id: chip
 
     property string detail
+    property int mostLines: 2
 
     implicitWidth: Math.max(132, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + topPadding + bottomPadding)
@@ -63,7 +64,7 @@ Basic.CheckBox {
                 Layout.fillWidth: true
                 meaning: Words.Strong
                 text: chip.text
-                maximumLineCount: 2
+                maximumLineCount: chip.mostLines
                 color: !chip.enabled ? Theme.colour.disabledInk
                      : chip.checked ? Theme.colour.onChosen : Theme.colour.ink
                 Accessible.ignored: true

@@ -62,6 +62,9 @@ FocusScope {
             crosses: BenchModel.crosses
             crossesUnit: BenchModel.crossesUnit
         }
+        BenchTime {
+            Layout.fillWidth: true
+        }
         Notice {
             objectName: "openFields"
             Layout.fillWidth: true
@@ -100,29 +103,19 @@ FocusScope {
                 text: modelData
             }
         }
-        Card {
+        SideBySide {
+            id: cards
             Layout.fillWidth: true
             visible: BenchModel.hasJob
-            title: qsTr("Setup")
-            detail: BenchModel.comparedWith.length > 0
-                ? qsTr("What differs from the last job (%1) is marked.").arg(BenchModel.comparedWith)
-                : qsTr("The first job of this player that is known here.")
+            least: 420
 
-            SideBySide {
-                id: pairs
-                Layout.fillWidth: true
-                least: 380
-                spacing: Theme.tight
-                Repeater {
-                    model: BenchModel.lines
-                    OldNew {
-                        required property var modelData
-                        width: pairs.columnWidth
-                        label: modelData.label
-                        oldValue: modelData.oldValue
-                        newValue: modelData.newValue
-                    }
-                }
+            SetupCard { width: cards.columnWidth }
+            StepsCard { objectName: "steps"; width: cards.columnWidth }
+            StringUseCard { objectName: "string"; width: cards.columnWidth }
+            ReadingsCard {
+                objectName: "readings"
+                width: cards.columnWidth
+                onAsked: reading.show()
             }
         }
     }
@@ -192,6 +185,7 @@ FocusScope {
             }
         }
     }
+    ReadingSheet { id: reading }
     Sheet {
         id: queue
         objectName: "queue"

@@ -30,6 +30,12 @@ Sheet {
     // A second scan of its tag: the usual step is one press away.
     function offerStep() { firstStep.itemAt(0)?.forceActiveFocus(Qt.TabFocusReason); }
     function take(stage, why) {
+        if (why.length === 0 && (stage === 7 || stage === 8)) {
+            close();
+            if (stage === 7) CheckModel.show(book, job);
+            else CheckModel.showStencils(book, job);
+            return;
+        }
         if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage))) close();
     }
 

@@ -46,6 +46,7 @@ Window {
         if (!AppDevice.open) return;
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
+        else if (startPage === "check:" || startPage === "stencils:") CheckModel.showFirst(startPage === "stencils:");
         else if (startPage.length > 0 && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }
 
@@ -121,6 +122,29 @@ Window {
                     if (inspection.item) (inspection.item as InspectionSheet).open();
                     else inspection.active = true;
                 }
+            }
+        }
+        Loader {
+            id: check
+            active: false
+            source: "CheckSheet.qml"
+            onLoaded: (item as CheckSheet).open()
+        }
+        Loader {
+            id: stencils
+            active: false
+            source: "StencilSheet.qml"
+            onLoaded: (item as StencilSheet).open()
+        }
+        Connections {
+            target: AppDevice.open ? CheckModel : null
+            function onCheckAsked() {
+                if (check.item) (check.item as CheckSheet).open();
+                else check.active = true;
+            }
+            function onStencilsAsked() {
+                if (stencils.item) (stencils.item as StencilSheet).open();
+                else stencils.active = true;
             }
         }
         PlaceBar {

@@ -12,6 +12,9 @@ PageFrame {
     readonly property bool empty: RoomModel.shown === 0
 
     function advance(book, job, stage, tag) {
+        // These two have something to look at first.
+        if (stage === 7) return CheckModel.show(book, job);
+        if (stage === 8) return CheckModel.showStencils(book, job);
         RoomModel.advance(book, job, tag.length > 0 ? qsTr("Tag %1: %2").arg(tag).arg(StageWords.title(stage))
                                                     : StageWords.title(stage));
     }

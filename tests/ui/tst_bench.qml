@@ -1,0 +1,145 @@
+import QtQuick
+import QtTest
+import Weavelog.Parts
+import Weavelog.Screens
+import Weavelog.Theme
+import Weavelog.View
+import Weavelog.Tests
+
+// The work at the bench, the check and the stencils, by finger and by keyboard.
+AppCase {
+    id: test
+    name: "Bench"
+    when: windowShown
+
+    Component { id: main; Main {} }
+
+    function make(place, width, height) {
+        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
+        verify(window);
+        window.requestActivate();
+        tryCompare(window, "active", true);
+        waitForRendering(window.contentItem);
+        return window;
+    }
+    function find(window, name) {
+        let found = null;
+        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null);
+        return found;
+    }
+    function gone(window, name) { tryVerify(() => Walker.find(window.contentItem, name) === null); }
+    function look(window) {
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        compare(Walker.unreachable(window.contentItem).join("\n"), "");
+    }
+    function sizes() { return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }]; }
+    function prepare(name, tag, stage) {
+        verify(Jobs.receive(name, tag));
+        if (stage > 0) verify(Jobs.bringTo(stage));
+    }
+    function cleanup() { CheckModel.startAgain(); }
+
+    function test_steps_are_ticked_and_stay_ticked_data() { return sizes(); }
+    function test_steps_are_ticked_and_stay_ticked(data) {
+        prepare("Arvidsen", 21, 0);
+        const window = make("bench", data.width, data.height);
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        const first = find(window, "tick0");
+        verify(!first.checked);
+        first.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        compare(BenchModel.work.stepsDone, 1);
+        verify(first.checked);
+        compare(find(window, "tick0"), first); // the row stays, and so does the focus
+        verify(first.activeFocus);
+        keyClick(Qt.Key_Return);
+        compare(BenchModel.work.stepsDone, 0);
+        look(window);
+    }
+    function test_the_time_is_shown_while_the_racket_is_on_the_machine() {
+        prepare("Brunold", 22, 5);
+        const window = make("bench");
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        verify(/^\d+:\d\d$/.test(find(window, "time").text));
+        mouseClick(find(window, "bench6"));
+        compare(Jobs.stage(), StageMark.Strung);
+    }
+    function test_a_reading_is_entered_data() { return sizes(); }
+    function test_a_reading_is_entered(data) {
+        prepare("Castellane", 23, 0);
+        const window = make("bench", data.width, data.height);
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        find(window, "measure").clicked();
+        const keep = find(window, "keepReading");
+        verify(!keep.enabled);
+        look(window);
+        find(window, "what").chosen(BenchWork.Tone);
+        find(window, "reading").edited("522");
+        verify(keep.enabled);
+        keep.clicked();
+        compare(BenchModel.work.readings.length, 1);
+        verify(BenchModel.work.readings[0].value.startsWith("522"));
+        gone(window, "keepReading");
+    }
+    function test_the_check_is_gone_through_before_a_racket_is_checked_data() { return sizes(); }
+    function test_the_check_is_gone_through_before_a_racket_is_checked(data) {
+        prepare("Dorofei", 24, 6);
+        const window = make("room", data.width, data.height);
+        if (data.tag === "phone") find(window, "stages").at = 5;
+        let button = null;
+        tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 24, Dorofei: "))) !== undefined);
+        button.clicked();
+        const store = find(window, "storeCheck");
+        verify(!store.enabled);
+        compare(Jobs.stage(), StageMark.Strung);
+        look(window);
+        mouseClick(Walker.find(find(window, "item0"), "right"));
+        compare(CheckModel.unseen, CheckModel.items.length - 1);
+        find(window, "rest").clicked();
+        verify(store.enabled);
+        store.clicked();
+        compare(Jobs.stage(), StageMark.Checked);
+        gone(window, "storeCheck");
+    }
+    function test_a_redo_needs_its_reason() {
+        prepare("Eskildsen", 25, 6);
+        const window = make("room");
+        CheckModel.show(Jobs.book(), Jobs.job());
+        const store = find(window, "storeCheck");
+        Walker.find(find(window, "item3"), "wrong").clicked();
+        find(window, "rest").clicked();
+        verify(!store.enabled);
+        const reason = find(window, "redoReason");
+        reason.takeFocus();
+        for (const key of [Qt.Key_N, Qt.Key_O]) keyClick(key);
+        verify(store.enabled);
+        look(window);
+        store.clicked();
+        compare(Jobs.stage(), StageMark.CutOut);
+        compare(CheckModel.redos, 1);
+    }
+    function test_what_was_found_is_not_thrown_away_by_a_tap() {
+        prepare("Farkas", 26, 6);
+        const window = make("room");
+        CheckModel.show(Jobs.book(), Jobs.job());
+        Walker.find(find(window, "item0"), "wrong").clicked();
+        keyClick(Qt.Key_Escape);
+        find(window, "discard").clicked();
+        gone(window, "storeCheck");
+        verify(!CheckModel.begun);
+        compare(Jobs.stage(), StageMark.Strung);
+    }
+    function test_the_stencils_are_shown_before_they_are_on_data() { return sizes(); }
+    function test_the_stencils_are_shown_before_they_are_on(data) {
+        prepare("Gunnulf", 27, 7);
+        const window = make("room", data.width, data.height);
+        CheckModel.showStencils(Jobs.book(), Jobs.job());
+        const done = find(window, "stencilled");
+        verify(find(window, "inkCaution").text.length > 0);
+        look(window);
+        done.clicked();
+        compare(Jobs.stage(), StageMark.Stencilled);
+        gone(window, "stencilled");
+    }
+}
