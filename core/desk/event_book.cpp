@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "core/base/iso_time.h"
 #include "core/base/text.h"
+#include "core/desk/prices.h"
 #include "core/model/stage_now.h"
 #include "core/people/country.h"
 
@@ -172,12 +174,17 @@ ImportDrafts import_entries(const EventRecord& record, std::span<const EntryList
 ImportDrafts import_prices(const EventRecord& record, std::span<const PriceListRow> rows, UnixMs now) {
   std::map<std::string, const Loaded<Price>*> held;
   for (const auto& price : record.prices) held.emplace(search_key(price.now.service), &price);
+  std::set<std::string> made;
   Rows drafts(record.book, kActImportPrices);
   ImportDrafts out;
   for (const PriceListRow& row : rows) {
     const auto found = held.find(search_key(row.price.service));
     if (found == held.end()) {
-      (void)put_new(drafts.next(), row.price, now);
+      // A service that the list names twice is two prices, and the person is told.
+      if (record.event.id() && made.insert(search_key(row.price.service)).second)
+        put_changes(drafts.next(), new_price(record, row.price.service), row.price);
+      else
+        (void)put_new(drafts.next(), row.price, now);
       ++out.added;
       continue;
     }

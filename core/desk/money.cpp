@@ -1,6 +1,7 @@
 #include "core/desk/money.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <limits>
 
@@ -27,6 +28,7 @@ std::int64_t minus(std::int64_t a, std::int64_t b) {
 }
 
 constexpr std::string_view kChargeUse = "weavelog charge 1";
+constexpr const char* kDiscount = "discount";
 
 /// Prices by service, as typed in any case.
 class Prices {
@@ -48,19 +50,6 @@ class Prices {
   std::map<std::string, std::int64_t> prices_;
 };
 
-Outcome<std::string> currency_of(const EventRecord& event) {
-  std::string currency = event.event.now.currency;
-  for (const auto& price : event.prices) {
-    if (currency.empty()) currency = price.now.currency;
-    if (price.now.currency != currency)
-      return fail(FaultCode::bad_input, "the prices are of several currencies (" + currency + ", " + price.now.currency + ")",
-                  event.event.now.name, "import a price list of one currency");
-  }
-  if (!decimals_of_currency(currency))
-    return fail(FaultCode::bad_input, "the event has no currency", event.event.now.name, "give the event one, or import a price list");
-  return currency;
-}
-
 Charge charge_of(const BookId& player, const EntityId& job, const ChargeLine& line, const std::string& currency, const std::string& by,
                  UnixMs at) {
   Charge charge;
@@ -75,7 +64,42 @@ Charge charge_of(const BookId& player, const EntityId& job, const ChargeLine& li
   return charge;
 }
 
+/// What is held under an identifier, so that what stands there, if only the traces of an undone action, is replaced.
+EntityState held_at(const Ledger& ledger, const BookId& book, EntityKind kind, const EntityId& id) {
+  if (auto held = ledger.entity(book, id)) return std::move(*held);
+  EntityState fresh;
+  fresh.book = book;
+  fresh.kind = kind;
+  fresh.id = id;
+  return fresh;
+}
+
+/// Whether what a line costs was answered differently while apart.
+Outcome<> check_closed(const Ledger& ledger, const BookId& event, const MoneyRow& row) {
+  const auto state = row.payment ? std::nullopt : ledger.entity(event, row.id);
+  const Cell* amount = state ? state->find(tag_of<Charge>(&Charge::amount_minor)) : nullptr;
+  const Cell* currency = state ? state->find(tag_of<Charge>(&Charge::currency)) : nullptr;
+  if ((amount && amount->split()) || (currency && currency->split()))
+    return fail(FaultCode::conflict, "two tablets charged different amounts for it", row.service, "close the open question first");
+  return {};
+}
+
+constexpr std::array kAutomatic{"labour", "stencil", "rush", "on-court rush", "grommet strip", "tubing", "string, mains", "string, crosses"};
+
 }  // namespace
+
+Outcome<std::string> currency_of(const EventRecord& event) {
+  std::string currency = event.event.now.currency;
+  for (const auto& price : event.prices) {
+    if (currency.empty()) currency = price.now.currency;
+    if (price.now.currency != currency)
+      return fail(FaultCode::bad_input, "the prices are of several currencies (" + currency + ", " + price.now.currency + ")",
+                  event.event.now.name, "import a price list of one currency");
+  }
+  if (!decimals_of_currency(currency))
+    return fail(FaultCode::bad_input, "the event has no currency", event.event.now.name, "give the event one, or import a price list");
+  return currency;
+}
 
 std::int64_t JobPrice::sum() const {
   std::int64_t out = 0;
@@ -129,53 +153,80 @@ Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record,
   return out;
 }
 
-Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, const EntityId& job, std::span<const MoneyRow> so_far,
-                          const std::string& by, UnixMs at) {
-  const auto price = price_of(event, record, job);
-  if (!price) return fail(price.error());
-  // Lines that were all reversed may be charged anew, under identifiers of another round: those of the first are taken.
-  std::size_t round = 0;
-  for (const MoneyRow& row : so_far) {
-    if (row.job != job || row.payment) continue;
-    const bool reversed = std::any_of(so_far.begin(), so_far.end(), [&](const MoneyRow& other) { return other.reverses == row.id; });
-    if (row.reverses) ++round;
-    if (!row.reverses && !reversed)
-      return fail(FaultCode::refused, "this job was charged before", "job " + job.hex(), "reverse all its lines to charge it anew");
-  }
-  const std::string suffix = round == 0 ? "" : "\n" + std::to_string(round);
-  if (!price->unpriced.empty()) {
-    std::string list;
-    for (const std::string& service : price->unpriced) list += (list.empty() ? "" : ", ") + service;
-    return fail(FaultCode::bad_input, "the price list has no price for: " + list, event.event.now.name,
-                "import a price list that has them, at 0 if they are free");
-  }
+bool is_charged(std::span<const MoneyRow> lines, const EntityId& job) {
+  return std::any_of(lines.begin(), lines.end(), [&](const MoneyRow& row) {
+    if (row.job != job || row.payment || row.reverses || row.service == kDiscount) return false;
+    return std::none_of(lines.begin(), lines.end(), [&](const MoneyRow& other) { return other.reverses == row.id; });
+  });
+}
+
+Outcome<Draft> charge_jobs(const Ledger& ledger, const EventRecord& event, const PlayerRecord& record, std::span<const EntityId> jobs,
+                           const std::string& by, UnixMs at) {
+  if (jobs.empty()) return fail(FaultCode::bad_input, "no job was chosen", "charge", "choose one at least");
   Draft draft(event.book, kEventBook, kActCharge);
-  for (const ChargeLine& line : price->lines) {
-    EntityState fresh;
-    fresh.book = event.book;
-    fresh.kind = kCharge;
-    fresh.id = made_from(job, kChargeUse, line.service + suffix);
-    put_changes(draft, fresh, charge_of(record.book, job, line, price->currency, by, at));
+  for (const EntityId& job : jobs) {
+    const auto price = price_of(event, record, job);
+    if (!price) return fail(price.error());
+    const auto so_far = money_of_job(ledger, event.book, job);
+    if (is_charged(so_far, job))
+      return fail(FaultCode::refused, "this job was charged before", "job " + job.hex(), "reverse all its lines to charge it anew");
+    if (!price->unpriced.empty()) {
+      std::string list;
+      for (const std::string& service : price->unpriced) list += (list.empty() ? "" : ", ") + service;
+      return fail(FaultCode::bad_input, "the price list has no price for: " + list, event.event.now.name,
+                  "give them a price, 0 if they are free");
+    }
+    // Lines that were all reversed may be charged anew, under identifiers of another round: those of the first are taken.
+    const auto round = std::count_if(so_far.begin(), so_far.end(), [](const MoneyRow& row) { return !row.payment && row.reverses; });
+    const std::string suffix = round == 0 ? "" : "\n" + std::to_string(round);
+    for (const ChargeLine& line : price->lines) {
+      const auto seen = held_at(ledger, event.book, kCharge, made_from(job, kChargeUse, line.service + suffix));
+      put_changes(draft, seen, charge_of(record.book, job, line, price->currency, by, at));
+    }
   }
   return draft;
 }
 
-Outcome<Draft> discount(const EventRecord& event, const BookId& player, const EntityId& job, std::span<const MoneyRow> so_far,
-                        std::int64_t per_mille, const std::string& reason, const std::string& by, UnixMs at) {
+Outcome<Draft> charge_sale(const EventRecord& event, const BookId& player, const Sale& sale, const std::string& by, UnixMs at) {
+  const auto currency = currency_of(event);
+  if (!currency) return fail(currency.error());
+  if (is_blank(sale.service)) return fail(FaultCode::bad_input, "it was not said what is sold", "service", "say what it is, such as overgrip");
+  const std::string key = search_key(sale.service);
+  if (key == kDiscount || std::any_of(kAutomatic.begin(), kAutomatic.end(), [&](const char* name) { return key == search_key(name); }))
+    return fail(FaultCode::bad_input, "\"" + sale.service + "\" is charged with a job", "service", "charge the job, or call it otherwise");
+  if (sale.count < 1 || sale.count > 1000) return fail(FaultCode::bad_input, "there is no such number of pieces", "count", "give 1 to 1,000");
+  std::int64_t sum = 0;
+  if (sale.each_minor <= 0 || __builtin_mul_overflow(sale.each_minor, sale.count, &sum) || sum > kMostMinor)
+    return fail(FaultCode::bad_input, "what is sold costs more than nothing, and not that much", "amount", "check the amount");
+  std::string note = sale.note;
+  if (sale.count > 1) {
+    const Decimal each{sale.each_minor, decimals_of_currency(*currency).value_or(0)};
+    note = std::to_string(sale.count) + " \xC3\x97 " + each.text() + (note.empty() ? "" : ": " + note);
+  }
+  Draft draft(event.book, kEventBook, kActCharge);
+  (void)put_new(draft, charge_of(player, {}, {sale.service, note, sum}, *currency, by, at), at);
+  return draft;
+}
+
+Outcome<Draft> discount(const Ledger& ledger, const EventRecord& event, const BookId& player, const EntityId& job, std::int64_t per_mille,
+                        const std::string& reason, const std::string& by, UnixMs at) {
+  if (!job) return fail(FaultCode::bad_input, "a discount is on a job", "job", "reverse what was sold and charge it at another price");
   if (is_blank(reason)) return fail(FaultCode::bad_input, "a discount needs a reason", "reason", "say why");
   if (per_mille < 1 || per_mille > 1000)
     return fail(FaultCode::bad_input, "a discount is above nothing and at most everything", "discount", "give 0.1 to 100 per cent");
   const auto currency = currency_of(event);
   if (!currency) return fail(currency.error());
   std::int64_t sum = 0;
-  for (const MoneyRow& row : so_far)
-    if (row.job == job && !row.payment && row.currency == *currency) sum = plus(sum, row.amount);
+  for (const MoneyRow& row : money_of_job(ledger, event.book, job)) {
+    if (auto closed = check_closed(ledger, event.book, row); !closed) return fail(closed.error());
+    if (!row.payment && row.currency == *currency) sum = plus(sum, row.amount);
+  }
   if (sum <= 0) return fail(FaultCode::refused, "nothing is charged for this job", "job " + job.hex(), "charge it first");
   sum = std::min(sum, kMostMinor * 100);
   const std::int64_t off = (sum * per_mille + 500) / 1000;
   if (off == 0) return fail(FaultCode::refused, "that is less than the smallest coin", "discount", "take off more");
   Draft draft(event.book, kEventBook, kActDiscount);
-  (void)put_new(draft, charge_of(player, job, {"discount", reason, -off}, *currency, by, at), at);
+  (void)put_new(draft, charge_of(player, job, {kDiscount, reason, -off}, *currency, by, at), at);
   return draft;
 }
 
@@ -200,27 +251,24 @@ Outcome<Draft> take_payment(const EventRecord& event, const BookId& player, std:
   return draft;
 }
 
-Outcome<Draft> reverse(const EventRecord& event, std::span<const MoneyRow> lines, const EntityId& id, const std::string& reason,
-                       const std::string& by, UnixMs at) {
-  const auto line = std::find_if(lines.begin(), lines.end(), [&](const MoneyRow& row) { return row.id == id; });
-  if (line == lines.end()) return fail(FaultCode::not_found, "no such line", id.hex(), "look at the statement again");
+Outcome<Draft> reverse(const Ledger& ledger, const EventRecord& event, const EntityId& id, const std::string& reason, const std::string& by,
+                       UnixMs at) {
+  const auto line = money_line(ledger, event.book, id);
+  if (!line) return fail(FaultCode::not_found, "no such line", id.hex(), "look at the statement again");
   if (is_blank(reason)) return fail(FaultCode::bad_input, "a reversal needs a reason", "reason", "say why");
-  const bool before = std::any_of(lines.begin(), lines.end(), [&](const MoneyRow& row) { return row.reverses == id; });
+  // Reversed by two tablets while apart, it is reversed once.
+  const EntityId reversal = made_from(id, kChargeUse, "reversed");
+  const bool before = money_line(ledger, event.book, reversal).has_value();
   if (before || line->reverses)
     return fail(FaultCode::refused, before ? "this line was reversed before" : "this line reverses another", id.hex(), "write a new line instead");
+  if (auto closed = check_closed(ledger, event.book, *line); !closed) return fail(closed.error());
   Draft draft(event.book, kEventBook, kActReverse);
-  // Reversed by two tablets while apart, it is reversed once.
-  EntityState fresh;
-  fresh.book = event.book;
-  fresh.id = made_from(id, kChargeUse, "reversed");
+  const EntityState seen = held_at(ledger, event.book, line->payment ? kPayment : kCharge, reversal);
   const std::int64_t amount = minus(0, line->amount);
-  if (line->payment) {
-    fresh.kind = kPayment;
-    put_changes(draft, fresh, Payment{line->player, amount, line->currency, line->means, at, by, reason, id});
-  } else {
-    fresh.kind = kCharge;
-    put_changes(draft, fresh, Charge{line->player, line->job, line->service, amount, line->currency, at, by, reason, id});
-  }
+  if (line->payment)
+    put_changes(draft, seen, Payment{line->player, amount, line->currency, line->means, at, by, reason, id});
+  else
+    put_changes(draft, seen, Charge{line->player, line->job, line->service, amount, line->currency, at, by, reason, id});
   return draft;
 }
 
@@ -253,18 +301,33 @@ std::vector<MoneyTotals> totals_of(std::span<const MoneyRow> lines) {
   return out;
 }
 
+std::string day_after(const std::string& day, int days) {
+  if (!is_iso_date(day)) return {};
+  const auto number = [&](std::size_t at, std::size_t length) { return std::stoi(day.substr(at, length)); };
+  const std::chrono::year_month_day date{std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
+                                         std::chrono::day(static_cast<unsigned>(number(8, 2)))};
+  const auto midnight = std::chrono::sys_days(date) + std::chrono::days(days);
+  const auto out = iso_utc(std::chrono::duration_cast<std::chrono::milliseconds>(midnight.time_since_epoch()).count()).substr(0, 10);
+  return is_iso_date(out) ? out : std::string();
+}
+
 Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone) {
   const auto from = is_iso_date(day) ? moment_from(day + "T00:00", zone, 0)
                                      : fail(FaultCode::bad_input, "\"" + day + "\" is not a day", "day", "write it as 2031-05-26");
   if (!from) return fail(from.error());
-  const auto number = [&](std::size_t at, std::size_t length) { return std::stoi(day.substr(at, length)); };
-  const std::chrono::year_month_day today{std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
-                                          std::chrono::day(static_cast<unsigned>(number(8, 2)))};
-  const auto midnight = std::chrono::sys_days(today) + std::chrono::days(1);
-  const auto tomorrow = iso_utc(std::chrono::duration_cast<std::chrono::milliseconds>(midnight.time_since_epoch()).count()).substr(0, 10);
-  const auto until = moment_from(tomorrow + "T00:00", zone, 0);
+  const auto until = moment_from(day_after(day, 1) + "T00:00", zone, 0);
   if (!until) return fail(until.error());
   return DayBounds{*from, *until};
+}
+
+std::string day_at(UnixMs at, const std::string& zone) {
+  const std::string utc = iso_utc(at).substr(0, 10);
+  for (const int shift : {0, -1, 1}) {
+    const std::string day = day_after(utc, shift);
+    const auto bounds = bounds_of_day(day, zone);
+    if (bounds && bounds->from <= at && at < bounds->until) return day;
+  }
+  return utc;
 }
 
 Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines, std::int64_t counted_minor,

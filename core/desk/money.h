@@ -11,6 +11,7 @@
 #include "core/desk/event_book.h"
 #include "core/desk/player_record.h"
 #include "core/model/money_tables.h"
+#include "core/store/ledger.h"
 
 namespace weavelog {
 
@@ -37,24 +38,40 @@ struct JobPrice {
 /// of none).
 [[nodiscard]] Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record, const EntityId& job);
 
-/// Puts a job's price on the player's account. The lines have identifiers of their own made from job and service, so that two tablets
-/// that charge one job while apart charge it once. `so_far`: what was charged for it before. Faults: refused (a line of it stands: only where all were reversed it is charged anew);
-/// not_found; bad_input (nothing to charge, something unpriced).
-[[nodiscard]] Outcome<Draft> charge_job(const EventRecord& event, const PlayerRecord& record, const EntityId& job,
-                                        std::span<const MoneyRow> so_far, const std::string& by, UnixMs at);
+/// True where a charge of the job stands that nobody reversed; a discount alone is none.
+[[nodiscard]] bool is_charged(std::span<const MoneyRow> lines, const EntityId& job);
+
+/// Puts the price of jobs on the player's account, in one action. The lines have identifiers of their own made from job and service, so
+/// that two tablets that charge one job while apart charge it once; if their price lists differ, what it costs is an open question.
+/// Faults: refused (a line of a job stands: only where all were reversed it is charged anew); not_found; bad_input (nothing to charge,
+/// something unpriced).
+[[nodiscard]] Outcome<Draft> charge_jobs(const Ledger& ledger, const EventRecord& event, const PlayerRecord& record,
+                                         std::span<const EntityId> jobs, const std::string& by, UnixMs at);
+
+/// Something sold that belongs to no job: overgrips, a reel.
+struct Sale {
+  std::string service;          ///< as the price list calls it, or any other words
+  std::int64_t each_minor = 0;  ///< minor units of the event's currency
+  std::int64_t count = 1;
+  std::string note;
+};
+/// Puts it on the player's account, one line whose note tells the count. Faults: bad_input (no words, a name of what jobs are charged by
+/// themselves, nothing or too much to pay, not 1 to 1,000 pieces).
+[[nodiscard]] Outcome<Draft> charge_sale(const EventRecord& event, const BookId& player, const Sale& sale, const std::string& by, UnixMs at);
 
 /// Takes a part off what was charged for a job: of 1,000, so that 100 is a tenth; 1,000 is free of charge. Halves of a minor unit go
-/// to the player. Faults: bad_input (no reason, not 1 to 1,000); refused (nothing is left to take off).
-[[nodiscard]] Outcome<Draft> discount(const EventRecord& event, const BookId& player, const EntityId& job, std::span<const MoneyRow> so_far,
+/// to the player. Faults: bad_input (no reason, not 1 to 1,000, no job); refused (nothing is left to take off); conflict (what it costs is an
+/// open question).
+[[nodiscard]] Outcome<Draft> discount(const Ledger& ledger, const EventRecord& event, const BookId& player, const EntityId& job,
                                       std::int64_t per_mille, const std::string& reason, const std::string& by, UnixMs at);
 
 /// Faults: bad_input (not above zero, too large, no currency, no means).
 [[nodiscard]] Outcome<Draft> take_payment(const EventRecord& event, const BookId& player, std::int64_t amount_minor, PaidBy means,
                                           const std::string& note, const std::string& by, UnixMs at);
 
-/// A line of the opposite amount. `lines`: all of the player. Faults: not_found; refused (it was reversed, or reverses another);
-/// bad_input (no reason).
-[[nodiscard]] Outcome<Draft> reverse(const EventRecord& event, std::span<const MoneyRow> lines, const EntityId& line, const std::string& reason,
+/// A line of the opposite amount. Faults: not_found; refused (it was reversed, or reverses another); bad_input (no reason); conflict (its
+/// amount is an open question).
+[[nodiscard]] Outcome<Draft> reverse(const Ledger& ledger, const EventRecord& event, const EntityId& line, const std::string& reason,
                                      const std::string& by, UnixMs at);
 
 /// What a player owes in one currency.
@@ -82,11 +99,18 @@ struct DayBounds {
 };
 /// A day as it is told in a time zone, also where the clocks change. Faults: bad_input (no such day).
 [[nodiscard]] Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone);
+/// The day that a zone has at a moment: "2031-05-26".
+[[nodiscard]] std::string day_at(UnixMs at, const std::string& zone);
+/// That day after so many others; negative: before. "" for no day.
+[[nodiscard]] std::string day_after(const std::string& day, int days);
 
 /// Closes a day over its lines; `counted_minor` is what lies in the box. Faults: bad_input (lines of several currencies, a negative
 /// count).
 [[nodiscard]] Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines,
                                        std::int64_t counted_minor, const std::string& note, const std::string& by, UnixMs at);
+
+/// The event's currency, or that of its prices. Faults: bad_input (several, or none).
+[[nodiscard]] Outcome<std::string> currency_of(const EventRecord& event);
 
 /// "25,50 EUR" as the language writes it, a no-break space before the code.
 [[nodiscard]] std::string money_words(const Language& language, std::int64_t minor, const std::string& currency);

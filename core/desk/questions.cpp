@@ -1,6 +1,12 @@
 #include "core/desk/questions.h"
 
 #include <algorithm>
+#include <set>
+
+#include "core/desk/money.h"
+#include "core/desk/phrases.h"
+#include "core/model/book_kind.h"
+#include "core/model/queries.h"
 
 namespace weavelog {
 namespace {
@@ -38,6 +44,27 @@ std::string subject_of(const PlayerRecord& record, const EntityId& entity) {
   return {};
 }
 
+/// The answers of a question, newest first; `event_of` tells where one was said.
+std::vector<AnswerLine> answers_of(const OpenQuestion& question, const OriginOf& origin_of,
+                                   const std::function<std::string(const CellValue&)>& event_of) {
+  std::vector<AnswerLine> out;
+  for (const CellValue& held : question.cell.values) {
+    AnswerLine answer;
+    answer.dot = held.dot;
+    answer.value = held.value;
+    answer.at = held.stamp.wall_ms();
+    if (const auto origin = origin_of(held.dot)) {
+      answer.device = origin->author.device;
+      answer.action = origin->action;
+    }
+    answer.event_name = event_of(held);
+    out.push_back(std::move(answer));
+  }
+  std::sort(out.begin(), out.end(),
+            [](const AnswerLine& a, const AnswerLine& b) { return a.at != b.at ? a.at > b.at : a.dot > b.dot; });
+  return out;
+}
+
 }  // namespace
 
 std::vector<QuestionLine> question_lines(const PlayerRecord& record, const OriginOf& origin_of) {
@@ -47,21 +74,9 @@ std::vector<QuestionLine> question_lines(const PlayerRecord& record, const Origi
     line.question = question;
     if (const FieldInfo* info = model_registry().find(question.cell.tag)) line.field = info->name;
     line.subject = subject_of(record, question.entity);
-    for (const CellValue& held : question.cell.values) {
-      AnswerLine answer;
-      answer.dot = held.dot;
-      answer.value = held.value;
-      answer.at = held.stamp.wall_ms();
-      if (const auto origin = origin_of(held.dot)) {
-        answer.device = origin->author.device;
-        answer.action = origin->action;
-      }
-      answer.event_name = event_at(record, held.dot.author, held.stamp);
-      line.answers.push_back(std::move(answer));
-    }
-    std::sort(line.answers.begin(), line.answers.end(), [](const AnswerLine& a, const AnswerLine& b) {
-      return a.at != b.at ? a.at > b.at : a.dot > b.dot;
-    });
+    line.player = record.book;
+    line.answers = answers_of(question, origin_of,
+                              [&](const CellValue& held) { return event_at(record, held.dot.author, held.stamp); });
     lines.push_back(std::move(line));
   }
   return lines;
@@ -69,6 +84,43 @@ std::vector<QuestionLine> question_lines(const PlayerRecord& record, const Origi
 
 std::vector<QuestionLine> question_lines(const Ledger& ledger, const PlayerRecord& record) {
   return question_lines(record, [&](const Dot& dot) { return ledger.origin(record.book, dot); });
+}
+
+std::vector<QuestionLine> money_questions(const Ledger& ledger, const BookId& event, std::optional<BookId> player) {
+  std::vector<QuestionLine> lines;
+  for (OpenQuestion& question : ledger.open_questions(event)) {
+    if (question.kind != kCharge) continue;
+    const auto state = ledger.entity(event, question.entity);
+    if (!state) continue;
+    const Charge charge = from_state<Charge>(*state);
+    if (player && charge.player != *player) continue;
+    QuestionLine line;
+    if (const FieldInfo* info = model_registry().find(question.cell.tag)) line.field = info->name;
+    line.player = charge.player;
+    if (question.cell.tag == tag_of<Charge>(&Charge::amount_minor)) line.currency = charge.currency;
+    line.subject = charge.service;
+    if (const auto job = charge.job ? find_job(ledger, charge.player, charge.job) : std::nullopt) line.tag_number = job->tag_number;
+    const auto origin_of = [&](const Dot& dot) { return ledger.origin(event, dot); };
+    line.answers = answers_of(question, origin_of, [](const CellValue&) { return std::string(); });
+    line.question = std::move(question);
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::vector<QuestionLine> questions_about(const Ledger& ledger, const PlayerRecord& record) {
+  auto lines = question_lines(ledger, record);
+  std::set<BookId> events;
+  for (const OpenQuestion& question : ledger.open_questions())
+    if (book_kind_of(question.kind) == kEventBook) events.insert(question.book);
+  for (const BookId& event : events)
+    for (QuestionLine& line : money_questions(ledger, event, record.book)) lines.push_back(std::move(line));
+  return lines;
+}
+
+std::string answer_words(const Language& language, const QuestionLine& line, const Value& answer) {
+  const auto* minor = std::get_if<std::int64_t>(&answer);
+  return minor && !line.currency.empty() ? money_words(language, *minor, line.currency) : value_words(language, line.field, answer);
 }
 
 Outcome<Draft> close_question(const OpenQuestion& seen, const Value& answer) {
@@ -86,7 +138,7 @@ Outcome<Draft> close_question(const OpenQuestion& seen, const Value& answer) {
   state.id = seen.entity;
   state.kind = seen.kind;
   state.cells.push_back(seen.cell);
-  Draft draft(seen.book, kPlayerBook, kActCloseQuestion);
+  Draft draft(seen.book, book_kind_of(seen.kind), kActCloseQuestion);
   draft.put(state, seen.cell.tag, answer);
   return draft;
 }

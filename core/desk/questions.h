@@ -3,9 +3,11 @@
 // one.
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "core/base/language.h"
 #include "core/desk/player_record.h"
 
 namespace weavelog {
@@ -24,12 +26,22 @@ struct QuestionLine {
   std::string_view field;           ///< name in the registry; empty for a field of a newer version
   std::string subject;              ///< what it is about: the setup's name, the racket's label
   std::vector<AnswerLine> answers;  ///< newest first
+  BookId player;                    ///< whom it is about
+  std::optional<std::int64_t> tag_number;  ///< of a charge's job
+  std::string currency;             ///< of a charge's amount: its answers are minor units of it
 };
 
 using OriginOf = std::function<std::optional<Origin>(const Dot&)>;
 
 [[nodiscard]] std::vector<QuestionLine> question_lines(const PlayerRecord& record, const OriginOf& origin_of);
 [[nodiscard]] std::vector<QuestionLine> question_lines(const Ledger& ledger, const PlayerRecord& record);
+
+/// What was charged at an event by different prices while apart; of one player if given. `subject` is the service.
+[[nodiscard]] std::vector<QuestionLine> money_questions(const Ledger& ledger, const BookId& event, std::optional<BookId> player = {});
+/// All open questions that are about a player, those of the own book first.
+[[nodiscard]] std::vector<QuestionLine> questions_about(const Ledger& ledger, const PlayerRecord& record);
+/// An answer as a person reads it: value_words, and an amount with its currency.
+[[nodiscard]] std::string answer_words(const Language& language, const QuestionLine& line, const Value& answer);
 
 /// The entry that closes a question with an answer, one of those given or another. An answer that arrives
 /// later opens it again. Faults: bad_input if the value is of another kind than the answers.

@@ -5,6 +5,7 @@
 #include <numbers>
 #include <set>
 
+#include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/made_from.h"
 
@@ -46,7 +47,7 @@ Outcome<> check_amount(std::int64_t amount, bool zero_too) {
 
 }  // namespace
 
-Outcome<Draft> add_stock_item(const BookId& event, const StockItem& item, UnixMs at) {
+Outcome<Draft> add_stock_item(const BookId& event, const StockItem& item, UnixMs at, std::int64_t there, const std::string& by) {
   if (is_blank(item.name)) return fail(FaultCode::bad_input, "the string has no name", "name", "give it the name that jobs use");
   if (item.supply != Supply::reel && item.supply != Supply::set)
     return fail(FaultCode::bad_input, "it was not said whether it is a reel or sets", "supply", "choose one");
@@ -54,8 +55,18 @@ Outcome<Draft> add_stock_item(const BookId& event, const StockItem& item, UnixMs
     return fail(FaultCode::bad_input, "a player's own string needs the player, and only that", "player", "say whose it is");
   if (item.low_mark)
     if (auto checked = check_amount(*item.low_mark, true); !checked) return fail(checked.error());
+  if (auto checked = check_amount(there, true); !checked) return fail(checked.error());
   Draft draft(event, kEventBook, kActStock);
-  (void)put_new(draft, item, at);
+  const auto made = put_new(draft, item, at);
+  if (there > 0) {
+    StockMove move;
+    move.item = made.id;
+    move.why = StockWhy::received;
+    move.change = there;
+    move.at = at;
+    move.by = by;
+    (void)put_new(draft, move, at);
+  }
   return draft;
 }
 
@@ -78,6 +89,22 @@ Outcome<Draft> move_stock(const BookId& event, const StockChange& change) {
   Draft draft(event, kEventBook, kActStock);
   (void)put_new(draft, move, change.at);
   return draft;
+}
+
+Outcome<std::int64_t> stock_amount_from(std::string_view text, Supply supply) {
+  const auto amount = Decimal::parse(text);
+  const Decimal exact = amount ? amount->trimmed() : Decimal{};
+  const std::uint8_t decimals = supply == Supply::reel ? 3 : 0;
+  if (!amount || exact.scale > decimals || exact.mantissa < 0 || exact.mantissa > kMostStock)
+    return fail(FaultCode::bad_input, "\"" + shortened(text, 40) + "\" is no amount of string", "amount",
+                supply == Supply::reel ? "give metres, such as 62.5" : "give a whole number of sets");
+  std::int64_t out = exact.mantissa;
+  for (std::uint8_t i = exact.scale; i < decimals; ++i) out *= 10;
+  return out;
+}
+
+std::string metres_words(const Language& language, std::int64_t mm) {
+  return localised(language, Quantity{Decimal::rounded(static_cast<double>(mm) / 1000, 1), Unit::metre});
 }
 
 Outcome<Draft> use_for_job(const BookId& event, const EntityId& job, std::span<const StockUse> uses, const std::string& by, UnixMs at) {

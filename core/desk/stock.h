@@ -5,14 +5,17 @@
 #include <string>
 #include <vector>
 
+#include "core/base/language.h"
 #include "core/desk/event_book.h"
 #include "core/desk/player_record.h"
 #include "core/model/stock_tables.h"
 
 namespace weavelog {
 
-/// A new item. Faults: bad_input (no name; reel or set not said; a player's string without the player, or the other way round).
-[[nodiscard]] Outcome<Draft> add_stock_item(const BookId& event, const StockItem& item, UnixMs at);
+/// A new item, with what is there of it (mm or pieces, received by `by`) in the same action. Faults: bad_input (no name; reel or set not said; a
+/// player's string without the player, or the other way round; no such amount).
+[[nodiscard]] Outcome<Draft> add_stock_item(const BookId& event, const StockItem& item, UnixMs at, std::int64_t there = 0,
+                                            const std::string& by = {});
 
 struct StockChange {
   EntityId item;
@@ -24,6 +27,11 @@ struct StockChange {
 };
 /// Faults: bad_input (no reason, an amount that can't be; `used` is use_for_job's).
 [[nodiscard]] Outcome<Draft> move_stock(const BookId& event, const StockChange& change);
+
+/// "62.5" metres of a reel as millimetres, "3" sets as pieces. Faults: bad_input.
+[[nodiscard]] Outcome<std::int64_t> stock_amount_from(std::string_view text, Supply supply);
+/// Millimetres as metres with one decimal, "62.5 m": nobody reads a reel to the millimetre.
+[[nodiscard]] std::string metres_words(const Language& language, std::int64_t mm);
 
 struct StockUse {
   EntityId item;

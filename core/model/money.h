@@ -1,6 +1,6 @@
 #pragma once
 // What the room charges and is paid: entities of the event's book, each put once and never changed. A mistake is reversed by a
-// line of its own. Amounts are whole minor units (cents) of an ISO 4217 currency.
+// line of its own. What is charged is guarded: two tablets that charged one job by different prices while apart leave a question. Amounts are whole minor units (cents) of an ISO 4217 currency.
 
 #include <array>
 
@@ -56,8 +56,8 @@ inline constexpr auto kChargeFields = std::to_array<Field<Charge>>({
     {1, "player", &Charge::player},
     {2, "job", &Charge::job},
     {3, "service", &Charge::service},
-    {4, "amount_minor", &Charge::amount_minor},
-    {5, "currency", &Charge::currency},
+    {4, "amount_minor", &Charge::amount_minor, true},
+    {5, "currency", &Charge::currency, true},
     {6, "at", &Charge::at},
     {7, "by", &Charge::by},
     {8, "note", &Charge::note},

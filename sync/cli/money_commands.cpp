@@ -1,7 +1,9 @@
-// charge, discount, pay, statement, reverse, takings, close-day: the room's money.
+// charge, sell, discount, pay, statement, reverse, takings, close-day, price: the room's money.
 
 #include "core/base/iso_time.h"
-#include "core/desk/money.h"
+#include "core/base/text.h"
+#include "core/desk/prices.h"
+#include "core/desk/statement.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
@@ -11,9 +13,12 @@
 namespace weavelog::cli {
 namespace {
 
-json::object line_json(const MoneyRow& row, std::size_t number) {
+json::object line_json(const StatementLine& line, std::size_t number) {
+  const MoneyRow& row = line.row;
   json::object out{{"number", number}, {"line", row.id.hex()}, {"kind", row.payment ? "payment" : "charge"}};
   if (row.job) out["job"] = row.job.hex();
+  if (line.tag_number) out["tag"] = *line.tag_number;
+  if (!line.racket_label.empty()) out["racket"] = line.racket_label;
   if (row.payment) {
     out["means"] = name_of_choice(row.means);
   } else {
@@ -25,25 +30,31 @@ json::object line_json(const MoneyRow& row, std::size_t number) {
   out["by"] = row.by;
   if (!row.note.empty()) out["note"] = row.note;
   if (row.reverses) out["reverses"] = row.reverses.hex();
+  if (line.reversed) out["reversed"] = true;
+  if (line.open) out["open_question"] = true;
   return out;
 }
 
-std::string line_text(const Language& language, const MoneyRow& row, std::size_t number) {
+std::string line_text(const Language& language, const StatementLine& line, std::size_t number) {
+  const MoneyRow& row = line.row;
   std::string out = std::to_string(number) + "  " + iso_utc(row.at) + "  ";
+  if (line.tag_number) out += "tag " + std::to_string(*line.tag_number) + "  ";
+  if (!line.racket_label.empty()) out += "racket " + line.racket_label + "  ";
   out += row.payment ? "paid, " + std::string(name_of_choice(row.means)) : row.service;
   out += (row.note.empty() ? "" : ": " + row.note) + "  " + money_words(language, row.amount, row.currency) + "  " + row.by;
-  return out + (row.reverses ? "  (reversal)\n" : "\n");
+  if (line.open) out += "  (open question: see `questions`)";
+  return out + (row.reverses ? "  (reversal)\n" : line.reversed ? "  (reversed)\n" : "\n");
 }
 
 Outcome<Ending> tell_statement(Context& context, const BookId& event, const BookId& player) {
-  const auto lines = money_of_player(context.ledger(), event, player);
+  const Statement statement = statement_of(context.ledger(), event, player);
   json::array list, accounts;
   std::string text;
-  for (const MoneyRow& row : lines) {
-    list.push_back(line_json(row, list.size() + 1));
-    text += line_text(context.language(), row, list.size());
+  for (const StatementLine& line : statement.lines) {
+    list.push_back(line_json(line, list.size() + 1));
+    text += line_text(context.language(), line, list.size());
   }
-  for (const Account& account : accounts_of(lines)) {
+  for (const Account& account : statement.accounts) {
     accounts.push_back(json::object{{"currency", account.currency},
                                     {"charged_minor", account.charged},
                                     {"paid_minor", account.paid},
@@ -63,7 +74,9 @@ Outcome<Ending> store(Context& context, const Outcome<Draft>& draft, const BookI
 
 struct MoneyArguments {
   std::string whom, event, amount, means, reason, note, by, day, counted;
+  std::string service;
   std::size_t line = 0;
+  std::int64_t count = 1;
 };
 
 std::string who(Context& context, const MoneyArguments& arguments) {
@@ -84,7 +97,7 @@ Outcome<Ending> charge(Context& context, const MoneyArguments& arguments) {
   const auto record = load_player(context.ledger(), row->book);
   if (!record) return fail(record.error());
   return store(context,
-               charge_job(*event, *record, row->job, money_of_job(context.ledger(), event->book, row->job), who(context, arguments), context.now()),
+               charge_jobs(context.ledger(), *event, *record, std::span(&row->job, 1), who(context, arguments), context.now()),
                event->book, row->book);
 }
 
@@ -105,9 +118,59 @@ Outcome<Ending> take_off(Context& context, const MoneyArguments& arguments) {
   const auto row = choose_job(context, event->book, arguments.whom);
   if (!row) return fail(row.error());
   return store(context,
-               discount(*event, row->book, row->job, money_of_job(context.ledger(), event->book, row->job), *share, arguments.reason,
-                        who(context, arguments), context.now()),
+               discount(context.ledger(), *event, row->book, row->job, *share, arguments.reason, who(context, arguments), context.now()),
                event->book, row->book);
+}
+
+/// What the price list asks for a service.
+Outcome<std::int64_t> listed(const EventRecord& event, const std::string& service) {
+  for (const auto& price : event.prices)
+    if (price.now.amount_minor && search_key(price.now.service) == search_key(service)) return *price.now.amount_minor;
+  return fail(FaultCode::not_found, "the price list has no price for \"" + service + "\"", event.event.now.name, "give one with --each");
+}
+
+Outcome<Ending> sell(Context& context, const MoneyArguments& arguments) {
+  const auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  const auto player = choose_player(context, arguments.whom);
+  if (!player) return fail(player.error());
+  const auto currency = currency_of(*event);
+  if (!currency) return fail(currency.error());
+  const auto each = arguments.amount.empty() ? listed(*event, arguments.service) : minor_from(arguments.amount, *currency);
+  if (!each) return fail(each.error());
+  return store(context,
+               charge_sale(*event, *player, {arguments.service, *each, arguments.count, arguments.note}, who(context, arguments), context.now()),
+               event->book, *player);
+}
+
+Outcome<Ending> price(Context& context, const MoneyArguments& arguments) {
+  auto event = event_here(context, arguments);
+  if (!event) return fail(event.error());
+  if (!arguments.service.empty()) {
+    std::optional<std::int64_t> amount;
+    if (arguments.amount != "none") {
+      const auto currency = currency_of(*event);
+      if (!currency) return fail(currency.error());
+      const auto typed = minor_from(arguments.amount, *currency);
+      if (!typed) return fail(typed.error());
+      amount = *typed;
+    }
+    const auto draft = set_price(*event, arguments.service, amount);
+    if (!draft) return fail(draft.error());
+    if (!draft->empty())
+      if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
+    event = load_event(context.ledger(), event->book);
+    if (!event) return fail(event.error());
+  }
+  json::array list;
+  std::string text;
+  for (const auto& one : event->prices) {
+    if (!one.now.amount_minor) continue;
+    list.push_back(json::object{{"service", one.now.service}, {"amount_minor", *one.now.amount_minor}, {"currency", one.now.currency}});
+    text += one.now.service + ": " + money_words(context.language(), *one.now.amount_minor, one.now.currency) + "\n";
+  }
+  context.answer(list, text.empty() ? "nothing has a price\n" : text);
+  return Ending::done;
 }
 
 Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
@@ -120,7 +183,9 @@ Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
   if (!event) return fail(event.error());
   const auto player = choose_player(context, arguments.whom);
   if (!player) return fail(player.error());
-  const auto amount = minor_from(arguments.amount, event->event.now.currency);
+  const auto currency = currency_of(*event);
+  if (!currency) return fail(currency.error());
+  const auto amount = minor_from(arguments.amount, *currency);
   if (!amount) return fail(amount.error());
   return store(context, take_payment(*event, *player, *amount, *means, arguments.note, who(context, arguments), context.now()), event->book,
                *player);
@@ -143,7 +208,7 @@ Outcome<Ending> reverse_line(Context& context, const MoneyArguments& arguments) 
   if (arguments.line < 1 || arguments.line > lines.size())
     return fail(FaultCode::not_found, "no line of that number", std::to_string(arguments.line), "`statement` lists them");
   return store(context,
-               reverse(*event, lines, lines[arguments.line - 1].id, arguments.reason, who(context, arguments), context.now()),
+               reverse(context.ledger(), *event, lines[arguments.line - 1].id, arguments.reason, who(context, arguments), context.now()),
                event->book, *player);
 }
 
@@ -194,7 +259,9 @@ Outcome<Ending> close(Context& context, const MoneyArguments& arguments) {
   if (!event) return fail(event.error());
   const auto lines = lines_of(context, *event, arguments.day);
   if (!lines) return fail(lines.error());
-  const auto counted = minor_from(arguments.counted, event->event.now.currency);
+  const auto currency = currency_of(*event);
+  if (!currency) return fail(currency.error());
+  const auto counted = minor_from(arguments.counted, *currency);
   if (!counted) return fail(counted.error());
   const auto draft = close_day(*event, arguments.day, *lines, *counted, arguments.note, who(context, arguments), context.now());
   if (!draft) return fail(draft.error());
@@ -212,8 +279,8 @@ void add_by(CLI::App& command, MoneyArguments& arguments) {
 constexpr const char* kJob = "Tag number, or six or more characters of the job's number";
 constexpr const char* kPlayer = "Name, or six or more characters of the book's number";
 constexpr const char* kStatementForm =
-    "--json: player, lines: [{number, line, kind, service or means, amount_minor, currency, at, by, note, reverses}], accounts: [{currency,\n"
-    "charged_minor, paid_minor, due_minor}]. Amounts are whole minor units (cents).";
+    "--json: player, lines: [{number, line, kind, job, tag, racket, service or means, amount_minor, currency, at, by, note, reverses, reversed,\n"
+    "open_question}], accounts: [{currency, charged_minor, paid_minor, due_minor}]. Amounts are whole minor units (cents).";
 
 }  // namespace
 
@@ -231,6 +298,25 @@ void add_money_commands(CLI::App& app, Work& chosen) {
                                 command.add_option("--reason", arguments.reason, "Why")->required();
                                 add_by(command, arguments);
                                 command.footer(kStatementForm);
+                              });
+  add_command<MoneyArguments>(app, chosen, "sell", "Charge something that belongs to no job: an overgrip, a reel", sell,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                command.add_option("PLAYER", arguments.whom, kPlayer)->required();
+                                command.add_option("SERVICE", arguments.service, "As the price list calls it, or any words")->required();
+                                command.add_option("--each", arguments.amount, "Price of one, such as 2.50; default: the price list's");
+                                command.add_option("--count", arguments.count, "How many")->capture_default_str();
+                                command.add_option("--note", arguments.note, "A remark");
+                                add_by(command, arguments);
+                                command.footer(kStatementForm);
+                              });
+  add_command<MoneyArguments>(app, chosen, "price", "What services cost; set one, or take it off the list", price,
+                              [](CLI::App& command, MoneyArguments& arguments) {
+                                auto* service = command.add_option("SERVICE", arguments.service, "labour, string, \"string NAME\", or any other");
+                                auto* amount = command.add_option("AMOUNT", arguments.amount, "Such as 25.50; `none` takes it off");
+                                service->needs(amount);
+                                amount->needs(service);
+                                add_event(command, arguments);
+                                command.footer("--json: an array of {service, amount_minor, currency}.");
                               });
   add_command<MoneyArguments>(app, chosen, "pay", "Take a payment", pay, [](CLI::App& command, MoneyArguments& arguments) {
     command.add_option("PLAYER", arguments.whom, kPlayer)->required();

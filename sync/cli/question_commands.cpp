@@ -1,4 +1,9 @@
+#include <algorithm>
+#include <set>
+
+#include "core/desk/money.h"
 #include "core/desk/questions.h"
+#include "core/model/book_kind.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
@@ -18,15 +23,22 @@ Outcome<Ending> questions(Context& context, const QuestionsArguments& arguments)
     if (!book) return fail(book.error());
     books.push_back(*book);
   } else {
-    for (const OpenQuestion& question : context.ledger().open_questions())
-      if (books.empty() || books.back() != question.book) books.push_back(question.book);
+    std::set<BookId> events;
+    for (const OpenQuestion& question : context.ledger().open_questions()) {
+      if (book_kind_of(question.kind) == kPlayerBook) books.push_back(question.book);
+      if (question.kind == kCharge) events.insert(question.book);
+    }
+    for (const BookId& event : events)
+      for (const QuestionLine& line : money_questions(context.ledger(), event)) books.push_back(line.player);
+    std::sort(books.begin(), books.end());
+    books.erase(std::unique(books.begin(), books.end()), books.end());
   }
   json::array list;
   std::string text;
   for (const BookId& book : books) {
     const auto record = load_player(context.ledger(), book);
     if (!record) continue;  // of a kind of book that a newer version has
-    const auto lines = question_lines(context.ledger(), *record);
+    const auto lines = questions_about(context.ledger(), *record);
     if (lines.empty()) continue;
     const std::string name = listed_name(record->person.now);
     text += name + "  " + book.hex() + "\n";
@@ -64,6 +76,12 @@ Outcome<Value> value_of(std::string_view field, const std::string& typed, const 
 Outcome<Value> typed_value(const PlayerRecord& record, const QuestionLine& line, const std::string& typed,
                            UnixMs now) {
   const Typing typing{"UTC", now, record.person.now.tension_unit};
+  if (!line.currency.empty()) {
+    const auto minor = minor_from(typed, line.currency);
+    if (!minor) return fail(minor.error());
+    return Value{*minor};
+  }
+  if (line.question.kind == kCharge) return Value{typed};
   if (line.question.kind == kPerson) return value_of<Person>(line.field, typed, typing);
   return value_of<Agreed>(line.field, typed, typing);
 }
@@ -71,7 +89,7 @@ Outcome<Value> typed_value(const PlayerRecord& record, const QuestionLine& line,
 Outcome<Ending> answer(Context& context, const AnswerArguments& arguments) {
   const auto record = load_chosen(context, arguments.player);
   if (!record) return fail(record.error());
-  const auto lines = question_lines(context.ledger(), *record);
+  const auto lines = questions_about(context.ledger(), *record);
   const std::string where = "question " + std::to_string(arguments.number);
   if (arguments.number < 1 || arguments.number > lines.size())
     return fail(FaultCode::not_found, "the player has " + std::to_string(lines.size()) + " open questions",
@@ -94,11 +112,13 @@ Outcome<Ending> answer(Context& context, const AnswerArguments& arguments) {
   const auto draft = close_question(line.question, value);
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  const std::size_t left = context.ledger().open_questions(record->book).size();
-  const std::string said = value_words(context.language(), line.field, value);
+  const auto after = load_player(context.ledger(), record->book);
+  if (!after) return fail(after.error());
+  const std::size_t left = questions_about(context.ledger(), *after).size();
+  const std::string said = answer_words(context.language(), line, value);
   context.answer(json::object{{"book", record->book.hex()},
                               {"field", line.field},
-                              {"value", value_words({}, line.field, value)},
+                              {"value", answer_words({}, line, value)},
                               {"open_questions", left}},
                  field_words(context.language(), line.field) + ": " + said + "; " + std::to_string(left) +
                      " questions left");

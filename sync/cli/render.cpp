@@ -184,11 +184,12 @@ json::object question_json(const QuestionLine& line, std::size_t number) {
                    {"entity", line.question.entity.hex()},
                    {"field", line.field},
                    {"subject", line.subject}};
+  if (line.tag_number) out["tag"] = *line.tag_number;
   json::array answers;
   for (std::size_t i = 0; i < line.answers.size(); ++i) {
     const AnswerLine& answer = line.answers[i];
     answers.push_back(json::object{{"pick", i + 1},
-                                   {"value", value_words({}, line.field, answer.value)},
+                                   {"value", answer_words({}, line, answer.value)},
                                    {"device", answer.device},
                                    {"event", answer.event_name},
                                    {"at", iso_utc(answer.at)},
@@ -200,10 +201,10 @@ json::object question_json(const QuestionLine& line, std::size_t number) {
 
 std::string question_text(const Language& language, const QuestionLine& line, std::size_t number) {
   std::string out = std::to_string(number) + ". " + field_words(language, line.field);
-  if (!line.subject.empty()) out += " (" + line.subject + ")";
+  if (!line.subject.empty()) out += " (" + line.subject + (line.tag_number ? ", tag " + std::to_string(*line.tag_number) : "") + ")";
   for (std::size_t i = 0; i < line.answers.size(); ++i) {
     const AnswerLine& answer = line.answers[i];
-    out += "\n   " + std::to_string(i + 1) + ") " + value_words(language, line.field, answer.value) + "  " +
+    out += "\n   " + std::to_string(i + 1) + ") " + answer_words(language, line, answer.value) + "  " +
            answer.device + (answer.event_name.empty() ? "" : ", " + answer.event_name) + ", " +
            iso_utc(answer.at);
   }

@@ -12,23 +12,9 @@
 namespace weavelog::cli {
 namespace {
 
-/// "62.5" metres of a reel as millimetres, "3" sets as pieces.
-Outcome<std::int64_t> amount_from(const std::string& text, Supply supply) {
-  const auto amount = Decimal::parse(text);
-  const Decimal exact = amount ? amount->trimmed() : Decimal{};
-  const std::uint8_t decimals = supply == Supply::reel ? 3 : 0;
-  if (!amount || exact.scale > decimals || exact.mantissa < 0 || exact.mantissa > kMostStock)
-    return fail(FaultCode::bad_input, "\"" + text + "\" is no amount of string", "amount",
-                supply == Supply::reel ? "give metres, such as 62.5" : "give a whole number of sets");
-  std::int64_t out = exact.mantissa;
-  for (std::uint8_t i = exact.scale; i < decimals; ++i) out *= 10;
-  return out;
-}
-
 std::string amount_text(const Language& language, std::int64_t amount, Supply supply) {
   if (supply != Supply::reel) return std::to_string(amount) + (amount == 1 ? " set" : " sets");
-  // Nobody reads a reel to the millimetre.
-  return localised(language, Quantity{Decimal::rounded(static_cast<double>(amount) / 1000, 1), Unit::metre});
+  return metres_words(language, amount);
 }
 
 /// Since the event's midnight: today's pace.
@@ -113,7 +99,7 @@ Outcome<Ending> add(Context& context, const StockArguments& arguments) {
     item.owner = StringOwner::player;
   }
   if (!arguments.low.empty()) {
-    const auto low = amount_from(arguments.low, *supply);
+    const auto low = stock_amount_from(arguments.low, *supply);
     if (!low) return fail(low.error());
     item.low_mark = *low;
   }
@@ -128,7 +114,7 @@ Outcome<Ending> move(Context& context, const StockArguments& arguments) {
     return no_choice(arguments.why, "reason", {"received", "counted", "spoilt", "returned", "taken_away"});
   const auto item = item_of(context, *event, arguments.item);
   if (!item) return fail(item.error());
-  const auto amount = amount_from(arguments.amount, item->item.now.supply);
+  const auto amount = stock_amount_from(arguments.amount, item->item.now.supply);
   if (!amount) return fail(amount.error());
   const auto by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
   return store(context, *event, move_stock(*event, {item->item.id(), *why, *amount, arguments.note, by, context.now()}));
@@ -150,7 +136,7 @@ Outcome<Ending> use(Context& context, const StockArguments& arguments) {
   } else {
     const auto item = item_of(context, *event, arguments.item);
     if (!item) return fail(item.error());
-    const auto amount = amount_from(arguments.amount, item->item.now.supply);
+    const auto amount = stock_amount_from(arguments.amount, item->item.now.supply);
     if (!amount) return fail(amount.error());
     uses.push_back({item->item.id(), arguments.part, *amount});
   }

@@ -66,3 +66,25 @@ TEST_CASE("without a price nothing is charged") {
   CHECK(text_at(desk.ask({"charge", "1"}, 1), "/error/what").find("labour") != std::string::npos);
   CHECK(size_at(desk.ask({"statement", "Wendelmoor"}), "/lines") == 0);
 }
+
+TEST_CASE("something sold without a job, with the list's price or its own; prices are set by hand") {
+  const Desk desk;
+  CHECK(text_at(desk.ask({"sell", "Wendelmoor", "overgrip"}, 4), "/error/what").find("overgrip") != std::string::npos);
+  CHECK(size_at(desk.ask({"price", "overgrip", "3.50"}), "") == 6);
+  const auto sold = desk.ask({"sell", "Wendelmoor", "overgrip", "--count", "3"});
+  CHECK(text_at(sold, "/accounts/0/due_minor") == "1050");
+  CHECK(text_at(desk.ask({"sell", "Wendelmoor", "reel of Velmora Round", "--each", "180"}), "/accounts/0/due_minor") == "19050");
+  CHECK(text_at(desk.ask({"sell", "Wendelmoor", "labour", "--each", "1"}, 1), "/error/code") == "bad_input");
+  CHECK(text_at(desk.ask({"sell", "Wendelmoor", "x", "--each", "1.234"}, 1), "/error/where") == "amount");
+  CHECK(size_at(desk.ask({"price", "overgrip", "none"}), "") == 5);
+  (void)desk.ask({"price", "overgrip"}, 2);
+  CHECK(text_at(desk.ask({"price", "overgrip", "-1"}, 1), "/error/code") == "bad_input");
+}
+
+TEST_CASE("a statement tells which racket a line is for") {
+  const Desk desk;
+  const auto charged = desk.ask({"charge", "1"});
+  CHECK(text_at(charged, "/lines/0/tag") == "1");
+  CHECK_FALSE(text_at(charged, "/lines/0/racket").empty());
+  CHECK(desk.run({"statement", "Wendelmoor"}).out.find("tag 1  racket") != std::string::npos);
+}
