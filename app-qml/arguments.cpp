@@ -27,7 +27,8 @@ std::string checkGrabFile(const std::string& text) {
 }
 
 std::string checkPage(const std::string& text) {
-  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "check:", "stencils:", "people:", "machines:", "numbers:"})
+  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "check:", "stencils:", "people:", "machines:",
+                           "numbers:", "account:", "day:", "prices:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
 }
@@ -66,13 +67,13 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
                  "A page of the desk for the first player so found: player:NAME, drop-off:NAME, first:NAME, "
                  "confirm:NAME, consent:NAME (a player who never answered), or new:NAME for somebody new; "
                  "inspect:NAME for the frame of a racket in the room; check: or stencils: for the first strung racket in the room; "
-                 "of the team: people:, machines:, numbers:")
+                 "of the team: people:, machines:, numbers:; of the money: account:NAME, day:, prices:")
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));
   app.add_option("--place", place,
-                 "The place that opens: desk, room, bench, players, team, questions, exchange, settings")
+                 "The place that opens: desk, room, bench, players, money, stock, team, questions, exchange, settings")
       ->type_name("PLACE")
-      ->check(CLI::IsMember({"desk", "room", "bench", "players", "team", "questions", "exchange", "settings"}));
+      ->check(CLI::IsMember({"desk", "room", "bench", "players", "money", "stock", "team", "questions", "exchange", "settings"}));
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp&) {

@@ -2,6 +2,7 @@
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/desk_model.h"
+#include "app-qml/view/money_place.h"
 #include "app-qml/view/players_place.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
@@ -10,14 +11,16 @@
 // is open.
 struct AppModels {
   AppModels(AppDevice& device, Settings& settings)
-      : desk(device.work(), settings), players(device.work()) {}
+      : desk(device.work(), settings), players(device.work()), money(device.work()) {}
 
   // They must outlive the engine.
   void provideTo(QQmlEngine& engine) {
     provide(engine, desk);
     provide(engine, players);
+    provide(engine, money);
   }
 
   DeskModel desk;
   PlayersPlace players;
+  MoneyPlace money;
 };

@@ -5,9 +5,11 @@
 #include <set>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/money_text.h"
 #include "app-qml/view/provided.h"
 #include "core/desk/check_setup.h"
 #include "core/desk/stages.h"
+#include "core/model/book_kind.h"
 
 namespace {
 
@@ -19,6 +21,7 @@ enum QuestionRole {
   EntryRole,
   UnitsRole,
   AnswersRole,
+  TagRole,
 };
 
 QString shown(std::string_view text) {
@@ -59,7 +62,7 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
   if (row < 0 || row >= count()) return false;
   const Row asked = rows_[static_cast<std::size_t>(row)];
   const auto at = static_cast<std::size_t>(answer);
-  if (asked.kind == Value) {
+  if (asked.kind == Value || asked.kind == Amount) {
     const auto value = asked.answers.value(answer).toMap().value(QStringLiteral("dot"));
     for (const auto& held : asked.question.cell.values)
       if (QString::fromStdString(held.dot.author.hex()) + QString::number(held.dot.seq) == value.toString())
@@ -101,6 +104,11 @@ weavelog::Outcome<weavelog::Value> QuestionsModel::read(const Row& row, const QS
                                                         const QString& unit) const {
   const std::string typed = text.trimmed().toStdString();
   if (row.entry == Text) return weavelog::Value{typed};
+  if (!row.currency.empty()) {
+    const auto minor = moneyFrom(text, row.currency);
+    if (!minor) return weavelog::fail(minor.error());
+    return weavelog::Value{*minor};
+  }
   const auto amount = weavelog::Decimal::parse(typed);
   if (!amount) return weavelog::fail(amount.error());
   weavelog::Value value;
@@ -135,7 +143,7 @@ int QuestionsModel::rowCount(const QModelIndex& parent) const {
 
 QHash<int, QByteArray> QuestionsModel::roleNames() const {
   return {{KindRole, "kind"},   {AskedRole, "player"}, {FieldRole, "field"},    {SubjectRole, "subject"},
-          {EntryRole, "entry"}, {UnitsRole, "units"},  {AnswersRole, "answers"}};
+          {EntryRole, "entry"}, {UnitsRole, "units"},  {AnswersRole, "answers"}, {TagRole, "tag"}};
 }
 
 QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
@@ -157,6 +165,8 @@ QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
       return row.units;
     case AnswersRole:
       return row.answers;
+    case TagRole:
+      return row.tag;
     default:
       return {};
   }
@@ -165,47 +175,70 @@ QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
 void QuestionsModel::refresh() {
   std::vector<Row> rows;
   addPlaces(rows);
+  addAmounts(rows);
   std::set<weavelog::BookId> books;
-  for (const auto& question : work_.ledger().open_questions()) books.insert(question.book);
+  for (const auto& question : work_.ledger().open_questions())
+    if (weavelog::book_kind_of(question.kind) == weavelog::kPlayerBook) books.insert(question.book);
   for (const auto& book : books) addValues(rows, book);
   const auto before = rows_.size();
   KeyedRows::update(*this, std::move(rows));
   if (rows_.size() != before) emit countChanged();
 }
 
+QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) const {
+  Row row;
+  row.question = line.question;
+  row.book = line.question.book;
+  row.entity = line.question.entity;
+  row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
+  if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
+  row.subject = QString::fromStdString(line.subject);
+  row.currency = line.currency;
+  for (const auto& answer : line.answers) {
+    if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer.value)) {
+      row.entry = Figure;
+      const QString unit = shown(weavelog::symbol_of(quantity->unit));
+      if (!row.units.contains(unit)) row.units.append(unit);
+    } else if (std::holds_alternative<std::string>(answer.value)) {
+      row.entry = Text;
+    } else if (std::holds_alternative<std::int64_t>(answer.value) && line.field != "consent") {
+      row.entry = Figure;
+    }
+    row.answers.append(QVariantMap{
+        {QStringLiteral("text"), QString::fromStdString(weavelog::answer_words(work_.language(), line, answer.value))},
+        {QStringLiteral("device"), QString::fromStdString(answer.device)},
+        {QStringLiteral("event"), QString::fromStdString(answer.event_name)},
+        {QStringLiteral("at"), work_.timeText(answer.at)},
+        {QStringLiteral("dot"),
+         QString::fromStdString(answer.dot.author.hex()) + QString::number(answer.dot.seq)}});
+  }
+  return row;
+}
+
 void QuestionsModel::addValues(std::vector<Row>& rows, const weavelog::BookId& book) const {
   const auto record = weavelog::load_player(work_.ledger(), book);
   if (!record) return;
   for (const auto& line : weavelog::question_lines(work_.ledger(), *record)) {
-    Row row;
-    row.question = line.question;
-    row.book = book;
-    row.entity = line.question.entity;
+    Row row = rowOf(line);
     row.player = QString::fromStdString(weavelog::listed_name(record->person.now));
-    row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
-    if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
-    row.subject = QString::fromStdString(line.subject);
-    for (const auto& answer : line.answers) {
-      if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer.value)) {
-        row.entry = Figure;
-        const QString unit = shown(weavelog::symbol_of(quantity->unit));
-        if (!row.units.contains(unit)) row.units.append(unit);
-      } else if (std::holds_alternative<std::string>(answer.value)) {
-        row.entry = Text;
-      } else if (std::holds_alternative<std::int64_t>(answer.value) && line.field != "consent") {
-        row.entry = Figure;
-      }
-      row.answers.append(QVariantMap{
-          {QStringLiteral("text"),
-           QString::fromStdString(weavelog::value_words(work_.language(), line.field, answer.value))},
-          {QStringLiteral("device"), QString::fromStdString(answer.device)},
-          {QStringLiteral("event"), QString::fromStdString(answer.event_name)},
-          {QStringLiteral("at"), work_.timeText(answer.at)},
-          {QStringLiteral("dot"),
-           QString::fromStdString(answer.dot.author.hex()) + QString::number(answer.dot.seq)}});
-    }
     rows.push_back(std::move(row));
   }
+}
+
+void QuestionsModel::addAmounts(std::vector<Row>& rows) const {
+  std::set<weavelog::BookId> events;
+  for (const auto& question : work_.ledger().open_questions())
+    if (question.kind == weavelog::kCharge) events.insert(question.book);
+  for (const auto& event : events)
+    for (const auto& line : weavelog::money_questions(work_.ledger(), event)) {
+      Row row = rowOf(line);
+      row.kind = Amount;
+      const auto record = weavelog::load_player(work_.ledger(), line.player);
+      // Whose book is not held here is named by its number.
+      row.player = QString::fromStdString(record ? weavelog::listed_name(record->person.now) : line.player.hex().substr(0, 8));
+      if (line.tag_number) row.tag = QString::number(*line.tag_number);
+      rows.push_back(std::move(row));
+    }
 }
 
 void QuestionsModel::addPlaces(std::vector<Row>& rows) const {

@@ -19,8 +19,8 @@ class QuestionsModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY countChanged)
 
  public:
-  // A value; where a racket is; who has it, where all say the same stage.
-  enum Kind { Value, Place, Holder };
+  // A value; where a racket is; who has it, where all say the same stage; what something costs.
+  enum Kind { Value, Place, Holder, Amount };
   Q_ENUM(Kind)
   // What another answer is given as.
   enum Entry { None, Figure, Text };
@@ -57,23 +57,27 @@ class QuestionsModel : public QAbstractListModel {
     weavelog::BookId book;
     weavelog::EntityId entity;            // the setup or job it is about
     std::vector<weavelog::Stage> stages;  // of a place, as its answers
-    QString player, field, subject;
+    QString player, field, subject, tag;  // the tag number of an amount's job
+    std::string currency;  // of an amount
     Entry entry = None;
     QStringList units;
     QVariantList answers;
 
     [[nodiscard]] std::pair<weavelog::EntityId, std::uint32_t> key() const {
-      return {entity, kind != Value ? 0 : static_cast<std::uint32_t>(question.cell.tag)};
+      return {entity, kind == Place || kind == Holder ? 0 : static_cast<std::uint32_t>(question.cell.tag)};
     }
     bool operator==(const Row& other) const {
       return key() == other.key() && question.cell == other.question.cell && stages == other.stages &&
-             player == other.player && field == other.field && subject == other.subject &&
+             player == other.player && field == other.field && tag == other.tag && subject == other.subject &&
              answers == other.answers;
     }
   };
 
   void refresh();
   void addValues(std::vector<Row>& rows, const weavelog::BookId& book) const;
+  // What was charged by different prices while apart.
+  void addAmounts(std::vector<Row>& rows) const;
+  [[nodiscard]] Row rowOf(const weavelog::QuestionLine& line) const;
   void addPlaces(std::vector<Row>& rows) const;
   [[nodiscard]] weavelog::Outcome<weavelog::Value> read(const Row& row, const QString& text,
                                                         const QString& unit) const;

@@ -122,7 +122,7 @@ TEST_CASE("the demo's lists are read without a fault or a doubt") {
   CHECK(list.doubts.empty());
   CHECK(list.ignored_columns.empty());
   const PriceList prices = must(read_price_list(prices_csv(scenario)));
-  CHECK(prices.rows.size() == 6);
+  CHECK(prices.rows.size() == 8);
   CHECK(prices.faults.empty());
   CHECK(prices.doubts.empty());
 }

@@ -3,6 +3,7 @@
 #include <QObject>
 
 #include "app-qml/view/app_device.h"
+#include "core/desk/prices.h"
 #include "core/desk/stages.h"
 #include "core/desk/tag_code.h"
 #include "core/model/event.h"
@@ -85,6 +86,19 @@ class Jobs : public QObject {
     if (!record) return false;
     const auto draft = weavelog::take_step(*record, std::span(&job_, 1), step);
     const bool written = draft && device_->ledger().append(*draft).has_value();
+    device_->work().refresh();
+    return written;
+  }
+  // The event charges in euro: labour 20, an overgrip 3.50.
+  Q_INVOKABLE bool priceList() {
+    needEvent();
+    auto& ledger = device_->ledger();
+    const auto write = [&](const weavelog::Outcome<weavelog::Draft>& draft) {
+      return draft && (draft->empty() || ledger.append(*draft).has_value());
+    };
+    const auto event = [&] { return *weavelog::load_event(ledger, device_->work().event()); };
+    const bool written = write(weavelog::set_currency(ledger, event(), "EUR")) && write(weavelog::set_price(event(), "labour", 2000)) &&
+                         write(weavelog::set_price(event(), "overgrip", 350));
     device_->work().refresh();
     return written;
   }

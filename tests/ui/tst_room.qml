@@ -41,7 +41,7 @@ AppCase {
 
     function test_pages_with_rackets_data() {
         const out = [];
-        for (const place of ["room", "bench", "team", "questions", "exchange", "settings"])
+        for (const place of ["room", "bench", "money", "stock", "team", "questions", "exchange", "settings"])
             for (const size of [[1280, 800], [412, 915]])
                 for (const mirrored of [false, true])
                     out.push({ tag: place + " " + size[0] + (mirrored ? " mirrored" : ""), place: place,

@@ -13,6 +13,10 @@ FocusScope {
         title: DeskModel.card.name
         detail: DeskModel.card.detail
 
+        AccountButton {
+            objectName: "account"
+            book: DeskModel.card.book
+        }
         PlayerDetails {
             Layout.fillWidth: true
             card: DeskModel.card

@@ -96,6 +96,12 @@ Sheet {
         text: qsTr("Compare the tags on racket and bag")
         onClicked: ScanModel.comparing = true
     }
+    AccountButton {
+        objectName: "account"
+        Layout.fillWidth: true
+        book: sheet.book
+        onClicked: sheet.close()
+    }
     Words {
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap

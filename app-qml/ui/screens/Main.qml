@@ -10,7 +10,7 @@ Window {
     id: window
 
     property string startPlace: "desk"
-    // A page of the desk to begin with: see DeskModel.open().
+    // A page to begin with: see DeskModel.open() and MoneyPlace.open().
     property string startPage
     property string place: startPlace
     readonly property bool narrow: width < Theme.phoneWidth
@@ -19,6 +19,8 @@ Window {
         { key: "room", text: qsTr("Room"), icon: "room", page: "RoomPage.qml" },
         { key: "bench", text: qsTr("Bench"), icon: "bench", page: "BenchPage.qml" },
         { key: "players", text: qsTr("Players"), icon: "players", page: "PlayersPage.qml" },
+        { key: "money", text: qsTr("Money"), icon: "money", page: "MoneyPage.qml" },
+        { key: "stock", text: qsTr("Stock"), icon: "stock", page: "StockPage.qml" },
         { key: "team", text: qsTr("Team"), icon: "team", page: "TeamPage.qml" },
         { key: "questions", text: qsTr("Questions"), icon: "question", page: "QuestionsPage.qml" },
         { key: "exchange", text: qsTr("Exchange"), icon: "exchange", page: "ExchangePage.qml" },
@@ -47,7 +49,7 @@ Window {
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
         else if (startPage === "check:" || startPage === "stencils:") CheckModel.showFirst(startPage === "stencils:");
-        else if (startPage.length > 0 && !TeamModel.open(startPage)) DeskModel.open(startPage);
+        else if (startPage.length > 0 && !MoneyPlace.open(startPage) && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }
 
     Item {
@@ -158,6 +160,11 @@ Window {
             onPicked: key => window.go(key)
         }
     }
+    // Another page asks for a player's account.
+    Connections {
+        target: AppDevice.open ? MoneyPlace : null
+        function onAsked() { window.go("money"); }
+    }
     Repeater {
         model: window.places.length
 
@@ -165,7 +172,7 @@ Window {
             id: key
             required property int index
             Shortcut {
-                sequence: "Ctrl+" + (key.index + 1)
+                sequence: "Ctrl+" + (key.index + 1) % 10
                 enabled: AppDevice.open
                 onActivated: window.go(window.places[key.index].key)
             }

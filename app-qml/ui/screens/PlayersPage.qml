@@ -109,6 +109,17 @@ FocusScope {
                 text: qsTr("Consent")
                 onClicked: consentScreen.begin()
             }
+            AccountButton {
+                objectName: "account"
+                visible: !page.narrow
+                book: PlayersPlace.card.book
+            }
+        }
+        AccountButton {
+            objectName: "accountBelow"
+            Layout.fillWidth: true
+            visible: page.narrow
+            book: PlayersPlace.card.book
         }
         PlayerDetails {
             Layout.fillWidth: true

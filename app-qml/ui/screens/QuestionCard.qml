@@ -16,11 +16,13 @@ Card {
     required property int entry
     required property var units
     required property var answers
+    required property string tag
     property int chosen: -1
     property string other: ""
     property string unit: units.length > 0 ? units[0] : ""
     readonly property int anew: answers.length
     readonly property bool holder: kind === QuestionsModel.Holder
+    readonly property bool amount: kind === QuestionsModel.Amount
     readonly property bool place: holder || kind === QuestionsModel.Place
     readonly property string wrong: chosen === anew && other.length > 0
         ? QuestionsModel.wrongWith(index, other, unit) : ""
@@ -51,11 +53,14 @@ Card {
     title: player
     detail: place ? (field.length > 0 ? qsTr("Tag %1: two people moved it on while apart").arg(field)
                                       : qsTr("Two people moved this racket on while apart"))
+                  : amount ? Listing.commas([MoneyWords.service(subject), tag.length > 0 ? qsTr("Tag %1").arg(tag) : "",
+                                             qsTr("charged by two tablets while apart")])
                   : subject.length > 0 ? field + ", " + subject : field
 
     Words {
         Layout.fillWidth: true
-        text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?") : qsTr("What does the player want?")
+        text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?")
+            : card.amount ? qsTr("What does it cost?") : qsTr("What does the player want?")
     }
     Repeater {
         model: card.answers
