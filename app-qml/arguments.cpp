@@ -3,7 +3,10 @@
 #include <CLI/CLI.hpp>
 #include <QDir>
 #include <QFileInfo>
+#include <algorithm>
 #include <regex>
+
+#include "app-qml/papers/paper_size.h"
 
 namespace {
 
@@ -31,6 +34,37 @@ std::string checkPage(const std::string& text) {
                            "numbers:", "account:", "day:", "prices:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
+}
+
+std::string checkPdfFile(const std::string& text) {
+  const QFileInfo file(QString::fromStdString(text));
+  if (file.isDir() || !file.absoluteDir().exists()) return "'" + text + "' cannot be written; name a .pdf file in a folder that exists";
+  if (file.suffix().compare(QLatin1String("pdf"), Qt::CaseInsensitive) != 0)
+    return "'" + text + "' is no .pdf file; give the paper a name that ends in .pdf";
+  return {};
+}
+
+// "12,14-20": false if it is no list of tag numbers.
+bool readTags(const std::string& text, std::vector<std::pair<std::int64_t, std::int64_t>>& out) {
+  static const std::regex form("([0-9]{1,9})(?:-([0-9]{1,9}))?");
+  std::size_t from = 0;
+  while (from <= text.size()) {
+    const std::size_t end = std::min(text.find(',', from), text.size());
+    std::smatch match;
+    const std::string part = text.substr(from, end - from);
+    if (!std::regex_match(part, match, form)) return false;
+    const std::int64_t first = std::stoll(match[1]);
+    const std::int64_t last = match[2].matched ? std::stoll(match[2]) : first;
+    if (last < first) return false;
+    out.emplace_back(first, last);
+    from = end + 1;
+  }
+  return true;
+}
+
+std::string checkTags(const std::string& text) {
+  std::vector<std::pair<std::int64_t, std::int64_t>> tags;
+  return readTags(text, tags) ? std::string() : "'" + text + "' is no list of tag numbers; write one such as 12,14-20";
 }
 
 }  // namespace
@@ -74,6 +108,34 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
                  "The place that opens: desk, room, bench, players, money, stock, team, questions, exchange, settings")
       ->type_name("PLACE")
       ->check(CLI::IsMember({"desk", "room", "bench", "players", "money", "stock", "team", "questions", "exchange", "settings"}));
+  std::string paper;
+  std::string roll;
+  std::string outFile;
+  std::string tags;
+  std::string player;
+  std::vector<std::string> papers;
+  for (const PaperKind kind : allPaperKinds()) papers.emplace_back(nameOf(kind));
+  auto* asked = app.add_option("--paper", paper,
+                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up")
+                    ->type_name("PAPER")
+                    ->check(CLI::IsMember(papers));
+  auto* pdf = app.add_option("--out", outFile, "The PDF to write")->type_name("FILE")->check(CLI::Validator(checkPdfFile, ""));
+  asked->needs(pdf);
+  pdf->needs(asked);
+  app.add_option("--roll", roll, "What the paper is printed on: 62, 62x29 or 80 (widths of rolls, mm), or a4")
+      ->type_name("ROLL")
+      ->check(CLI::IsMember({"62", "62x29", "80", "a4"}))
+      ->needs(asked);
+  app.add_option("--tags", tags, "Only these tag numbers, such as 12,14-20; otherwise those of all open rackets")
+      ->type_name("NUMBERS")
+      ->check(CLI::Validator(checkTags, ""))
+      ->needs(asked);
+  app.add_option("--player", player, "Whose statement, or only whose tags: the first player so found")->type_name("NAME")->needs(asked);
+  app.add_option("--start", out.start, "The first free label of a sheet, counted from the top left, row by row")
+      ->type_name("POSITION")
+      ->check(CLI::Range(1, 999))
+      ->needs(asked);
+  app.add_flag("--by-tag", out.byTag, "The pick-up list by tag number, not by family name")->needs(asked);
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp&) {
@@ -91,5 +153,10 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   out.dataFolder = QString::fromStdString(data);
   out.page = QString::fromStdString(page);
   out.place = QString::fromStdString(place);
+  out.paper = QString::fromStdString(paper);
+  out.roll = QString::fromStdString(roll);
+  out.outFile = QString::fromStdString(outFile);
+  out.player = QString::fromStdString(player);
+  if (!tags.empty()) (void)readTags(tags, out.tags);
   return out;
 }

@@ -3,8 +3,11 @@
 #include <QSize>
 #include <QString>
 
+#include <cstdint>
 #include <string>
+#include <utility>
 #include <variant>
+#include <vector>
 
 // What the command line asked of the app.
 struct Arguments {
@@ -18,6 +21,13 @@ struct Arguments {
   QString dataFolder;     // where the device's ledger and key are; empty: the system's place for it
   QString page;           // a page of the desk to begin with, such as "confirm:Okonjo"; empty: its first
   QString place;          // the place that opens; empty: the desk
+  QString paper;          // write a paper as PDF and leave: "tags", "work-list", ...; empty: no paper
+  QString roll;           // what it is printed on: "62", "80", "62x29", "a4"; empty: the usual
+  QString outFile;        // the PDF
+  std::vector<std::pair<std::int64_t, std::int64_t>> tags;  // tag numbers, from and to; empty: of all open rackets
+  QString player;         // whose statement it is, or whose tags
+  int start = 1;          // first position on a sheet of labels
+  bool byTag = false;     // the pick-up list by tag number
 };
 
 // Where the process ends before a window opens: help (code 0), or one line about a wrong argument (code 2).

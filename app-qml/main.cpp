@@ -13,6 +13,7 @@
 #include "app-qml/arguments.h"
 #include "app-qml/demo_folder.h"
 #include "app-qml/guarded_application.h"
+#include "app-qml/paper_command.h"
 #include "app-qml/ui/theme/theme.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/app_models.h"
@@ -53,6 +54,8 @@ int run(int argc, char* argv[]) {
   }
   const auto& arguments = std::get<Arguments>(parsed);
 
+  // A paper is written without any screen.
+  if (!arguments.paper.isEmpty() && !hasDisplay()) qputenv("QT_QPA_PLATFORM", "offscreen");
   if (!hasDisplay()) {
     std::fputs(
         "weavelog: there is no display here (neither DISPLAY nor WAYLAND_DISPLAY is set); "
@@ -85,6 +88,12 @@ int run(int argc, char* argv[]) {
                              ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
                              : arguments.dataFolder;
   AppDevice device(std::filesystem::path(folder.toStdString()), settings);
+  if (!arguments.paper.isEmpty()) {
+    const auto written = device.isOpen() ? writePaper(arguments, device.work()) : weavelog::Outcome<>(weavelog::fail(device.fault()));
+    if (written) return 0;
+    std::fprintf(stderr, "weavelog: %s\n", written.error().message().c_str());
+    return 1;
+  }
   std::unique_ptr<AppModels> models;
   if (device.isOpen()) {
     models = std::make_unique<AppModels>(device, settings);

@@ -143,6 +143,22 @@ void Settings::setScanSteps(bool takes) {
   emit scanStepsChanged();
 }
 
+QString Settings::paperSize(const QString& group) const { return store_->value(QStringLiteral("papers/") + group).toString(); }
+
+QString Settings::printer() const { return store_->value(QStringLiteral("papers/printer")).toString(); }
+
+void Settings::setPaperSize(const QString& group, const QString& size) {
+  if (size == paperSize(group)) return;
+  store_->setValue(QStringLiteral("papers/") + group, size);
+  store_->sync();
+}
+
+void Settings::setPrinter(const QString& printer) {
+  if (printer == this->printer()) return;
+  store_->setValue(QStringLiteral("papers/printer"), printer);
+  store_->sync();
+}
+
 bool Settings::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::ApplicationPaletteChange) emit darkChanged();
   return QObject::eventFilter(watched, event);

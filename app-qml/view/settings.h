@@ -65,6 +65,12 @@ class Settings : public QObject {
   void setStringer(const QString& name);
   void setScanSteps(bool takes);
 
+  // What a group of papers ("tags", "labels", "lists") was last printed on, and the printer that was last used; "" for none yet.
+  [[nodiscard]] QString paperSize(const QString& group) const;
+  [[nodiscard]] QString printer() const;
+  void setPaperSize(const QString& group, const QString& size);
+  void setPrinter(const QString& printer);
+
  signals:
   void languageChanged();
   void tensionUnitChanged();

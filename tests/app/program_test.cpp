@@ -56,7 +56,13 @@ TEST_CASE("a wrong argument is one line on standard error and code 2") {
                                  {"--language", "xx"},
                                  {"--place", "kitchen"},
                                  {"--grab", "/no/such/folder/a.png"},
-                                 {"--grab", home.filePath("a.txt")}};
+                                 {"--grab", home.filePath("a.txt")},
+                                 {"--paper", "tags"},
+                                 {"--out", home.filePath("a.pdf")},
+                                 {"--paper", "poster", "--out", home.filePath("a.pdf")},
+                                 {"--paper", "tags", "--out", home.filePath("a.txt")},
+                                 {"--paper", "tags", "--out", home.filePath("a.pdf"), "--roll", "58"},
+                                 {"--paper", "tags", "--out", home.filePath("a.pdf"), "--tags", "3-1"}};
   for (const auto& arguments : wrong) {
     CAPTURE(arguments.join(' ').toStdString());
     const auto outcome = run(arguments, home.path());
@@ -74,6 +80,29 @@ TEST_CASE("where there is no display, one line says so and what to do") {
   CHECK(outcome.code == 1);
   CHECK(outcome.err.count('\n') == 1);
   CHECK(outcome.err.contains("--grab"));
+}
+
+TEST_CASE("papers are written without a display, and what can't be is one line and code 1") {
+  const QTemporaryDir home;
+  const QString file = home.filePath("paper.pdf");
+  const auto written = run({"--demo", "--paper", "work-list", "--out", file}, home.path(), false);
+  CHECK(written.err.toStdString().empty());
+  CHECK(written.code == 0);
+  QFile pdf(file);
+  REQUIRE(pdf.open(QIODevice::ReadOnly));
+  CHECK(pdf.read(5) == "%PDF-");
+  const QList<QStringList> wrong{{"--demo", "--paper", "statement", "--out", file},
+                                 {"--demo", "--paper", "statement", "--player", "nobody of that name", "--out", file},
+                                 {"--demo", "--paper", "labels", "--roll", "62", "--out", file},
+                                 {"--demo", "--paper", "tags", "--tags", "999999", "--out", file},
+                                 {"--data", home.filePath("fresh"), "--paper", "work-list", "--out", file}};
+  for (const auto& arguments : wrong) {
+    CAPTURE(arguments.join(' ').toStdString());
+    const auto outcome = run(arguments, home.path(), false);
+    CHECK(outcome.code == 1);
+    CHECK(outcome.err.count('\n') == 1);
+    CHECK(outcome.err.startsWith("weavelog: "));
+  }
 }
 
 TEST_CASE("every place is grabbed at its size without a warning, on a tablet and on a phone") {

@@ -102,6 +102,14 @@ Sheet {
         book: sheet.book
         onClicked: sheet.close()
     }
+    ActionButton {
+        objectName: "print"
+        Layout.fillWidth: true
+        kind: ActionButton.Secondary
+        iconName: "tag"
+        text: qsTr("Print")
+        onClicked: papers.showJob(sheet.book, sheet.job)
+    }
     Words {
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
@@ -157,4 +165,5 @@ Sheet {
             if (sheet.opened && !sheet.hasChanges) sheet.ways = RoomModel.stepsOf(sheet.book, sheet.job);
         }
     }
+    PrintSheet { id: papers }
 }

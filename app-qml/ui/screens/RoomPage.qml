@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.Theme
 import Weavelog.View
 
 // All jobs of the event by their stage, or all jobs that this device holds.
@@ -51,6 +52,15 @@ PageFrame {
             text: qsTr("Compare two tags")
             onClicked: ScanModel.comparing = true
         }
+        ActionButton {
+            objectName: "printLists"
+            width: Math.min(420, head.columnWidth)
+            visible: RoomModel.hasEvent
+            kind: ActionButton.Secondary
+            iconName: "note"
+            text: qsTr("Print")
+            onClicked: papers.showRoom()
+        }
     }
     // One place for all that is shown by turns: Qt 6.4 does not place anew what a layout makes visible late.
     Item {
@@ -90,4 +100,5 @@ PageFrame {
         }
     }
     JobSheet { id: sheet }
+    PrintSheet { id: papers }
 }

@@ -53,6 +53,15 @@ FocusScope {
             onClicked: DeskModel.showPlayer(DeskModel.card.book)
         }
         ActionButton {
+            objectName: "printTags"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            kind: ActionButton.Secondary
+            iconName: "tag"
+            text: qsTr("Print tags")
+            onClicked: papers.showDropOff(DeskModel.card.book, true)
+        }
+        ActionButton {
             objectName: "nextPlayer"
             focus: true
             Layout.fillWidth: true
@@ -61,4 +70,5 @@ FocusScope {
             onClicked: DeskModel.next()
         }
     }
+    PrintSheet { id: papers }
 }

@@ -1,0 +1,69 @@
+#include "app-qml/papers/paper_size.h"
+
+#include <array>
+
+namespace {
+
+constexpr PaperSize tagSizes[] = {{"62x100", {62, 100}, 3}, {"62x29", {62, 29}, 2}, {"80x100", {80, 100}, 4}};
+constexpr PaperSize labelSizes[] = {{"a4-3x8", {210, 297}, 4, 3, 8}};
+constexpr PaperSize listSizes[] = {{"a4", {210, 297}, 12}, {"80", {80, 0}, 4}, {"62", {62, 0}, 3}};
+
+constexpr std::array kinds{PaperKind::tags,       PaperKind::bagTags,   PaperKind::labels, PaperKind::workList,
+                           PaperKind::pickUpList, PaperKind::statement, PaperKind::wrapUp};
+
+}  // namespace
+
+std::span<const PaperSize> sizesFor(PaperKind kind) {
+  switch (kind) {
+    case PaperKind::tags:
+    case PaperKind::bagTags:
+      return tagSizes;
+    case PaperKind::labels:
+      return labelSizes;
+    default:
+      return listSizes;
+  }
+}
+
+std::optional<PaperSize> sizeFor(PaperKind kind, const QString& key) {
+  for (const PaperSize& size : sizesFor(kind))
+    if (key.isEmpty() || key == QLatin1String(size.key)) return size;
+  return std::nullopt;
+}
+
+std::optional<PaperSize> sizeForRoll(PaperKind kind, const QString& roll) {
+  if (const auto exact = sizeFor(kind, roll)) return exact;
+  for (const PaperSize& size : sizesFor(kind))
+    if (QLatin1String(size.key).startsWith(roll + u'x') || QLatin1String(size.key).startsWith(roll + u'-')) return size;
+  return std::nullopt;
+}
+
+const char* nameOf(PaperKind kind) {
+  switch (kind) {
+    case PaperKind::tags:
+      return "tags";
+    case PaperKind::bagTags:
+      return "bag-tags";
+    case PaperKind::labels:
+      return "labels";
+    case PaperKind::workList:
+      return "work-list";
+    case PaperKind::pickUpList:
+      return "pick-up-list";
+    case PaperKind::statement:
+      return "statement";
+    case PaperKind::wrapUp:
+      return "wrap-up";
+  }
+  return "";
+}
+
+std::optional<PaperKind> paperKindFrom(const QString& name) {
+  for (const PaperKind kind : kinds)
+    if (name == QLatin1String(nameOf(kind))) return kind;
+  return std::nullopt;
+}
+
+std::span<const PaperKind> allPaperKinds() {
+  return kinds;
+}
