@@ -57,18 +57,29 @@ std::string localised(const Language& language, const Quantity& quantity) {
   return out;
 }
 
-std::string localised(const Language& language, const Moment& moment) {
+struct MomentWriter::Format {
+  std::unique_ptr<icu::DateFormat> icu;
+};
+
+MomentWriter::MomentWriter(const Language& language, const std::string& zone, Moment::Form form)
+    : format_(std::make_unique<Format>()) {
   UErrorCode status = U_ZERO_ERROR;
-  const std::unique_ptr<icu::DateFormat> format(
-      icu::DateFormat::createInstanceForSkeleton(skeleton_of(moment.form), locale_of(language), status));
+  format_->icu.reset(icu::DateFormat::createInstanceForSkeleton(skeleton_of(form), locale_of(language), status));
   must(status, "making a date format");
-  std::unique_ptr<icu::TimeZone> zone(
-      icu::TimeZone::createTimeZone(icu::UnicodeString::fromUTF8(moment.zone)));
-  if (*zone == icu::TimeZone::getUnknown()) zone.reset(icu::TimeZone::getGMT()->clone());
-  format->adoptTimeZone(zone.release());
+  std::unique_ptr<icu::TimeZone> told_in(icu::TimeZone::createTimeZone(icu::UnicodeString::fromUTF8(zone)));
+  if (*told_in == icu::TimeZone::getUnknown()) told_in.reset(icu::TimeZone::getGMT()->clone());
+  format_->icu->adoptTimeZone(told_in.release());
+}
+MomentWriter::~MomentWriter() = default;
+
+std::string MomentWriter::operator()(UnixMs at) const {
   icu::UnicodeString text;
-  format->format(static_cast<UDate>(moment.at), text);
+  format_->icu->format(static_cast<UDate>(at), text);
   return to_utf8(text);
+}
+
+std::string localised(const Language& language, const Moment& moment) {
+  return MomentWriter(language, moment.zone, moment.form)(moment.at);
 }
 
 }  // namespace weavelog

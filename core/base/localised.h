@@ -1,6 +1,7 @@
 #pragma once
 // Numbers, quantities and times as a person of a language reads them, with the decimals kept as spoken.
 
+#include <memory>
 #include <string>
 
 #include "core/base/clock.h"
@@ -24,5 +25,20 @@ struct Moment {
 [[nodiscard]] std::string localised(const Language& language, const Quantity& quantity);
 /// "14:05", "Di., 3. März", or both, by the language's customary order (Unicode CLDR).
 [[nodiscard]] std::string localised(const Language& language, const Moment& moment);
+
+/// The same for many moments of one zone and form: making it costs far more than using it.
+class MomentWriter {
+ public:
+  MomentWriter(const Language& language, const std::string& zone, Moment::Form form);
+  ~MomentWriter();
+  MomentWriter(const MomentWriter&) = delete;
+  MomentWriter& operator=(const MomentWriter&) = delete;
+
+  [[nodiscard]] std::string operator()(UnixMs at) const;
+
+ private:
+  struct Format;
+  std::unique_ptr<Format> format_;
+};
 
 }  // namespace weavelog

@@ -273,6 +273,33 @@ std::array<std::int64_t, kStageCount> count_by_stage(const Ledger& ledger, const
   return counts;
 }
 
+std::vector<BoardJob> board_jobs(const Ledger& ledger, const BookId& event, bool with_names) {
+  std::vector<BoardJob> rows;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query =
+        with_names ? db.statement("SELECT j.player, j.tag_number, j.stage, j.stage_at, j.clash, j.ready_by, p.family, p.given "
+                                  "FROM model_job j JOIN model_player p ON p.n=j.player WHERE j.event=?1 AND j.stage BETWEEN ?2 AND ?3")
+                   : db.statement("SELECT player, tag_number, stage, stage_at, clash, ready_by FROM model_job "
+                                  "WHERE event=?1 AND stage BETWEEN ?2 AND ?3");
+    bind_blob(query, 1, event.bytes);
+    query.bind(2, static_cast<int>(Stage::received));
+    query.bind(3, static_cast<int>(Stage::ready));
+    while (query.executeStep()) {
+      BoardJob& row = rows.emplace_back();
+      row.player = query.getColumn(0).getInt64();
+      row.tag_number = number_at(query, 1);
+      row.stage = choice_at<Stage>(query, 2);
+      row.stage_at = number_at(query, 3);
+      row.clash = query.getColumn(4).getInt() != 0;
+      row.ready_by = time_at(query, 5, kNoTime);
+      if (!with_names) continue;
+      row.family_name = text_at(query, 6);
+      row.given_name = text_at(query, 7);
+    }
+  });
+  return rows;
+}
+
 std::vector<JobRow> page_of_jobs(const Ledger& ledger, std::optional<BookId> event,
                                  std::optional<JobKey> after, std::size_t limit) {
   // n only tells apart jobs of the same millisecond, so a condition on (at, n) is served by the index.

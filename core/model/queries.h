@@ -92,6 +92,20 @@ struct JobRow {
 /// Jobs of an event by stage, index = number of the stage.
 [[nodiscard]] std::array<std::int64_t, kStageCount> count_by_stage(const Ledger& ledger, const BookId& event);
 
+/// Of a job no more than what strangers may see.
+struct BoardJob {
+  std::int64_t player = 0;  ///< equal for jobs of one player; means nothing outside this answer
+  std::string family_name;  ///< both empty unless asked for
+  std::string given_name;
+  std::optional<std::int64_t> tag_number;
+  Stage stage = Stage::none;
+  std::optional<std::int64_t> stage_at;
+  bool clash = false;
+  std::optional<std::int64_t> ready_by;
+};
+/// The jobs of an event from received to ready, in no particular order, from one snapshot.
+[[nodiscard]] std::vector<BoardJob> board_jobs(const Ledger& ledger, const BookId& event, bool with_names);
+
 /// Every job, or those of one event, newest first; a page begins after `after`.
 [[nodiscard]] std::vector<JobRow> page_of_jobs(const Ledger& ledger, std::optional<BookId> event,
                                                std::optional<JobKey> after, std::size_t limit);

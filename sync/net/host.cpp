@@ -5,7 +5,6 @@
 
 #include <atomic>
 #include <boost/asio/executor_work_guard.hpp>
-#include <boost/asio/ip/v6_only.hpp>
 #include <boost/asio/post.hpp>
 #include <boost/asio/steady_timer.hpp>
 #include <list>
@@ -14,6 +13,7 @@
 #include <unordered_set>
 
 #include "sync/net/io_thread.h"
+#include "sync/net/listener.h"
 #include "sync/net/socket_pipe.h"
 
 namespace weavelog {
@@ -44,23 +44,6 @@ Outcome<std::shared_ptr<asio::ssl::context>> host_tls(const ServerCertificate& c
   return tls;
 }
 
-tl::unexpected<Fault> listen_fault(const Error& error, const tcp::endpoint& endpoint) {
-  const std::string where = Address{endpoint.address().to_string(), endpoint.port()}.text();
-  const std::string port = std::to_string(endpoint.port());
-  if (error == asio::error::address_in_use) {
-    return fail(FaultCode::locked, "port " + port + " is taken by another program", where,
-                "stop that program (is a second server running?) or choose another port");
-  }
-  if (error == asio::error::access_denied) {
-    return fail(FaultCode::refused, "port " + port + " may not be used", where, "choose a port from 1024 on");
-  }
-  if (error == boost::system::errc::address_not_available) {
-    return fail(FaultCode::bad_input, "this machine does not have the address", where,
-                "choose one of its own addresses, or 0.0.0.0 for all");
-  }
-  return fail(FaultCode::io, "can't listen (" + error.message() + ")", where, "check the network settings");
-}
-
 }  // namespace
 
 class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
@@ -69,22 +52,10 @@ class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
       : max_connections_(max_connections), max_strangers_(max_strangers) {}
 
   Outcome<> begin(WebHostOptions options, PipeHandlers handlers) {
-    Error error;
-    const auto address = asio::ip::make_address(options.address, error);
-    if (error) {
-      return fail(FaultCode::bad_input,
-                  "\"" + options.address.substr(0, 60) + "\" is no address of a machine", "address",
-                  "write an IPv4 or IPv6 address, or 0.0.0.0 for all");
-    }
     auto tls = host_tls(options.certificate);
     if (!tls) return fail(tls.error());
-    const tcp::endpoint endpoint(address, options.port);
-    acceptor_.open(endpoint.protocol(), error);
-    if (!error) acceptor_.set_option(asio::socket_base::reuse_address(true), error);
-    if (!error && address.is_v6()) acceptor_.set_option(asio::ip::v6_only(!address.is_unspecified()), error);
-    if (!error) acceptor_.bind(endpoint, error);
-    if (!error) acceptor_.listen(asio::socket_base::max_listen_connections, error);
-    if (error) return listen_fault(error, endpoint);
+    if (auto listening = listen_on(acceptor_, options.address, options.port); !listening) return fail(listening.error());
+    Error error;
     port_ = acceptor_.local_endpoint(error).port();
 
     auto share = std::make_shared<PipeShare>();

@@ -18,6 +18,7 @@
 #include "sync/net/exchange_host.h"
 #include "sync/net/nearby.h"
 #include "sync/net/ticker.h"
+#include "sync/server/board.h"
 #include "sync/trust/proquint.h"
 
 using namespace weavelog;
@@ -29,6 +30,8 @@ struct Arguments {
   std::string name = "Event server";
   std::string listen = "0.0.0.0:26110";
   std::string reach;
+  std::string board;  ///< none: no board
+  std::string board_show = "tag";
   EventInfo event;
   std::vector<std::string> invite;
   int minutes = 15;
@@ -132,6 +135,12 @@ Outcome<> serve(const Arguments& arguments) {
   if (!listen) return fail(listen.error());
   const auto reach = arguments.reach.empty() ? listen : Address::parse(arguments.reach);
   if (!reach) return fail(reach.error());
+  std::optional<Address> board_at;
+  if (!arguments.board.empty()) {
+    const auto parsed = board_address(arguments.board, listen->host);
+    if (!parsed) return fail(parsed.error());
+    board_at = *parsed;
+  }
   std::vector<Role> roles;
   for (const auto& name : arguments.invite) {
     const auto role = parse_role(name);
@@ -167,6 +176,14 @@ Outcome<> serve(const Arguments& arguments) {
   auto host = ExchangeHost::start(**station, std::move(host_options));
   if (!host) return fail(host.error());
 
+  std::unique_ptr<BoardHost> board;
+  if (board_at) {
+    const BoardShow show = arguments.board_show == "initials" ? BoardShow::initials : BoardShow::tag;
+    auto started = start_board((*station)->ledger(), *event, show, *board_at);
+    if (!started) return fail(started.error());
+    board = std::move(*started);
+  }
+
   std::optional<Presence> presence;
   if (!arguments.unlisted) presence.emplace((*station)->ledger(), **host, listen->host, arguments.name, *event);
 
@@ -179,6 +196,13 @@ Outcome<> serve(const Arguments& arguments) {
               << (*station)->folder().string() << "; end with Ctrl-C\ncertificate "
               << fingerprint_words((*host)->fingerprint()) << '\n'
               << std::flush;
+  }
+  if (board) {
+    const Address shown{arguments.reach.empty() ? board_at->host : reach->host, board->port()};
+    if (arguments.json)
+      std::cout << R"({"board":"http://)" << shown.text() << R"(/","port":)" << board->port() << "}\n" << std::flush;
+    else
+      std::cout << "board for the lounge: http://" << shown.text() << "/\n" << std::flush;
   }
   // Somebody has to be able to begin: the first start invites a head.
   if (roles.empty() && (*station)->devices().devices().empty()) roles.push_back(Role::head);
@@ -194,6 +218,7 @@ Outcome<> serve(const Arguments& arguments) {
   sigwait(&signals, &got);
   spdlog::info("stopping");
   presence.reset();
+  board.reset();
   host->reset();
   return {};
 }
@@ -216,6 +241,10 @@ int main(int argc, char** argv) {
   app.add_option("--currency", arguments.event.currency, "ISO 4217 code, used at the first start");
   app.add_option("--invite", arguments.invite, "Show a pairing code for a head, desk, stringer or reader; may be given several times");
   app.add_option("--minutes", arguments.minutes, "How long the codes are good")->check(CLI::Range(1, 7 * 24 * 60));
+  app.add_option("--board", arguments.board,
+                 "PORT or ADDRESS:PORT of a web page for the lounge that shows which rackets are ready; none unless given");
+  app.add_option("--board-show", arguments.board_show, "By what people find their rackets on the board: tag or initials")
+      ->check(CLI::IsMember({"tag", "initials"}));
   app.add_flag("--unlisted", arguments.unlisted,
                "Do not answer tablets that ask who is near (on UDP, at the port of --listen); they need the address then");
   app.add_flag("--json", arguments.json, "Say everything as lines of JSON");
