@@ -2,6 +2,97 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AccountButton</name>
+    <message>
+        <source>Account: %1 due</source>
+        <translation>Konto: %1 offen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Account: %n racket(s) not charged</source>
+        <translation>
+            <numerusform>Konto: %n Schläger nicht berechnet</numerusform>
+            <numerusform>Konto: %n Schläger nicht berechnet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Account</source>
+        <translation>Konto</translation>
+    </message>
+</context>
+<context>
+    <name>AccountDetails</name>
+    <message>
+        <source>Due</source>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>To give back</source>
+        <translation>Zurückzugeben</translation>
+    </message>
+    <message>
+        <source>Nothing is due</source>
+        <translation>Nichts ist offen</translation>
+    </message>
+    <message>
+        <source>Charged %1, paid %2</source>
+        <translation>Berechnet %1, bezahlt %2</translation>
+    </message>
+    <message>
+        <source>The event has no currency yet</source>
+        <translation>Das Turnier hat noch keine Währung</translation>
+    </message>
+    <message>
+        <source>Give it one in the price list; then rackets can be charged.</source>
+        <translation>Legen Sie sie in der Preisliste fest; dann lassen sich Schläger berechnen.</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Preisliste</translation>
+    </message>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Zwei Tablets haben Verschiedenes berechnet</translation>
+    </message>
+    <message>
+        <source>Until somebody closes that under Questions, the newer amount counts here, and nothing is taken off it.</source>
+        <translation>Bis das jemand unter Fragen klärt, gilt hier der neuere Betrag, und nichts wird davon abgezogen.</translation>
+    </message>
+    <message>
+        <source>Charge something else</source>
+        <translation>Etwas anderes berechnen</translation>
+    </message>
+</context>
+<context>
+    <name>AccountModel</name>
+    <message>
+        <source>It has to be more than nothing.</source>
+        <translation>Es muss mehr als nichts sein.</translation>
+    </message>
+</context>
+<context>
+    <name>AccountPart</name>
+    <message>
+        <source>A racket</source>
+        <translation>Ein Schläger</translation>
+    </message>
+    <message>
+        <source>Together %1</source>
+        <translation>Zusammen %1</translation>
+    </message>
+    <message>
+        <source>two tablets differ</source>
+        <translation>zwei Tablets weichen ab</translation>
+    </message>
+    <message>
+        <source>reversed</source>
+        <translation>storniert</translation>
+    </message>
+    <message>
+        <source>Give a discount</source>
+        <translation>Nachlass geben</translation>
+    </message>
+</context>
+<context>
     <name>AgreedCard</name>
     <message>
         <source>Agreed now: rackets %1</source>
@@ -185,6 +276,10 @@
         <source>By %1</source>
         <translation>Bis %1</translation>
     </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Rahmen prüfen</translation>
+    </message>
 </context>
 <context>
     <name>BenchTime</name>
@@ -335,6 +430,13 @@
     </message>
 </context>
 <context>
+    <name>DayMoney</name>
+    <message>
+        <source>A box can&apos;t hold less than nothing.</source>
+        <translation>Weniger als nichts kann nicht in der Kasse liegen.</translation>
+    </message>
+</context>
+<context>
     <name>DeskFind</name>
     <message>
         <source>Desk</source>
@@ -343,10 +445,6 @@
     <message>
         <source>No event yet: rackets get no tag numbers</source>
         <translation>Noch kein Turnier: Schläger erhalten keine Nummern</translation>
-    </message>
-    <message>
-        <source>Whose rackets? Type a name</source>
-        <translation>Wessen Schläger? Namen tippen</translation>
     </message>
     <message>
         <source>New player</source>
@@ -368,6 +466,10 @@
         <source>Players come with an entry list, with an exchange, or are added here.</source>
         <translation>Spieler kommen mit einer Meldeliste, mit einem Abgleich oder werden hier angelegt.</translation>
     </message>
+    <message>
+        <source>Whose rackets? Name or tag</source>
+        <translation>Wessen Schläger? Name oder Schild</translation>
+    </message>
 </context>
 <context>
     <name>DeskPlayer</name>
@@ -386,6 +488,37 @@
     <message>
         <source>Same as last time</source>
         <translation>Wie beim letzten Mal</translation>
+    </message>
+</context>
+<context>
+    <name>DiscountSheet</name>
+    <message>
+        <source>Discount: %1</source>
+        <translation>Nachlass: %1</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Nachlass</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Say why; then choose how much.</source>
+        <translation>Sagen Sie, warum; dann wählen Sie, wie viel.</translation>
+    </message>
+    <message>
+        <source>A tenth off</source>
+        <translation>Ein Zehntel weniger</translation>
+    </message>
+    <message>
+        <source>A fifth off</source>
+        <translation>Ein Fünftel weniger</translation>
+    </message>
+    <message>
+        <source>Free of charge</source>
+        <translation>Kostenlos</translation>
     </message>
 </context>
 <context>
@@ -744,6 +877,112 @@
     </message>
 </context>
 <context>
+    <name>FindingCard</name>
+    <message>
+        <source>The player has not answered yet</source>
+        <translation>Noch keine Antwort</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again</source>
+        <translation>Zwei verschiedene Antworten wurden notiert: noch einmal fragen</translation>
+    </message>
+    <message>
+        <source>The player said not to string it</source>
+        <translation>Die Antwort war: nicht besaiten</translation>
+    </message>
+    <message>
+        <source>Found earlier: %1</source>
+        <translation>Früher gefunden: %1</translation>
+    </message>
+    <message>
+        <source>Proposed: %1</source>
+        <translation>Vorgeschlagen: %1</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Antwort: %1</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Noch einmal fragen</translation>
+    </message>
+    <message>
+        <source>Ask the player</source>
+        <translation>Rückfrage stellen</translation>
+    </message>
+    <message>
+        <source>Go on against it ...</source>
+        <translation>Trotzdem weiter ...</translation>
+    </message>
+    <message>
+        <source>Go on without it ...</source>
+        <translation>Ohne Antwort weiter ...</translation>
+    </message>
+    <message>
+        <source>It is put right</source>
+        <translation>Ist behoben</translation>
+    </message>
+</context>
+<context>
+    <name>FindingForm</name>
+    <message>
+        <source>Tap where it is</source>
+        <translation>Stelle antippen</translation>
+    </message>
+    <message>
+        <source>Choose what it is</source>
+        <translation>Befund wählen</translation>
+    </message>
+    <message>
+        <source>Write what it is</source>
+        <translation>Befund beschreiben</translation>
+    </message>
+    <message>
+        <source>Choose what you propose</source>
+        <translation>Vorschlag wählen</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Tap the drawing, or choose here</source>
+        <translation>Zeichnung antippen oder hier wählen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>What is proposed to the player</source>
+        <translation>Was vorgeschlagen wird</translation>
+    </message>
+    <message>
+        <source>Nothing, only noted</source>
+        <translation>Nichts, nur notiert</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notieren: %1</translation>
+    </message>
+    <message>
+        <source>Noted: %1</source>
+        <translation>Notiert: %1</translation>
+    </message>
+</context>
+<context>
     <name>FindingNote</name>
     <message>
         <source>%1: %2.</source>
@@ -817,6 +1056,35 @@
     </message>
 </context>
 <context>
+    <name>FrameDrawing</name>
+    <message>
+        <source>Drawing of the frame, 12 o&apos;clock at the head</source>
+        <translation>Zeichnung des Rahmens, 12 Uhr am Kopf</translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a place; so does the list of places.</source>
+        <translation>Die Pfeiltasten wählen eine Stelle, ebenso die Liste der Stellen.</translation>
+    </message>
+</context>
+<context>
+    <name>FrameNotes</name>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Rahmen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FrameQuestionScreen</name>
+    <message>
+        <source>Question to %1 about the frame</source>
+        <translation>Frage an %1 zum Rahmen</translation>
+    </message>
+    <message>
+        <source>Answer noted</source>
+        <translation>Antwort notiert</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -839,6 +1107,37 @@
     </message>
 </context>
 <context>
+    <name>GoOnSheet</name>
+    <message>
+        <source>Go on without the player&apos;s word</source>
+        <translation>Ohne Zustimmung weiter</translation>
+    </message>
+    <message>
+        <source>Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker&apos;s advice and the rules of the place come first.</source>
+        <translation>Ihr Name und Ihr Grund bleiben bei diesem Schläger stehen. Ein beschädigter Rahmen kann unter Spannung brechen; der Rat des Herstellers und die Regeln vor Ort gehen vor.</translation>
+    </message>
+    <message>
+        <source>Who answers for it</source>
+        <translation>Wer dafür einsteht</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>I answer for it</source>
+        <translation>Ich stehe dafür ein</translation>
+    </message>
+    <message>
+        <source>Give a name and a reason</source>
+        <translation>Namen und Grund angeben</translation>
+    </message>
+    <message>
+        <source>Going on: %1</source>
+        <translation>Geht weiter: %1</translation>
+    </message>
+</context>
+<context>
     <name>HostsCard</name>
     <message>
         <source>Known event servers</source>
@@ -855,6 +1154,88 @@
     <message>
         <source>Forget it</source>
         <translation>Vergessen</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionModel</name>
+    <message>
+        <source>put right by %1, %2</source>
+        <translation>behoben von %1, %2</translation>
+    </message>
+    <message>
+        <source>said by %1, taken by %2, %3</source>
+        <translation>gesagt von %1, notiert von %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 answers for going on, %2: %3</source>
+        <translation>%1 steht für das Weitermachen ein, %2: %3</translation>
+    </message>
+    <message>
+        <source>The player&apos;s answer: %1</source>
+        <translation>Antwort: %1</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionSheet</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Schild %1, %2</translation>
+    </message>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Rahmen: %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Verstanden</translation>
+    </message>
+    <message>
+        <source>This racket is past its inspection. Step it back with a reason to note something new.</source>
+        <translation>Dieser Schläger ist schon über die Prüfung hinaus. Um Neues zu notieren, mit einem Grund zurücksetzen.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>It stands beside what you find and the answers that you take.</source>
+        <translation>Er steht bei dem, was Sie finden, und bei den Antworten, die Sie notieren.</translation>
+    </message>
+    <message>
+        <source>Nothing new on the frame</source>
+        <translation>Nichts Neues am Rahmen</translation>
+    </message>
+    <message>
+        <source>The frame is sound</source>
+        <translation>Der Rahmen ist in Ordnung</translation>
+    </message>
+    <message>
+        <source>%1: inspected</source>
+        <translation>%1: geprüft</translation>
+    </message>
+    <message>
+        <source>Note a finding</source>
+        <translation>Befund notieren</translation>
+    </message>
+    <message>
+        <source>Note another finding</source>
+        <translation>Weiteren Befund notieren</translation>
+    </message>
+    <message>
+        <source>Found on this frame</source>
+        <translation>An diesem Rahmen gefunden</translation>
+    </message>
+    <message>
+        <source>Put right: %1</source>
+        <translation>Behoben: %1</translation>
+    </message>
+    <message>
+        <source>Put right earlier</source>
+        <translation>Früher behoben</translation>
     </message>
 </context>
 <context>
@@ -1017,6 +1398,18 @@
     <message>
         <source>What was done</source>
         <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Rahmen prüfen</translation>
+    </message>
+    <message>
+        <source>Compare the tags on racket and bag</source>
+        <translation>Schilder an Schläger und Tasche vergleichen</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1236,6 +1629,14 @@
         <source>Team</source>
         <translation>Team</translation>
     </message>
+    <message>
+        <source>Money</source>
+        <translation>Geld</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Vorrat</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1274,6 +1675,18 @@
     <message>
         <source>Four</source>
         <translation>Vier</translation>
+    </message>
+    <message>
+        <source>%1: %2 %</source>
+        <translation>%1: %2 %</translation>
+    </message>
+    <message>
+        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
+        <translation>Eine Länge für Längs- und Quersaiten, meist zwei Knoten. An welchem Ende die Quersaiten beginnen, ergibt sich aus dem Saitenbild: siehe Angaben des Herstellers.</translation>
+    </message>
+    <message>
+        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
+        <translation>Längs- und Quersaiten mit je einer eigenen Länge, meist vier Knoten. Nötig bei zwei verschiedenen Saiten; die Quersaiten können am Kopf beginnen.</translation>
     </message>
 </context>
 <context>
@@ -1317,6 +1730,365 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 ist im Team</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyAccounts</name>
+    <message>
+        <source>Find a player</source>
+        <translation>Spieler suchen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) owe something</source>
+        <translation>
+            <numerusform>%n Spieler schuldet etwas</numerusform>
+            <numerusform>%n Spieler schulden etwas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Konten</translation>
+    </message>
+    <message>
+        <source>owes</source>
+        <translation>schuldet</translation>
+    </message>
+    <message>
+        <source>gets back</source>
+        <translation>bekommt zurück</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>ausgeglichen</translation>
+    </message>
+    <message>
+        <source>nothing charged yet</source>
+        <translation>noch nichts berechnet</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Niemand mit diesem Namen</translation>
+    </message>
+    <message>
+        <source>No player has a racket here yet</source>
+        <translation>Noch hat kein Spieler einen Schläger hier</translation>
+    </message>
+    <message>
+        <source>All accounts</source>
+        <translation>Alle Konten</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Wählen Sie einen Spieler</translation>
+    </message>
+    <message>
+        <source>What is due, and every line by its racket, appears here.</source>
+        <translation>Hier erscheint, was offen ist, und jede Zeile nach Schläger.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyDay</name>
+    <message>
+        <source>The day before</source>
+        <translation>Der Tag davor</translation>
+    </message>
+    <message>
+        <source>Today, %1</source>
+        <translation>Heute, %1</translation>
+    </message>
+    <message>
+        <source>The day after</source>
+        <translation>Der Tag danach</translation>
+    </message>
+    <message>
+        <source>Nothing was charged or paid on this day.</source>
+        <translation>An diesem Tag wurde nichts berechnet oder bezahlt.</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Berechnet</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Bezahlt</translation>
+    </message>
+    <message>
+        <source>Closed: %1</source>
+        <translation>Abgeschlossen: %1</translation>
+    </message>
+    <message>
+        <source>Counted %1, as the lines say</source>
+        <translation>Gezählt %1, wie die Zeilen sagen</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too much</source>
+        <translation>Gezählt %1, %2 zu viel</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too little</source>
+        <translation>Gezählt %1, %2 zu wenig</translation>
+    </message>
+    <message>
+        <source>Written for this day since: charged %1, paid %2</source>
+        <translation>Seither für diesen Tag geschrieben: berechnet %1, bezahlt %2</translation>
+    </message>
+    <message>
+        <source>The box</source>
+        <translation>Die Kasse</translation>
+    </message>
+    <message>
+        <source>Cash taken this day, by the lines</source>
+        <translation>Bar eingenommen an diesem Tag, laut Zeilen</translation>
+    </message>
+    <message>
+        <source>Cash counted, without the change that was there in the morning, in %1</source>
+        <translation>Gezähltes Bargeld ohne das Wechselgeld vom Morgen, in %1</translation>
+    </message>
+    <message>
+        <source>It agrees with the lines</source>
+        <translation>Es stimmt mit den Zeilen überein</translation>
+    </message>
+    <message>
+        <source>%1 too much in the box</source>
+        <translation>%1 zu viel in der Kasse</translation>
+    </message>
+    <message>
+        <source>%1 too little in the box</source>
+        <translation>%1 zu wenig in der Kasse</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Close the day again</source>
+        <translation>Tag noch einmal abschließen</translation>
+    </message>
+    <message>
+        <source>Close the day</source>
+        <translation>Tag abschließen</translation>
+    </message>
+    <message>
+        <source>Day closed</source>
+        <translation>Tag abgeschlossen</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyLineSheet</name>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Zwei Tablets haben Verschiedenes berechnet</translation>
+    </message>
+    <message>
+        <source>Close that under Questions first.</source>
+        <translation>Klären Sie das erst unter Fragen.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>The line stays, and one of the opposite amount is written beside it.</source>
+        <translation>Die Zeile bleibt, und eine mit dem Gegenbetrag wird danebengeschrieben.</translation>
+    </message>
+    <message>
+        <source>Reverse this line</source>
+        <translation>Diese Zeile stornieren</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Storniert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPage</name>
+    <message>
+        <source>Money</source>
+        <translation>Geld</translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Konten</translation>
+    </message>
+    <message>
+        <source>Day&apos;s money</source>
+        <translation>Geld des Tages</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Preisliste</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
+        <translation>Koppeln Sie unter Abgleich mit einem Turnierserver; Preisliste und Konten kommen dann von selbst hierher.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPrices</name>
+    <message>
+        <source>no price</source>
+        <translation>kein Preis</translation>
+    </message>
+    <message>
+        <source>Nothing can be charged</source>
+        <translation>Es lässt sich nichts berechnen</translation>
+    </message>
+    <message>
+        <source>Currency of the event</source>
+        <translation>Währung des Turniers</translation>
+    </message>
+    <message>
+        <source>Three letters, such as EUR</source>
+        <translation>Drei Buchstaben, etwa EUR</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Currency: %1</source>
+        <translation>Währung: %1</translation>
+    </message>
+    <message>
+        <source>What rackets are charged</source>
+        <translation>Was für Schläger berechnet wird</translation>
+    </message>
+    <message>
+        <source>In %1. A string without a price of its own costs what stands beside &quot;String&quot;; a hybrid costs half of each.</source>
+        <translation>In %1. Eine Saite ohne eigenen Preis kostet, was bei „Saite“ steht; ein Hybrid kostet von jeder die Hälfte.</translation>
+    </message>
+    <message>
+        <source>Price of one string</source>
+        <translation>Preis einer Saite</translation>
+    </message>
+    <message>
+        <source>What else is sold</source>
+        <translation>Was sonst verkauft wird</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyText</name>
+    <message>
+        <source>The event has no currency yet.</source>
+        <translation>Das Turnier hat noch keine Währung.</translation>
+    </message>
+    <message>
+        <source>That is no amount; write it such as 25.50.</source>
+        <translation>Das ist kein Betrag; schreiben Sie ihn etwa so: 25,50.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n decimal(s) at most in this currency.</source>
+        <translation>
+            <numerusform>Höchstens %n Nachkommastelle in dieser Währung.</numerusform>
+            <numerusform>Höchstens %n Nachkommastellen in dieser Währung.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That is too much.</source>
+        <translation>Das ist zu viel.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyWords</name>
+    <message>
+        <source>Labour</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>String</source>
+        <translation>Saite</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Schablone</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Eilt</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Eilt vom Platz</translation>
+    </message>
+    <message>
+        <source>Grommet strip</source>
+        <translation>Ösenband</translation>
+    </message>
+    <message>
+        <source>Tubing</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>String, mains</source>
+        <translation>Saite, längs</translation>
+    </message>
+    <message>
+        <source>String, crosses</source>
+        <translation>Saite, quer</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Nachlass</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Cash</source>
+        <translation>Bar</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>Room account</source>
+        <translation>Zimmerrechnung</translation>
+    </message>
+    <message>
+        <source>Prize money</source>
+        <translation>Preisgeld</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Another way</source>
+        <translation>Auf andere Art</translation>
+    </message>
+    <message>
+        <source>Paid: %1</source>
+        <translation>Bezahlt: %1</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Storniert: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
     </message>
 </context>
 <context>
@@ -1531,6 +2303,25 @@
     <message>
         <source>Pair</source>
         <translation>Koppeln</translation>
+    </message>
+</context>
+<context>
+    <name>PaymentCard</name>
+    <message>
+        <source>Take a payment</source>
+        <translation>Zahlung annehmen</translation>
+    </message>
+    <message>
+        <source>Amount in %1</source>
+        <translation>Betrag in %1</translation>
+    </message>
+    <message>
+        <source>Takes the payment</source>
+        <translation>Nimmt die Zahlung an</translation>
+    </message>
+    <message>
+        <source>%1 paid: %2</source>
+        <translation>%1 bezahlt: %2</translation>
     </message>
 </context>
 <context>
@@ -1768,6 +2559,171 @@
     </message>
 </context>
 <context>
+    <name>PriceSheet</name>
+    <message>
+        <source>Price of one string</source>
+        <translation>Preis einer Saite</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Name der Saite, wie Aufträge sie nennen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Price in %1</source>
+        <translation>Preis in %1</translation>
+    </message>
+    <message>
+        <source>0 if it is free.</source>
+        <translation>0, wenn es nichts kostet.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Price: %1</source>
+        <translation>Preis: %1</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Off the list: %1</source>
+        <translation>Von der Liste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PricesModel</name>
+    <message>
+        <source>A price is not below zero.</source>
+        <translation>Ein Preis ist nicht unter null.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>Diese Währung gibt es nicht; schreiben Sie ihre drei Buchstaben, etwa EUR.</translation>
+    </message>
+</context>
+<context>
+    <name>PrintSheet</name>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the order of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First free label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the top left, row by row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up on this device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the PDF and print it from a device that has one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On its way ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF is saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the paper could not be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: this device has no printing system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printing system does not answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printer refused it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -1816,6 +2772,18 @@
     <message>
         <source>Who has the racket now?</source>
         <translation>Wer hat den Schläger jetzt?</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>charged by two tablets while apart</source>
+        <translation>von zwei Tablets unabhängig berechnet</translation>
+    </message>
+    <message>
+        <source>What does it cost?</source>
+        <translation>Was kostet es?</translation>
     </message>
 </context>
 <context>
@@ -2141,6 +3109,14 @@
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
         <translation>Koppeln Sie unter Austausch einen Turnierserver; seine Schläger kommen von selbst hierher.</translation>
     </message>
+    <message>
+        <source>Compare two tags</source>
+        <translation>Zwei Schilder vergleichen</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RushMark</name>
@@ -2151,6 +3127,127 @@
     <message>
         <source>Rush</source>
         <translation>Eilt</translation>
+    </message>
+</context>
+<context>
+    <name>SaleSheet</name>
+    <message>
+        <source>Charge something else</source>
+        <translation>Etwas anderes berechnen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Price of one in %1</source>
+        <translation>Stückpreis in %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Charge it</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Charged: %1 × %2</source>
+        <translation>Berechnet: %1 × %2</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Berechnet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ScanDoings</name>
+    <message>
+        <source>Scanned again. The next step:</source>
+        <translation>Noch einmal gescannt. Der nächste Schritt:</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Diese Nummer wurde zweimal vergeben</translation>
+    </message>
+    <message>
+        <source>Look at the racket, and choose whose it is.</source>
+        <translation>Sehen Sie sich den Schläger an und wählen Sie, wem er gehört.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanModel</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Schild %1, %2</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange.</source>
+        <translation>Unter Abgleich mit einem Turnierserver koppeln.</translation>
+    </message>
+    <message>
+        <source>This tag is of another event</source>
+        <translation>Dieses Schild gehört zu einem anderen Turnier</translation>
+    </message>
+    <message>
+        <source>Find the racket by its player&apos;s name.</source>
+        <translation>Suchen Sie den Schläger über den Namen.</translation>
+    </message>
+    <message>
+        <source>The tag was misread</source>
+        <translation>Das Schild wurde falsch gelesen</translation>
+    </message>
+    <message>
+        <source>Scan it again, or type the number that stands on it.</source>
+        <translation>Noch einmal scannen oder die Nummer eingeben, die darauf steht.</translation>
+    </message>
+    <message>
+        <source>The scanner types for another keyboard</source>
+        <translation>Der Scanner tippt für eine andere Tastatur</translation>
+    </message>
+    <message>
+        <source>Set the scanner to the keyboard that this device is set to.</source>
+        <translation>Stellen Sie den Scanner auf die Tastatur ein, die dieses Gerät verwendet.</translation>
+    </message>
+    <message>
+        <source>This is no code of a tag</source>
+        <translation>Das ist kein Code eines Schilds</translation>
+    </message>
+    <message>
+        <source>Scan the tag, or type the number that stands on it.</source>
+        <translation>Das Schild scannen oder die Nummer eingeben, die darauf steht.</translation>
+    </message>
+    <message>
+        <source>No racket here has tag %1</source>
+        <translation>Kein Schläger hier hat Schild %1</translation>
+    </message>
+    <message>
+        <source>It may not have come to this device yet: look under Exchange.</source>
+        <translation>Vielleicht ist er noch nicht auf diesem Gerät: sehen Sie unter Abgleich nach.</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Diese Nummer wurde zweimal vergeben</translation>
     </message>
 </context>
 <context>
@@ -2276,6 +3373,18 @@
     <message>
         <source>Folder</source>
         <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Scanner</source>
+        <translation>Scanner</translation>
+    </message>
+    <message>
+        <source>The second scan takes the next step</source>
+        <translation>Der zweite Scan macht den nächsten Schritt</translation>
+    </message>
+    <message>
+        <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
+        <translation>Aus: Er wird angeboten, ein Tippen macht ihn. Jeder Schritt lässt sich zurücknehmen.</translation>
     </message>
 </context>
 <context>
@@ -2475,6 +3584,240 @@
     </message>
 </context>
 <context>
+    <name>StockItemSheet</name>
+    <message>
+        <source>New string</source>
+        <translation>Neue Saite</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Name der Saite, wie Aufträge sie nennen</translation>
+    </message>
+    <message>
+        <source>Gauge in mm</source>
+        <translation>Stärke in mm</translation>
+    </message>
+    <message>
+        <source>Counted in</source>
+        <translation>Gezählt in</translation>
+    </message>
+    <message>
+        <source>Metres of a reel</source>
+        <translation>Meter einer Rolle</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sets</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>Wem sie gehört</translation>
+    </message>
+    <message>
+        <source>The room&apos;s</source>
+        <translation>Dem Raum</translation>
+    </message>
+    <message>
+        <source>A stringer&apos;s</source>
+        <translation>Einem Bespanner</translation>
+    </message>
+    <message>
+        <source>A player&apos;s</source>
+        <translation>Einem Spieler</translation>
+    </message>
+    <message>
+        <source>Name of the stringer</source>
+        <translation>Name des Bespanners</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Meter, die da sind</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Sets, die da sind</translation>
+    </message>
+    <message>
+        <source>Call it low at so many metres</source>
+        <translation>Knapp ab so vielen Metern</translation>
+    </message>
+    <message>
+        <source>Call it low at so many sets</source>
+        <translation>Knapp ab so vielen Sets</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>In stock: %1</source>
+        <translation>Im Vorrat: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockModel</name>
+    <message>
+        <source>Give metres, such as 62.5.</source>
+        <translation>Geben Sie Meter an, etwa 62,5.</translation>
+    </message>
+    <message>
+        <source>Give a whole number of sets.</source>
+        <translation>Geben Sie eine ganze Zahl von Sets an.</translation>
+    </message>
+    <message>
+        <source>Give the gauge in mm, such as 1.25.</source>
+        <translation>Geben Sie die Stärke in mm an, etwa 1,25.</translation>
+    </message>
+</context>
+<context>
+    <name>StockPage</name>
+    <message>
+        <source>Stock</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n string(s) low</source>
+        <translation>
+            <numerusform>%n Saite wird knapp</numerusform>
+            <numerusform>%n Saiten werden knapp</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is low</source>
+        <translation>Nichts ist knapp</translation>
+    </message>
+    <message>
+        <source>New string</source>
+        <translation>Neue Saite</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>Vom Raum</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>Von den Bespannern</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>Von den Spielern</translation>
+    </message>
+    <message>
+        <source>Nothing is in stock</source>
+        <translation>Nichts ist im Vorrat</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Note every reel and set that comes; then you see what is left and until when.</source>
+        <translation>Notieren Sie jede Rolle und jedes Set, das kommt; dann sehen Sie, was übrig ist und bis wann es reicht.</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its stock comes here by itself.</source>
+        <translation>Koppeln Sie unter Abgleich mit einem Turnierserver; sein Vorrat kommt dann von selbst hierher.</translation>
+    </message>
+</context>
+<context>
+    <name>StockRow</name>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>time of day</comment>
+        <translation>um %1 aufgebraucht, wenn es so weitergeht</translation>
+    </message>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>day</comment>
+        <translation>bis %1 aufgebraucht, wenn es so weitergeht</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>knapp</translation>
+    </message>
+    <message>
+        <source>used today: %1</source>
+        <translation>heute verbraucht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockSheet</name>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Called low at</source>
+        <translation>Knapp ab</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>It came</source>
+        <translation>Gekommen</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation>Entnommen</translation>
+    </message>
+    <message>
+        <source>Spoilt</source>
+        <translation>Verdorben</translation>
+    </message>
+    <message>
+        <source>Brought back</source>
+        <translation>Zurückgebracht</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Meter, die da sind</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Sets, die da sind</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sets</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Vorrat: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockWords</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n Set</numerusform>
+            <numerusform>%n Sets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2499,6 +3842,10 @@
     <message>
         <source>Next player</source>
         <translation>Nächster Spieler</translation>
+    </message>
+    <message>
+        <source>Print tags</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2599,6 +3946,65 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Quer wie längs</translation>
+    </message>
+</context>
+<context>
+    <name>TagGuardSheet</name>
+    <message>
+        <source>The right racket?</source>
+        <translation>Der richtige Schläger?</translation>
+    </message>
+    <message>
+        <source>Scan the tag on the racket, then the tag on its bag or paper.</source>
+        <translation>Zuerst das Schild am Schläger scannen, dann das an Tasche oder Zettel.</translation>
+    </message>
+    <message>
+        <source>On the racket</source>
+        <translation>Am Schläger</translation>
+    </message>
+    <message>
+        <source>On the bag</source>
+        <translation>An der Tasche</translation>
+    </message>
+    <message>
+        <source>Scan it now</source>
+        <translation>Jetzt scannen</translation>
+    </message>
+    <message>
+        <source>Then this one</source>
+        <translation>Danach dieses</translation>
+    </message>
+    <message>
+        <source>Wrong racket: stop</source>
+        <translation>Falscher Schläger: halt</translation>
+    </message>
+    <message>
+        <source>Both tags are of %1, but of two rackets: %2 and %3. Look at both before anything goes on.</source>
+        <translation>Beide Schilder sind von %1, aber von zwei Schlägern: %2 und %3. Sehen Sie beide an, bevor es weitergeht.</translation>
+    </message>
+    <message>
+        <source>The racket is of %1, the bag is of %2. Look at both before anything goes on.</source>
+        <translation>Der Schläger gehört %1, die Tasche %2. Sehen Sie beide an, bevor es weitergeht.</translation>
+    </message>
+    <message>
+        <source>This tag says nothing that is known here. Scan it again, or type its number.</source>
+        <translation>Dieser Code sagt nichts, was hier bekannt ist. Noch einmal scannen oder die Nummer eingeben.</translation>
+    </message>
+    <message>
+        <source>Racket and bag belong together</source>
+        <translation>Schläger und Tasche gehören zusammen</translation>
+    </message>
+    <message>
+        <source>Number on the tag</source>
+        <translation>Nummer auf dem Schild</translation>
+    </message>
+    <message>
+        <source>For whoever has no scanner; Enter takes it.</source>
+        <translation>Für alle ohne Scanner; Enter übernimmt sie.</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <translation>Von vorn</translation>
     </message>
 </context>
 <context>
@@ -2732,6 +4138,34 @@
         <source>Crosses</source>
         <translation>Quersaiten</translation>
     </message>
+    <message>
+        <source>Spread over the rackets, from the first one</source>
+        <translation>Auf die Schläger verteilen, vom ersten an</translation>
+    </message>
+    <message>
+        <source>Each %1</source>
+        <translation>Jeder %1</translation>
+    </message>
+    <message>
+        <source>Each racket %1 above the one before</source>
+        <translation>Jeder Schläger %1 gegenüber dem davor</translation>
+    </message>
+    <message>
+        <source>Two and two %1</source>
+        <translation>Je zwei %1</translation>
+    </message>
+    <message>
+        <source>Two rackets alike, the next two %1 above them</source>
+        <translation>Zwei Schläger gleich, die nächsten zwei %1</translation>
+    </message>
+    <message>
+        <source>All as the first</source>
+        <translation>Alle wie der erste</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 / %3</source>
+        <translation>Schläger %1: %2 / %3</translation>
+    </message>
 </context>
 <context>
     <name>TensionPart</name>
@@ -2753,6 +4187,40 @@
     <message>
         <source>Turn</source>
         <translation>Drehen</translation>
+    </message>
+</context>
+<context>
+    <name>UnchargedCard</name>
+    <message>
+        <source>Not charged yet</source>
+        <translation>Noch nicht berechnet</translation>
+    </message>
+    <message>
+        <source>a price is missing</source>
+        <translation>ein Preis fehlt</translation>
+    </message>
+    <message>
+        <source>The price list has no price for:</source>
+        <translation>Die Preisliste hat keinen Preis für:</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Preisliste</translation>
+    </message>
+    <message numerus="yes">
+        <source>Charge %n racket(s): %1</source>
+        <translation>
+            <numerusform>%n Schläger berechnen: %1</numerusform>
+            <numerusform>%n Schläger berechnen: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a racket</source>
+        <translation>Wählen Sie einen Schläger</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Berechnet: %1</translation>
     </message>
 </context>
 <context>

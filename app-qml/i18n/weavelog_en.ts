@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>AccountButton</name>
+    <message numerus="yes">
+        <source>Account: %n racket(s) not charged</source>
+        <translation>
+            <numerusform>Account: %n racket not charged</numerusform>
+            <numerusform>Account: %n rackets not charged</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ArrivalCard</name>
     <message numerus="yes">
         <source>Send %n player(s)</source>
@@ -128,6 +138,26 @@
     </message>
 </context>
 <context>
+    <name>MoneyAccounts</name>
+    <message numerus="yes">
+        <source>%n player(s) owe something</source>
+        <translation>
+            <numerusform>%n player owes something</numerusform>
+            <numerusform>%n players owe something</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MoneyText</name>
+    <message numerus="yes">
+        <source>%n decimal(s) at most in this currency.</source>
+        <translation>
+            <numerusform>%n decimal at most in this currency.</numerusform>
+            <numerusform>%n decimals at most in this currency.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message numerus="yes">
         <source>%n open. Ask the player, then close it with the answer.</source>
@@ -182,12 +212,42 @@
     </message>
 </context>
 <context>
+    <name>StockPage</name>
+    <message numerus="yes">
+        <source>%n string(s) low</source>
+        <translation>
+            <numerusform>%n string is low</numerusform>
+            <numerusform>%n strings are low</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StockWords</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n set</numerusform>
+            <numerusform>%n sets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StringUseCard</name>
     <message numerus="yes">
         <source>%n set(s)</source>
         <translation>
             <numerusform>%n set</numerusform>
             <numerusform>%n sets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>UnchargedCard</name>
+    <message numerus="yes">
+        <source>Charge %n racket(s): %1</source>
+        <translation>
+            <numerusform>Charge %n racket: %1</numerusform>
+            <numerusform>Charge %n rackets: %1</numerusform>
         </translation>
     </message>
 </context>

@@ -2,6 +2,97 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AccountButton</name>
+    <message>
+        <source>Account: %1 due</source>
+        <translation>Cuenta: %1 pendiente</translation>
+    </message>
+    <message numerus="yes">
+        <source>Account: %n racket(s) not charged</source>
+        <translation>
+            <numerusform>Cuenta: %n raqueta sin cobrar</numerusform>
+            <numerusform>Cuenta: %n raquetas sin cobrar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Account</source>
+        <translation>Cuenta</translation>
+    </message>
+</context>
+<context>
+    <name>AccountDetails</name>
+    <message>
+        <source>Due</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>To give back</source>
+        <translation>A devolver</translation>
+    </message>
+    <message>
+        <source>Nothing is due</source>
+        <translation>No hay nada pendiente</translation>
+    </message>
+    <message>
+        <source>Charged %1, paid %2</source>
+        <translation>Cobrado %1, pagado %2</translation>
+    </message>
+    <message>
+        <source>The event has no currency yet</source>
+        <translation>El torneo aún no tiene moneda</translation>
+    </message>
+    <message>
+        <source>Give it one in the price list; then rackets can be charged.</source>
+        <translation>Póngale una en la tarifa; entonces se podrán cobrar raquetas.</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarifa</translation>
+    </message>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Dos tabletas cobraron importes distintos</translation>
+    </message>
+    <message>
+        <source>Until somebody closes that under Questions, the newer amount counts here, and nothing is taken off it.</source>
+        <translation>Hasta que alguien lo resuelva en Preguntas, aquí cuenta el importe más reciente y no se le descuenta nada.</translation>
+    </message>
+    <message>
+        <source>Charge something else</source>
+        <translation>Cobrar otra cosa</translation>
+    </message>
+</context>
+<context>
+    <name>AccountModel</name>
+    <message>
+        <source>It has to be more than nothing.</source>
+        <translation>Tiene que ser más que nada.</translation>
+    </message>
+</context>
+<context>
+    <name>AccountPart</name>
+    <message>
+        <source>A racket</source>
+        <translation>Una raqueta</translation>
+    </message>
+    <message>
+        <source>Together %1</source>
+        <translation>En total %1</translation>
+    </message>
+    <message>
+        <source>two tablets differ</source>
+        <translation>dos tabletas difieren</translation>
+    </message>
+    <message>
+        <source>reversed</source>
+        <translation>anulado</translation>
+    </message>
+    <message>
+        <source>Give a discount</source>
+        <translation>Hacer un descuento</translation>
+    </message>
+</context>
+<context>
     <name>AgreedCard</name>
     <message>
         <source>Agreed now: rackets %1</source>
@@ -185,6 +276,10 @@
         <source>By %1</source>
         <translation>Antes de %1</translation>
     </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Revisar el marco</translation>
+    </message>
 </context>
 <context>
     <name>BenchTime</name>
@@ -335,6 +430,13 @@
     </message>
 </context>
 <context>
+    <name>DayMoney</name>
+    <message>
+        <source>A box can&apos;t hold less than nothing.</source>
+        <translation>Una caja no puede contener menos que nada.</translation>
+    </message>
+</context>
+<context>
     <name>DeskFind</name>
     <message>
         <source>Desk</source>
@@ -343,10 +445,6 @@
     <message>
         <source>No event yet: rackets get no tag numbers</source>
         <translation>Aún sin torneo: las raquetas no llevan número</translation>
-    </message>
-    <message>
-        <source>Whose rackets? Type a name</source>
-        <translation>¿De quién son? Escriba un nombre</translation>
     </message>
     <message>
         <source>New player</source>
@@ -368,6 +466,10 @@
         <source>Players come with an entry list, with an exchange, or are added here.</source>
         <translation>Los jugadores llegan con una lista de inscritos, con un intercambio, o se añaden aquí.</translation>
     </message>
+    <message>
+        <source>Whose rackets? Name or tag</source>
+        <translation>¿De quién? Nombre o etiqueta</translation>
+    </message>
 </context>
 <context>
     <name>DeskPlayer</name>
@@ -386,6 +488,37 @@
     <message>
         <source>Same as last time</source>
         <translation>Igual que la última vez</translation>
+    </message>
+</context>
+<context>
+    <name>DiscountSheet</name>
+    <message>
+        <source>Discount: %1</source>
+        <translation>Descuento: %1</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Descuento</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Say why; then choose how much.</source>
+        <translation>Diga por qué; después elija cuánto.</translation>
+    </message>
+    <message>
+        <source>A tenth off</source>
+        <translation>Una décima parte menos</translation>
+    </message>
+    <message>
+        <source>A fifth off</source>
+        <translation>Una quinta parte menos</translation>
+    </message>
+    <message>
+        <source>Free of charge</source>
+        <translation>Gratis</translation>
     </message>
 </context>
 <context>
@@ -744,6 +877,112 @@
     </message>
 </context>
 <context>
+    <name>FindingCard</name>
+    <message>
+        <source>The player has not answered yet</source>
+        <translation>Aún no hay respuesta</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again</source>
+        <translation>Se anotaron dos respuestas distintas: pregunte de nuevo</translation>
+    </message>
+    <message>
+        <source>The player said not to string it</source>
+        <translation>La respuesta fue: no encordar</translation>
+    </message>
+    <message>
+        <source>Found earlier: %1</source>
+        <translation>Encontrado antes: %1</translation>
+    </message>
+    <message>
+        <source>Proposed: %1</source>
+        <translation>Propuesto: %1</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Respuesta: %1</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Preguntar de nuevo</translation>
+    </message>
+    <message>
+        <source>Ask the player</source>
+        <translation>Preguntar</translation>
+    </message>
+    <message>
+        <source>Go on against it ...</source>
+        <translation>Seguir a pesar de ello ...</translation>
+    </message>
+    <message>
+        <source>Go on without it ...</source>
+        <translation>Seguir sin respuesta ...</translation>
+    </message>
+    <message>
+        <source>It is put right</source>
+        <translation>Está arreglado</translation>
+    </message>
+</context>
+<context>
+    <name>FindingForm</name>
+    <message>
+        <source>Tap where it is</source>
+        <translation>Toque el sitio</translation>
+    </message>
+    <message>
+        <source>Choose what it is</source>
+        <translation>Elija qué es</translation>
+    </message>
+    <message>
+        <source>Write what it is</source>
+        <translation>Escriba qué es</translation>
+    </message>
+    <message>
+        <source>Choose what you propose</source>
+        <translation>Elija qué propone</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Tap the drawing, or choose here</source>
+        <translation>Toque el dibujo o elija aquí</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>What is proposed to the player</source>
+        <translation>Qué se propone</translation>
+    </message>
+    <message>
+        <source>Nothing, only noted</source>
+        <translation>Nada, solo anotado</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Anotar: %1</translation>
+    </message>
+    <message>
+        <source>Noted: %1</source>
+        <translation>Anotado: %1</translation>
+    </message>
+</context>
+<context>
     <name>FindingNote</name>
     <message>
         <source>%1: %2.</source>
@@ -817,6 +1056,35 @@
     </message>
 </context>
 <context>
+    <name>FrameDrawing</name>
+    <message>
+        <source>Drawing of the frame, 12 o&apos;clock at the head</source>
+        <translation>Dibujo del marco, las 12 en la cabeza</translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a place; so does the list of places.</source>
+        <translation>Las flechas eligen un sitio, igual que la lista de sitios.</translation>
+    </message>
+</context>
+<context>
+    <name>FrameNotes</name>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Marco: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FrameQuestionScreen</name>
+    <message>
+        <source>Question to %1 about the frame</source>
+        <translation>Pregunta a %1 sobre el marco</translation>
+    </message>
+    <message>
+        <source>Answer noted</source>
+        <translation>Respuesta anotada</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -839,6 +1107,37 @@
     </message>
 </context>
 <context>
+    <name>GoOnSheet</name>
+    <message>
+        <source>Go on without the player&apos;s word</source>
+        <translation>Seguir sin conformidad</translation>
+    </message>
+    <message>
+        <source>Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker&apos;s advice and the rules of the place come first.</source>
+        <translation>Su nombre y su motivo quedan junto a esta raqueta. Un marco dañado puede romperse bajo tensión; el consejo del fabricante y las reglas del lugar van primero.</translation>
+    </message>
+    <message>
+        <source>Who answers for it</source>
+        <translation>Quién responde de ello</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>I answer for it</source>
+        <translation>Respondo de ello</translation>
+    </message>
+    <message>
+        <source>Give a name and a reason</source>
+        <translation>Dé un nombre y un motivo</translation>
+    </message>
+    <message>
+        <source>Going on: %1</source>
+        <translation>Se sigue: %1</translation>
+    </message>
+</context>
+<context>
     <name>HostsCard</name>
     <message>
         <source>Known event servers</source>
@@ -855,6 +1154,88 @@
     <message>
         <source>Forget it</source>
         <translation>Olvidarlo</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionModel</name>
+    <message>
+        <source>put right by %1, %2</source>
+        <translation>arreglado por %1, %2</translation>
+    </message>
+    <message>
+        <source>said by %1, taken by %2, %3</source>
+        <translation>dicho por %1, anotado por %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 answers for going on, %2: %3</source>
+        <translation>%1 responde de seguir, %2: %3</translation>
+    </message>
+    <message>
+        <source>The player&apos;s answer: %1</source>
+        <translation>Respuesta: %1</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionSheet</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Etiqueta %1, %2</translation>
+    </message>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Marco: %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Entendido</translation>
+    </message>
+    <message>
+        <source>This racket is past its inspection. Step it back with a reason to note something new.</source>
+        <translation>Esta raqueta ya pasó la revisión. Para anotar algo nuevo, devuélvala atrás con un motivo.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>It stands beside what you find and the answers that you take.</source>
+        <translation>Figura junto a lo que encuentra y a las respuestas que anota.</translation>
+    </message>
+    <message>
+        <source>Nothing new on the frame</source>
+        <translation>Nada nuevo en el marco</translation>
+    </message>
+    <message>
+        <source>The frame is sound</source>
+        <translation>El marco está bien</translation>
+    </message>
+    <message>
+        <source>%1: inspected</source>
+        <translation>%1: revisado</translation>
+    </message>
+    <message>
+        <source>Note a finding</source>
+        <translation>Anotar un hallazgo</translation>
+    </message>
+    <message>
+        <source>Note another finding</source>
+        <translation>Anotar otro hallazgo</translation>
+    </message>
+    <message>
+        <source>Found on this frame</source>
+        <translation>Encontrado en este marco</translation>
+    </message>
+    <message>
+        <source>Put right: %1</source>
+        <translation>Arreglado: %1</translation>
+    </message>
+    <message>
+        <source>Put right earlier</source>
+        <translation>Arreglado antes</translation>
     </message>
 </context>
 <context>
@@ -1017,6 +1398,18 @@
     <message>
         <source>What was done</source>
         <translation>Lo que se hizo</translation>
+    </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Revisar el marco</translation>
+    </message>
+    <message>
+        <source>Compare the tags on racket and bag</source>
+        <translation>Comparar las etiquetas de raqueta y bolsa</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1236,6 +1629,14 @@
         <source>Team</source>
         <translation>Equipo</translation>
     </message>
+    <message>
+        <source>Money</source>
+        <translation>Dinero</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1274,6 +1675,18 @@
     <message>
         <source>Four</source>
         <translation>Cuatro</translation>
+    </message>
+    <message>
+        <source>%1: %2 %</source>
+        <translation>%1: %2 %</translation>
+    </message>
+    <message>
+        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
+        <translation>Un solo tramo para verticales y horizontales, normalmente dos nudos. El extremo donde empiezan las horizontales depende del patrón: vea las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
+        <translation>Verticales y horizontales con un tramo cada una, normalmente cuatro nudos. Necesario con dos cuerdas distintas; las horizontales pueden empezar en la cabeza.</translation>
     </message>
 </context>
 <context>
@@ -1317,6 +1730,365 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 está en el equipo</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyAccounts</name>
+    <message>
+        <source>Find a player</source>
+        <translation>Buscar un jugador</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) owe something</source>
+        <translation>
+            <numerusform>%n jugador debe algo</numerusform>
+            <numerusform>%n jugadores deben algo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Cuentas</translation>
+    </message>
+    <message>
+        <source>owes</source>
+        <translation>debe</translation>
+    </message>
+    <message>
+        <source>gets back</source>
+        <translation>a devolver</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>saldado</translation>
+    </message>
+    <message>
+        <source>nothing charged yet</source>
+        <translation>nada cobrado aún</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Nadie con ese nombre</translation>
+    </message>
+    <message>
+        <source>No player has a racket here yet</source>
+        <translation>Ningún jugador tiene aún una raqueta aquí</translation>
+    </message>
+    <message>
+        <source>All accounts</source>
+        <translation>Todas las cuentas</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Elija un jugador</translation>
+    </message>
+    <message>
+        <source>What is due, and every line by its racket, appears here.</source>
+        <translation>Aquí aparece lo pendiente y cada línea por raqueta.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyDay</name>
+    <message>
+        <source>The day before</source>
+        <translation>El día anterior</translation>
+    </message>
+    <message>
+        <source>Today, %1</source>
+        <translation>Hoy, %1</translation>
+    </message>
+    <message>
+        <source>The day after</source>
+        <translation>El día siguiente</translation>
+    </message>
+    <message>
+        <source>Nothing was charged or paid on this day.</source>
+        <translation>Ese día no se cobró ni se pagó nada.</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Cobrado</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pagado</translation>
+    </message>
+    <message>
+        <source>Closed: %1</source>
+        <translation>Cerrado: %1</translation>
+    </message>
+    <message>
+        <source>Counted %1, as the lines say</source>
+        <translation>Contado %1, como dicen las líneas</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too much</source>
+        <translation>Contado %1, sobran %2</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too little</source>
+        <translation>Contado %1, faltan %2</translation>
+    </message>
+    <message>
+        <source>Written for this day since: charged %1, paid %2</source>
+        <translation>Anotado después para ese día: cobrado %1, pagado %2</translation>
+    </message>
+    <message>
+        <source>The box</source>
+        <translation>La caja</translation>
+    </message>
+    <message>
+        <source>Cash taken this day, by the lines</source>
+        <translation>Efectivo recibido ese día, según las líneas</translation>
+    </message>
+    <message>
+        <source>Cash counted, without the change that was there in the morning, in %1</source>
+        <translation>Efectivo contado, sin el cambio que había por la mañana, en %1</translation>
+    </message>
+    <message>
+        <source>It agrees with the lines</source>
+        <translation>Coincide con las líneas</translation>
+    </message>
+    <message>
+        <source>%1 too much in the box</source>
+        <translation>Sobran %1 en la caja</translation>
+    </message>
+    <message>
+        <source>%1 too little in the box</source>
+        <translation>Faltan %1 en la caja</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Close the day again</source>
+        <translation>Cerrar el día de nuevo</translation>
+    </message>
+    <message>
+        <source>Close the day</source>
+        <translation>Cerrar el día</translation>
+    </message>
+    <message>
+        <source>Day closed</source>
+        <translation>Día cerrado</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyLineSheet</name>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Dos tabletas cobraron importes distintos</translation>
+    </message>
+    <message>
+        <source>Close that under Questions first.</source>
+        <translation>Resuélvalo antes en Preguntas.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>The line stays, and one of the opposite amount is written beside it.</source>
+        <translation>La línea queda, y se escribe al lado otra por el importe contrario.</translation>
+    </message>
+    <message>
+        <source>Reverse this line</source>
+        <translation>Anular esta línea</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Anulado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPage</name>
+    <message>
+        <source>Money</source>
+        <translation>Dinero</translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Cuentas</translation>
+    </message>
+    <message>
+        <source>Day&apos;s money</source>
+        <translation>Dinero del día</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarifa</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Lo que se muestra</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
+        <translation>Enlace con un servidor del torneo en Intercambio; su tarifa y sus cuentas llegan aquí por sí solas.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPrices</name>
+    <message>
+        <source>no price</source>
+        <translation>sin precio</translation>
+    </message>
+    <message>
+        <source>Nothing can be charged</source>
+        <translation>No se puede cobrar nada</translation>
+    </message>
+    <message>
+        <source>Currency of the event</source>
+        <translation>Moneda del torneo</translation>
+    </message>
+    <message>
+        <source>Three letters, such as EUR</source>
+        <translation>Tres letras, por ejemplo EUR</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Currency: %1</source>
+        <translation>Moneda: %1</translation>
+    </message>
+    <message>
+        <source>What rackets are charged</source>
+        <translation>Lo que se cobra por las raquetas</translation>
+    </message>
+    <message>
+        <source>In %1. A string without a price of its own costs what stands beside &quot;String&quot;; a hybrid costs half of each.</source>
+        <translation>En %1. Un cordaje sin precio propio cuesta lo que figura en «Cordaje»; un híbrido cuesta la mitad de cada uno.</translation>
+    </message>
+    <message>
+        <source>Price of one string</source>
+        <translation>Precio de un cordaje</translation>
+    </message>
+    <message>
+        <source>What else is sold</source>
+        <translation>Qué más se vende</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyText</name>
+    <message>
+        <source>The event has no currency yet.</source>
+        <translation>El torneo aún no tiene moneda.</translation>
+    </message>
+    <message>
+        <source>That is no amount; write it such as 25.50.</source>
+        <translation>Eso no es un importe; escríbalo así: 25,50.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n decimal(s) at most in this currency.</source>
+        <translation>
+            <numerusform>Como mucho %n decimal en esta moneda.</numerusform>
+            <numerusform>Como mucho %n decimales en esta moneda.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That is too much.</source>
+        <translation>Es demasiado.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyWords</name>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>String</source>
+        <translation>Cordaje</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Plantilla</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgente</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Urgencia de pista</translation>
+    </message>
+    <message>
+        <source>Grommet strip</source>
+        <translation>Tira de ojales</translation>
+    </message>
+    <message>
+        <source>Tubing</source>
+        <translation>Tubo</translation>
+    </message>
+    <message>
+        <source>String, mains</source>
+        <translation>Cordaje, verticales</translation>
+    </message>
+    <message>
+        <source>String, crosses</source>
+        <translation>Cordaje, horizontales</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Descuento</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Sin indicar</translation>
+    </message>
+    <message>
+        <source>Cash</source>
+        <translation>Efectivo</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Tarjeta</translation>
+    </message>
+    <message>
+        <source>Room account</source>
+        <translation>Cuenta de la habitación</translation>
+    </message>
+    <message>
+        <source>Prize money</source>
+        <translation>Premio en metálico</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Another way</source>
+        <translation>De otra forma</translation>
+    </message>
+    <message>
+        <source>Paid: %1</source>
+        <translation>Pagado: %1</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Anulado: %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
     </message>
 </context>
 <context>
@@ -1531,6 +2303,25 @@
     <message>
         <source>Pair</source>
         <translation>Emparejar</translation>
+    </message>
+</context>
+<context>
+    <name>PaymentCard</name>
+    <message>
+        <source>Take a payment</source>
+        <translation>Recibir un pago</translation>
+    </message>
+    <message>
+        <source>Amount in %1</source>
+        <translation>Importe en %1</translation>
+    </message>
+    <message>
+        <source>Takes the payment</source>
+        <translation>Recibe el pago</translation>
+    </message>
+    <message>
+        <source>%1 paid: %2</source>
+        <translation>%1 pagado: %2</translation>
     </message>
 </context>
 <context>
@@ -1768,6 +2559,171 @@
     </message>
 </context>
 <context>
+    <name>PriceSheet</name>
+    <message>
+        <source>Price of one string</source>
+        <translation>Precio de un cordaje</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Nombre del cordaje, como lo llaman los trabajos</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Price in %1</source>
+        <translation>Precio en %1</translation>
+    </message>
+    <message>
+        <source>0 if it is free.</source>
+        <translation>0 si es gratis.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Price: %1</source>
+        <translation>Precio: %1</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Quitar de la tarifa</translation>
+    </message>
+    <message>
+        <source>Off the list: %1</source>
+        <translation>Fuera de la tarifa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PricesModel</name>
+    <message>
+        <source>A price is not below zero.</source>
+        <translation>Un precio no es menor que cero.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>No existe esa moneda; escriba sus tres letras, por ejemplo EUR.</translation>
+    </message>
+</context>
+<context>
+    <name>PrintSheet</name>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the order of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First free label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the top left, row by row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up on this device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the PDF and print it from a device that has one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On its way ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF is saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the paper could not be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: this device has no printing system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printing system does not answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printer refused it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -1816,6 +2772,18 @@
     <message>
         <source>Who has the racket now?</source>
         <translation>¿Quién tiene la raqueta ahora?</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>charged by two tablets while apart</source>
+        <translation>cobrado por dos tabletas por separado</translation>
+    </message>
+    <message>
+        <source>What does it cost?</source>
+        <translation>¿Cuánto cuesta?</translation>
     </message>
 </context>
 <context>
@@ -2141,6 +3109,14 @@
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
         <translation>Empareje un servidor en Intercambio; sus raquetas llegan aquí solas.</translation>
     </message>
+    <message>
+        <source>Compare two tags</source>
+        <translation>Comparar dos etiquetas</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RushMark</name>
@@ -2151,6 +3127,127 @@
     <message>
         <source>Rush</source>
         <translation>Urgente</translation>
+    </message>
+</context>
+<context>
+    <name>SaleSheet</name>
+    <message>
+        <source>Charge something else</source>
+        <translation>Cobrar otra cosa</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Price of one in %1</source>
+        <translation>Precio por unidad en %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Charge it</source>
+        <translation>Cobrar</translation>
+    </message>
+    <message>
+        <source>Charged: %1 × %2</source>
+        <translation>Cobrado: %1 × %2</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Cobrado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ScanDoings</name>
+    <message>
+        <source>Scanned again. The next step:</source>
+        <translation>Escaneada de nuevo. El paso siguiente:</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Este número se dio dos veces</translation>
+    </message>
+    <message>
+        <source>Look at the racket, and choose whose it is.</source>
+        <translation>Mire la raqueta y elija de quién es.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanModel</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Etiqueta %1, %2</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange.</source>
+        <translation>Vincule con un servidor de torneo en Intercambio.</translation>
+    </message>
+    <message>
+        <source>This tag is of another event</source>
+        <translation>Esta etiqueta es de otro torneo</translation>
+    </message>
+    <message>
+        <source>Find the racket by its player&apos;s name.</source>
+        <translation>Busque la raqueta por el nombre.</translation>
+    </message>
+    <message>
+        <source>The tag was misread</source>
+        <translation>La etiqueta se leyó mal</translation>
+    </message>
+    <message>
+        <source>Scan it again, or type the number that stands on it.</source>
+        <translation>Escanéela de nuevo o escriba el número que lleva.</translation>
+    </message>
+    <message>
+        <source>The scanner types for another keyboard</source>
+        <translation>El lector teclea para otro teclado</translation>
+    </message>
+    <message>
+        <source>Set the scanner to the keyboard that this device is set to.</source>
+        <translation>Ajuste el lector al teclado de este dispositivo.</translation>
+    </message>
+    <message>
+        <source>This is no code of a tag</source>
+        <translation>Esto no es el código de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Scan the tag, or type the number that stands on it.</source>
+        <translation>Escanee la etiqueta o escriba el número que lleva.</translation>
+    </message>
+    <message>
+        <source>No racket here has tag %1</source>
+        <translation>Ninguna raqueta de aquí lleva la etiqueta %1</translation>
+    </message>
+    <message>
+        <source>It may not have come to this device yet: look under Exchange.</source>
+        <translation>Quizá aún no ha llegado a este dispositivo: mire en Intercambio.</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Este número se dio dos veces</translation>
     </message>
 </context>
 <context>
@@ -2276,6 +3373,18 @@
     <message>
         <source>Folder</source>
         <translation>Carpeta</translation>
+    </message>
+    <message>
+        <source>Scanner</source>
+        <translation>Lector de códigos</translation>
+    </message>
+    <message>
+        <source>The second scan takes the next step</source>
+        <translation>La segunda lectura da el paso siguiente</translation>
+    </message>
+    <message>
+        <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
+        <translation>Desactivado: se ofrece, y un toque lo da. Cada paso se puede deshacer.</translation>
     </message>
 </context>
 <context>
@@ -2475,6 +3584,240 @@
     </message>
 </context>
 <context>
+    <name>StockItemSheet</name>
+    <message>
+        <source>New string</source>
+        <translation>Nuevo cordaje</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Nombre del cordaje, como lo llaman los trabajos</translation>
+    </message>
+    <message>
+        <source>Gauge in mm</source>
+        <translation>Calibre en mm</translation>
+    </message>
+    <message>
+        <source>Counted in</source>
+        <translation>Se cuenta en</translation>
+    </message>
+    <message>
+        <source>Metres of a reel</source>
+        <translation>Metros de una bobina</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Juegos</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>De quién es</translation>
+    </message>
+    <message>
+        <source>The room&apos;s</source>
+        <translation>De la sala</translation>
+    </message>
+    <message>
+        <source>A stringer&apos;s</source>
+        <translation>De un encordador</translation>
+    </message>
+    <message>
+        <source>A player&apos;s</source>
+        <translation>De un jugador</translation>
+    </message>
+    <message>
+        <source>Name of the stringer</source>
+        <translation>Nombre del encordador</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Jugador</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Metros que hay</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Juegos que hay</translation>
+    </message>
+    <message>
+        <source>Call it low at so many metres</source>
+        <translation>Queda poco con tantos metros</translation>
+    </message>
+    <message>
+        <source>Call it low at so many sets</source>
+        <translation>Queda poco con tantos juegos</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>In stock: %1</source>
+        <translation>En existencias: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockModel</name>
+    <message>
+        <source>Give metres, such as 62.5.</source>
+        <translation>Indique metros, por ejemplo 62,5.</translation>
+    </message>
+    <message>
+        <source>Give a whole number of sets.</source>
+        <translation>Indique un número entero de juegos.</translation>
+    </message>
+    <message>
+        <source>Give the gauge in mm, such as 1.25.</source>
+        <translation>Indique el calibre en mm, por ejemplo 1,25.</translation>
+    </message>
+</context>
+<context>
+    <name>StockPage</name>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n string(s) low</source>
+        <translation>
+            <numerusform>queda poco de %n cordaje</numerusform>
+            <numerusform>queda poco de %n cordajes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is low</source>
+        <translation>No falta nada</translation>
+    </message>
+    <message>
+        <source>New string</source>
+        <translation>Nuevo cordaje</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>De la sala</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>De los encordadores</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>De los jugadores</translation>
+    </message>
+    <message>
+        <source>Nothing is in stock</source>
+        <translation>No hay existencias</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Note every reel and set that comes; then you see what is left and until when.</source>
+        <translation>Anote cada bobina y cada juego que llegue; verá lo que queda y hasta cuándo.</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its stock comes here by itself.</source>
+        <translation>Enlace con un servidor del torneo en Intercambio; sus existencias llegan aquí por sí solas.</translation>
+    </message>
+</context>
+<context>
+    <name>StockRow</name>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>time of day</comment>
+        <translation>se acaba hacia las %1 al ritmo de hoy</translation>
+    </message>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>day</comment>
+        <translation>se acaba el %1 al ritmo de hoy</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>queda poco</translation>
+    </message>
+    <message>
+        <source>used today: %1</source>
+        <translation>usado hoy: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockSheet</name>
+    <message>
+        <source>Left</source>
+        <translation>Queda</translation>
+    </message>
+    <message>
+        <source>Called low at</source>
+        <translation>Queda poco con</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>It came</source>
+        <translation>Llegó</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Contado</translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation>Sacado</translation>
+    </message>
+    <message>
+        <source>Spoilt</source>
+        <translation>Estropeado</translation>
+    </message>
+    <message>
+        <source>Brought back</source>
+        <translation>Devuelto</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Metros que hay</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Juegos que hay</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Metros</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Juegos</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Existencias: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockWords</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n juego</numerusform>
+            <numerusform>%n juegos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2499,6 +3842,10 @@
     <message>
         <source>Next player</source>
         <translation>Siguiente jugador</translation>
+    </message>
+    <message>
+        <source>Print tags</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2599,6 +3946,65 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Horizontales como verticales</translation>
+    </message>
+</context>
+<context>
+    <name>TagGuardSheet</name>
+    <message>
+        <source>The right racket?</source>
+        <translation>¿La raqueta correcta?</translation>
+    </message>
+    <message>
+        <source>Scan the tag on the racket, then the tag on its bag or paper.</source>
+        <translation>Escanee la etiqueta de la raqueta y luego la de la bolsa o el papel.</translation>
+    </message>
+    <message>
+        <source>On the racket</source>
+        <translation>En la raqueta</translation>
+    </message>
+    <message>
+        <source>On the bag</source>
+        <translation>En la bolsa</translation>
+    </message>
+    <message>
+        <source>Scan it now</source>
+        <translation>Escanear ahora</translation>
+    </message>
+    <message>
+        <source>Then this one</source>
+        <translation>Después esta</translation>
+    </message>
+    <message>
+        <source>Wrong racket: stop</source>
+        <translation>Raqueta equivocada: alto</translation>
+    </message>
+    <message>
+        <source>Both tags are of %1, but of two rackets: %2 and %3. Look at both before anything goes on.</source>
+        <translation>Las dos etiquetas son de %1, pero de dos raquetas: %2 y %3. Mire ambas antes de seguir.</translation>
+    </message>
+    <message>
+        <source>The racket is of %1, the bag is of %2. Look at both before anything goes on.</source>
+        <translation>La raqueta es de %1, la bolsa es de %2. Mire ambas antes de seguir.</translation>
+    </message>
+    <message>
+        <source>This tag says nothing that is known here. Scan it again, or type its number.</source>
+        <translation>Esta etiqueta no dice nada conocido aquí. Escanéela de nuevo o escriba su número.</translation>
+    </message>
+    <message>
+        <source>Racket and bag belong together</source>
+        <translation>La raqueta y la bolsa van juntas</translation>
+    </message>
+    <message>
+        <source>Number on the tag</source>
+        <translation>Número de la etiqueta</translation>
+    </message>
+    <message>
+        <source>For whoever has no scanner; Enter takes it.</source>
+        <translation>Para quien no tiene lector; Intro lo toma.</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <translation>Empezar de nuevo</translation>
     </message>
 </context>
 <context>
@@ -2732,6 +4138,34 @@
         <source>Crosses</source>
         <translation>Horizontales</translation>
     </message>
+    <message>
+        <source>Spread over the rackets, from the first one</source>
+        <translation>Repartir entre las raquetas, desde la primera</translation>
+    </message>
+    <message>
+        <source>Each %1</source>
+        <translation>Cada una %1</translation>
+    </message>
+    <message>
+        <source>Each racket %1 above the one before</source>
+        <translation>Cada raqueta %1 respecto a la anterior</translation>
+    </message>
+    <message>
+        <source>Two and two %1</source>
+        <translation>De dos en dos %1</translation>
+    </message>
+    <message>
+        <source>Two rackets alike, the next two %1 above them</source>
+        <translation>Dos raquetas iguales, las dos siguientes %1</translation>
+    </message>
+    <message>
+        <source>All as the first</source>
+        <translation>Todas como la primera</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 / %3</source>
+        <translation>Raqueta %1: %2 / %3</translation>
+    </message>
 </context>
 <context>
     <name>TensionPart</name>
@@ -2753,6 +4187,40 @@
     <message>
         <source>Turn</source>
         <translation>Girar</translation>
+    </message>
+</context>
+<context>
+    <name>UnchargedCard</name>
+    <message>
+        <source>Not charged yet</source>
+        <translation>Aún sin cobrar</translation>
+    </message>
+    <message>
+        <source>a price is missing</source>
+        <translation>falta un precio</translation>
+    </message>
+    <message>
+        <source>The price list has no price for:</source>
+        <translation>La tarifa no tiene precio para:</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarifa</translation>
+    </message>
+    <message numerus="yes">
+        <source>Charge %n racket(s): %1</source>
+        <translation>
+            <numerusform>Cobrar %n raqueta: %1</numerusform>
+            <numerusform>Cobrar %n raquetas: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a racket</source>
+        <translation>Elija una raqueta</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Cobrado: %1</translation>
     </message>
 </context>
 <context>

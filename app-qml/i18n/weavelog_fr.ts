@@ -2,6 +2,97 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>AccountButton</name>
+    <message>
+        <source>Account: %1 due</source>
+        <translation>Compte : %1 à payer</translation>
+    </message>
+    <message numerus="yes">
+        <source>Account: %n racket(s) not charged</source>
+        <translation>
+            <numerusform>Compte : %n raquette non facturée</numerusform>
+            <numerusform>Compte : %n raquettes non facturées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Account</source>
+        <translation>Compte</translation>
+    </message>
+</context>
+<context>
+    <name>AccountDetails</name>
+    <message>
+        <source>Due</source>
+        <translation>À payer</translation>
+    </message>
+    <message>
+        <source>To give back</source>
+        <translation>À rembourser</translation>
+    </message>
+    <message>
+        <source>Nothing is due</source>
+        <translation>Rien n’est dû</translation>
+    </message>
+    <message>
+        <source>Charged %1, paid %2</source>
+        <translation>Facturé %1, payé %2</translation>
+    </message>
+    <message>
+        <source>The event has no currency yet</source>
+        <translation>Le tournoi n’a pas encore de monnaie</translation>
+    </message>
+    <message>
+        <source>Give it one in the price list; then rackets can be charged.</source>
+        <translation>Donnez-lui-en une dans le tarif ; les raquettes pourront alors être facturées.</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarif</translation>
+    </message>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Deux tablettes ont facturé des montants différents</translation>
+    </message>
+    <message>
+        <source>Until somebody closes that under Questions, the newer amount counts here, and nothing is taken off it.</source>
+        <translation>Tant que personne ne le tranche sous Questions, le montant le plus récent compte ici, et rien n’en est déduit.</translation>
+    </message>
+    <message>
+        <source>Charge something else</source>
+        <translation>Facturer autre chose</translation>
+    </message>
+</context>
+<context>
+    <name>AccountModel</name>
+    <message>
+        <source>It has to be more than nothing.</source>
+        <translation>Il faut plus que rien.</translation>
+    </message>
+</context>
+<context>
+    <name>AccountPart</name>
+    <message>
+        <source>A racket</source>
+        <translation>Une raquette</translation>
+    </message>
+    <message>
+        <source>Together %1</source>
+        <translation>En tout %1</translation>
+    </message>
+    <message>
+        <source>two tablets differ</source>
+        <translation>deux tablettes diffèrent</translation>
+    </message>
+    <message>
+        <source>reversed</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>Give a discount</source>
+        <translation>Accorder une remise</translation>
+    </message>
+</context>
+<context>
     <name>AgreedCard</name>
     <message>
         <source>Agreed now: rackets %1</source>
@@ -185,6 +276,10 @@
         <source>By %1</source>
         <translation>Avant %1</translation>
     </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Examiner le cadre</translation>
+    </message>
 </context>
 <context>
     <name>BenchTime</name>
@@ -335,6 +430,13 @@
     </message>
 </context>
 <context>
+    <name>DayMoney</name>
+    <message>
+        <source>A box can&apos;t hold less than nothing.</source>
+        <translation>Une caisse ne peut pas contenir moins que rien.</translation>
+    </message>
+</context>
+<context>
     <name>DeskFind</name>
     <message>
         <source>Desk</source>
@@ -343,10 +445,6 @@
     <message>
         <source>No event yet: rackets get no tag numbers</source>
         <translation>Pas encore de tournoi : pas de numéros d’étiquette</translation>
-    </message>
-    <message>
-        <source>Whose rackets? Type a name</source>
-        <translation>Raquettes de qui ? Tapez un nom</translation>
     </message>
     <message>
         <source>New player</source>
@@ -368,6 +466,10 @@
         <source>Players come with an entry list, with an exchange, or are added here.</source>
         <translation>Les joueurs viennent d’une liste d’engagés, d’un échange, ou s’ajoutent ici.</translation>
     </message>
+    <message>
+        <source>Whose rackets? Name or tag</source>
+        <translation>À qui ? Nom ou étiquette</translation>
+    </message>
 </context>
 <context>
     <name>DeskPlayer</name>
@@ -386,6 +488,37 @@
     <message>
         <source>Same as last time</source>
         <translation>Comme la dernière fois</translation>
+    </message>
+</context>
+<context>
+    <name>DiscountSheet</name>
+    <message>
+        <source>Discount: %1</source>
+        <translation>Remise : %1</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Remise</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Say why; then choose how much.</source>
+        <translation>Dites pourquoi, puis choisissez combien.</translation>
+    </message>
+    <message>
+        <source>A tenth off</source>
+        <translation>Un dixième en moins</translation>
+    </message>
+    <message>
+        <source>A fifth off</source>
+        <translation>Un cinquième en moins</translation>
+    </message>
+    <message>
+        <source>Free of charge</source>
+        <translation>Gratuit</translation>
     </message>
 </context>
 <context>
@@ -744,6 +877,112 @@
     </message>
 </context>
 <context>
+    <name>FindingCard</name>
+    <message>
+        <source>The player has not answered yet</source>
+        <translation>Pas encore de réponse</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again</source>
+        <translation>Deux réponses différentes ont été notées : redemander</translation>
+    </message>
+    <message>
+        <source>The player said not to string it</source>
+        <translation>La réponse était : ne pas corder</translation>
+    </message>
+    <message>
+        <source>Found earlier: %1</source>
+        <translation>Constaté plus tôt : %1</translation>
+    </message>
+    <message>
+        <source>Proposed: %1</source>
+        <translation>Proposé : %1</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Réponse : %1</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Redemander</translation>
+    </message>
+    <message>
+        <source>Ask the player</source>
+        <translation>Poser la question</translation>
+    </message>
+    <message>
+        <source>Go on against it ...</source>
+        <translation>Continuer malgré tout ...</translation>
+    </message>
+    <message>
+        <source>Go on without it ...</source>
+        <translation>Continuer sans réponse ...</translation>
+    </message>
+    <message>
+        <source>It is put right</source>
+        <translation>C’est réparé</translation>
+    </message>
+</context>
+<context>
+    <name>FindingForm</name>
+    <message>
+        <source>Tap where it is</source>
+        <translation>Toucher l’endroit</translation>
+    </message>
+    <message>
+        <source>Choose what it is</source>
+        <translation>Choisir le constat</translation>
+    </message>
+    <message>
+        <source>Write what it is</source>
+        <translation>Décrire le constat</translation>
+    </message>
+    <message>
+        <source>Choose what you propose</source>
+        <translation>Choisir la proposition</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Où</translation>
+    </message>
+    <message>
+        <source>Tap the drawing, or choose here</source>
+        <translation>Toucher le dessin ou choisir ici</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Autre chose</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>De quoi il s’agit</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>What is proposed to the player</source>
+        <translation>Ce qui est proposé</translation>
+    </message>
+    <message>
+        <source>Nothing, only noted</source>
+        <translation>Rien, seulement noté</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Noter : %1</translation>
+    </message>
+    <message>
+        <source>Noted: %1</source>
+        <translation>Noté : %1</translation>
+    </message>
+</context>
+<context>
     <name>FindingNote</name>
     <message>
         <source>%1: %2.</source>
@@ -817,6 +1056,35 @@
     </message>
 </context>
 <context>
+    <name>FrameDrawing</name>
+    <message>
+        <source>Drawing of the frame, 12 o&apos;clock at the head</source>
+        <translation>Dessin du cadre, 12 h en tête</translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a place; so does the list of places.</source>
+        <translation>Les flèches choisissent un endroit, tout comme la liste des endroits.</translation>
+    </message>
+</context>
+<context>
+    <name>FrameNotes</name>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Cadre : %1</translation>
+    </message>
+</context>
+<context>
+    <name>FrameQuestionScreen</name>
+    <message>
+        <source>Question to %1 about the frame</source>
+        <translation>Question à %1 sur le cadre</translation>
+    </message>
+    <message>
+        <source>Answer noted</source>
+        <translation>Réponse notée</translation>
+    </message>
+</context>
+<context>
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
@@ -839,6 +1107,37 @@
     </message>
 </context>
 <context>
+    <name>GoOnSheet</name>
+    <message>
+        <source>Go on without the player&apos;s word</source>
+        <translation>Continuer sans accord</translation>
+    </message>
+    <message>
+        <source>Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker&apos;s advice and the rules of the place come first.</source>
+        <translation>Votre nom et votre raison restent à côté de cette raquette. Un cadre abîmé peut casser sous la tension ; les conseils du fabricant et les règles du lieu passent avant tout.</translation>
+    </message>
+    <message>
+        <source>Who answers for it</source>
+        <translation>Qui en répond</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Raison</translation>
+    </message>
+    <message>
+        <source>I answer for it</source>
+        <translation>J’en réponds</translation>
+    </message>
+    <message>
+        <source>Give a name and a reason</source>
+        <translation>Donner un nom et une raison</translation>
+    </message>
+    <message>
+        <source>Going on: %1</source>
+        <translation>On continue : %1</translation>
+    </message>
+</context>
+<context>
     <name>HostsCard</name>
     <message>
         <source>Known event servers</source>
@@ -855,6 +1154,88 @@
     <message>
         <source>Forget it</source>
         <translation>L’oublier</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionModel</name>
+    <message>
+        <source>put right by %1, %2</source>
+        <translation>réparé par %1, %2</translation>
+    </message>
+    <message>
+        <source>said by %1, taken by %2, %3</source>
+        <translation>dit par %1, noté par %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 answers for going on, %2: %3</source>
+        <translation>%1 répond de la suite, %2 : %3</translation>
+    </message>
+    <message>
+        <source>The player&apos;s answer: %1</source>
+        <translation>Réponse : %1</translation>
+    </message>
+</context>
+<context>
+    <name>InspectionSheet</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Étiquette %1, %2</translation>
+    </message>
+    <message>
+        <source>Frame: %1</source>
+        <translation>Cadre : %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Compris</translation>
+    </message>
+    <message>
+        <source>This racket is past its inspection. Step it back with a reason to note something new.</source>
+        <translation>Cette raquette a dépassé l’examen. Pour noter du nouveau, la ramener en arrière en disant pourquoi.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>It stands beside what you find and the answers that you take.</source>
+        <translation>Il figure à côté de vos constats et des réponses que vous notez.</translation>
+    </message>
+    <message>
+        <source>Nothing new on the frame</source>
+        <translation>Rien de nouveau sur le cadre</translation>
+    </message>
+    <message>
+        <source>The frame is sound</source>
+        <translation>Le cadre est sain</translation>
+    </message>
+    <message>
+        <source>%1: inspected</source>
+        <translation>%1 : examiné</translation>
+    </message>
+    <message>
+        <source>Note a finding</source>
+        <translation>Noter un constat</translation>
+    </message>
+    <message>
+        <source>Note another finding</source>
+        <translation>Noter un autre constat</translation>
+    </message>
+    <message>
+        <source>Found on this frame</source>
+        <translation>Constaté sur ce cadre</translation>
+    </message>
+    <message>
+        <source>Put right: %1</source>
+        <translation>Réparé : %1</translation>
+    </message>
+    <message>
+        <source>Put right earlier</source>
+        <translation>Réparé plus tôt</translation>
     </message>
 </context>
 <context>
@@ -1017,6 +1398,18 @@
     <message>
         <source>What was done</source>
         <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Inspect the frame</source>
+        <translation>Examiner le cadre</translation>
+    </message>
+    <message>
+        <source>Compare the tags on racket and bag</source>
+        <translation>Comparer les étiquettes de la raquette et du sac</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1236,6 +1629,14 @@
         <source>Team</source>
         <translation>Équipe</translation>
     </message>
+    <message>
+        <source>Money</source>
+        <translation>Argent</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1274,6 +1675,18 @@
     <message>
         <source>Four</source>
         <translation>Quatre</translation>
+    </message>
+    <message>
+        <source>%1: %2 %</source>
+        <translation>%1 : %2 %</translation>
+    </message>
+    <message>
+        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
+        <translation>Une seule longueur pour montants et travers, en général deux nœuds. Le côté où commencent les travers dépend du plan de cordage : voir les instructions du fabricant.</translation>
+    </message>
+    <message>
+        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
+        <translation>Montants et travers avec chacun leur longueur, en général quatre nœuds. Nécessaire pour deux cordages différents ; les travers peuvent commencer en tête.</translation>
     </message>
 </context>
 <context>
@@ -1317,6 +1730,365 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 est dans l’équipe</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyAccounts</name>
+    <message>
+        <source>Find a player</source>
+        <translation>Chercher un joueur</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) owe something</source>
+        <translation>
+            <numerusform>%n joueur doit quelque chose</numerusform>
+            <numerusform>%n joueurs doivent quelque chose</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Comptes</translation>
+    </message>
+    <message>
+        <source>owes</source>
+        <translation>doit</translation>
+    </message>
+    <message>
+        <source>gets back</source>
+        <translation>à rembourser</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>soldé</translation>
+    </message>
+    <message>
+        <source>nothing charged yet</source>
+        <translation>rien de facturé</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Personne de ce nom</translation>
+    </message>
+    <message>
+        <source>No player has a racket here yet</source>
+        <translation>Aucun joueur n’a encore de raquette ici</translation>
+    </message>
+    <message>
+        <source>All accounts</source>
+        <translation>Tous les comptes</translation>
+    </message>
+    <message>
+        <source>Pick a player</source>
+        <translation>Choisissez un joueur</translation>
+    </message>
+    <message>
+        <source>What is due, and every line by its racket, appears here.</source>
+        <translation>Ce qui est dû, et chaque ligne par raquette, apparaît ici.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyDay</name>
+    <message>
+        <source>The day before</source>
+        <translation>Le jour d’avant</translation>
+    </message>
+    <message>
+        <source>Today, %1</source>
+        <translation>Aujourd’hui, %1</translation>
+    </message>
+    <message>
+        <source>The day after</source>
+        <translation>Le jour d’après</translation>
+    </message>
+    <message>
+        <source>Nothing was charged or paid on this day.</source>
+        <translation>Rien n’a été facturé ni payé ce jour-là.</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Facturé</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>En tout</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Payé</translation>
+    </message>
+    <message>
+        <source>Closed: %1</source>
+        <translation>Clôturé : %1</translation>
+    </message>
+    <message>
+        <source>Counted %1, as the lines say</source>
+        <translation>Compté %1, comme le disent les lignes</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too much</source>
+        <translation>Compté %1, %2 de trop</translation>
+    </message>
+    <message>
+        <source>Counted %1, %2 too little</source>
+        <translation>Compté %1, il manque %2</translation>
+    </message>
+    <message>
+        <source>Written for this day since: charged %1, paid %2</source>
+        <translation>Inscrit depuis pour ce jour : facturé %1, payé %2</translation>
+    </message>
+    <message>
+        <source>The box</source>
+        <translation>La caisse</translation>
+    </message>
+    <message>
+        <source>Cash taken this day, by the lines</source>
+        <translation>Espèces encaissées ce jour, d’après les lignes</translation>
+    </message>
+    <message>
+        <source>Cash counted, without the change that was there in the morning, in %1</source>
+        <translation>Espèces comptées, sans le fonds de caisse du matin, en %1</translation>
+    </message>
+    <message>
+        <source>It agrees with the lines</source>
+        <translation>Cela concorde avec les lignes</translation>
+    </message>
+    <message>
+        <source>%1 too much in the box</source>
+        <translation>%1 de trop dans la caisse</translation>
+    </message>
+    <message>
+        <source>%1 too little in the box</source>
+        <translation>Il manque %1 dans la caisse</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Close the day again</source>
+        <translation>Clôturer de nouveau la journée</translation>
+    </message>
+    <message>
+        <source>Close the day</source>
+        <translation>Clôturer la journée</translation>
+    </message>
+    <message>
+        <source>Day closed</source>
+        <translation>Journée clôturée</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyLineSheet</name>
+    <message>
+        <source>Two tablets charged different amounts</source>
+        <translation>Deux tablettes ont facturé des montants différents</translation>
+    </message>
+    <message>
+        <source>Close that under Questions first.</source>
+        <translation>Tranchez d’abord cela sous Questions.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>The line stays, and one of the opposite amount is written beside it.</source>
+        <translation>La ligne reste, et une autre du montant opposé est inscrite à côté.</translation>
+    </message>
+    <message>
+        <source>Reverse this line</source>
+        <translation>Annuler cette ligne</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Annulé : %1</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPage</name>
+    <message>
+        <source>Money</source>
+        <translation>Argent</translation>
+    </message>
+    <message>
+        <source>Accounts</source>
+        <translation>Comptes</translation>
+    </message>
+    <message>
+        <source>Day&apos;s money</source>
+        <translation>Argent du jour</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarif</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Ce qui est montré</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
+        <translation>Associez-vous à un serveur de tournoi sous Échange ; son tarif et ses comptes arrivent ici d’eux-mêmes.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyPrices</name>
+    <message>
+        <source>no price</source>
+        <translation>pas de prix</translation>
+    </message>
+    <message>
+        <source>Nothing can be charged</source>
+        <translation>Rien ne peut être facturé</translation>
+    </message>
+    <message>
+        <source>Currency of the event</source>
+        <translation>Monnaie du tournoi</translation>
+    </message>
+    <message>
+        <source>Three letters, such as EUR</source>
+        <translation>Trois lettres, par exemple EUR</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Currency: %1</source>
+        <translation>Monnaie : %1</translation>
+    </message>
+    <message>
+        <source>What rackets are charged</source>
+        <translation>Ce qui est facturé pour les raquettes</translation>
+    </message>
+    <message>
+        <source>In %1. A string without a price of its own costs what stands beside &quot;String&quot;; a hybrid costs half of each.</source>
+        <translation>En %1. Un cordage sans prix propre coûte ce qui figure à « Cordage » ; un hybride coûte la moitié de chacun.</translation>
+    </message>
+    <message>
+        <source>Price of one string</source>
+        <translation>Prix d’un cordage</translation>
+    </message>
+    <message>
+        <source>What else is sold</source>
+        <translation>Ce qui se vend d’autre</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Autre chose</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyText</name>
+    <message>
+        <source>The event has no currency yet.</source>
+        <translation>Le tournoi n’a pas encore de monnaie.</translation>
+    </message>
+    <message>
+        <source>That is no amount; write it such as 25.50.</source>
+        <translation>Ce n’est pas un montant ; écrivez par exemple 25,50.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n decimal(s) at most in this currency.</source>
+        <translation>
+            <numerusform>%n décimale au plus dans cette monnaie.</numerusform>
+            <numerusform>%n décimales au plus dans cette monnaie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That is too much.</source>
+        <translation>C’est trop.</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyWords</name>
+    <message>
+        <source>Labour</source>
+        <translation>Main-d’œuvre</translation>
+    </message>
+    <message>
+        <source>String</source>
+        <translation>Cordage</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Marquage</translation>
+    </message>
+    <message>
+        <source>Rush</source>
+        <translation>Urgent</translation>
+    </message>
+    <message>
+        <source>On-court rush</source>
+        <translation>Urgence du court</translation>
+    </message>
+    <message>
+        <source>Grommet strip</source>
+        <translation>Bande d’œillets</translation>
+    </message>
+    <message>
+        <source>Tubing</source>
+        <translation>Gaine</translation>
+    </message>
+    <message>
+        <source>String, mains</source>
+        <translation>Cordage, montants</translation>
+    </message>
+    <message>
+        <source>String, crosses</source>
+        <translation>Cordage, travers</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Remise</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non précisé</translation>
+    </message>
+    <message>
+        <source>Cash</source>
+        <translation>Espèces</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Carte</translation>
+    </message>
+    <message>
+        <source>Room account</source>
+        <translation>Note de chambre</translation>
+    </message>
+    <message>
+        <source>Prize money</source>
+        <translation>Prix gagné</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Another way</source>
+        <translation>Autrement</translation>
+    </message>
+    <message>
+        <source>Paid: %1</source>
+        <translation>Payé : %1</translation>
+    </message>
+    <message>
+        <source>Reversed: %1</source>
+        <translation>Annulé : %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
     </message>
 </context>
 <context>
@@ -1531,6 +2303,25 @@
     <message>
         <source>Pair</source>
         <translation>Associer</translation>
+    </message>
+</context>
+<context>
+    <name>PaymentCard</name>
+    <message>
+        <source>Take a payment</source>
+        <translation>Encaisser</translation>
+    </message>
+    <message>
+        <source>Amount in %1</source>
+        <translation>Montant en %1</translation>
+    </message>
+    <message>
+        <source>Takes the payment</source>
+        <translation>Encaisse le paiement</translation>
+    </message>
+    <message>
+        <source>%1 paid: %2</source>
+        <translation>%1 payés : %2</translation>
     </message>
 </context>
 <context>
@@ -1768,6 +2559,171 @@
     </message>
 </context>
 <context>
+    <name>PriceSheet</name>
+    <message>
+        <source>Price of one string</source>
+        <translation>Prix d’un cordage</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Autre chose</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Nom du cordage, tel que les travaux l’appellent</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Price in %1</source>
+        <translation>Prix en %1</translation>
+    </message>
+    <message>
+        <source>0 if it is free.</source>
+        <translation>0 si c’est gratuit.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Price: %1</source>
+        <translation>Prix : %1</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Retirer du tarif</translation>
+    </message>
+    <message>
+        <source>Off the list: %1</source>
+        <translation>Retiré du tarif : %1</translation>
+    </message>
+</context>
+<context>
+    <name>PricesModel</name>
+    <message>
+        <source>A price is not below zero.</source>
+        <translation>Un prix n’est pas inférieur à zéro.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>Cette monnaie n’existe pas ; écrivez ses trois lettres, par exemple EUR.</translation>
+    </message>
+</context>
+<context>
+    <name>PrintSheet</name>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the order of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First free label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the top left, row by row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up on this device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the PDF and print it from a device that has one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On its way ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF is saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the paper could not be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: this device has no printing system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printing system does not answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not printed: the printer refused it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -1816,6 +2772,18 @@
     <message>
         <source>Who has the racket now?</source>
         <translation>Qui a la raquette maintenant ?</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>charged by two tablets while apart</source>
+        <translation>facturé par deux tablettes séparément</translation>
+    </message>
+    <message>
+        <source>What does it cost?</source>
+        <translation>Combien cela coûte-t-il ?</translation>
     </message>
 </context>
 <context>
@@ -2141,6 +3109,14 @@
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
         <translation>Associez un serveur sous Échange ; ses raquettes arrivent ici d’elles-mêmes.</translation>
     </message>
+    <message>
+        <source>Compare two tags</source>
+        <translation>Comparer deux étiquettes</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RushMark</name>
@@ -2151,6 +3127,127 @@
     <message>
         <source>Rush</source>
         <translation>Urgent</translation>
+    </message>
+</context>
+<context>
+    <name>SaleSheet</name>
+    <message>
+        <source>Charge something else</source>
+        <translation>Facturer autre chose</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Price of one in %1</source>
+        <translation>Prix à l’unité en %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Charge it</source>
+        <translation>Facturer</translation>
+    </message>
+    <message>
+        <source>Charged: %1 × %2</source>
+        <translation>Facturé : %1 × %2</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Facturé : %1</translation>
+    </message>
+</context>
+<context>
+    <name>ScanDoings</name>
+    <message>
+        <source>Scanned again. The next step:</source>
+        <translation>Scannée de nouveau. L’étape suivante :</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Ce numéro a été donné deux fois</translation>
+    </message>
+    <message>
+        <source>Look at the racket, and choose whose it is.</source>
+        <translation>Regardez la raquette et choisissez à qui elle est.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanModel</name>
+    <message>
+        <source>Tag %1, %2</source>
+        <translation>Étiquette %1, %2</translation>
+    </message>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange.</source>
+        <translation>Jumelez avec un serveur de tournoi sous Échange.</translation>
+    </message>
+    <message>
+        <source>This tag is of another event</source>
+        <translation>Cette étiquette est d’un autre tournoi</translation>
+    </message>
+    <message>
+        <source>Find the racket by its player&apos;s name.</source>
+        <translation>Cherchez la raquette par le nom.</translation>
+    </message>
+    <message>
+        <source>The tag was misread</source>
+        <translation>L’étiquette a été mal lue</translation>
+    </message>
+    <message>
+        <source>Scan it again, or type the number that stands on it.</source>
+        <translation>Scannez-la de nouveau ou saisissez le numéro qu’elle porte.</translation>
+    </message>
+    <message>
+        <source>The scanner types for another keyboard</source>
+        <translation>Le lecteur tape pour un autre clavier</translation>
+    </message>
+    <message>
+        <source>Set the scanner to the keyboard that this device is set to.</source>
+        <translation>Réglez le lecteur sur le clavier de cet appareil.</translation>
+    </message>
+    <message>
+        <source>This is no code of a tag</source>
+        <translation>Ce n’est pas le code d’une étiquette</translation>
+    </message>
+    <message>
+        <source>Scan the tag, or type the number that stands on it.</source>
+        <translation>Scannez l’étiquette ou saisissez le numéro qu’elle porte.</translation>
+    </message>
+    <message>
+        <source>No racket here has tag %1</source>
+        <translation>Aucune raquette ici n’a l’étiquette %1</translation>
+    </message>
+    <message>
+        <source>It may not have come to this device yet: look under Exchange.</source>
+        <translation>Elle n’est peut-être pas encore arrivée sur cet appareil : voyez sous Échange.</translation>
+    </message>
+    <message>
+        <source>This number was given out twice</source>
+        <translation>Ce numéro a été donné deux fois</translation>
     </message>
 </context>
 <context>
@@ -2276,6 +3373,18 @@
     <message>
         <source>Folder</source>
         <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>Scanner</source>
+        <translation>Lecteur de codes</translation>
+    </message>
+    <message>
+        <source>The second scan takes the next step</source>
+        <translation>La deuxième lecture fait l’étape suivante</translation>
+    </message>
+    <message>
+        <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
+        <translation>Désactivé : elle est proposée, une touche la fait. Chaque étape peut être annulée.</translation>
     </message>
 </context>
 <context>
@@ -2475,6 +3584,240 @@
     </message>
 </context>
 <context>
+    <name>StockItemSheet</name>
+    <message>
+        <source>New string</source>
+        <translation>Nouveau cordage</translation>
+    </message>
+    <message>
+        <source>Name of the string, as jobs call it</source>
+        <translation>Nom du cordage, tel que les travaux l’appellent</translation>
+    </message>
+    <message>
+        <source>Gauge in mm</source>
+        <translation>Jauge en mm</translation>
+    </message>
+    <message>
+        <source>Counted in</source>
+        <translation>Compté en</translation>
+    </message>
+    <message>
+        <source>Metres of a reel</source>
+        <translation>Mètres d’une bobine</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Garnitures</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>À qui il est</translation>
+    </message>
+    <message>
+        <source>The room&apos;s</source>
+        <translation>À la salle</translation>
+    </message>
+    <message>
+        <source>A stringer&apos;s</source>
+        <translation>À un cordeur</translation>
+    </message>
+    <message>
+        <source>A player&apos;s</source>
+        <translation>À un joueur</translation>
+    </message>
+    <message>
+        <source>Name of the stringer</source>
+        <translation>Nom du cordeur</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Joueur</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Mètres présents</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Garnitures présentes</translation>
+    </message>
+    <message>
+        <source>Call it low at so many metres</source>
+        <translation>Bientôt épuisé à tant de mètres</translation>
+    </message>
+    <message>
+        <source>Call it low at so many sets</source>
+        <translation>Bientôt épuisé à tant de garnitures</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>In stock: %1</source>
+        <translation>En stock : %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockModel</name>
+    <message>
+        <source>Give metres, such as 62.5.</source>
+        <translation>Donnez des mètres, par exemple 62,5.</translation>
+    </message>
+    <message>
+        <source>Give a whole number of sets.</source>
+        <translation>Donnez un nombre entier de garnitures.</translation>
+    </message>
+    <message>
+        <source>Give the gauge in mm, such as 1.25.</source>
+        <translation>Donnez la jauge en mm, par exemple 1,25.</translation>
+    </message>
+</context>
+<context>
+    <name>StockPage</name>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n string(s) low</source>
+        <translation>
+            <numerusform>%n cordage bientôt épuisé</numerusform>
+            <numerusform>%n cordages bientôt épuisés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is low</source>
+        <translation>Rien ne manque</translation>
+    </message>
+    <message>
+        <source>New string</source>
+        <translation>Nouveau cordage</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>De la salle</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>Des cordeurs</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>Des joueurs</translation>
+    </message>
+    <message>
+        <source>Nothing is in stock</source>
+        <translation>Rien en stock</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Note every reel and set that comes; then you see what is left and until when.</source>
+        <translation>Notez chaque bobine et chaque garniture qui arrive ; vous verrez ce qui reste et jusqu’à quand.</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its stock comes here by itself.</source>
+        <translation>Associez-vous à un serveur de tournoi sous Échange ; son stock arrive ici de lui-même.</translation>
+    </message>
+</context>
+<context>
+    <name>StockRow</name>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>time of day</comment>
+        <translation>épuisé vers %1 au rythme d’aujourd’hui</translation>
+    </message>
+    <message>
+        <source>gone by %1 at today&apos;s pace</source>
+        <comment>day</comment>
+        <translation>épuisé d’ici %1 au rythme d’aujourd’hui</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>bientôt épuisé</translation>
+    </message>
+    <message>
+        <source>used today: %1</source>
+        <translation>utilisé aujourd’hui : %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockSheet</name>
+    <message>
+        <source>Left</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>Called low at</source>
+        <translation>Bientôt épuisé à</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Ce qui s’est passé</translation>
+    </message>
+    <message>
+        <source>It came</source>
+        <translation>Arrivé</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Compté</translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation>Sorti</translation>
+    </message>
+    <message>
+        <source>Spoilt</source>
+        <translation>Gâché</translation>
+    </message>
+    <message>
+        <source>Brought back</source>
+        <translation>Rapporté</translation>
+    </message>
+    <message>
+        <source>Metres that are there</source>
+        <translation>Mètres présents</translation>
+    </message>
+    <message>
+        <source>Sets that are there</source>
+        <translation>Garnitures présentes</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Mètres</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Garnitures</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Stock : %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockWords</name>
+    <message numerus="yes">
+        <source>%n set(s)</source>
+        <translation>
+            <numerusform>%n garniture</numerusform>
+            <numerusform>%n garnitures</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
@@ -2499,6 +3842,10 @@
     <message>
         <source>Next player</source>
         <translation>Joueur suivant</translation>
+    </message>
+    <message>
+        <source>Print tags</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2599,6 +3946,65 @@
     <message>
         <source>Crosses as the mains</source>
         <translation>Travers comme les montants</translation>
+    </message>
+</context>
+<context>
+    <name>TagGuardSheet</name>
+    <message>
+        <source>The right racket?</source>
+        <translation>La bonne raquette ?</translation>
+    </message>
+    <message>
+        <source>Scan the tag on the racket, then the tag on its bag or paper.</source>
+        <translation>Scannez l’étiquette de la raquette, puis celle du sac ou du papier.</translation>
+    </message>
+    <message>
+        <source>On the racket</source>
+        <translation>Sur la raquette</translation>
+    </message>
+    <message>
+        <source>On the bag</source>
+        <translation>Sur le sac</translation>
+    </message>
+    <message>
+        <source>Scan it now</source>
+        <translation>Scanner maintenant</translation>
+    </message>
+    <message>
+        <source>Then this one</source>
+        <translation>Ensuite celle-ci</translation>
+    </message>
+    <message>
+        <source>Wrong racket: stop</source>
+        <translation>Mauvaise raquette : stop</translation>
+    </message>
+    <message>
+        <source>Both tags are of %1, but of two rackets: %2 and %3. Look at both before anything goes on.</source>
+        <translation>Les deux étiquettes sont de %1, mais de deux raquettes : %2 et %3. Regardez les deux avant de continuer.</translation>
+    </message>
+    <message>
+        <source>The racket is of %1, the bag is of %2. Look at both before anything goes on.</source>
+        <translation>La raquette est à %1, le sac à %2. Regardez les deux avant de continuer.</translation>
+    </message>
+    <message>
+        <source>This tag says nothing that is known here. Scan it again, or type its number.</source>
+        <translation>Cette étiquette ne dit rien de connu ici. Scannez-la de nouveau ou saisissez son numéro.</translation>
+    </message>
+    <message>
+        <source>Racket and bag belong together</source>
+        <translation>La raquette et le sac vont ensemble</translation>
+    </message>
+    <message>
+        <source>Number on the tag</source>
+        <translation>Numéro de l’étiquette</translation>
+    </message>
+    <message>
+        <source>For whoever has no scanner; Enter takes it.</source>
+        <translation>Pour qui n’a pas de lecteur ; Entrée le prend.</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <translation>Recommencer</translation>
     </message>
 </context>
 <context>
@@ -2732,6 +4138,34 @@
         <source>Crosses</source>
         <translation>Travers</translation>
     </message>
+    <message>
+        <source>Spread over the rackets, from the first one</source>
+        <translation>Répartir sur les raquettes, à partir de la première</translation>
+    </message>
+    <message>
+        <source>Each %1</source>
+        <translation>Chacune %1</translation>
+    </message>
+    <message>
+        <source>Each racket %1 above the one before</source>
+        <translation>Chaque raquette %1 par rapport à la précédente</translation>
+    </message>
+    <message>
+        <source>Two and two %1</source>
+        <translation>Deux par deux %1</translation>
+    </message>
+    <message>
+        <source>Two rackets alike, the next two %1 above them</source>
+        <translation>Deux raquettes pareilles, les deux suivantes %1</translation>
+    </message>
+    <message>
+        <source>All as the first</source>
+        <translation>Toutes comme la première</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 / %3</source>
+        <translation>Raquette %1 : %2 / %3</translation>
+    </message>
 </context>
 <context>
     <name>TensionPart</name>
@@ -2753,6 +4187,40 @@
     <message>
         <source>Turn</source>
         <translation>Tourner</translation>
+    </message>
+</context>
+<context>
+    <name>UnchargedCard</name>
+    <message>
+        <source>Not charged yet</source>
+        <translation>Pas encore facturé</translation>
+    </message>
+    <message>
+        <source>a price is missing</source>
+        <translation>il manque un prix</translation>
+    </message>
+    <message>
+        <source>The price list has no price for:</source>
+        <translation>Le tarif n’a pas de prix pour :</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Tarif</translation>
+    </message>
+    <message numerus="yes">
+        <source>Charge %n racket(s): %1</source>
+        <translation>
+            <numerusform>Facturer %n raquette : %1</numerusform>
+            <numerusform>Facturer %n raquettes : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a racket</source>
+        <translation>Choisissez une raquette</translation>
+    </message>
+    <message>
+        <source>Charged: %1</source>
+        <translation>Facturé : %1</translation>
     </message>
 </context>
 <context>
