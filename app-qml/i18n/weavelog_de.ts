@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
 </context>
 <context>
@@ -2616,111 +2616,111 @@
     <name>PrintSheet</name>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>In the order of</source>
-        <translation type="unfinished"></translation>
+        <translation>Geordnet nach</translation>
     </message>
     <message>
         <source>Family names</source>
-        <translation type="unfinished"></translation>
+        <translation>Familiennamen</translation>
     </message>
     <message>
         <source>Tag numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummern</translation>
     </message>
     <message>
         <source>First free label</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes freies Etikett</translation>
     </message>
     <message>
         <source>Counted from the top left, row by row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von oben links gezählt, Zeile für Zeile.</translation>
     </message>
     <message>
         <source>There is nothing to print</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu drucken</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker</translation>
     </message>
     <message>
         <source>No printer is set up on this device</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Gerät ist kein Drucker eingerichtet</translation>
     </message>
     <message>
         <source>Save the PDF and print it from a device that has one.</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF sichern und von einem Gerät mit Drucker drucken.</translation>
     </message>
     <message>
         <source>On its way ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterwegs …</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>Print on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken auf %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF sichern</translation>
     </message>
     <message>
         <source>The PDF is saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Das PDF ist gesichert</translation>
     </message>
     <message>
         <source>Handed to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>An %1 übergeben</translation>
     </message>
     <message>
         <source>The PDF was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Das PDF wurde nicht gesichert</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gedruckt: Das Papier konnte nicht geschrieben werden</translation>
     </message>
     <message>
         <source>Not printed: this device has no printing system</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gedruckt: Dieses Gerät hat kein Drucksystem</translation>
     </message>
     <message>
         <source>Not printed: the printing system does not answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gedruckt: Das Drucksystem antwortet nicht</translation>
     </message>
     <message>
         <source>Not printed: the printer refused it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gedruckt: Der Drucker nahm es nicht an</translation>
     </message>
     <message>
         <source>One page</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite davor</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Seite</translation>
     </message>
     <message>
         <source>Page %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1: %2</translation>
     </message>
 </context>
 <context>
@@ -3115,7 +3115,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
 </context>
 <context>
@@ -3845,7 +3845,7 @@
     </message>
     <message>
         <source>Print tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger drucken</translation>
     </message>
 </context>
 <context>

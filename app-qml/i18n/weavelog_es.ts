@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
 </context>
 <context>
@@ -2616,111 +2616,111 @@
     <name>PrintSheet</name>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Documento</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño</translation>
     </message>
     <message>
         <source>In the order of</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordenado por</translation>
     </message>
     <message>
         <source>Family names</source>
-        <translation type="unfinished"></translation>
+        <translation>Apellidos</translation>
     </message>
     <message>
         <source>Tag numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Números</translation>
     </message>
     <message>
         <source>First free label</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera etiqueta libre</translation>
     </message>
     <message>
         <source>Counted from the top left, row by row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contada desde arriba a la izquierda, fila por fila.</translation>
     </message>
     <message>
         <source>There is nothing to print</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que imprimir</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Impresora</translation>
     </message>
     <message>
         <source>No printer is set up on this device</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna impresora en este dispositivo</translation>
     </message>
     <message>
         <source>Save the PDF and print it from a device that has one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde el PDF e imprímalo desde un dispositivo que tenga una.</translation>
     </message>
     <message>
         <source>On its way ...</source>
-        <translation type="unfinished"></translation>
+        <translation>En camino …</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Print on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir en %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar PDF</translation>
     </message>
     <message>
         <source>The PDF is saved</source>
-        <translation type="unfinished"></translation>
+        <translation>El PDF está guardado</translation>
     </message>
     <message>
         <source>Handed to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregado a %1</translation>
     </message>
     <message>
         <source>The PDF was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>El PDF no se ha guardado</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
-        <translation type="unfinished"></translation>
+        <translation>No impreso: no se pudo escribir el documento</translation>
     </message>
     <message>
         <source>Not printed: this device has no printing system</source>
-        <translation type="unfinished"></translation>
+        <translation>No impreso: este dispositivo no tiene sistema de impresión</translation>
     </message>
     <message>
         <source>Not printed: the printing system does not answer</source>
-        <translation type="unfinished"></translation>
+        <translation>No impreso: el sistema de impresión no responde</translation>
     </message>
     <message>
         <source>Not printed: the printer refused it</source>
-        <translation type="unfinished"></translation>
+        <translation>No impreso: la impresora lo rechazó</translation>
     </message>
     <message>
         <source>One page</source>
-        <translation type="unfinished"></translation>
+        <translation>Una página</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Página anterior</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Página siguiente</translation>
     </message>
     <message>
         <source>Page %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Página %1: %2</translation>
     </message>
 </context>
 <context>
@@ -3115,7 +3115,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
 </context>
 <context>
@@ -3845,7 +3845,7 @@
     </message>
     <message>
         <source>Print tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir etiquetas</translation>
     </message>
 </context>
 <context>

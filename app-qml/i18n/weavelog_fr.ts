@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
 </context>
 <context>
@@ -2616,111 +2616,111 @@
     <name>PrintSheet</name>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Document</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Format</translation>
     </message>
     <message>
         <source>In the order of</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans l’ordre des</translation>
     </message>
     <message>
         <source>Family names</source>
-        <translation type="unfinished"></translation>
+        <translation>Noms de famille</translation>
     </message>
     <message>
         <source>Tag numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéros</translation>
     </message>
     <message>
         <source>First free label</source>
-        <translation type="unfinished"></translation>
+        <translation>Première étiquette libre</translation>
     </message>
     <message>
         <source>Counted from the top left, row by row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comptée depuis le haut à gauche, ligne par ligne.</translation>
     </message>
     <message>
         <source>There is nothing to print</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a rien à imprimer</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimante</translation>
     </message>
     <message>
         <source>No printer is set up on this device</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune imprimante n’est installée sur cet appareil</translation>
     </message>
     <message>
         <source>Save the PDF and print it from a device that has one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrez le PDF et imprimez-le depuis un appareil qui en a une.</translation>
     </message>
     <message>
         <source>On its way ...</source>
-        <translation type="unfinished"></translation>
+        <translation>En cours …</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
     <message>
         <source>Print on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer sur %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer le PDF</translation>
     </message>
     <message>
         <source>The PDF is saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Le PDF est enregistré</translation>
     </message>
     <message>
         <source>Handed to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Remis à %1</translation>
     </message>
     <message>
         <source>The PDF was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Le PDF n’a pas été enregistré</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
-        <translation type="unfinished"></translation>
+        <translation>Non imprimé : le document n’a pas pu être écrit</translation>
     </message>
     <message>
         <source>Not printed: this device has no printing system</source>
-        <translation type="unfinished"></translation>
+        <translation>Non imprimé : cet appareil n’a pas de système d’impression</translation>
     </message>
     <message>
         <source>Not printed: the printing system does not answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Non imprimé : le système d’impression ne répond pas</translation>
     </message>
     <message>
         <source>Not printed: the printer refused it</source>
-        <translation type="unfinished"></translation>
+        <translation>Non imprimé : l’imprimante l’a refusé</translation>
     </message>
     <message>
         <source>One page</source>
-        <translation type="unfinished"></translation>
+        <translation>Une page</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Page %1 sur %2</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Page précédente</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Page suivante</translation>
     </message>
     <message>
         <source>Page %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Page %1 : %2</translation>
     </message>
 </context>
 <context>
@@ -3115,7 +3115,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
 </context>
 <context>
@@ -3845,7 +3845,7 @@
     </message>
     <message>
         <source>Print tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer les étiquettes</translation>
     </message>
 </context>
 <context>
