@@ -1785,6 +1785,10 @@
         <source>What is due, and every line by its racket, appears here.</source>
         <translation>Hier erscheint, was offen ist, und jede Zeile nach Schläger.</translation>
     </message>
+    <message>
+        <source>Nobody owes anything</source>
+        <translation>Niemand schuldet etwas</translation>
+    </message>
 </context>
 <context>
     <name>MoneyDay</name>
@@ -1933,6 +1937,18 @@
     <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Koppeln Sie unter Abgleich mit einem Turnierserver; Preisliste und Konten kommen dann von selbst hierher.</translation>
+    </message>
+    <message>
+        <source>Players</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Preise</translation>
     </message>
 </context>
 <context>
@@ -3742,6 +3758,18 @@
     <message>
         <source>used today: %1</source>
         <translation>heute verbraucht: %1</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>Vom Raum</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>Von den Bespannern</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>Von den Spielern</translation>
     </message>
 </context>
 <context>

@@ -1785,6 +1785,10 @@
         <source>What is due, and every line by its racket, appears here.</source>
         <translation>Aquí aparece lo pendiente y cada línea por raqueta.</translation>
     </message>
+    <message>
+        <source>Nobody owes anything</source>
+        <translation>Nadie debe nada</translation>
+    </message>
 </context>
 <context>
     <name>MoneyDay</name>
@@ -1933,6 +1937,18 @@
     <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Enlace con un servidor del torneo en Intercambio; su tarifa y sus cuentas llegan aquí por sí solas.</translation>
+    </message>
+    <message>
+        <source>Players</source>
+        <translation>Jugadores</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Precios</translation>
     </message>
 </context>
 <context>
@@ -3742,6 +3758,18 @@
     <message>
         <source>used today: %1</source>
         <translation>usado hoy: %1</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>De la sala</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>De los encordadores</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>De los jugadores</translation>
     </message>
 </context>
 <context>

@@ -1785,6 +1785,10 @@
         <source>What is due, and every line by its racket, appears here.</source>
         <translation>Ce qui est dû, et chaque ligne par raquette, apparaît ici.</translation>
     </message>
+    <message>
+        <source>Nobody owes anything</source>
+        <translation>Personne ne doit rien</translation>
+    </message>
 </context>
 <context>
     <name>MoneyDay</name>
@@ -1933,6 +1937,18 @@
     <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Associez-vous à un serveur de tournoi sous Échange ; son tarif et ses comptes arrivent ici d’eux-mêmes.</translation>
+    </message>
+    <message>
+        <source>Players</source>
+        <translation>Joueurs</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Tarif</translation>
     </message>
 </context>
 <context>
@@ -3742,6 +3758,18 @@
     <message>
         <source>used today: %1</source>
         <translation>utilisé aujourd’hui : %1</translation>
+    </message>
+    <message>
+        <source>Of the room</source>
+        <translation>De la salle</translation>
+    </message>
+    <message>
+        <source>Of the stringers</source>
+        <translation>Des cordeurs</translation>
+    </message>
+    <message>
+        <source>Of the players</source>
+        <translation>Des joueurs</translation>
     </message>
 </context>
 <context>

@@ -106,6 +106,7 @@ void StockModel::refresh() {
     if (a.whose != b.whose) return a.whose.localeAwareCompare(b.whose) < 0;
     return a.name.localeAwareCompare(b.name) < 0;
   });
+  for (std::size_t i = 0; i < rows.size(); ++i) rows[i].first = i == 0 || rows[i].owner != rows[i - 1].owner;
   KeyedRows::update(*this, std::move(rows));
   emit countChanged();
 }
@@ -182,7 +183,7 @@ int StockModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> StockModel::roleNames() const {
-  return {{ItemRole, "item"},   {NameRole, "name"},           {GaugeRole, "gauge"},     {OwnerRole, "owner"}, {WhoseRole, "whose"},
+  return {{ItemRole, "item"},   {NameRole, "name"},           {GaugeRole, "gauge"},     {OwnerRole, "owner"}, {FirstRole, "first"}, {WhoseRole, "whose"},
           {ReelRole, "reel"},   {LeftRole, "remains"},           {UsedTodayRole, "used"},  {LowMarkRole, "lowMark"}, {LowRole, "low"},
           {GoneRole, "gone"},   {GoneWhenRole, "goneWhen"},   {NoteRole, "note"}};
 }
@@ -200,6 +201,8 @@ QVariant StockModel::data(const QModelIndex& index, int role) const {
       return row.gauge;
     case OwnerRole:
       return row.owner;
+    case FirstRole:
+      return row.first;
     case WhoseRole:
       return row.whose;
     case ReelRole:

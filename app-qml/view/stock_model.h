@@ -31,7 +31,8 @@ class StockModel : public QAbstractListModel {
     ItemRole = Qt::UserRole,  // hexadecimal
     NameRole,
     GaugeRole,     // "1,25 mm"
-    OwnerRole,     // sections the list
+    OwnerRole,
+    FirstRole,     // of its owners
     WhoseRole,     // the stringer's or the player's name
     ReelRole,      // in metres; otherwise in sets
     LeftRole,      // metres as a figure with one decimal, "12.5", or the number of sets
@@ -77,7 +78,7 @@ class StockModel : public QAbstractListModel {
     QString name, gauge, whose, left, used, lowMark, goneWhen, note;
     Owner owner = Room;
     Gone gone = Never;
-    bool reel = false, low = false;
+    bool reel = false, low = false, first = false;
     [[nodiscard]] const weavelog::EntityId& key() const { return item; }
     bool operator==(const Row&) const = default;
   };

@@ -37,6 +37,7 @@ AppCase {
         }
     }
     property int taps: 0
+    property bool received: false
     function tap(window, name) {
         const item = find(window, name);
         tryVerify(() => item.enabled, 5000, name);
@@ -64,7 +65,8 @@ AppCase {
         return out;
     }
     function test_every_view_has_room_for_a_finger(data) {
-        verify(Jobs.receive("Okafor", 41));
+        if (!received) verify(Jobs.receive("Okafor", 41));  // the board stays short enough for the other tests
+        received = true;
         verify(Jobs.priceList());
         Theme.rightToLeft = data.mirrored;
         const window = make("money", data.width, data.height);
@@ -180,7 +182,7 @@ AppCase {
         find(window, "stockWhy").chosen(6);
         find(window, "stockAmount").text = "12.5";
         find(window, "keepStock").clicked();
-        tryVerify(() => row.remains === "187.5");
+        tryVerify(() => row.parent.remains === "187.5");
         window.width = 412;
         window.height = 915;
         waitForRendering(window.contentItem);

@@ -12,12 +12,13 @@ FocusScope {
 
     required property bool narrow
     required property int margin
+    readonly property bool turned: LayoutMirroring.enabled
     readonly property bool picked: MoneyPlace.account.book.length > 0
     signal pricesAsked()
 
     ColumnLayout {
         id: side
-        x: view.margin
+        x: view.turned && !view.narrow ? view.width - width - view.margin : view.margin
         width: view.narrow ? view.width - 2 * view.margin : 380
         height: view.height
         visible: !view.narrow || !view.picked
@@ -33,7 +34,7 @@ FocusScope {
         Words {
             Layout.fillWidth: true
             quiet: true
-            text: qsTr("%n player(s) owe something", "", MoneyPlace.list.owing)
+            text: MoneyPlace.list.owing > 0 ? qsTr("%n player(s) owe something", "", MoneyPlace.list.owing) : qsTr("Nobody owes anything")
         }
         ListView {
             id: list
@@ -74,18 +75,16 @@ FocusScope {
     }
     Rectangle {
         visible: !view.narrow
-        x: side.x + side.width + Theme.room - 1
+        x: view.turned ? scroll.width : scroll.x - 1
         width: 1
         height: parent.height
         color: Theme.colour.line
     }
     ScrollColumn {
         id: scroll
-        anchors.left: view.narrow ? parent.left : side.right
-        anchors.leftMargin: view.narrow ? 0 : Theme.room
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.bottom: parent.bottom
+        x: view.narrow || view.turned ? 0 : view.width - width
+        width: view.narrow ? view.width : view.width - side.width - view.margin - Theme.room
+        height: view.height
         visible: view.picked
         margin: view.narrow ? view.margin : Theme.room
         widest: 860
@@ -112,8 +111,8 @@ FocusScope {
         function onAsked() { scroll.contentY = 0; }
     }
     EmptyState {
-        anchors.centerIn: parent
-        anchors.horizontalCenterOffset: (side.width + view.margin) / 2
+        anchors.verticalCenter: parent.verticalCenter
+        x: scroll.x + (scroll.width - width) / 2
         width: 420
         visible: !view.narrow && !view.picked && list.count > 0
         iconName: "money"

@@ -11,6 +11,7 @@ FocusScope {
 
     readonly property string view: MoneyPlace.view
     readonly property bool narrow: width < 900
+    readonly property bool slim: width < Theme.phoneWidth
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
     Binding { target: MoneyPlace.list; property: "watched"; value: page.visible && page.view === "accounts" }
@@ -33,8 +34,9 @@ FocusScope {
             Layout.fillWidth: true
             Layout.maximumWidth: 640
             value: page.view
-            options: [{ value: "accounts", text: qsTr("Accounts") }, { value: "day", text: qsTr("Day's money") },
-                      { value: "prices", text: qsTr("Price list") }]
+            options: [{ value: "accounts", text: page.slim ? qsTr("Players") : qsTr("Accounts") },
+                      { value: "day", text: page.slim ? qsTr("Day") : qsTr("Day's money") },
+                      { value: "prices", text: page.slim ? qsTr("Prices") : qsTr("Price list") }]
             Accessible.name: qsTr("What is shown")
             onChosen: value => MoneyPlace.view = value
         }

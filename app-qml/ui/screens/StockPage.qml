@@ -54,15 +54,6 @@ FocusScope {
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Stock")
             model: StockModel
-            section.property: "owner"
-            section.delegate: Words {
-                required property string section
-                width: list.width
-                topPadding: Theme.gap
-                bottomPadding: Theme.tight
-                meaning: Words.Title
-                text: [qsTr("Of the room"), qsTr("Of the stringers"), qsTr("Of the players")][Number(section)] ?? ""
-            }
             delegate: StockRow {
                 width: list.width
                 onOpened: row => moveSheet.begin(row)
