@@ -30,6 +30,15 @@ QString stretchWords(const weavelog::Language& language, const std::optional<wea
   return stretch ? paperSay(language, "tag.prestretch", {{"value", *stretch}}) : QString();
 }
 
+QString stretchOfBoth(const weavelog::Language& language, const weavelog::Agreed& agreed) {
+  const auto& mains = agreed.mains_prestretch;
+  const auto& crosses = agreed.crosses_prestretch;
+  if (!mains && !crosses) return {};
+  if (mains == crosses) return stretchWords(language, mains);
+  const auto one = [&](const auto& stretch) { return stretch ? weavelog::localised(language, *stretch) : std::string("–"); };
+  return paperSay(language, "tag.prestretch", {{"value", one(mains) + " / " + one(crosses)}});
+}
+
 QString stencilWords(const weavelog::Language& language, const weavelog::Agreed& agreed) {
   const auto one = [&](const char* key, const std::string& mark, const std::string& ink) {
     if (mark.empty() && ink.empty()) return QString();
@@ -106,6 +115,7 @@ std::vector<TagContent> tagContents(const weavelog::Ledger& ledger, std::span<co
     tag.crossesTension = tensionWords(language, job.crosses_tension);
     tag.mainsPrestretch = stretchWords(language, job.mains_prestretch);
     tag.crossesPrestretch = stretchWords(language, job.crosses_prestretch);
+    tag.prestretch = stretchOfBoth(language, job);
     tag.making = makingWords(language, job);
     tag.stencil = stencilWords(language, job);
     tag.note = words(job.note);

@@ -21,7 +21,8 @@ struct TagContent {
     QString amount, unit;  // "24.5", "kg", as said
   };
   Tension mainsTension, crossesTension;
-  QString mainsPrestretch, crossesPrestretch;
+  QString mainsPrestretch, crossesPrestretch;  // "pre-stretch 10 %"
+  QString prestretch;                          // of both: "pre-stretch 10 % / 0 %"
   QString making;   // "2 pieces, 4 knots"
   QString stencil;  // of racket and string, with their inks
   QString note;

@@ -137,12 +137,9 @@ void smallTag(PaperPage& page, const QRectF& box, const TagContent& tag, const L
   Stack below({box.left(), box.top() + upper, box.width(), box.height() - upper});
   const QString strings =
       tag.crosses.isEmpty() || tag.crosses == tag.mains ? tag.mains : apart(tag.mains) + QStringLiteral(" / ") + apart(tag.crosses);
-  QStringList stretch{tag.mainsPrestretch, tag.crossesPrestretch};
-  stretch.removeAll(QString());
-  stretch.removeDuplicates();
   below.add(3.8, [&](const QRectF& row) { page.put(row, strings, {.most = 2.9, .least = 1.7, .lines = 2}); });
   below.add(3.8, [&](const QRectF& row) {
-    page.put(row, joinedOnPaper({readyWords(language, tag.readyBy), stretch.join(QStringLiteral(" / ")), tag.unanswered}),
+    page.put(row, joinedOnPaper({readyWords(language, tag.readyBy), tag.prestretch, tag.unanswered}),
              {.most = 3, .least = 1.7, .lines = 2, .bold = true});
   });
   if (const QString rest = joinedOnPaper({tag.stencil, tag.racket}); !rest.isEmpty())
