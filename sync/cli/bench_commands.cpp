@@ -180,13 +180,18 @@ Outcome<Ending> bench(Context& context, const JobArguments& arguments) {
       if (!step) return fail(step.error());
       ticks.emplace_back(step->name, done);
     }
+  BenchNote said;
+  if (!arguments.machine.empty()) {
+    const auto machine = choose_machine(context, here->row.event, arguments.machine);
+    if (!machine) return fail(machine.error());
+    said.machine = machine->machine.id();
+    said.machine_name = machine->machine.now.name;
+  }
   for (const auto& [name, done] : ticks) {
     if (auto stored = commit(context, tick_step(here->record, here->row.job, name, done, hand)); !stored) return fail(stored.error());
     here = job_again(context, *here);
     if (!here) return fail(here.error());
   }
-  BenchNote said;
-  if (!arguments.machine.empty()) said.machine_name = arguments.machine;
   said.note = arguments.note;
   if (said.machine_name || said.note)
     if (auto stored = commit(context, note_bench(here->record, here->row.job, said, hand)); !stored) return fail(stored.error());
@@ -215,7 +220,12 @@ Outcome<Ending> reading(Context& context, const JobArguments& arguments) {
   }
   const auto here = job_here(context, arguments.event, arguments.job);
   if (!here) return fail(here.error());
-  read.machine_name = arguments.machine;
+  if (!arguments.machine.empty()) {
+    const auto machine = choose_machine(context, here->row.event, arguments.machine);
+    if (!machine) return fail(machine.error());
+    read.machine = machine->machine.id();
+    read.machine_name = machine->machine.now.name;
+  }
   read.by = who(context, arguments);
   read.note = arguments.note.value_or("");
   read.at = context.now();
@@ -289,7 +299,8 @@ Outcome<Ending> photo_get(Context& context, const JobArguments& arguments) {
   if (!bytes) return fail(bytes.error());
   if (auto written = write_carried_file(arguments.file, arguments.replace, [&](const ByteSink& sink) { return sink(*bytes); }); !written)
     return fail(written.error());
-  context.answer(json::object{{"file", arguments.file}, {"bytes", bytes->size()}}, arguments.file + ": " + std::to_string(bytes->size()) + " bytes\n");
+  context.answer(json::object{{"file", arguments.file}, {"bytes", bytes->size()}},
+                 arguments.file + ": " + std::to_string(bytes->size()) + " bytes\n");
   return Ending::done;
 }
 
@@ -315,7 +326,7 @@ void add_bench_commands(CLI::App& app, Work& chosen) {
                               add_by(command, arguments);
                               command.add_option("--done", arguments.done, "Step by its place in `steps`, its key or its words; as often as needed");
                               command.add_option("--not-done", arguments.not_done, "Step that was not done after all");
-                              command.add_option("--machine", arguments.machine, "Name of the machine");
+                              command.add_option("--machine", arguments.machine, "Its name or number in `machines`");
                               command.add_option("--note", arguments.note, "What the next one should know");
                             });
   add_command<JobArguments>(app, chosen, "reading", "Store what was measured", reading, [](CLI::App& command, JobArguments& arguments) {
@@ -323,7 +334,7 @@ void add_bench_commands(CLI::App& app, Work& chosen) {
     command.add_option("WHAT", arguments.what, "tension_head, bed_stiffness or tone")->required();
     command.add_option("VALUE", arguments.value, "As the instrument shows it: \"24.2 kg\", \"34.5 kg/cm\", \"522 Hz\"")->required();
     command.add_option("--set-to", arguments.set_to, "What the tension head was set to");
-    command.add_option("--machine", arguments.machine, "Name of the machine");
+    command.add_option("--machine", arguments.machine, "Its name or number in `machines`");
     command.add_option("--note", arguments.note, "Which instrument");
   });
   add_command<JobArguments>(app, chosen, "check", "Store how a strung racket was found", check, [](CLI::App& command, JobArguments& arguments) {

@@ -26,6 +26,7 @@ TEST_CASE("a racket is strung by the room's list, measured, checked, done again,
   CHECK(bench.run({"--language", "de", "steps", "bench"}).out.find("2  Rahmen abwischen") != std::string::npos);
   CHECK(size_at(bench.ask({"steps"}), "") == 18);
 
+  (void)bench.ask({"machine-add", "by the window", "constant_pull"});
   (void)bench.ask({"stage", "1", "cut_out"});
   (void)bench.ask({"bench", "1", "--done", "1", "--done", "Wipe the frame", "--machine", "by the window", "--by", "Ruud"});
   (void)bench.ask({"stage", "1", "on_machine"});
@@ -59,6 +60,8 @@ TEST_CASE("what is wrong with a step, a reading or a check is one clear fault, a
   const BenchDevice bench;
   (void)bench.ask({"bench", "1", "--done", "99"}, 4);
   (void)bench.ask({"bench", "1", "--done", "1", "--done", "none of it"}, 4);
+  CHECK(size_at(bench.ask({"job", "1"}), "/bench") == 0);
+  (void)bench.ask({"bench", "1", "--done", "1", "--machine", "none of ours"}, 4);
   CHECK(size_at(bench.ask({"job", "1"}), "/bench") == 0);
   (void)bench.ask({"reading", "1", "tone", "fast"}, 1);
   (void)bench.ask({"reading", "1", "weight", "3 g"}, 1);
