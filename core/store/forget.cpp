@@ -61,6 +61,12 @@ std::int64_t count_stubs(Connection& db) {
   return count.getColumn(0).getInt64();
 }
 
+/// Asked within the transaction: once that is done, nothing that can't be read may make it look as if it were not.
+std::int64_t newest_position(Connection& db) {
+  auto& query = db.statement("SELECT coalesce(max(position), 0) FROM entry");
+  return query.executeStep() ? query.getColumn(0).getInt64() : 0;
+}
+
 void mark_scrub_due(Connection& db) {
   auto& put = db.statement("INSERT OR REPLACE INTO meta(key, value) VALUES(?, x'01')");
   put.bind(1, kScrubDue);
@@ -140,11 +146,15 @@ void Ledger::Impl::sweep_forgotten(Connection& db) {
 
 Outcome<> Ledger::Impl::scrub_if_due() {
   bool due = false;
-  database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT 1 FROM meta WHERE key=?");
-    query.bind(1, kScrubDue);
-    due = query.executeStep();
-  });
+  try {
+    database->read([&](Connection& db) {
+      auto& query = db.statement("SELECT 1 FROM meta WHERE key=?");
+      query.bind(1, kScrubDue);
+      due = query.executeStep();
+    });
+  } catch (const SQLite::Exception& error) {
+    return fail(fault_of(error, database->file()));
+  }
   if (!due) return {};
   if (auto scrubbed = database->scrub(); !scrubbed) return scrubbed;
   return write([&](Connection& db) {
@@ -156,8 +166,12 @@ Outcome<> Ledger::Impl::scrub_if_due() {
 
 Outcome<ForgetReport> Ledger::forget(const BookId& book, std::optional<BookKind> kind) {
   ForgetReport report;
+  std::int64_t newest = 0;
   auto written = impl_->write([&](Connection& db) {
-    if (known(db, book)) return;
+    if (known(db, book)) {
+      newest = newest_position(db);
+      return;
+    }
     auto& query = db.statement("SELECT kind FROM book WHERE id=?");
     bind_blob(query, 1, book.bytes);
     if (query.executeStep()) kind = static_cast<BookKind>(query.getColumn(0).getInt());
@@ -169,16 +183,18 @@ Outcome<ForgetReport> Ledger::forget(const BookId& book, std::optional<BookKind>
     const Stub stub =
         sign_stub(impl_->options.key, impl_->options.device_name, book, *kind, impl_->options.clock->now());
     if (impl_->erase(db, stub, PublicKey{})) report.erased.push_back(book);
+    newest = newest_position(db);
   });
   if (!written) return fail(written.error());
   if (auto gone = impl_->scrub_if_due(); !gone) report.not_yet_gone = gone.error();
-  impl_->announce(position());
+  impl_->announce(newest);
   return report;
 }
 
 Outcome<ForgetReport> Ledger::obey(std::span<const Stub> stubs, const PublicKey& from) {
   ForgetReport report;
   bool changed = false;
+  std::int64_t newest = 0;
   auto written = impl_->write([&](Connection& db) {
     std::int64_t kept = count_stubs(db);
     for (const Stub& stub : stubs) {
@@ -201,10 +217,11 @@ Outcome<ForgetReport> Ledger::obey(std::span<const Stub> stubs, const PublicKey&
       ++kept;
       if (impl_->erase(db, stub, from)) report.erased.push_back(stub.book);
     }
+    newest = newest_position(db);
   });
   if (!written) return fail(written.error());
   if (auto gone = impl_->scrub_if_due(); !gone) report.not_yet_gone = gone.error();
-  if (changed) impl_->announce(position());
+  if (changed) impl_->announce(newest);
   return report;
 }
 

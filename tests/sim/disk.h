@@ -51,6 +51,8 @@ class Disk {
 
   // --- troubles short of that
   void set_read_only(bool read_only) { read_only_ = read_only; }
+  /// Reads fail, writes do not.
+  void set_unreadable(bool unreadable) { unreadable_ = unreadable; }
   /// Writes that would make all files together larger fail. Nothing: there is always room.
   void set_capacity(std::optional<std::size_t> bytes) { capacity_ = bytes; }
   /// The so-manieth operation from now on fails (from 1), and `count` in all.
@@ -89,6 +91,7 @@ class Disk {
   bool stopped_ = false;
   std::uint64_t generation_ = 0;  ///< of starts: handles of an older one are dead
   bool read_only_ = false;
+  bool unreadable_ = false;
   bool was_in_trouble_ = false;
   std::optional<std::size_t> capacity_;
   std::uint64_t stop_in_ = 0;

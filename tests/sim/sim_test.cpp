@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "core/model/fields.h"
 #include "core/store/database.h"
 #include "tests/sim/disk_file.h"
 #include "tests/sim/forgetting.h"
@@ -260,6 +261,53 @@ TEST_CASE(
   CHECK(broken_by("UPDATE author SET device=") == "not gone");
   CHECK(broken_by("UPDATE entry SET book=(SELECT n FROM book WHERE forgotten=1)") == "forgotten came back");
   CHECK(broken_by("DELETE FROM stub") == "stub lost");
+}
+
+TEST_CASE("who forgets a player on a disk that can't be read any more hears that it is done, and that old bytes may be left") {
+  prepare_devices();
+  // Its tables are there to know the moment: within the transaction that forgets.
+  struct Moment final : Projection {
+    Disk& disk;
+    explicit Moment(Disk& held) : disk(held) {}
+    std::string_view name() const override { return "moment"; }
+    int version() const override { return 1; }
+    void create(Connection&) override {}
+    void apply(Connection&, std::span<const EntityChange>) override {}
+    void forget(Connection&, const BookId&) override { disk.set_unreadable(true); }
+  };
+  Time time{1'900'000'000'000};
+  const DeviceClock clock(time);
+  Disk disk("unreadable", 1, 512);
+  const auto open = [&] {
+    LedgerOptions options;
+    options.file = "/ledger.db";
+    options.vfs = disk.vfs();
+    options.registry = &registry_of(Program::newer);
+    options.clock = &clock;
+    options.key = key_of(1);
+    options.projections.push_back(std::make_shared<Moment>(disk));
+    return Ledger::open(std::move(options)).value();
+  };
+  auto ledger = open();
+  const BookId book = ledger->create_book_id();
+  EntityState person;
+  person.book = book;
+  person.id = make_id<EntityId>(time.now);
+  person.kind = kPerson;
+  Draft draft(book, kPlayerBook, ActionKind{1});
+  draft.put(person, kNewerNote, std::string("withdraws"));
+  REQUIRE(ledger->append(draft));
+  const auto report = ledger->forget(book);
+  disk.set_unreadable(false);
+  REQUIRE(report);
+  CHECK(report->erased == std::vector<BookId>{book});
+  REQUIRE(report->not_yet_gone);
+  CHECK(report->not_yet_gone->code == FaultCode::io);
+  CHECK_FALSE(disk.file_with("withdraws").empty());
+  CHECK(ledger->is_forgotten(book));
+  ledger.reset();
+  ledger = open();
+  CHECK(disk.file_with("withdraws").empty());
 }
 
 TEST_CASE("a failing plan shrinks to the events that it needs") {
