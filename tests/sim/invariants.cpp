@@ -168,8 +168,14 @@ class Check {
         continue;  // kept and shown, not applied
       throw Violation("lost", device.name + " has promised entry " + std::to_string(promise.key.seq) +
                                   " of " + promise.key.author.hex() + " in book " + promise.key.book.hex() +
-                                  " and does not hold it");
+                                  " and does not hold it" + why_aside(device, promise.key));
     }
+  }
+
+  static std::string why_aside(Device& device, const EntryKey& key) {
+    for (const Quarantined& aside : device.ledger().quarantine())
+      if (aside.book == key.book && aside.author == key.author && aside.seq == key.seq) return "; put aside: " + aside.reason;
+    return {};
   }
 
   void stays_forgotten(Device& device, std::size_t place) {

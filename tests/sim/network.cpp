@@ -108,8 +108,8 @@ void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
                        digest_of(entry.body));
 }
 
-/// The protocol before has no word for a batch of which a part was put aside because something that it replaces is lacking: there an
-/// answer vouches for the rest only.
+/// The protocol before has no word for a batch of which a part was left out because entries before it are lacking: in its chain (not
+/// stored), or what it replaces (put aside). There an answer vouches for the rest only.
 void Network::note_answer(Link& link, std::size_t side, const Bytes& frame) {
   if (link.tainted || message_of(frame) != kAckMessage || !speaks_older(link)) return;
   const auto message = decode_frame(frame);
@@ -117,9 +117,16 @@ void Network::note_answer(Link& link, std::size_t side, const Bytes& frame) {
   auto& sent = link.ends[1 - side].sent;
   const auto batch = sent.find(std::get<Ack>(*message).number);
   if (batch == sent.end()) return;
-  for (const Quarantined& aside : room_.device(link.ends[side].device).ledger().quarantine())
-    std::erase_if(batch->second,
-                  [&](const auto& entry) { return entry.first == EntryKey{aside.book, aside.author, aside.seq}; });
+  const Ledger& ledger = room_.device(link.ends[side].device).ledger();
+  const auto aside = ledger.quarantine();
+  std::erase_if(batch->second, [&](const auto& entry) {
+    const EntryKey& key = entry.first;
+    if (ledger.entry(key.book, key.author, key.seq)) return false;
+    const bool gap = key.seq > 1 && !ledger.entry(key.book, key.author, key.seq - 1);
+    return gap || std::any_of(aside.begin(), aside.end(), [&](const Quarantined& one) {
+             return key == EntryKey{one.book, one.author, one.seq};
+           });
+  });
 }
 
 bool Network::speaks_older(const Link& link) const {
@@ -241,7 +248,7 @@ void Network::after(Link& link, std::size_t side) {
   end.session.reset();
 }
 
-void Network::check_fault(const Link& link, std::size_t side, const Fault& fault) {
+void Network::check_fault(Link& link, std::size_t side, const Fault& fault) {
   const Visit visit{link.ends[kHost].device, link.ends[kGuest].device};
   Device& guest = room_.device(visit.guest);
   Device& host = room_.device(visit.server);
@@ -250,7 +257,9 @@ void Network::check_fault(const Link& link, std::size_t side, const Fault& fault
     room_.paired.erase(visit);  // the server was set back to before the pairing
     return;
   }
-  if (guest.disk.in_trouble() || host.disk.in_trouble()) return;
+  // The other side hears of it a while later; the disk may be well by then, or another one.
+  link.disk_fault = link.disk_fault || guest.disk.in_trouble() || host.disk.in_trouble();
+  if (link.disk_fault) return;
   // The server may have been put back to before the revocation while its word was under way.
   if (fault.code == FaultCode::refused &&
       (room_.revoked.contains(visit) || link.revoked || host.restores != link.ends[kHost].restores))

@@ -35,6 +35,7 @@ struct Link {
   bool repeat_next = false;    ///< the next frame comes twice
   std::unique_ptr<Liar> liar;  ///< alters the guest's frames
   bool tainted = false;  ///< something was altered: confirmations do not count, and it may end in any way
+  bool disk_fault = false;  ///< one side ended it because of its disk
   bool revoked = false;  ///< the guest was revoked before it began
   bool pairing = false;
   Digest certificate{};
@@ -92,7 +93,7 @@ class Network {
   void arrive(Arrival arrival);
   void mind_forgotten(std::size_t place, std::size_t message);
   void after(Link& link, std::size_t side);
-  void check_fault(const Link& link, std::size_t side, const Fault& fault);
+  void check_fault(Link& link, std::size_t side, const Fault& fault);
 
   Room& room_;
   std::map<std::size_t, Link> links_;

@@ -494,8 +494,6 @@ void World::learn() {
 // ------------------------------------------------------------------------------------------------ the whole
 
 Result run(const Plan& plan, bool keep_trace) {
-  prepare_devices();
-  seed_libraries(plan.seed);
   Result result;
   std::optional<World> world;
   const auto broken = [&](const Violation& violation) {
@@ -503,6 +501,8 @@ Result run(const Plan& plan, bool keep_trace) {
     if (world) world->room().trace.line("VIOLATION " + violation.invariant + ": " + violation.what());
   };
   try {
+    prepare_devices();
+    seed_libraries(plan.seed);
     world.emplace(plan, keep_trace);
     world->play();
     world->come_together();
