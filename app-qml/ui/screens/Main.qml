@@ -109,8 +109,8 @@ Window {
             source: "DoingsBar.qml"
         }
         Loader {
-            active: AppDevice.open
-            sourceComponent: ScanDoings { place: window.place }
+            // By its file: Qt 6.4 makes no bound component here.
+            Component.onCompleted: if (AppDevice.open) setSource("ScanDoings.qml", { place: Qt.binding(() => window.place) })
         }
         Loader {
             id: inspection
