@@ -35,6 +35,7 @@ PageFrame {
         id: head
         Layout.fillWidth: true
         least: 300
+        most: 3
         ChoiceBar {
             objectName: "view"
             width: Math.min(520, head.columnWidth)
