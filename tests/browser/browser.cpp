@@ -187,7 +187,8 @@ std::vector<std::string> Browser::spoken() {
     const auto* found = node.as_object().if_contains(part);
     return found != nullptr && found->at("value").is_string() ? std::string(found->at("value").get_string()) : std::string();
   };
-  for (const auto& node : ask("Accessibility.getFullAXTree").at("nodes").as_array()) {
+  const json::object tree = ask("Accessibility.getFullAXTree");
+  for (const auto& node : tree.at("nodes").as_array()) {
     if (node.at("ignored").as_bool()) continue;
     const std::string name = text(node, "name");
     out.push_back(text(node, "role") + (name.empty() ? "" : " " + name));

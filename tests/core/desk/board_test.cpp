@@ -134,7 +134,10 @@ TEST_CASE("board: initials are letters, of whatever script the name is, and neve
 
 TEST_CASE("board: what has no tag number or no initials is counted, so that nobody waits for it in vain") {
   Lounge lounge;
-  const BookId ilse = lounge.add_player("Wendelmoor", "Ilse"), nobody = lounge.add_player("", "");
+  const BookId ilse = lounge.add_player("Wendelmoor", "Ilse"), nobody = lounge.ledger->create_book_id();
+  Person without_name;
+  without_name.country = "NED";
+  lounge.add(nobody, without_name);
   lounge.job(ilse, {}, Stage::ready);
   lounge.job(ilse, 1, Stage::ready);
   lounge.job(nobody, 2, Stage::ready);
