@@ -84,7 +84,7 @@ TEST_CASE("when a string is gone is told by the clock, by the weekday, or by the
     CHECK(room.stock.add(item(name, true, StockModel::Room, QString::number((left_mm + used_mm) / 1000)), "Kept"));
     for (int i = 0; i < room.stock.count(); ++i)
       if (role(room.stock, i, "name") == name) {
-        const StockUse uses[] = {{entityOf(role(room.stock, i, "item").toString()), name, used_mm}};
+        const StockUse uses[] = {{EntityId::from_hex(role(room.stock, i, "item").toString().toStdString()).value(), name, used_mm}};
         room.append(must(use_for_job(room.event, made.job, uses, "Bo", room.clock.now())));
       }
   };

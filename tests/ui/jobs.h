@@ -89,7 +89,7 @@ class Jobs : public QObject {
     device_->work().refresh();
     return written;
   }
-  // The event charges in euro: labour 20, an overgrip 3.50.
+  // The event charges in euro: labour 20, an overgrip 3.50, stencils for nothing.
   Q_INVOKABLE bool priceList() {
     needEvent();
     auto& ledger = device_->ledger();
@@ -98,7 +98,7 @@ class Jobs : public QObject {
     };
     const auto event = [&] { return *weavelog::load_event(ledger, device_->work().event()); };
     const bool written = write(weavelog::set_currency(ledger, event(), "EUR")) && write(weavelog::set_price(event(), "labour", 2000)) &&
-                         write(weavelog::set_price(event(), "overgrip", 350));
+                         write(weavelog::set_price(event(), "overgrip", 350)) && write(weavelog::set_price(event(), "stencil", 0));
     device_->work().refresh();
     return written;
   }

@@ -110,9 +110,9 @@ AppCase {
         scan(Jobs.code(76));
         find("step7");
         compare(Jobs.stage(), StageMark.Strung);
+        // A strung racket is checked item by item first: the scan opens the list, and takes nothing by itself.
         scan(Jobs.code(76));
-        compare(Jobs.stage(), StageMark.Checked);
-        mouseClick(find("undo"));
+        find("storeCheck");
         compare(Jobs.stage(), StageMark.Strung);
     }
     function test_a_reason_that_was_begun_is_not_lost_to_another_scan() {

@@ -29,7 +29,7 @@ Column {
 
         readonly property real w: Math.min(width, 168)
         readonly property real h: 200
-        readonly property real left: (width - w) / 2
+        readonly property real edge: (width - w) / 2
 
         // Strings behind, the outline of the head before them.
         Repeater {
@@ -38,7 +38,7 @@ Column {
                 required property int index
                 readonly property real at: (index + 1) / 10
                 readonly property real half: Math.sqrt(Math.max(0, 1 - Math.pow(2 * at - 1, 2)))
-                x: face.left + face.w * at
+                x: face.edge + face.w * at
                 y: 5 + face.h / 2 * (1 - half)
                 width: 1
                 height: face.h * half
@@ -52,7 +52,7 @@ Column {
                 readonly property real at: (index + 1) / 12
                 readonly property real half: Math.sqrt(Math.max(0, 1 - Math.pow(2 * at - 1, 2)))
                 y: 5 + face.h * at
-                x: face.left + face.w / 2 * (1 - half)
+                x: face.edge + face.w / 2 * (1 - half)
                 width: face.w * half
                 height: 1
                 color: Theme.colour.line
@@ -65,7 +65,7 @@ Column {
                 strokeWidth: 4
                 fillColor: "transparent"
                 PathAngleArc {
-                    centerX: face.left + face.w / 2
+                    centerX: face.edge + face.w / 2
                     centerY: 5 + face.h / 2
                     radiusX: face.w / 2
                     radiusY: face.h / 2

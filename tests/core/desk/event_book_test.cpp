@@ -1,5 +1,7 @@
 #include "core/desk/event_book.h"
 
+#include <map>
+
 #include "tests/support/rooms.h"
 
 using namespace weavelog;
