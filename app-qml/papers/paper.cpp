@@ -3,6 +3,7 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QFileInfo>
 #include <QSaveFile>
 #include <algorithm>
 
@@ -75,6 +76,8 @@ Outcome<> writePdf(const Paper& paper, const QString& file) {
                 "choose a folder that you may write to and that has room");
   };
   if (paper.pages.empty()) return fail(FaultCode::not_found, "the paper has no page", file.toStdString());
+  // What is no file must not be replaced by one: a device, a pipe.
+  if (const QFileInfo there(file); there.exists() && !there.isFile()) return failed(QStringLiteral("there is something that is no file"));
   QSaveFile out(file);
   if (!out.open(QIODevice::WriteOnly)) return failed(out.errorString());
   {

@@ -91,7 +91,7 @@ TEST_CASE("the pick-up list goes by family name as the language sorts, or by tag
 TEST_CASE("a statement has every line and what is due, in the player's language") {
   PaperRoom room;
   Person person = named("Beaumarais", "Ilse");
-  person.language = "fr-CH";
+  person.language = "fr";
   const auto made = room.receive(room.addPlayer(person), day_wish(), 41);
   charge(room, made, "labour", 2000);
   charge(room, made, "string", 1250, "Tarnbrook Silk");
@@ -99,12 +99,12 @@ TEST_CASE("a statement has every line and what is due, in the player's language"
   auto request = room.request(PaperKind::statement);
   request.player = made.book;
   const auto letters = lettersIn(room.pdf(room.made(request)));
-  for (const char* said : {"Relevé", "Beaumarais Ilse", "Cordage: Tarnbrook Silk", "numéro 41", "Payé en espèces", "Facturé", "À payer : 2.50"}) {
+  for (const char* said : {"Relevé", "Beaumarais Ilse", "Cordage: Tarnbrook Silk", "numéro 41", "Payé en espèces", "Facturé", "À payer : 2,50"}) {
     CAPTURE(said);
     CHECK(letters.contains(lettersOf(QString::fromUtf8(said))));
   }
   pay(room, made.book, 1000);
-  CHECK(lettersIn(room.pdf(room.made(request))).contains(lettersOf(QString::fromUtf8("À rendre : 7.50"))));
+  CHECK(lettersIn(room.pdf(room.made(request))).contains(lettersOf(QString::fromUtf8("À rendre : 7,50"))));
   request.player = room.ledger().create_book_id();
   CHECK(makePaper(room.ledger(), request).error().code == FaultCode::not_found);
 }

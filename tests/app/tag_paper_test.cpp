@@ -1,6 +1,8 @@
 #include <QElapsedTimer>
 #include <QFile>
 
+#include <filesystem>
+
 #include "app-qml/papers/paper_words.h"
 #include "core/desk/tag_code.h"
 #include "tests/app/paper_reading.h"
@@ -216,8 +218,11 @@ TEST_CASE("no racket, no event, no such size: one clear fault, and a file that w
   CHECK(makePaper(room.ledger(), nowhere).error().code == FaultCode::not_found);
   const auto paper = room.made(room.request(PaperKind::tags));
   CHECK(writePdf(paper, "/no/such/folder/paper.pdf").error().code == FaultCode::io);
-  // A device that is always full.
-  CHECK_FALSE(writePdf(paper, "/dev/full"));
+  // What is no file stays what it is: a folder here, as a device would.
+  const auto folder = (room.folder / "there.pdf").string();
+  REQUIRE(std::filesystem::create_directory(folder));
+  CHECK(writePdf(paper, QString::fromStdString(folder)).error().code == FaultCode::io);
+  CHECK(std::filesystem::is_directory(folder));
 }
 
 TEST_CASE("tags and a work list of 500 rackets are laid out within bounded time") {
