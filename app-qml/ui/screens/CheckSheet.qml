@@ -73,7 +73,7 @@ Sheet {
         visible: CheckModel.wrong > 0
         label: qsTr("The racket goes back to")
         value: CheckModel.backTo
-        options: CheckModel.waysBack.map(stage => ({ value: stage, text: StageWords.title(stage) }))
+        options: Array.from(CheckModel.waysBack).map(stage => ({ value: stage, text: StageWords.title(stage) }))
         onPicked: value => CheckModel.backTo = value
     }
     TextEntry {

@@ -19,7 +19,7 @@ Sheet {
     }
 
     title: machine ? machine.name : ""
-    hasChanges: [asked, read, reason].some(entry => entry.text.length > 0)
+    hasChanges: asked.text.length + read.text.length + reason.text.length > 0
 
     Words { Layout.fillWidth: true; meaning: Words.Strong; text: qsTr("Calibration") }
     TextEntry {

@@ -19,7 +19,7 @@ Sheet {
     }
 
     title: qsTr("New machine")
-    hasChanges: [name, maker, most, prestretch, every].some(entry => entry.text.length > 0)
+    hasChanges: name.text.length + maker.text.length + most.text.length + prestretch.text.length + every.text.length > 0
 
     TextEntry { id: name; objectName: "machineName"; Layout.fillWidth: true; label: qsTr("What the room calls it") }
     ChoiceBar {

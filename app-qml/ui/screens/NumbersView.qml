@@ -106,7 +106,7 @@ ScrollColumn {
         BarCard { width: charts.columnWidth; title: qsTr("Made ready, by day"); rows: NumbersModel.days; figure: "ready" }
         BarCard { width: charts.columnWidth; title: qsTr("Taken in, by hour"); rows: NumbersModel.hours; figure: "taken" }
         BarCard { width: charts.columnWidth; title: qsTr("Strung, by stringer"); rows: NumbersModel.stringers }
-        BarCard { width: charts.columnWidth; title: qsTr("Strung, by string"); rows: NumbersModel.strings.slice(0, 12) }
+        BarCard { width: charts.columnWidth; title: qsTr("Strung, by string"); rows: Array.from(NumbersModel.strings).slice(0, 12) }
         BarCard { width: charts.columnWidth; title: qsTr("Strung, by tension of the mains"); rows: NumbersModel.tensions }
     }
     FileDialog {

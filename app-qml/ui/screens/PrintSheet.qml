@@ -78,7 +78,7 @@ Sheet {
         Layout.fillWidth: true
         visible: PrintModel.printers.length > 1
         label: qsTr("Printer")
-        options: PrintModel.printers.map(name => ({ value: name, text: name }))
+        options: Array.from(PrintModel.printers).map(name => ({ value: name, text: name }))
         value: PrintModel.printer
         onPicked: value => PrintModel.printer = value
     }

@@ -13,7 +13,7 @@ Item {
     property string last
 
     function found(book, job) {
-        const it = ScanModel.jobOf(book, job);
+        const it = Object.assign({}, ScanModel.jobOf(book, job));
         if (it.job === undefined) return;
         const second = last === job;
         last = job;

@@ -26,7 +26,7 @@ Sheet {
         objectName: "shiftMember"
         Layout.fillWidth: true
         label: qsTr("Who")
-        options: TeamModel.members.map(one => ({ value: one.id, text: one.name }))
+        options: Array.from(TeamModel.members).map(one => ({ value: one.id, text: one.name }))
         value: sheet.member
         onPicked: value => sheet.member = value
     }

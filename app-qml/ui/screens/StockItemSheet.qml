@@ -29,7 +29,7 @@ Sheet {
     }
 
     title: qsTr("New string")
-    hasChanges: [name, gauge, whose, amount, low].some(entry => entry.text.length > 0)
+    hasChanges: name.text.length + gauge.text.length + whose.text.length + amount.text.length + low.text.length > 0
 
     TextEntry {
         id: name
