@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <limits>
 
 #include "core/base/iso_time.h"
+#include "core/base/local_time.h"
 #include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/inspection.h"
@@ -302,33 +302,19 @@ std::vector<MoneyTotals> totals_of(std::span<const MoneyRow> lines) {
 }
 
 std::string day_after(const std::string& day, int days) {
-  if (!is_iso_date(day)) return {};
-  const auto number = [&](std::size_t at, std::size_t length) { return std::stoi(day.substr(at, length)); };
-  const std::chrono::year_month_day date{std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
-                                         std::chrono::day(static_cast<unsigned>(number(8, 2)))};
-  const auto midnight = std::chrono::sys_days(date) + std::chrono::days(days);
-  const auto out = iso_utc(std::chrono::duration_cast<std::chrono::milliseconds>(midnight.time_since_epoch()).count()).substr(0, 10);
+  const auto date = day_from(day);
+  const std::string out = date ? date_text(*date + days) : std::string();
   return is_iso_date(out) ? out : std::string();
 }
 
 Outcome<DayBounds> bounds_of_day(const std::string& day, const std::string& zone) {
-  const auto from = is_iso_date(day) ? moment_from(day + "T00:00", zone, 0)
-                                     : fail(FaultCode::bad_input, "\"" + day + "\" is not a day", "day", "write it as 2031-05-26");
-  if (!from) return fail(from.error());
-  const auto until = moment_from(day_after(day, 1) + "T00:00", zone, 0);
-  if (!until) return fail(until.error());
-  return DayBounds{*from, *until};
+  const auto date = day_from(day);
+  if (!date) return fail(FaultCode::bad_input, "\"" + day + "\" is not a day", "day", "write it as 2031-05-26");
+  const LocalTime local(zone);
+  return DayBounds{local.begin_of(*date), local.begin_of(*date + 1)};
 }
 
-std::string day_at(UnixMs at, const std::string& zone) {
-  const std::string utc = iso_utc(at).substr(0, 10);
-  for (const int shift : {0, -1, 1}) {
-    const std::string day = day_after(utc, shift);
-    const auto bounds = bounds_of_day(day, zone);
-    if (bounds && bounds->from <= at && at < bounds->until) return day;
-  }
-  return utc;
-}
+std::string day_at(UnixMs at, const std::string& zone) { return date_text(LocalTime(zone).day_of(at)); }
 
 Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines, std::int64_t counted_minor,
                          const std::string& note, const std::string& by, UnixMs at) {
