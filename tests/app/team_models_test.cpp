@@ -91,6 +91,7 @@ TEST_CASE("the numbers are those of the whole event or of today, and can be save
   std::getline(std::ifstream(file), first);
   CHECK(first == "by,key,taken_in,strung,ready,on_time,late,turnaround_minutes\r");
   CHECK_FALSE(model.save(QUrl::fromLocalFile(QStringLiteral("/nowhere/numbers.csv"))));
+  CHECK_FALSE(model.save(QUrl::fromLocalFile(QString::fromStdString(room.folder.path().string()))));  // a folder stays one
   room.clock.advance(2 * kDay);
   model.setToday(true);
   CHECK(model.sums()["jobs"] == 0);
