@@ -14,6 +14,8 @@ Basic.Popup {
     property bool asking: false
     property Item actions: null
     default property alias content: body.content
+    property alias foot: feet.data  // stays in sight below while the rest is scrolled
+    property bool footShown: feet.children.length > 0
     readonly property bool narrow: (parent?.width ?? 0) < Theme.phoneWidth
     signal discarded()
 
@@ -132,6 +134,20 @@ Basic.Popup {
                 Layout.fillHeight: true
                 Layout.preferredHeight: contentHeight
                 margin: Theme.room
+                spacing: Theme.gap
+            }
+            Rectangle {
+                visible: feet.visible
+                Layout.fillWidth: true
+                implicitHeight: 1
+                color: Theme.colour.line
+            }
+            ColumnLayout {
+                id: feet
+                visible: sheet.footShown
+                Layout.fillWidth: true
+                Layout.margins: Theme.room
+                Layout.topMargin: Theme.gap
                 spacing: Theme.gap
             }
         }

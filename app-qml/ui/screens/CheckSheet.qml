@@ -14,6 +14,32 @@ Sheet {
     title: qsTr("Check: %1").arg(CheckModel.player)
     hasChanges: CheckModel.begun
     onDiscarded: CheckModel.startAgain()
+    footShown: CheckModel.open
+    foot: [
+        ActionButton {
+            objectName: "rest"
+            Layout.fillWidth: true
+            visible: CheckModel.open && CheckModel.unseen > 0
+            kind: ActionButton.Secondary
+            iconName: "check"
+            text: CheckModel.unseen < sheet.items.length ? qsTr("The rest is in order") : qsTr("All is in order")
+            onClicked: CheckModel.restIsRight()
+        },
+        ActionButton {
+            objectName: "storeCheck"
+            Layout.fillWidth: true
+            visible: CheckModel.open
+            enabled: CheckModel.complete
+            kind: CheckModel.wrong > 0 ? ActionButton.Danger : ActionButton.Primary
+            iconName: CheckModel.wrong > 0 ? "turn" : "check"
+            text: CheckModel.wrong > 0 ? qsTr("Back to: %1").arg(StageWords.title(CheckModel.backTo))
+                : CheckModel.unseen > 0 ? qsTr("%n item(s) to look at", "", CheckModel.unseen) : qsTr("Checked")
+            onClicked: {
+                const what = CheckModel.wrong > 0 ? StageWords.title(CheckModel.backTo) : StageWords.title(7);
+                if (CheckModel.store(CheckModel.tag.length > 0 ? qsTr("Tag %1: %2").arg(CheckModel.tag).arg(what) : what)) sheet.close();
+            }
+        }
+    ]
 
     RowLayout {
         Layout.fillWidth: true
@@ -58,15 +84,6 @@ Sheet {
             onSaid: found => CheckModel.find(item.index, found)
         }
     }
-    ActionButton {
-        objectName: "rest"
-        Layout.fillWidth: true
-        visible: CheckModel.open && CheckModel.unseen > 0
-        kind: ActionButton.Secondary
-        iconName: "check"
-        text: CheckModel.unseen < sheet.items.length ? qsTr("The rest is in order") : qsTr("All is in order")
-        onClicked: CheckModel.restIsRight()
-    }
     PickList {
         objectName: "backTo"
         Layout.fillWidth: true
@@ -84,20 +101,6 @@ Sheet {
         hint: qsTr("Whoever strings it again reads this at the bench.")
         text: CheckModel.reason
         onEdited: text => CheckModel.reason = text
-    }
-    ActionButton {
-        objectName: "storeCheck"
-        Layout.fillWidth: true
-        visible: CheckModel.open
-        enabled: CheckModel.complete
-        kind: CheckModel.wrong > 0 ? ActionButton.Danger : ActionButton.Primary
-        iconName: CheckModel.wrong > 0 ? "turn" : "check"
-        text: CheckModel.wrong > 0 ? qsTr("Back to: %1").arg(StageWords.title(CheckModel.backTo))
-            : CheckModel.unseen > 0 ? qsTr("%n item(s) to look at", "", CheckModel.unseen) : qsTr("Checked")
-        onClicked: {
-            const what = CheckModel.wrong > 0 ? StageWords.title(CheckModel.backTo) : StageWords.title(7);
-            if (CheckModel.store(CheckModel.tag.length > 0 ? qsTr("Tag %1: %2").arg(CheckModel.tag).arg(what) : what)) sheet.close();
-        }
     }
     Words {
         Layout.fillWidth: true
