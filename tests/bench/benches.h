@@ -24,5 +24,7 @@ int import_here(const std::string& code, const std::filesystem::path& folder);
 void exchanges(Report& report, const Setting& setting);
 /// The server at rest, and fifty tablets that push live.
 void crowd(Report& report, const Setting& setting);
+/// A played event, then a real server and tablets live at it: the screens' data, a stage changed by scanning a tag, the board.
+void room_day(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -20,14 +20,14 @@ int main(int argc, char** argv) {
   bool json = false;
   std::vector<std::string> only;
   std::string code, into;
-  CLI::App app{"Measures local writes, imports, exchanges, screens and a crowd of tablets.",
+  CLI::App app{"Measures local writes, imports, exchanges, screens, a crowd of tablets and a room's day.",
                "weavelog-bench"};
   app.option_defaults()->always_capture_default();
   app.add_flag("--json", json,
                "JSON lines: bench, metric, value, unit, reference, ratio, runs, spread, target");
   app.add_flag("--full", setting.full, "The sizes of the targets; takes several minutes");
-  app.add_option("--only", only, "workload, write, import, exchange, crowd; all if none is named")
-      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd"}));
+  app.add_option("--only", only, "workload, write, import, exchange, crowd, day; all if none is named")
+      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day"}));
   app.add_option("--folder", setting.folder,
                  "Where the data is put meanwhile: on the disk that is to be measured")
       ->check(CLI::ExistingDirectory);
@@ -77,6 +77,7 @@ int main(int argc, char** argv) {
     if (wanted("import")) cold_import(report, setting);
     if (wanted("exchange")) exchanges(report, setting);
     if (wanted("crowd")) crowd(report, setting);
+    if (wanted("day")) room_day(report, setting);
     return status;
   } catch (const std::exception& failure) {
     std::cerr << "weavelog-bench: " << failure.what() << '\n';
