@@ -1411,6 +1411,10 @@
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
+    <message>
+        <source>machine %1</source>
+        <translation>Maschine %1</translation>
+    </message>
 </context>
 <context>
     <name>MachineCareSheet</name>
@@ -1453,6 +1457,36 @@
     <message>
         <source>%1 is out of order</source>
         <translation>%1 ist außer Betrieb</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChips</name>
+    <message>
+        <source>On which machine it is</source>
+        <translation>Auf welcher Maschine er ist</translation>
+    </message>
+    <message>
+        <source>On which machine it goes</source>
+        <translation>Auf welche Maschine er kommt</translation>
+    </message>
+    <message>
+        <source>%1: machine %2</source>
+        <translation>%1: Maschine %2</translation>
+    </message>
+    <message>
+        <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
+        <translation>Nehmen Sie eine andere Maschine oder fragen Sie bei der Annahme; die Anleitung des Maschinenherstellers geht vor.</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChoice</name>
+    <message>
+        <source>Out of order: %1</source>
+        <translation>Außer Betrieb: %1</translation>
+    </message>
+    <message>
+        <source>Its clamps are due for cleaning</source>
+        <translation>Ihre Klemmen sind zu reinigen</translation>
     </message>
 </context>
 <context>
@@ -3709,18 +3743,6 @@
     <message>
         <source>New string</source>
         <translation>Neue Saite</translation>
-    </message>
-    <message>
-        <source>Of the room</source>
-        <translation>Vom Raum</translation>
-    </message>
-    <message>
-        <source>Of the stringers</source>
-        <translation>Von den Bespannern</translation>
-    </message>
-    <message>
-        <source>Of the players</source>
-        <translation>Von den Spielern</translation>
     </message>
     <message>
         <source>Nothing is in stock</source>

@@ -1411,6 +1411,10 @@
         <source>Print</source>
         <translation>Imprimir</translation>
     </message>
+    <message>
+        <source>machine %1</source>
+        <translation>máquina %1</translation>
+    </message>
 </context>
 <context>
     <name>MachineCareSheet</name>
@@ -1453,6 +1457,36 @@
     <message>
         <source>%1 is out of order</source>
         <translation>%1 está fuera de servicio</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChips</name>
+    <message>
+        <source>On which machine it is</source>
+        <translation>En qué máquina está</translation>
+    </message>
+    <message>
+        <source>On which machine it goes</source>
+        <translation>A qué máquina va</translation>
+    </message>
+    <message>
+        <source>%1: machine %2</source>
+        <translation>%1: máquina %2</translation>
+    </message>
+    <message>
+        <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
+        <translation>Tome otra máquina o pregunte en el mostrador; las instrucciones del fabricante de la máquina van primero.</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChoice</name>
+    <message>
+        <source>Out of order: %1</source>
+        <translation>Fuera de servicio: %1</translation>
+    </message>
+    <message>
+        <source>Its clamps are due for cleaning</source>
+        <translation>Toca limpiar sus mordazas</translation>
     </message>
 </context>
 <context>
@@ -3709,18 +3743,6 @@
     <message>
         <source>New string</source>
         <translation>Nuevo cordaje</translation>
-    </message>
-    <message>
-        <source>Of the room</source>
-        <translation>De la sala</translation>
-    </message>
-    <message>
-        <source>Of the stringers</source>
-        <translation>De los encordadores</translation>
-    </message>
-    <message>
-        <source>Of the players</source>
-        <translation>De los jugadores</translation>
     </message>
     <message>
         <source>Nothing is in stock</source>

@@ -1411,6 +1411,10 @@
         <source>Print</source>
         <translation>Imprimer</translation>
     </message>
+    <message>
+        <source>machine %1</source>
+        <translation>machine %1</translation>
+    </message>
 </context>
 <context>
     <name>MachineCareSheet</name>
@@ -1453,6 +1457,36 @@
     <message>
         <source>%1 is out of order</source>
         <translation>%1 est hors service</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChips</name>
+    <message>
+        <source>On which machine it is</source>
+        <translation>Sur quelle machine elle est</translation>
+    </message>
+    <message>
+        <source>On which machine it goes</source>
+        <translation>Sur quelle machine elle va</translation>
+    </message>
+    <message>
+        <source>%1: machine %2</source>
+        <translation>%1 : machine %2</translation>
+    </message>
+    <message>
+        <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
+        <translation>Prenez une autre machine ou demandez à l’accueil ; la notice du fabricant de la machine passe avant tout.</translation>
+    </message>
+</context>
+<context>
+    <name>MachineChoice</name>
+    <message>
+        <source>Out of order: %1</source>
+        <translation>Hors service : %1</translation>
+    </message>
+    <message>
+        <source>Its clamps are due for cleaning</source>
+        <translation>Ses pinces sont à nettoyer</translation>
     </message>
 </context>
 <context>
@@ -3709,18 +3743,6 @@
     <message>
         <source>New string</source>
         <translation>Nouveau cordage</translation>
-    </message>
-    <message>
-        <source>Of the room</source>
-        <translation>De la salle</translation>
-    </message>
-    <message>
-        <source>Of the stringers</source>
-        <translation>Des cordeurs</translation>
-    </message>
-    <message>
-        <source>Of the players</source>
-        <translation>Des joueurs</translation>
     </message>
     <message>
         <source>Nothing is in stock</source>

@@ -38,8 +38,9 @@ QString firstUpper(QString text) {
 }  // namespace
 
 BenchModel::BenchModel(Work& work, QObject* parent)
-    : QObject(parent), work_(work), doing_(work), queue_(work, weavelog::Stage::received, nullptr) {
+    : QObject(parent), work_(work), doing_(work), machine_(work), queue_(work, weavelog::Stage::received, nullptr) {
   QJSEngine::setObjectOwnership(&doing_, QJSEngine::CppOwnership);
+  QJSEngine::setObjectOwnership(&machine_, QJSEngine::CppOwnership);
   QJSEngine::setObjectOwnership(&queue_, QJSEngine::CppOwnership);
   connect(&work_, &Work::changed, this, &BenchModel::refresh);
   refresh();
@@ -84,7 +85,8 @@ bool BenchModel::step(const QString& say) {
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto id = card_->row.job;
   const auto book = card_->row.book;
-  const weavelog::StageStep step{next_, work_.who().toStdString(), {}, work_.now()};
+  weavelog::StageStep step{next_, work_.who().toStdString(), {}, work_.now()};
+  machine_.fill(step);
   const auto cautioned = due_;
   // Whoever begins a racket keeps it on the bench; a strung one makes room for the next.
   const auto before = chosen_;
@@ -130,9 +132,13 @@ void BenchModel::refresh() {
       next_ = card_->row.clash ? weavelog::Stage::none : benchStep(card_->row.stage);
       describe(*record);
       doing_.look(*record, card_->row.job);
+      machine_.look(*record, card_->row.job, next_ == weavelog::Stage::on_machine);
     }
   }
-  if (!card_) doing_.lookAtNothing();
+  if (!card_) {
+    doing_.lookAtNothing();
+    machine_.lookAtNothing();
+  }
   std::vector<JobCard> queue;
   if (work_.event()) {
     for (auto& next : weavelog::next_jobs(work_.ledger(), work_.event(), mostQueued)) {

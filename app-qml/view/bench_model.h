@@ -5,6 +5,7 @@
 #include <QVariant>
 
 #include "app-qml/view/bench_work.h"
+#include "app-qml/view/machine_choice.h"
 #include "app-qml/view/stage_column.h"
 #include "core/desk/cautions.h"
 #include "core/desk/player_record.h"
@@ -52,6 +53,8 @@ class BenchModel : public QObject {
   Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed)
   // What is done with it here.
   Q_PROPERTY(BenchWork* work READ work CONSTANT)
+  // On which machine it goes, or is.
+  Q_PROPERTY(MachineChoice* machine READ machine CONSTANT)
   // What may be taken up, the next one first.
   Q_PROPERTY(QAbstractItemModel* queue READ queue CONSTANT)
   Q_PROPERTY(int waiting READ waiting NOTIFY changed)
@@ -87,6 +90,7 @@ class BenchModel : public QObject {
   [[nodiscard]] QStringList openFields() const { return openFields_; }
   [[nodiscard]] QStringList reasons() const { return reasons_; }
   [[nodiscard]] BenchWork* work() { return &doing_; }
+  [[nodiscard]] MachineChoice* machine() { return &machine_; }
   [[nodiscard]] QAbstractItemModel* queue() { return &queue_; }
   [[nodiscard]] int waiting() const { return queue_.count(); }
   [[nodiscard]] QVariantMap onCourt() const { return onCourt_; }
@@ -115,6 +119,7 @@ class BenchModel : public QObject {
 
   Work& work_;
   BenchWork doing_;
+  MachineChoice machine_;
   StageColumn queue_;
   std::optional<Place> chosen_;
   std::optional<JobCard> card_;

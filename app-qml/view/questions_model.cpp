@@ -7,8 +7,8 @@
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/money_text.h"
 #include "app-qml/view/provided.h"
+#include "core/desk/bench.h"
 #include "core/desk/check_setup.h"
-#include "core/desk/stages.h"
 #include "core/model/book_kind.h"
 
 namespace {
@@ -77,7 +77,7 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
                          : work_.who();
   const weavelog::StageStep step{asked.stages[at], by.toStdString(), reason.trimmed().toStdString(),
                                  work_.now()};
-  return work_.commit(weavelog::take_step(*record, std::span(&asked.entity, 1), step), say);
+  return work_.commit(weavelog::step_at_bench(*record, asked.entity, step), say);
 }
 
 bool QuestionsModel::closeOtherwise(int row, const QString& text, const QString& unit) {

@@ -2,9 +2,11 @@
 
 #include <QQmlEngine>
 
+#include <map>
+
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
-#include "core/desk/stages.h"
+#include "core/desk/bench.h"
 
 namespace {
 
@@ -18,7 +20,8 @@ constexpr std::size_t mostCards = 200;
 
 }  // namespace
 
-RoomModel::RoomModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
+RoomModel::RoomModel(Work& work, QObject* parent) : QObject(parent), work_(work), machine_(work) {
+  QJSEngine::setObjectOwnership(&machine_, QJSEngine::CppOwnership);
   for (const auto stage : boardStages)
     columns_.push_back(std::make_unique<StageColumn>(work, stage, nullptr));
   connect(&work_, &Work::changed, this, &RoomModel::refresh);
@@ -38,11 +41,46 @@ QVariantList RoomModel::columns() const {
   return out;
 }
 
+void RoomModel::lookAt(const QString& book, const QString& job) {
+  lookedBook_ = bookOf(book);
+  looked_ = entityOf(job);
+  const auto record = weavelog::load_player(work_.ledger(), lookedBook_);
+  if (!record) return machine_.lookAtNothing();
+  const auto now = record->stage_of(looked_);
+  const auto next = weavelog::next_steps(now.stage);
+  const bool canMount = std::find(next.begin(), next.end(), weavelog::Stage::on_machine) != next.end();
+  machine_.look(*record, looked_, now.clash || canMount);
+}
+
+QStringList RoomModel::machineDoubts(const QString& book, const QString& job) {
+  const auto record = weavelog::load_player(work_.ledger(), bookOf(book));
+  if (!record) return {};
+  MachineChoice usual(work_);
+  usual.look(*record, entityOf(job), true);
+  return usual.doubts();
+}
+
+weavelog::StageStep RoomModel::stepOf(const weavelog::PlayerRecord& record, const weavelog::EntityId& job, weavelog::Stage to) {
+  weavelog::StageStep step{to, work_.who().toStdString(), {}, work_.now()};
+  if (to != weavelog::Stage::on_machine) return step;
+  if (job == looked_ && record.book == lookedBook_) {
+    machine_.fill(step);
+  } else {
+    MachineChoice usual(work_);
+    usual.look(record, job, true);
+    usual.fill(step);
+  }
+  return step;
+}
+
 bool RoomModel::advance(const QString& book, const QString& job, const QString& done) {
   const auto record = weavelog::load_player(work_.ledger(), bookOf(book));
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
-  return work_.commit(weavelog::advance(*record, entityOf(job), work_.who().toStdString(), work_.now()),
-                      done);
+  const auto id = entityOf(job);
+  const auto draft = weavelog::advance(*record, id, work_.who().toStdString(), work_.now());
+  if (!draft) return work_.commit(draft, {});
+  const auto to = weavelog::next_steps(record->stage_of(id).stage).front();
+  return work_.commit(weavelog::step_at_bench(*record, id, stepOf(*record, id, to)), done);
 }
 
 bool RoomModel::take(const QString& book, const QString& job, int stage, const QString& reason,
@@ -50,9 +88,9 @@ bool RoomModel::take(const QString& book, const QString& job, int stage, const Q
   const auto record = weavelog::load_player(work_.ledger(), bookOf(book));
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto id = entityOf(job);
-  const weavelog::StageStep step{static_cast<weavelog::Stage>(stage), work_.who().toStdString(),
-                                 reason.trimmed().toStdString(), work_.now()};
-  return work_.commit(weavelog::take_step(*record, std::span(&id, 1), step), done);
+  auto step = stepOf(*record, id, static_cast<weavelog::Stage>(stage));
+  step.reason = reason.trimmed().toStdString();
+  return work_.commit(weavelog::step_at_bench(*record, id, step), done);
 }
 
 QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
@@ -72,11 +110,18 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
       others.append(static_cast<int>(choice.value));
   }
   QVariantList marks;
+  std::map<weavelog::EntityId, QString> machines;
+  for (const auto& machine : weavelog::load_machines(work_.ledger(), record->job(id)->now.event))
+    machines[machine.id()] = QString::fromStdString(machine.now.name);
+  for (const auto* held : weavelog::benches_of(*record, id))
+    machines.emplace(held->now.machine, QString::fromStdString(held->now.machine_name));
+  machines[{}] = QString();
   for (const auto& placed : weavelog::marks_of(*record, id)) {
     marks.prepend(QVariantMap{{QStringLiteral("stage"), static_cast<int>(placed.mark.stage)},
                               {QStringLiteral("at"), work_.timeText(placed.mark.at)},
                               {QStringLiteral("by"), QString::fromStdString(placed.mark.by)},
-                              {QStringLiteral("reason"), QString::fromStdString(placed.mark.reason)}});
+                              {QStringLiteral("reason"), QString::fromStdString(placed.mark.reason)},
+                              {QStringLiteral("machine"), machines[placed.mark.machine]}});
   }
   return {{QStringLiteral("stage"), static_cast<int>(now.stage)},
           {QStringLiteral("clash"), now.clash},
@@ -86,6 +131,7 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
 }
 
 void RoomModel::refresh() {
+  if (looked_) lookAt(QString::fromStdString(lookedBook_.hex()), QString::fromStdString(looked_.hex()));
   open_ = shown_ = late_ = collected_ = clashes_ = 0;
   const auto counts = hasEvent() ? weavelog::count_by_stage(work_.ledger(), work_.event())
                                  : std::array<std::int64_t, weavelog::kStageCount>{};

@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QVariant>
 
+#include "app-qml/view/machine_choice.h"
 #include "app-qml/view/stage_column.h"
 
 class QQmlEngine;
@@ -26,6 +27,8 @@ class RoomModel : public QObject {
   Q_PROPERTY(int collected READ collected NOTIFY boardChanged)
   // Rackets that two people moved on while apart.
   Q_PROPERTY(int clashes READ clashes NOTIFY boardChanged)
+  // On which machine the racket that is looked at goes, or is.
+  Q_PROPERTY(MachineChoice* machine READ machine CONSTANT)
 
  public:
   // `work` must outlive it.
@@ -40,10 +43,15 @@ class RoomModel : public QObject {
   [[nodiscard]] int late() const { return late_; }
   [[nodiscard]] int collected() const { return collected_; }
   [[nodiscard]] int clashes() const { return clashes_; }
+  [[nodiscard]] MachineChoice* machine() { return &machine_; }
 
-  // The usual next step. `done` is what the toast says.
+  // This racket is looked at, so that its machine can be chosen.
+  Q_INVOKABLE void lookAt(const QString& book, const QString& job);
+  // What speaks against putting it on the usual machine; empty: one tap does it.
+  Q_INVOKABLE QStringList machineDoubts(const QString& book, const QString& job);
+  // The usual next step; to a machine: the usual one. `done` is what the toast says.
   Q_INVOKABLE bool advance(const QString& book, const QString& job, const QString& done);
-  // Any step; one that does not follow needs a reason.
+  // Any step; one that does not follow needs a reason. To a machine: the one chosen for the racket that is looked at, or the usual one.
   Q_INVOKABLE bool take(const QString& book, const QString& job, int stage, const QString& reason,
                         const QString& done);
   // What can follow for one job: {stage: the present one, steps: stages that need no reason, others: stages
@@ -56,8 +64,12 @@ class RoomModel : public QObject {
 
  private:
   void refresh();
+  [[nodiscard]] weavelog::StageStep stepOf(const weavelog::PlayerRecord& record, const weavelog::EntityId& job, weavelog::Stage to);
 
   Work& work_;
+  MachineChoice machine_;
+  weavelog::BookId lookedBook_;
+  weavelog::EntityId looked_;
   std::vector<std::unique_ptr<StageColumn>> columns_;
   int open_ = 0, shown_ = 0, late_ = 0, collected_ = 0, clashes_ = 0;
 };

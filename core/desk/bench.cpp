@@ -106,16 +106,33 @@ std::optional<MachineTime> time_on_machine(const PlayerRecord& record, const Ent
   return time;
 }
 
+MachineSaid machine_of(const PlayerRecord& record, const EntityId& job) {
+  MachineSaid said;
+  for (const PlacedMark& placed : marks_of(record, job))
+    if (placed.mark.stage == Stage::on_machine) said.machine = placed.mark.machine;
+  if (said.machine)
+    for (const auto* held : benches_of(record, job))
+      if (held->now.machine == said.machine) said.name = held->now.machine_name;
+  return said;
+}
+
 Outcome<Draft> step_at_bench(const PlayerRecord& record, const EntityId& job, const StageStep& step) {
   auto draft = take_step(record, std::span(&job, 1), step);
   if (!draft) return draft;
   Held held = held_now(record, job, {step.by, step.at});
-  if (step.to == Stage::cut_out || step.to == Stage::on_machine)
+  if (step.to == Stage::cut_out || step.to == Stage::on_machine) {
     held.now.by = step.by;
-  else if (step.to == Stage::strung)
+    if (step.to == Stage::on_machine) {
+      const EntityId machine = machine_of_step(record, job, step);
+      if (machine != held.now.machine) held.now.machine_name.clear();
+      held.now.machine = machine;
+      if (step.machine) held.now.machine_name = step.machine_name;
+    }
+  } else if (step.to == Stage::strung) {
     held.now.finished_at = step.at;
-  else
+  } else {
     return draft;
+  }
   put_changes(*draft, held.seen, held.now);
   return draft;
 }
@@ -141,16 +158,32 @@ Outcome<Draft> tick_step(const PlayerRecord& record, const EntityId& job, const 
   return draft;
 }
 
-Outcome<Draft> note_bench(const PlayerRecord& record, const EntityId& job, const BenchNote& said, const BenchHand& hand) {
+Outcome<Draft> change_machine_of(const PlayerRecord& record, const EntityId& job, const MachineSaid& said, const BenchHand& hand) {
+  if (!record.job(job)) return fail(no_job(job));
+  const StageNow now = record.stage_of(job);
+  if (now.clash)
+    return fail(FaultCode::conflict, "two people moved this racket on while apart", job.hex(), "look where it is, then set its stage with a reason");
+  if (now.stage != Stage::on_machine)
+    return fail(FaultCode::refused, "the racket is on no machine now", "machine", "say which when it is put on one");
+  if (!said.machine || is_blank(said.name))
+    return fail(FaultCode::bad_input, "the machine has no name", "machine", "give the name by which the room knows it");
+  if (machine_of(record, job).machine == said.machine)
+    return fail(FaultCode::bad_input, "the racket is on that machine already", said.name, "nothing needs to be done");
+  Held held = held_now(record, job, hand);
+  held.now.machine = said.machine;
+  held.now.machine_name = said.name;
+  Draft draft(record.book, kPlayerBook, kActBench);
+  put_changes(draft, held.seen, held.now);
+  // The moment stays: it has been there all the time.
+  (void)put_new(draft, StageMark{job, Stage::on_machine, now.at.value_or(hand.at), hand.by, {}, join_ids(now.newest), said.machine}, hand.at);
+  return draft;
+}
+
+Outcome<Draft> note_bench(const PlayerRecord& record, const EntityId& job, const std::string& note, const BenchHand& hand) {
   if (!record.job(job)) return fail(no_job(job));
   Held held = held_now(record, job, hand);
-  const BenchRecord before = held.now;
-  if (said.machine) held.now.machine = *said.machine;
-  if (said.machine_name) held.now.machine_name = *said.machine_name;
-  if (said.note) held.now.note = *said.note;
-  if (held.now.machine && is_blank(held.now.machine_name))
-    return fail(FaultCode::bad_input, "the machine has no name", "machine", "give the name by which the room knows it");
-  if (held.now == before) return fail(FaultCode::bad_input, "nothing new was said", "bench", "nothing needs to be done");
+  if (held.now.note == note) return fail(FaultCode::bad_input, "nothing new was said", "bench", "nothing needs to be done");
+  held.now.note = note;
   Draft draft(record.book, kPlayerBook, kActBench);
   put_changes(draft, held.seen, held.now);
   return draft;

@@ -26,13 +26,21 @@ struct MachineTime {
 };
 [[nodiscard]] std::optional<MachineTime> time_on_machine(const PlayerRecord& record, const EntityId& job);
 
+/// On which machine the racket is, or was put last; the stage mark is what tells.
+struct MachineSaid {
+  EntityId machine;  ///< none: it was not said
+  std::string name;  ///< by which the room knew it then; "" where only the event's book tells
+};
+[[nodiscard]] MachineSaid machine_of(const PlayerRecord& record, const EntityId& job);
+
 /// Who does it, when.
 struct BenchHand {
   std::string by;
   UnixMs at = 0;
 };
 
-/// The next step of the racket (take_step), with what the bench notes of it: cutting out or mounting begins the record, "strung" ends it.
+/// A step of the racket (take_step), with what the bench notes of it: cutting out or mounting begins the record, "strung" ends it. A
+/// machine stands in the mark and in the record, written by the one entry.
 /// Faults: those of take_step.
 [[nodiscard]] Outcome<Draft> step_at_bench(const PlayerRecord& record, const EntityId& job, const StageStep& step);
 /// A step of the list was done, or was not after all. `name` as in core/desk/work_list.h. Faults: not_found; bad_input (no name, so
@@ -40,14 +48,11 @@ struct BenchHand {
 [[nodiscard]] Outcome<Draft> tick_step(const PlayerRecord& record, const EntityId& job, const std::string& name, bool done,
                                        const BenchHand& hand);
 
-/// What is said about the work; what is not given stays.
-struct BenchNote {
-  std::optional<EntityId> machine{};
-  std::optional<std::string> machine_name{};
-  std::optional<std::string> note{};
-};
-/// Faults: not_found; bad_input (nothing said that is new; a machine without a name).
-[[nodiscard]] Outcome<Draft> note_bench(const PlayerRecord& record, const EntityId& job, const BenchNote& said, const BenchHand& hand);
+/// The racket is on another machine than was said, or that was not said: mark and record say so, and its time there goes on. Faults:
+/// not_found; conflict (a clash); refused (it is on no machine now); bad_input (no machine, one without a name, the one that is said already).
+[[nodiscard]] Outcome<Draft> change_machine_of(const PlayerRecord& record, const EntityId& job, const MachineSaid& said, const BenchHand& hand);
+/// What the next one at this racket should know. Faults: not_found; bad_input (it says so already).
+[[nodiscard]] Outcome<Draft> note_bench(const PlayerRecord& record, const EntityId& job, const std::string& note, const BenchHand& hand);
 
 /// Something measured on a job's racket, or on the machine for it. Stored once and never changed: a wrong one is undone, or measured
 /// again. Faults: not_found; bad_input (not said what; no value; a unit that this is not measured in; a value that can't be).

@@ -6,6 +6,7 @@
 
 #include "core/base/local_time.h"
 #include "core/base/text.h"
+#include "core/desk/phrases.h"
 #include "core/model/job_facts.h"
 #include "core/model/stage_now.h"
 
@@ -147,6 +148,45 @@ std::optional<Fault> unusable_for(const MachineNow& machine, const std::optional
                    "take another machine"};
   }
   return std::nullopt;
+}
+
+std::vector<std::string> machine_doubts(const Language& language, const Machine& machine, const Agreed& agreed) {
+  std::vector<std::string> out;
+  const auto newtons = [](const std::optional<Quantity>& tension) { return tension ? in_newtons(*tension).value_or(0) : 0; };
+  const auto& highest = newtons(agreed.crosses_tension) > newtons(agreed.mains_tension) ? agreed.crosses_tension : agreed.mains_tension;
+  if (highest && machine.max_tension && newtons(highest) > newtons(machine.max_tension))
+    out.push_back(desk_words().say(language, "machine.over_tension", {{"wanted", *highest}, {"most", *machine.max_tension}}));
+  const auto presets = prestretches_from(machine.prestretch);
+  if (!presets || presets->empty()) return out;
+  std::string list;
+  for (const std::int64_t preset : *presets) list += (list.empty() ? "" : ", ") + std::to_string(preset);
+  for (const auto& wanted : {agreed.mains_prestretch, agreed.crosses_prestretch}) {
+    if (!wanted || wanted->amount.to_double() <= 0) continue;
+    const bool has = std::any_of(presets->begin(), presets->end(), [&](std::int64_t one) { return wanted->amount.to_double() == static_cast<double>(one); });
+    std::string words = desk_words().say(language, "machine.no_preset", {{"wanted", *wanted}, {"presets", list}});
+    if (!has && std::find(out.begin(), out.end(), words) == out.end()) out.push_back(std::move(words));
+  }
+  return out;
+}
+
+EntityId usual_machine(const Ledger& ledger, const BookId& event, std::span<const MachineNow> machines, const std::string& by) {
+  EntityId last;
+  std::int64_t newest = INT64_MIN;
+  for (const JobFacts& job : job_facts(ledger, event)) {
+    const std::string& hands = job.stage == Stage::on_machine ? job.stage_by : job.times.strung_by;
+    if (!job.times.machine || !job.times.mounted_at || hands != by || *job.times.mounted_at < newest) continue;
+    newest = *job.times.mounted_at;
+    last = job.times.machine;
+  }
+  const MachineNow* usual = nullptr;
+  std::size_t in_order = 0;
+  for (const MachineNow& one : machines) {
+    if (one.machine.id() == last) return one.out_of_order ? EntityId{} : last;
+    if (one.out_of_order) continue;
+    ++in_order;
+    if (!usual || (!by.empty() && one.machine.now.whose == by)) usual = &one;
+  }
+  return usual && (in_order == 1 || (!by.empty() && usual->machine.now.whose == by)) ? usual->machine.id() : EntityId{};
 }
 
 std::vector<Loaded<Machine>> load_machines(const Ledger& ledger, const BookId& event) {

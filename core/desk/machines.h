@@ -6,7 +6,9 @@
 #include <string>
 #include <vector>
 
+#include "core/base/language.h"
 #include "core/model/machine.h"
+#include "core/model/player.h"
 #include "core/store/ledger.h"
 
 namespace weavelog {
@@ -50,6 +52,13 @@ struct MachineUse {
 
 /// Why a job of that tension must not go on the machine, if so: it is out of order, or the tension is above what its maker allows.
 [[nodiscard]] std::optional<Fault> unusable_for(const MachineNow& machine, const std::optional<Quantity>& tension);
+
+/// What speaks against a machine for what is agreed, in words; empty: nothing. Whoever strings may know better, so it is no refusal: a
+/// tension above what its maker allows, a pre-stretch that it has no preset for (where presets are known).
+[[nodiscard]] std::vector<std::string> machine_doubts(const Language& language, const Machine& machine, const Agreed& agreed);
+/// The machine that somebody puts a racket on if nothing else is said: the one used last, one of their own, the only one; none if it is
+/// not in order.
+[[nodiscard]] EntityId usual_machine(const Ledger& ledger, const BookId& event, std::span<const MachineNow> machines, const std::string& by);
 
 /// The same out of the event's book.
 [[nodiscard]] std::vector<Loaded<Machine>> load_machines(const Ledger& ledger, const BookId& event);

@@ -92,7 +92,7 @@ Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> j
                   place_of(*job), "take the next step, or say why");
     back = back || !forward || now.clash;
     marks.push_back(StageMark{id, step.to, step.at, step.by, step.reason, join_ids(now.newest),
-                              step.to == Stage::on_machine ? step.machine : EntityId{}});
+                              machine_of_step(record, id, step)});
   }
   Draft draft(record.book, kPlayerBook, back ? kActStepBack : kActStage);
   for (const StageMark& mark : marks) (void)put_new(draft, mark, step.at);
@@ -106,6 +106,16 @@ Outcome<Draft> advance(const PlayerRecord& record, const EntityId& job, const st
     return fail(FaultCode::refused, "a racket that is " + stage_text(now.stage) + " has no next step",
                 job.hex(), "step back with a reason if that is wrong");
   return take_step(record, std::span(&job, 1), StageStep{steps.front(), by, {}, at});
+}
+
+EntityId machine_of_step(const PlayerRecord& record, const EntityId& job, const StageStep& step) {
+  if (step.to != Stage::on_machine) return {};
+  const StageNow now = record.stage_of(job);
+  if (step.machine || !now.clash) return step.machine;
+  EntityId said;
+  for (const PlacedMark& placed : marks_of(record, job))
+    if (placed.mark.machine && std::find(now.newest.begin(), now.newest.end(), placed.id) != now.newest.end()) said = placed.mark.machine;
+  return said;
 }
 
 std::vector<PlacedMark> marks_of(const PlayerRecord& record, const EntityId& job) {

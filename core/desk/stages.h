@@ -20,7 +20,8 @@ struct StageStep {
   std::string by;      ///< who does it
   std::string reason;  ///< needed for aside, for a step back, and to settle a clash
   UnixMs at = 0;
-  EntityId machine{};  ///< on which it is put, if known; only of a step to on_machine
+  EntityId machine{};  ///< on which it is put, if known; only of a step to on_machine. Not said, a settled clash keeps what was said in it
+  std::string machine_name{};  ///< for the record of the work (core/desk/bench.h); only with a machine
 };
 
 /// Moves jobs of one player on, put aside or back, in one action. A step that is not one of next_steps(), and
@@ -33,6 +34,8 @@ struct StageStep {
 [[nodiscard]] Outcome<Draft> advance(const PlayerRecord& record, const EntityId& job, const std::string& by,
                                      UnixMs at);
 
+/// On which machine a step puts the racket; none if that is not said, or if it is no step to one.
+[[nodiscard]] EntityId machine_of_step(const PlayerRecord& record, const EntityId& job, const StageStep& step);
 /// A job's marks, oldest first.
 [[nodiscard]] std::vector<PlacedMark> marks_of(const PlayerRecord& record, const EntityId& job);
 /// Jobs whose newest marks do not fit together.

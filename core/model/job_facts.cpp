@@ -11,7 +11,7 @@ std::vector<JobFacts> job_facts(const Ledger& ledger, const BookId& event) {
   ledger.read([&](Connection& db) {
     SQLite::Statement& query = db.statement(
         "SELECT at, ready_by, rush, mains_string, crosses_string, mains_amount, mains_unit, stage, machine, mounted_at, strung_at, strung_by, "
-        "strung_count, ready_at, collected_at, waiting_since, waited, times_stamp FROM model_job WHERE event=? ORDER BY at, n");
+        "strung_count, ready_at, collected_at, waiting_since, waited, times_stamp, stage_by FROM model_job WHERE event=? ORDER BY at, n");
     bind_blob(query, 1, event.bytes);
     while (query.executeStep()) {
       JobFacts& facts = out.emplace_back();
@@ -24,6 +24,7 @@ std::vector<JobFacts> job_facts(const Ledger& ledger, const BookId& event) {
         if (const auto parsed = Decimal::parse(amount)) facts.mains_tension = Quantity{*parsed, static_cast<Unit>(query.getColumn(6).getInt())};
       facts.stage = static_cast<Stage>(query.getColumn(7).getInt());
       facts.times = times_at(query, 8);
+      facts.stage_by = query.getColumn(18).getString();
     }
   });
   return out;

@@ -20,6 +20,7 @@ struct JobFacts {
   std::string crosses_string;
   std::optional<Quantity> mains_tension;
   Stage stage = Stage::none;
+  std::string stage_by;
   JobTimes times;
 };
 

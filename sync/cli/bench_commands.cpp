@@ -180,21 +180,23 @@ Outcome<Ending> bench(Context& context, const JobArguments& arguments) {
       if (!step) return fail(step.error());
       ticks.emplace_back(step->name, done);
     }
-  BenchNote said;
   if (!arguments.machine.empty()) {
     const auto machine = choose_machine(context, here->row.event, arguments.machine);
     if (!machine) return fail(machine.error());
-    said.machine = machine->machine.id();
-    said.machine_name = machine->machine.now.name;
+    if (const auto fault = unusable_for(*machine, here->row.mains_tension)) return fail(*fault);
+    const MachineSaid said{machine->machine.id(), machine->machine.now.name};
+    // Before the ticks: what is refused leaves nothing.
+    if (auto stored = commit(context, change_machine_of(here->record, here->row.job, said, hand)); !stored) return fail(stored.error());
+    here = job_again(context, *here);
+    if (!here) return fail(here.error());
   }
   for (const auto& [name, done] : ticks) {
     if (auto stored = commit(context, tick_step(here->record, here->row.job, name, done, hand)); !stored) return fail(stored.error());
     here = job_again(context, *here);
     if (!here) return fail(here.error());
   }
-  said.note = arguments.note;
-  if (said.machine_name || said.note)
-    if (auto stored = commit(context, note_bench(here->record, here->row.job, said, hand)); !stored) return fail(stored.error());
+  if (arguments.note)
+    if (auto stored = commit(context, note_bench(here->record, here->row.job, *arguments.note, hand)); !stored) return fail(stored.error());
   return tell_again(context, *here);
 }
 
@@ -326,7 +328,7 @@ void add_bench_commands(CLI::App& app, Work& chosen) {
                               add_by(command, arguments);
                               command.add_option("--done", arguments.done, "Step by its place in `steps`, its key or its words; as often as needed");
                               command.add_option("--not-done", arguments.not_done, "Step that was not done after all");
-                              command.add_option("--machine", arguments.machine, "Its name or number in `machines`");
+                              command.add_option("--machine", arguments.machine, "That it is on after all: its name or number in `machines`");
                               command.add_option("--note", arguments.note, "What the next one should know");
                             });
   add_command<JobArguments>(app, chosen, "reading", "Store what was measured", reading, [](CLI::App& command, JobArguments& arguments) {

@@ -1,6 +1,6 @@
 #include "core/base/iso_time.h"
+#include "core/desk/bench.h"
 #include "core/desk/cautions.h"
-#include "core/desk/stages.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
@@ -43,14 +43,15 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
   if (!record) return fail(record.error());
   const auto by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
   const StageNow before = record->stage_of(row->job);
-  StageStep step{*stage, by, arguments.reason, context.now(), {}};
+  StageStep step{*stage, by, arguments.reason, context.now()};
   if (!arguments.machine.empty()) {
     const auto machine = choose_machine(context, row->event, arguments.machine);
     if (!machine) return fail(machine.error());
     if (const auto fault = unusable_for(*machine, row->mains_tension)) return fail(*fault);
     step.machine = machine->machine.id();
+    step.machine_name = machine->machine.now.name;
   }
-  const auto draft = take_step(*record, std::span(&row->job, 1), step);
+  const auto draft = step_at_bench(*record, row->job, step);
   if (!draft && before.clash && draft.error().code == FaultCode::conflict) {
     // A clash is a question to a person, not a failure.
     complain(draft.error(), context.settings().json);

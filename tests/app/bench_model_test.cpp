@@ -162,3 +162,87 @@ TEST_CASE("a value with two answers is named before anything is strung") {
   REQUIRE(waitUntil([&] { return !bench.openFields().isEmpty(); }));
   CHECK(bench.openFields() == QStringList{"mains tension"});
 }
+
+namespace {
+
+EntityId addMachine(RoomOfJobs& room, const std::string& name, std::optional<Quantity> most = {}, const std::string& prestretch = {}) {
+  Machine wanted;
+  wanted.name = name;
+  wanted.kind = MachineKind::constant_pull;
+  wanted.max_tension = most;
+  wanted.prestretch = prestretch;
+  room.append(must(add_machine(room.event, load_machines(room.ledger(), room.event), wanted, room.clock.now())));
+  room.device->work().refresh();
+  return load_machines(room.ledger(), room.event).back().id();
+}
+void breakDown(RoomOfJobs& room, const EntityId& machine) {
+  MachineCare care;
+  care.machine = machine;
+  care.what = CareKind::out_of_order;
+  care.by = "Bo";
+  care.note = "a clamp slips";
+  room.append(must(note_care(room.event, care, room.clock.now())));
+  room.device->work().refresh();
+}
+
+}  // namespace
+
+TEST_CASE("the machine is said with the step that puts a racket on it, in mark and record") {
+  RoomOfJobs room;
+  const auto player = room.addPlayer(named("Okafor"));
+  const auto first = room.receive(player, day_wish(), 1);
+  const auto second = room.receive(player, day_wish(), 2);
+  BenchModel bench(room.device->work());
+  bench.choose(hex(first.book), hex(first.job));
+  REQUIRE(bench.step("cut out"));
+  CHECK(bench.machine()->machines().isEmpty());  // the room lists none
+  const auto window = addMachine(room, "by the window");
+  const auto door = addMachine(room, "by the door");
+  CHECK(bench.machine()->machines().size() == 2);
+  CHECK(bench.machine()->chosen().isEmpty());  // nobody knows which
+  CHECK(bench.machine()->choose(hex(door), "door"));
+  CHECK(bench.machine()->name() == "by the door");
+  QSignalSpy said(&room.device->work(), &Work::done);
+  REQUIRE(bench.step("on the machine"));
+  const auto record = [&] { return must(load_player(room.ledger(), player)); };
+  CHECK(machine_of(record(), first.job).machine == door);
+  CHECK(bench_now(record(), first.job)->now.machine == door);
+  CHECK(bench_now(record(), first.job)->now.machine_name == "by the door");
+  CHECK(bench.machine()->mounted());
+  // It is on the other one after all.
+  CHECK(bench.machine()->choose(hex(window), "window"));
+  CHECK(said.back().front() == "window");
+  CHECK(machine_of(record(), first.job).machine == window);
+  CHECK(bench_now(record(), first.job)->now.machine == window);
+  CHECK(room.device->work().undo());
+  CHECK(machine_of(record(), first.job).machine == door);
+  CHECK(bench_now(record(), first.job)->now.machine == door);
+  REQUIRE(bench.step("strung"));
+  // The next one goes on the same, without a tap.
+  bench.choose(hex(second.book), hex(second.job));
+  REQUIRE(bench.step("cut out"));
+  CHECK(bench.machine()->chosen() == hex(door));
+  // Until that one breaks down.
+  breakDown(room, door);
+  CHECK(bench.machine()->chosen().isEmpty());
+  CHECK(bench.machine()->machines().at(1).toMap().value("broken").toBool());
+  CHECK(bench.machine()->machines().at(1).toMap().value("detail").toString().contains("a clamp slips"));
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  CHECK_FALSE(bench.machine()->choose(hex(door), "door"));
+  CHECK(failed.count() == 1);
+  CHECK(bench.machine()->chosen().isEmpty());
+}
+
+TEST_CASE("what speaks against a machine for a setup is said, and nobody is stopped") {
+  RoomOfJobs room;
+  Agreed wish = day_wish();
+  wish.mains_prestretch = Quantity{{15, 0}, Unit::percent};
+  const auto made = room.receive(room.addPlayer(named("Okafor")), wish, 1);
+  room.step(made, Stage::cut_out, "Ines");
+  const auto weak = addMachine(room, "weak", kg("20"), "0 10 20");
+  BenchModel bench(room.device->work());
+  CHECK(bench.machine()->chosen() == hex(weak));  // the only one
+  CHECK(bench.machine()->doubts().size() == 2);
+  REQUIRE(bench.step("on the machine"));
+  CHECK(room.stageOf(made) == Stage::on_machine);
+}

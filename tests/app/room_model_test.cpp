@@ -118,3 +118,37 @@ TEST_CASE("the usual step stands first among those that can be taken") {
   CHECK_FALSE(ways.value("others").toList().contains(static_cast<int>(Stage::inspected)));
   CHECK(ways.value("others").toList().contains(static_cast<int>(Stage::aside)));
 }
+
+TEST_CASE("one tap on the board puts a racket on the usual machine, and the sheet on the one chosen there") {
+  RoomOfJobs room;
+  const auto player = room.addPlayer(named("Varga"));
+  const auto first = room.receive(player, day_wish(), 11);
+  const auto second = room.receive(player, day_wish(), 12);
+  for (const char* name : {"1", "2"}) {
+    Machine machine;
+    machine.name = name;
+    machine.kind = MachineKind::lockout;
+    machine.max_tension = kg(*name == '1' ? "20" : "40");
+    room.append(must(add_machine(room.event, load_machines(room.ledger(), room.event), machine, room.clock.now())));
+  }
+  const auto machines = load_machines(room.ledger(), room.event);
+  room.step(first, Stage::cut_out, "Ines");
+  room.step(second, Stage::cut_out, "Ines");
+  RoomModel model(room.device->work());
+  const auto machineOf = [&](const MadeJob& made) { return machine_of(must(load_player(room.ledger(), player)), made.job); };
+  CHECK(model.machineDoubts(hex(player), hex(first.job)).isEmpty());
+  model.lookAt(hex(player), hex(first.job));
+  CHECK(model.machine()->machines().size() == 2);
+  CHECK(model.machine()->choose(hex(machines[0].id()), {}));
+  CHECK(model.machine()->doubts().size() == 1);
+  CHECK(model.take(hex(player), hex(first.job), static_cast<int>(Stage::on_machine), {}, {}));
+  CHECK(machineOf(first).machine == machines[0].id());
+  CHECK(machineOf(first).name == "1");
+  CHECK(model.stepsOf(hex(player), hex(first.job)).value("marks").toList().front().toMap().value("machine") == "1");
+  model.lookAt({}, {});
+  CHECK(model.machine()->machines().isEmpty());
+  // The usual one is too weak for this setup, so the screen asks; whoever still takes it, takes it.
+  CHECK(model.machineDoubts(hex(player), hex(second.job)).size() == 1);
+  CHECK(model.advance(hex(player), hex(second.job), {}));
+  CHECK(machineOf(second).machine == machines[0].id());
+}

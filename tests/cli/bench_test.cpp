@@ -28,8 +28,15 @@ TEST_CASE("a racket is strung by the room's list, measured, checked, done again,
 
   (void)bench.ask({"machine-add", "by the window", "constant_pull"});
   (void)bench.ask({"stage", "1", "cut_out"});
-  (void)bench.ask({"bench", "1", "--done", "1", "--done", "Wipe the frame", "--machine", "by the window", "--by", "Ruud"});
-  (void)bench.ask({"stage", "1", "on_machine"});
+  (void)bench.ask({"machine-add", "by the door", "constant_pull"});
+  (void)bench.ask({"bench", "1", "--done", "1", "--machine", "by the window"}, 1);  // it is on none yet
+  (void)bench.ask({"bench", "1", "--done", "1", "--done", "Wipe the frame", "--by", "Ruud"});
+  CHECK(text_at(bench.ask({"job", "1"}), "/bench/0/steps_done/1") == "Wipe the frame");
+  (void)bench.ask({"stage", "1", "on_machine", "--machine", "by the door", "--by", "Ruud"});
+  CHECK(text_at(bench.ask({"job", "1"}), "/bench/0/machine_name") == "by the door");
+  (void)bench.ask({"bench", "1", "--machine", "by the window", "--by", "Ruud"});
+  CHECK(text_at(bench.ask({"machines"}), "/0/strung_since_cleaning") == "1");
+  CHECK(text_at(bench.ask({"machines"}), "/1/strung_since_cleaning") == "0");
   const auto noted = bench.ask({"bench", "1", "--not-done", "1", "--note", "grommet at 2 is tight"});
   CHECK(text_at(noted, "/bench/0/steps_done/0") == "Wipe the frame");
   CHECK(text_at(noted, "/bench/0/machine_name") == "by the window");

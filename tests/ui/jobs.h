@@ -3,8 +3,9 @@
 #include <QObject>
 
 #include "app-qml/view/app_device.h"
+#include "core/desk/bench.h"
+#include "core/desk/machines.h"
 #include "core/desk/prices.h"
-#include "core/desk/stages.h"
 #include "core/desk/tag_code.h"
 #include "core/model/event.h"
 
@@ -101,6 +102,25 @@ class Jobs : public QObject {
                          write(weavelog::set_price(event(), "overgrip", 350)) && write(weavelog::set_price(event(), "stencil", 0));
     device_->work().refresh();
     return written;
+  }
+  // A machine of the room that pulls so many kilograms.
+  Q_INVOKABLE bool machine(const QString& name, int most) {
+    needEvent();
+    auto& ledger = device_->ledger();
+    const auto event = device_->work().event();
+    weavelog::Machine wanted;
+    wanted.name = name.toStdString();
+    wanted.kind = weavelog::MachineKind::constant_pull;
+    wanted.max_tension = weavelog::Quantity{{most, 0}, weavelog::Unit::kilogram_force};
+    const auto draft = weavelog::add_machine(event, weavelog::load_machines(ledger, event), wanted, ledger.wall().now());
+    const bool written = draft && ledger.append(*draft).has_value();
+    device_->work().refresh();
+    return written;
+  }
+  // On which machine the newest racket is, by name.
+  Q_INVOKABLE QString machineNow() const {
+    const auto record = weavelog::load_player(device_->ledger(), book_);
+    return record ? QString::fromStdString(weavelog::machine_of(*record, job_).name) : QString();
   }
   // The stage of the newest racket, as its number.
   Q_INVOKABLE int stage() const {

@@ -38,6 +38,12 @@ AppCase {
         verify(Jobs.receive(name, tag));
         if (stage > 0) verify(Jobs.bringTo(stage));
     }
+    // Two that pull, one that does not; the event stays from test to test.
+    function needMachines() {
+        if (MachinesModel.machines.length > 0) return;
+        verify(Jobs.machine("by the window", 40) && Jobs.machine("old one", 20) && Jobs.machine("broken", 40));
+        verify(MachinesModel.breakDown(MachinesModel.machines[2].id, "a clamp slips", ""));
+    }
     function cleanup() { CheckModel.startAgain(); }
 
     function test_steps_are_ticked_and_stay_ticked_data() { return sizes(); }
@@ -56,6 +62,48 @@ AppCase {
         keyClick(Qt.Key_Return);
         compare(BenchModel.work.stepsDone, 0);
         look(window);
+    }
+    function test_which_machine_is_one_tap_data() { return sizes(); }
+    function test_which_machine_is_one_tap(data) {
+        needMachines();
+        prepare("Ibsgaard", data.tag === "phone" ? 31 : 30, 4);
+        const window = make("bench", data.width, data.height);
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        verify(!find(window, "machine2").enabled);
+        look(window);
+        const old = find(window, "machine1");
+        old.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        verify(old.checked);
+        compare(BenchModel.machine.doubts.length, 1); // 24.5 kg is above 20
+        keyClick(Qt.Key_Return);
+        verify(old.checked); // one of them holds
+        find(window, "machine0").clicked();
+        find(window, "machine0").toggled();
+        compare(BenchModel.machine.name, "by the window");
+        find(window, "bench5").clicked();
+        compare(Jobs.stage(), StageMark.OnMachine);
+        compare(Jobs.machineNow(), "by the window");
+        look(window);
+    }
+    function test_the_board_asks_where_the_usual_machine_is_not_for_a_setup() {
+        needMachines();
+        prepare("Jorgsen", 32, 4);
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        verify(BenchModel.machine.choose(MachinesModel.machines[1].id, ""));
+        verify(BenchModel.step(""));
+        verify(BenchModel.step(""));
+        prepare("Kvernberg", 33, 4);
+        const window = make("room");
+        let button = null;
+        tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 33, Kvernberg: "))) !== undefined);
+        button.clicked();
+        compare(Jobs.stage(), StageMark.CutOut);
+        find(window, "machine0").toggled();
+        look(window);
+        find(window, "step5").clicked();
+        compare(Jobs.stage(), StageMark.OnMachine);
+        compare(Jobs.machineNow(), "by the window");
     }
     function test_the_time_is_shown_while_the_racket_is_on_the_machine() {
         prepare("Brunold", 22, 5);

@@ -11,10 +11,13 @@ FocusScope {
 
     readonly property bool narrow: width < Theme.phoneWidth
     readonly property var onCourt: BenchModel.onCourt
+    readonly property var doubts: BenchModel.machine.doubts
     readonly property var openFields: BenchModel.openFields
 
     function step(stage) {
-        const what = StageWords.title(stage);
+        let what = StageWords.title(stage);
+        const machine = stage === StageMark.OnMachine ? BenchModel.machine.name : "";
+        if (machine.length > 0) what += ", " + machine;
         BenchModel.step(BenchModel.tag.length > 0 ? qsTr("Tag %1: %2").arg(BenchModel.tag).arg(what)
                                                   : BenchModel.player + ": " + what);
     }
@@ -64,6 +67,11 @@ FocusScope {
         }
         BenchTime {
             Layout.fillWidth: true
+        }
+        MachineChips {
+            Layout.fillWidth: true
+            choice: BenchModel.machine
+            racket: BenchModel.tag.length > 0 ? qsTr("Tag %1").arg(BenchModel.tag) : BenchModel.player
         }
         Notice {
             objectName: "openFields"
@@ -135,6 +143,16 @@ FocusScope {
             width: parent.width - 2 * page.margin
             spacing: Theme.tight
 
+            // On a phone the chips with their warning may lie below: it stands where the finger goes.
+            Words {
+                objectName: "doubtAtStep"
+                Layout.fillWidth: true
+                visible: bench.narrow && BenchModel.nextStage === StageMark.OnMachine && bench.doubts.length > 0
+                meaning: Words.Strong
+                font.pixelSize: Theme.type.caption
+                color: Theme.colour.attention
+                text: BenchModel.machine.name + ": " + bench.doubts.join(". ")
+            }
             RowLayout {
                 visible: BenchModel.hasJob
                 spacing: Theme.tight
@@ -151,7 +169,7 @@ FocusScope {
                         implicitHeight: Theme.mainTouch + Theme.gap
                         enabled: BenchModel.nextStage === modelData
                         kind: enabled ? ActionButton.Primary : ActionButton.Secondary
-                        iconName: done ? "check" : bench.narrow ? "" : StageWords.iconName(modelData)
+                        iconName: done ? (bench.narrow && text.length > 10 ? "" : "check") : bench.narrow ? "" : StageWords.iconName(modelData)
                         text: StageWords.title(modelData)
                         font.pixelSize: bench.narrow ? Theme.type.body : Theme.type.title
                         Accessible.description: done ? qsTr("Done") : ""

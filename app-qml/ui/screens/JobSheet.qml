@@ -26,6 +26,7 @@ Sheet {
         ways = RoomModel.stepsOf(book, job);
         other = ways.clash ? ways.stage : 0;
         reason.text = "";
+        RoomModel.lookAt(book, job);
     }
     // A second scan of its tag: the usual step is one press away.
     function offerStep() { firstStep.itemAt(0)?.forceActiveFocus(Qt.TabFocusReason); }
@@ -39,6 +40,7 @@ Sheet {
         if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage))) close();
     }
 
+    onClosed: RoomModel.lookAt("", "")
     hasChanges: reasonGiven
     onDiscarded: reason.text = ""
 
@@ -58,6 +60,11 @@ Sheet {
             text: sheet.ways.marks?.length > 0
                 ? Listing.commas([sheet.ways.marks[0].by, sheet.ways.marks[0].at]) : ""
         }
+    }
+    MachineChips {
+        Layout.fillWidth: true
+        choice: RoomModel.machine
+        racket: sheet.title
     }
     SideBySide {
         id: steps
@@ -155,7 +162,8 @@ Sheet {
             StageMark { Layout.alignment: Qt.AlignTop; stage: done.modelData.stage }
             Words {
                 Layout.fillWidth: true
-                text: Listing.commas([done.modelData.by, done.modelData.at, done.modelData.reason])
+                text: Listing.commas([done.modelData.machine.length > 0 ? qsTr("machine %1").arg(done.modelData.machine) : "", done.modelData.by,
+                                      done.modelData.at, done.modelData.reason])
             }
         }
     }

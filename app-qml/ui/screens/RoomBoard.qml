@@ -11,7 +11,7 @@ ListView {
     id: board
 
     signal opened(string book, string job, string name)
-    signal advanced(string book, string job, int stage, string tag)
+    signal advanced(string book, string job, int stage, string tag, string name)
     readonly property var always: [1, 4, 5, 6, 9]
 
     orientation: ListView.Horizontal
@@ -81,7 +81,7 @@ ListView {
                     required property string job
                     width: ListView.view.width
                     onOpened: board.opened(card.book, card.job, card.player)
-                    onAdvanced: board.advanced(card.book, card.job, card.nextStage, card.tag)
+                    onAdvanced: board.advanced(card.book, card.job, card.nextStage, card.tag, card.player)
                 }
             }
         }

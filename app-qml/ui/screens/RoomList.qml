@@ -11,7 +11,7 @@ ColumnLayout {
     id: list
 
     signal opened(string book, string job, string name)
-    signal advanced(string book, string job, int stage, string tag)
+    signal advanced(string book, string job, int stage, string tag, string name)
     property int at: 0
     readonly property var always: [1, 4, 5, 6, 9]
 
@@ -89,7 +89,7 @@ ColumnLayout {
             required property string job
             width: ListView.view.width
             onOpened: list.opened(card.book, card.job, card.player)
-            onAdvanced: list.advanced(card.book, card.job, card.nextStage, card.tag)
+            onAdvanced: list.advanced(card.book, card.job, card.nextStage, card.tag, card.player)
         }
     }
 }

@@ -12,10 +12,12 @@ PageFrame {
     property string view: "board"
     readonly property bool empty: RoomModel.shown === 0
 
-    function advance(book, job, stage, tag) {
+    function advance(book, job, stage, tag, name) {
         // These two have something to look at first.
         if (stage === 7) return CheckModel.show(book, job);
         if (stage === 8) return CheckModel.showStencils(book, job);
+        // The usual machine is not for this setup: look first.
+        if (stage === StageMark.OnMachine && RoomModel.machineDoubts(book, job).length > 0) return sheet.show(book, job, name);
         RoomModel.advance(book, job, tag.length > 0 ? qsTr("Tag %1: %2").arg(tag).arg(StageWords.title(stage))
                                                     : StageWords.title(stage));
     }
@@ -84,14 +86,14 @@ PageFrame {
             anchors.fill: parent
             visible: page.view === "board" && !page.narrow && !page.empty
             onOpened: (book, job, name) => sheet.show(book, job, name)
-            onAdvanced: (book, job, stage, tag) => page.advance(book, job, stage, tag)
+            onAdvanced: (book, job, stage, tag, name) => page.advance(book, job, stage, tag, name)
         }
         RoomList {
             objectName: "stages"
             anchors.fill: parent
             visible: page.view === "board" && page.narrow && !page.empty
             onOpened: (book, job, name) => sheet.show(book, job, name)
-            onAdvanced: (book, job, stage, tag) => page.advance(book, job, stage, tag)
+            onAdvanced: (book, job, stage, tag, name) => page.advance(book, job, stage, tag, name)
         }
         JobList {
             objectName: "jobs"

@@ -85,7 +85,7 @@ TEST_CASE("steps noted on two tablets while apart fold into one record") {
   Desk tablet("bench");
   desk.step(Stage::cut_out);
   meet(desk, tablet, desk.book);
-  desk.append(note_bench(desk.load(desk.book), desk.job, {.note = "tight grommet at 2"}, {"Ruud", desk.clock.now()}));
+  desk.append(note_bench(desk.load(desk.book), desk.job, "tight grommet at 2", {"Ruud", desk.clock.now()}));
   tablet.append(tick_step(tablet.load(desk.book), desk.job, "=bench.release", true, {"Ruud", tablet.clock.now()}));
   meet(desk, tablet, desk.book);
   for (Desk* device : {static_cast<Desk*>(&desk), &tablet}) {
@@ -97,17 +97,68 @@ TEST_CASE("steps noted on two tablets while apart fold into one record") {
   }
 }
 
-TEST_CASE("a machine is noted with the name by which the room knows it") {
+TEST_CASE("a machine stands in the stage mark and in the record by one entry, and goes from both by one undo") {
   Bench room;
-  room.step(Stage::on_machine);
   const EntityId machine{{7}};
-  const auto note = [&](BenchNote said) { return note_bench(room.load(room.book), room.job, said, {"Ruud", room.clock.now()}); };
-  CHECK(note({.machine = machine}).error().code == FaultCode::bad_input);
-  CHECK(note({}).error().code == FaultCode::bad_input);
-  room.append(note({.machine = machine, .machine_name = "by the window"}));
+  room.step(Stage::cut_out);
+  const Committed mounted =
+      room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ruud", "", room.clock.now(), machine, "by the window"}));
+  CHECK(marks_of(room.load(room.book), room.job).back().mark.machine == machine);
   CHECK(room.now().machine == machine);
   CHECK(room.now().machine_name == "by the window");
-  CHECK(note({.machine_name = "by the window"}).error().code == FaultCode::bad_input);
+  CHECK(machine_of(room.load(room.book), room.job).name == "by the window");
+  room.append(undo(*room.ledger, room.book, mounted.dot.seq));
+  CHECK_FALSE(room.now().machine);
+  CHECK_FALSE(machine_of(room.load(room.book), room.job).machine);
+  // Put on again without a word: the mark is what tells, and the record has no other.
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ruud", "", room.clock.now(), machine, "by the window"}));
+  room.step(Stage::strung);
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ruud", "a knot", room.clock.now()}));
+  CHECK_FALSE(machine_of(room.load(room.book), room.job).machine);
+  CHECK_FALSE(room.now().machine);
+  CHECK(room.now().machine_name.empty());
+}
+
+TEST_CASE("a machine that was said wrong is changed in mark and record, and the time on it goes on") {
+  Bench room;
+  const EntityId wrong{{7}}, right{{8}};
+  const auto change = [&](const MachineSaid& said) { return change_machine_of(room.load(room.book), room.job, said, {"Ruud", room.clock.now()}); };
+  CHECK(change({right, "by the door"}).error().code == FaultCode::refused);  // on none yet
+  const UnixMs mounted = room.clock.now();
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ruud", "", mounted, wrong, "by the window"}));
+  room.clock.advance(kHour);
+  CHECK(change({wrong, "by the window"}).error().code == FaultCode::bad_input);
+  CHECK(change({right, " "}).error().code == FaultCode::bad_input);
+  CHECK(change({{}, "by the door"}).error().code == FaultCode::bad_input);
+  room.append(change({right, "by the door"}));
+  CHECK(machine_of(room.load(room.book), room.job).machine == right);
+  CHECK(machine_of(room.load(room.book), room.job).name == "by the door");
+  CHECK(room.now().machine == right);
+  CHECK(time_on_machine(room.load(room.book), room.job)->since == mounted);
+  CHECK(change_machine_of(room.load(room.book), EntityId{{1}}, {right, "x"}, {}).error().code == FaultCode::not_found);
+}
+
+TEST_CASE("two tablets put one racket on two machines while apart: mark and record agree before and after it is settled") {
+  Bench here;
+  Tablet there("Bench tablet");
+  (void)there.ledger->ingest(here.ledger->missing(here.book, there.ledger->heads(here.book), 1 << 30), 0);
+  const auto mount = [](Tablet& at, const Bench& room, const EntityId& machine, const std::string& name) {
+    const auto record = load_player(*at.ledger, room.book);
+    REQUIRE(record);
+    at.append(step_at_bench(*record, room.job, {Stage::on_machine, at.ledger->self().device, "", room.clock.now(), machine, name}));
+  };
+  mount(here, here, EntityId{{7}}, "by the window");
+  mount(there, here, EntityId{{8}}, "by the door");
+  (void)here.ledger->ingest(there.ledger->missing(here.book, here.ledger->heads(here.book), 1 << 30), 0);
+  const auto agree = [&] {
+    const PlayerRecord record = here.load(here.book);
+    return machine_of(record, here.job).machine == here.now().machine && !machine_of(record, here.job).name.empty();
+  };
+  REQUIRE(clashing_jobs(here.load(here.book)).size() == 1);
+  CHECK(agree());
+  here.append(step_at_bench(here.load(here.book), here.job, {Stage::on_machine, "Mara", "I looked", here.clock.now()}));
+  CHECK(clashing_jobs(here.load(here.book)).empty());
+  CHECK(agree());
 }
 
 TEST_CASE("a tick can be taken back, and what can't be ticked is said") {
@@ -120,7 +171,7 @@ TEST_CASE("a tick can be taken back, and what can't be ticked is said") {
   room.append(undo(*room.ledger, room.book, done.dot.seq));
   CHECK(room.now().steps_done.empty());
   CHECK(tick_step(room.load(room.book), EntityId{{1}}, "x", true, {}).error().code == FaultCode::not_found);
-  CHECK(note_bench(room.load(room.book), EntityId{{1}}, {.note = "x"}, {}).error().code == FaultCode::not_found);
+  CHECK(note_bench(room.load(room.book), EntityId{{1}}, "x", {}).error().code == FaultCode::not_found);
   for (std::size_t i = 0; i < kMostSteps; ++i) room.append(room.tick("step " + std::to_string(i)));
   CHECK(room.tick("one more").error().code == FaultCode::bad_input);
   // Rules of the stages hold at the bench too.

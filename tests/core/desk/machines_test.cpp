@@ -138,3 +138,44 @@ TEST_CASE("what is said of a machine is checked") {
   shop.append(change_machine(shop.event, held, held.front(), renamed));
   CHECK(load_machines(*shop.ledger, shop.event).front().now.name == "by the door");
 }
+
+TEST_CASE("what speaks against a machine is said in words, and nothing where nothing does") {
+  Machine machine;
+  machine.max_tension = kg("26");
+  machine.prestretch = "0 10 20";
+  const Language english = *Language::from("en");
+  Agreed agreed;
+  agreed.mains_tension = kg("25");
+  agreed.mains_prestretch = Quantity{{10, 0}, Unit::percent};
+  CHECK(machine_doubts(english, machine, agreed).empty());
+  agreed.crosses_tension = Quantity{{59, 0}, Unit::pound_force};  // 26.76 kg: 1 lb is 0.45359237 kg by definition
+  agreed.crosses_prestretch = Quantity{{15, 0}, Unit::percent};
+  const auto doubts = machine_doubts(english, machine, agreed);
+  REQUIRE(doubts.size() == 2);
+  CHECK(doubts[0].find("59") != std::string::npos);
+  CHECK(doubts[1].find("0, 10, 20") != std::string::npos);
+  CHECK(machine_doubts(*Language::from("de"), machine, agreed)[0].find("Hersteller") != std::string::npos);
+  // Of a machine of which nothing is known nothing is said.
+  CHECK(machine_doubts(english, Machine{}, agreed).empty());
+}
+
+TEST_CASE("the usual machine is the one used last, one's own, or the only one, and never one that is out of order") {
+  Shop shop;
+  const auto usual = [&](const std::string& by) {
+    return usual_machine(*shop.ledger, shop.event, event_machines(*shop.ledger, shop.event, "Europe/Lisbon", shop.clock.now()), by);
+  };
+  CHECK_FALSE(usual("Mara"));
+  const EntityId first = shop.machine("1");
+  CHECK(usual("Mara") == first);
+  const EntityId second = shop.machine("2");
+  CHECK_FALSE(usual("Mara"));
+  shop.mount(shop.first_drop_off(1), second);
+  CHECK(usual("Mara") == second);
+  CHECK_FALSE(usual("Ruud"));
+  shop.clock.advance(kMinute);
+  shop.mount(shop.first_drop_off(1), first);
+  CHECK(usual("Mara") == first);
+  shop.care(first, CareKind::out_of_order, "a clamp slips");
+  CHECK_FALSE(usual("Mara"));
+  CHECK(usual("Ruud") == second);
+}
