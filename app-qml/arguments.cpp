@@ -30,7 +30,7 @@ std::string checkGrabFile(const std::string& text) {
 }
 
 std::string checkPage(const std::string& text) {
-  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "check:", "stencils:", "people:", "machines:",
+  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "camera:", "check:", "stencils:", "people:", "machines:",
                            "numbers:", "account:", "day:", "prices:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
@@ -100,7 +100,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   app.add_option("--show", page,
                  "A page of the desk for the first player so found: player:NAME, drop-off:NAME, first:NAME, "
                  "confirm:NAME, consent:NAME (a player who never answered), or new:NAME for somebody new; "
-                 "inspect:NAME for the frame of a racket in the room; check: or stencils: for the first strung racket in the room; "
+                 "inspect:NAME for the frame of a racket in the room; camera: to scan with it; check: or stencils: for the first strung racket in the room; "
                  "of the team: people:, machines:, numbers:; of the money: account:NAME, day:, prices:")
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));

@@ -303,6 +303,36 @@
     </message>
 </context>
 <context>
+    <name>CameraModel</name>
+    <message>
+        <source>No camera was found. Type the number that stands on the tag.</source>
+        <translation>Keine Kamera gefunden. Geben Sie die Nummer ein, die auf dem Schild steht.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.</source>
+        <translation>Die Kamera lässt sich nicht benutzen: %1. Vielleicht hält sie ein anderes Programm; oder geben Sie die Nummer auf dem Schild ein.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Type the number that stands on the tag.</source>
+        <translation>Die Bilder dieser Kamera sind nicht lesbar. Geben Sie die Nummer ein, die auf dem Schild steht.</translation>
+    </message>
+    <message>
+        <source>Several codes are in sight: hold one before the camera.</source>
+        <translation>Mehrere Codes sind im Bild: halten Sie einen vor die Kamera.</translation>
+    </message>
+</context>
+<context>
+    <name>CameraSheet</name>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Mit der Kamera scannen</translation>
+    </message>
+    <message>
+        <source>Hold the code of one tag in the frame.</source>
+        <translation>Halten Sie den Code eines Schilds in den Rahmen.</translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -469,6 +499,10 @@
     <message>
         <source>Whose rackets? Name or tag</source>
         <translation>Wessen Schläger? Name oder Schild</translation>
+    </message>
+    <message>
+        <source>Scan a tag with the camera</source>
+        <translation>Ein Schild mit der Kamera scannen</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4089,10 @@
     <message>
         <source>Begin again</source>
         <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Mit der Kamera scannen</translation>
     </message>
 </context>
 <context>

@@ -303,6 +303,36 @@
     </message>
 </context>
 <context>
+    <name>CameraModel</name>
+    <message>
+        <source>No camera was found. Type the number that stands on the tag.</source>
+        <translation>No se encontró ninguna cámara. Escriba el número que figura en la etiqueta.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.</source>
+        <translation>La cámara no se puede usar: %1. Quizá la ocupe otro programa; o escriba el número que figura en la etiqueta.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Type the number that stands on the tag.</source>
+        <translation>Las imágenes de esta cámara no se pueden leer. Escriba el número que figura en la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Several codes are in sight: hold one before the camera.</source>
+        <translation>Se ven varios códigos: acerque uno solo a la cámara.</translation>
+    </message>
+</context>
+<context>
+    <name>CameraSheet</name>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Escanear con la cámara</translation>
+    </message>
+    <message>
+        <source>Hold the code of one tag in the frame.</source>
+        <translation>Coloque el código de una etiqueta en el recuadro.</translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -469,6 +499,10 @@
     <message>
         <source>Whose rackets? Name or tag</source>
         <translation>¿De quién? Nombre o etiqueta</translation>
+    </message>
+    <message>
+        <source>Scan a tag with the camera</source>
+        <translation>Escanear una etiqueta con la cámara</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4089,10 @@
     <message>
         <source>Begin again</source>
         <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Escanear con la cámara</translation>
     </message>
 </context>
 <context>

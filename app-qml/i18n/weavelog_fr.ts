@@ -303,6 +303,36 @@
     </message>
 </context>
 <context>
+    <name>CameraModel</name>
+    <message>
+        <source>No camera was found. Type the number that stands on the tag.</source>
+        <translation>Aucune caméra trouvée. Saisissez le numéro inscrit sur l’étiquette.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.</source>
+        <translation>La caméra est inutilisable : %1. Un autre programme l’occupe peut-être ; ou saisissez le numéro inscrit sur l’étiquette.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Type the number that stands on the tag.</source>
+        <translation>Les images de cette caméra sont illisibles. Saisissez le numéro inscrit sur l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Several codes are in sight: hold one before the camera.</source>
+        <translation>Plusieurs codes sont visibles : présentez-en un seul à la caméra.</translation>
+    </message>
+</context>
+<context>
+    <name>CameraSheet</name>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Scanner avec la caméra</translation>
+    </message>
+    <message>
+        <source>Hold the code of one tag in the frame.</source>
+        <translation>Placez le code d’une étiquette dans le cadre.</translation>
+    </message>
+</context>
+<context>
     <name>CautionNotes</name>
     <message>
         <source>Racket %1</source>
@@ -469,6 +499,10 @@
     <message>
         <source>Whose rackets? Name or tag</source>
         <translation>À qui ? Nom ou étiquette</translation>
+    </message>
+    <message>
+        <source>Scan a tag with the camera</source>
+        <translation>Scanner une étiquette avec la caméra</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4089,10 @@
     <message>
         <source>Begin again</source>
         <translation>Recommencer</translation>
+    </message>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Scanner avec la caméra</translation>
     </message>
 </context>
 <context>

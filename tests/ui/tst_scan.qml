@@ -36,6 +36,7 @@ AppCase {
         keyClick(Qt.Key_Return);
     }
     function cleanup() {
+        CameraModel.on = false;
         ScanModel.comparing = false;
         Theme.rightToLeft = false;
     }
@@ -55,6 +56,28 @@ AppCase {
         compare(Jobs.stage(), StageMark.Received);
         keyClick(Qt.Key_Return);
         compare(Jobs.stage(), StageMark.Inspected);
+    }
+    function test_the_camera_reads_a_tag_like_a_scanner() {
+        verify(Jobs.receive("Kjersti", 171));
+        make("room");
+        CameraModel.on = true;
+        tryVerify(() => Walker.find(window.contentItem, "sight")?.item?.width > 200);
+        CameraModel.read(Jobs.code(171));
+        tryVerify(() => Walker.find(window.contentItem, "step2") !== null);
+        compare(CameraModel.on, false);
+        gone("sight");
+    }
+    function test_the_camera_compares_two_tags_before_it_goes_off() {
+        verify(Jobs.receive("Liv", 172));
+        make("room");
+        ScanModel.comparing = true;
+        CameraModel.on = true;
+        CameraModel.read(Jobs.code(172));
+        compare(CameraModel.on, true);
+        compare(ScanModel.compared, ScanModel.First);
+        CameraModel.read(Jobs.code(172));
+        compare(ScanModel.compared, ScanModel.Same);
+        compare(CameraModel.on, false);
     }
     function test_a_code_in_a_text_field_is_taken_out_again() {
         verify(Jobs.receive("Isolde", 72));

@@ -63,6 +63,16 @@ FocusScope {
                 onAccepted: page.accept()
                 Keys.onDownPressed: if (list.count > 0) list.itemAtIndex(0).forceActiveFocus(Qt.TabFocusReason)
             }
+            IconAction {
+                objectName: "lookForTag"
+                visible: CameraModel.present
+                framed: true
+                Layout.preferredWidth: find.height
+                Layout.preferredHeight: find.height
+                iconName: "camera"
+                text: qsTr("Scan a tag with the camera")
+                onClicked: CameraModel.on = true
+            }
             ActionButton {
                 objectName: "newPlayer"
                 visible: page.width >= Theme.phoneWidth

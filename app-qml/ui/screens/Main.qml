@@ -48,6 +48,7 @@ Window {
         if (!AppDevice.open) return;
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
+        else if (startPage === "camera:") CameraModel.on = true;
         else if (startPage === "check:" || startPage === "stencils:") CheckModel.showFirst(startPage === "stencils:");
         else if (startPage.length > 0 && !MoneyPlace.open(startPage) && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }

@@ -43,6 +43,8 @@ Item {
         else offer.open();
     }
 
+    Component.onCompleted: if (CameraModel.on) camera.open()
+
     Connections {
         target: ScanModel
         function onFound(book, job) { doings.found(book, job); }
@@ -50,6 +52,20 @@ Item {
         function onCompareChanged() {
             if (ScanModel.comparing && !guard.opened) guard.open();
         }
+    }
+    Connections {
+        target: CameraModel
+        function onOnChanged() { CameraModel.on ? camera.open() : camera.close(); }
+        function onRead(code) {
+            if (!ScanModel.comparing) CameraModel.on = false;
+            ScanModel.take(code);
+            // Two tags that are compared come one after the other before the same camera.
+            if (ScanModel.compared === ScanModel.Same || ScanModel.compared === ScanModel.Different) CameraModel.on = false;
+        }
+    }
+    CameraSheet {
+        id: camera
+        objectName: "camera"
     }
     JobSheet {
         id: sheet

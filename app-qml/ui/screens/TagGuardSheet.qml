@@ -118,6 +118,15 @@ Sheet {
             if (RoomModel.take(it.book, it.job, it.nextStage, "", it.text + ": " + StageWords.title(it.nextStage))) sheet.close();
         }
     }
+    ActionButton {
+        objectName: "lookForTags"
+        Layout.fillWidth: true
+        visible: CameraModel.present
+        kind: ActionButton.Secondary
+        iconName: "camera"
+        text: qsTr("Scan with the camera")
+        onClicked: CameraModel.on = true
+    }
     TextEntry {
         id: entry
         objectName: "typedTag"
