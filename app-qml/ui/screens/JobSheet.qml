@@ -18,7 +18,7 @@ Sheet {
     function show(bookId, jobId, name) {
         book = bookId;
         job = jobId;
-        title = name;
+        title = ScanModel.jobOf(bookId, jobId).text ?? name;  // with its tag
         look();
         open();
     }
