@@ -1451,6 +1451,107 @@
     </message>
 </context>
 <context>
+    <name>ListsModel</name>
+    <message>
+        <source>Say what is to be done.</source>
+        <translation>Sagen Sie, was zu tun ist.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too long to be read at the bench: leave out about %n letter(s).</source>
+        <translation>
+            <numerusform>Zu lang, um es an der Werkbank zu lesen: lassen Sie etwa %n Buchstaben weg.</numerusform>
+            <numerusform>Zu lang, um es an der Werkbank zu lesen: lassen Sie etwa %n Buchstaben weg.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put a word before the equals sign.</source>
+        <translation>Setzen Sie ein Wort vor das Gleichheitszeichen.</translation>
+    </message>
+    <message>
+        <source>The list has a step of these words.</source>
+        <translation>Die Liste hat einen Schritt mit diesen Worten.</translation>
+    </message>
+</context>
+<context>
+    <name>ListsView</name>
+    <message>
+        <source>Steps at the bench</source>
+        <translation>Schritte an der Werkbank</translation>
+    </message>
+    <message>
+        <source>List of the check</source>
+        <translation>Liste der Prüfung</translation>
+    </message>
+    <message>
+        <source>Which list</source>
+        <translation>Welche Liste</translation>
+    </message>
+    <message>
+        <source>Common practice. What you change holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>Übliche Praxis. Was Sie ändern, gilt auf allen Tablets dieses Turniers; die Anleitungen der Hersteller gehen vor.</translation>
+    </message>
+    <message>
+        <source>As this room has it. It holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>So, wie dieser Raum sie hat. Sie gilt auf allen Tablets dieses Turniers; die Anleitungen der Hersteller gehen vor.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>added by this room</source>
+        <translation>von diesem Raum hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Tap to change the words</source>
+        <translation>Antippen, um die Worte zu ändern</translation>
+    </message>
+    <message>
+        <source>Up: %1</source>
+        <translation>Nach oben: %1</translation>
+    </message>
+    <message>
+        <source>Down: %1</source>
+        <translation>Nach unten: %1</translation>
+    </message>
+    <message>
+        <source>Take off: %1</source>
+        <translation>Herausnehmen: %1</translation>
+    </message>
+    <message>
+        <source>Taken off the list</source>
+        <translation>Aus der Liste genommen</translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation>Die Liste ist leer.</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Schritt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Back to the usual list</source>
+        <translation>Zurück zur üblichen Liste</translation>
+    </message>
+    <message>
+        <source>The usual list again</source>
+        <translation>Wieder die übliche Liste</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Herausgenommen</translation>
+    </message>
+    <message>
+        <source>Tap to put it on again</source>
+        <translation>Antippen, um es wieder aufzunehmen</translation>
+    </message>
+    <message>
+        <source>On the list again</source>
+        <translation>Wieder in der Liste</translation>
+    </message>
+</context>
+<context>
     <name>MachineCareSheet</name>
     <message>
         <source>Calibration</source>
@@ -1749,12 +1850,24 @@
         <translation>%1: %2 %</translation>
     </message>
     <message>
-        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
-        <translation>Eine Länge für Längs- und Quersaiten, meist zwei Knoten. An welchem Ende die Quersaiten beginnen, ergibt sich aus dem Saitenbild: siehe Angaben des Herstellers.</translation>
+        <source>One length for mains and crosses, usually two knots: one string for both. Which end the crosses begin at follows from the pattern; the frame maker’s instructions decide.</source>
+        <translation>Eine Länge für Längs- und Quersaiten, meist zwei Knoten: eine Saite für beide. An welchem Ende die Quersaiten beginnen, folgt aus dem Muster; die Anleitung des Rahmenherstellers entscheidet.</translation>
     </message>
     <message>
-        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
-        <translation>Längs- und Quersaiten mit je einer eigenen Länge, meist vier Knoten. Nötig bei zwei verschiedenen Saiten; die Quersaiten können am Kopf beginnen.</translation>
+        <source>Mains and crosses each with a length of their own, usually four knots: the crosses may be another string. Some frames need them strung from the head down, so that the load on the frame stays even; the frame maker’s instructions decide.</source>
+        <translation>Längs- und Quersaiten je mit eigener Länge, meist vier Knoten: die Quersaiten können eine andere Saite sein. Bei manchen Rahmen müssen sie vom Kopf nach unten bespannt werden, damit der Rahmen gleichmäßig belastet bleibt; die Anleitung des Rahmenherstellers entscheidet.</translation>
+    </message>
+    <message>
+        <source>Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.</source>
+        <translation>Zwei Knoten gehören zu einer Länge: jedes Ende wird einmal geknotet, Längs- und Quersaiten sind nicht getrennt.</translation>
+    </message>
+    <message>
+        <source>Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.</source>
+        <translation>Vier Knoten gehören zu zwei Längen: Längs- und Quersaiten werden getrennt geknotet, jede kann ihre eigene Saite und Härte haben.</translation>
+    </message>
+    <message>
+        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
+        <translation>Knotenvorspannung: 0, 10 oder 20 % mehr auf der letzten Saite vor einem Knoten gleichen aus, was der Knoten nachgibt. Übliche Praxis; was der Spieler will, kommt in die Notiz, und die Anleitungen von Rahmen und Maschine gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -3657,6 +3770,37 @@
     </message>
 </context>
 <context>
+    <name>StepSheet</name>
+    <message>
+        <source>Step added</source>
+        <translation>Schritt hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Words changed</source>
+        <translation>Worte geändert</translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation>Neuer Schritt</translation>
+    </message>
+    <message>
+        <source>Words of the step</source>
+        <translation>Worte des Schritts</translation>
+    </message>
+    <message>
+        <source>What is to be done</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Left empty, the usual words come back.</source>
+        <translation>Bleibt es leer, kommen die üblichen Worte zurück.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+</context>
+<context>
     <name>StepsCard</name>
     <message>
         <source>Steps</source>
@@ -4140,6 +4284,10 @@
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Unter Abgleich mit einem Turnierserver koppeln; Team und Maschinen kommen dann von selbst.</translation>
     </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listen</translation>
+    </message>
 </context>
 <context>
     <name>TeamView</name>
@@ -4253,6 +4401,26 @@
     <message>
         <source>Racket %1: %2 / %3</source>
         <translation>Schläger %1: %2 / %3</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>Abend</translation>
+    </message>
+    <message>
+        <source>new balls</source>
+        <translation>neue Bälle</translation>
+    </message>
+    <message>
+        <source>Racket %1 is kept as: %2</source>
+        <translation>Schläger %1 wird behalten als: %2</translation>
+    </message>
+    <message>
+        <source>Keep racket %1 as: %2</source>
+        <translation>Schläger %1 behalten als: %2</translation>
     </message>
 </context>
 <context>

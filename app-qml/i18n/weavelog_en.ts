@@ -128,6 +128,16 @@
     </message>
 </context>
 <context>
+    <name>ListsModel</name>
+    <message numerus="yes">
+        <source>Too long to be read at the bench: leave out about %n letter(s).</source>
+        <translation>
+            <numerusform>Too long to be read at the bench: leave out about %n letter.</numerusform>
+            <numerusform>Too long to be read at the bench: leave out about %n letters.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MachinesView</name>
     <message numerus="yes">
         <source>%n racket(s) since its clamps were cleaned</source>

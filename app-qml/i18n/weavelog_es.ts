@@ -1451,6 +1451,107 @@
     </message>
 </context>
 <context>
+    <name>ListsModel</name>
+    <message>
+        <source>Say what is to be done.</source>
+        <translation>Diga qué hay que hacer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too long to be read at the bench: leave out about %n letter(s).</source>
+        <translation>
+            <numerusform>Demasiado largo para leerlo en el banco: quite aproximadamente %n letra.</numerusform>
+            <numerusform>Demasiado largo para leerlo en el banco: quite aproximadamente %n letras.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put a word before the equals sign.</source>
+        <translation>Ponga una palabra antes del signo igual.</translation>
+    </message>
+    <message>
+        <source>The list has a step of these words.</source>
+        <translation>La lista ya tiene un paso con estas palabras.</translation>
+    </message>
+</context>
+<context>
+    <name>ListsView</name>
+    <message>
+        <source>Steps at the bench</source>
+        <translation>Pasos en el banco</translation>
+    </message>
+    <message>
+        <source>List of the check</source>
+        <translation>Lista de la revisión</translation>
+    </message>
+    <message>
+        <source>Which list</source>
+        <translation>Qué lista</translation>
+    </message>
+    <message>
+        <source>Common practice. What you change holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>Práctica habitual. Lo que cambie vale en todas las tabletas de este torneo; las instrucciones de los fabricantes van primero.</translation>
+    </message>
+    <message>
+        <source>As this room has it. It holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>Tal como la tiene esta sala. Vale en todas las tabletas de este torneo; las instrucciones de los fabricantes van primero.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>added by this room</source>
+        <translation>añadido por esta sala</translation>
+    </message>
+    <message>
+        <source>Tap to change the words</source>
+        <translation>Toque para cambiar las palabras</translation>
+    </message>
+    <message>
+        <source>Up: %1</source>
+        <translation>Subir: %1</translation>
+    </message>
+    <message>
+        <source>Down: %1</source>
+        <translation>Bajar: %1</translation>
+    </message>
+    <message>
+        <source>Take off: %1</source>
+        <translation>Quitar: %1</translation>
+    </message>
+    <message>
+        <source>Taken off the list</source>
+        <translation>Quitado de la lista</translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation>La lista está vacía.</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Añadir un paso</translation>
+    </message>
+    <message>
+        <source>Back to the usual list</source>
+        <translation>Volver a la lista habitual</translation>
+    </message>
+    <message>
+        <source>The usual list again</source>
+        <translation>De nuevo la lista habitual</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Quitados</translation>
+    </message>
+    <message>
+        <source>Tap to put it on again</source>
+        <translation>Toque para volver a ponerlo</translation>
+    </message>
+    <message>
+        <source>On the list again</source>
+        <translation>De nuevo en la lista</translation>
+    </message>
+</context>
+<context>
     <name>MachineCareSheet</name>
     <message>
         <source>Calibration</source>
@@ -1749,12 +1850,24 @@
         <translation>%1: %2 %</translation>
     </message>
     <message>
-        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
-        <translation>Un solo tramo para verticales y horizontales, normalmente dos nudos. El extremo donde empiezan las horizontales depende del patrón: vea las instrucciones del fabricante.</translation>
+        <source>One length for mains and crosses, usually two knots: one string for both. Which end the crosses begin at follows from the pattern; the frame maker’s instructions decide.</source>
+        <translation>Un solo tramo para verticales y horizontales, normalmente dos nudos: la misma cuerda para ambas. Por qué extremo empiezan las horizontales depende del patrón; deciden las instrucciones del fabricante del marco.</translation>
     </message>
     <message>
-        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
-        <translation>Verticales y horizontales con un tramo cada una, normalmente cuatro nudos. Necesario con dos cuerdas distintas; las horizontales pueden empezar en la cabeza.</translation>
+        <source>Mains and crosses each with a length of their own, usually four knots: the crosses may be another string. Some frames need them strung from the head down, so that the load on the frame stays even; the frame maker’s instructions decide.</source>
+        <translation>Verticales y horizontales tienen cada una su tramo, normalmente cuatro nudos: las horizontales pueden ser otra cuerda. Algunos marcos piden encordarlas desde la cabeza hacia abajo, para que la carga del marco sea pareja; deciden las instrucciones del fabricante del marco.</translation>
+    </message>
+    <message>
+        <source>Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.</source>
+        <translation>Dos nudos van con un tramo: cada extremo se anuda una vez y nada separa verticales y horizontales.</translation>
+    </message>
+    <message>
+        <source>Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.</source>
+        <translation>Cuatro nudos van con dos tramos: verticales y horizontales se anudan aparte, cada una puede tener su cuerda y su tensión.</translation>
+    </message>
+    <message>
+        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
+        <translation>Pretensión del nudo: un 0, 10 o 20 % más en la última cuerda antes de un nudo compensa lo que el nudo cede. Práctica habitual; lo que quiera el jugador va en la nota, y las instrucciones del marco y de la máquina van primero.</translation>
     </message>
 </context>
 <context>
@@ -3657,6 +3770,37 @@
     </message>
 </context>
 <context>
+    <name>StepSheet</name>
+    <message>
+        <source>Step added</source>
+        <translation>Paso añadido</translation>
+    </message>
+    <message>
+        <source>Words changed</source>
+        <translation>Palabras cambiadas</translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation>Paso nuevo</translation>
+    </message>
+    <message>
+        <source>Words of the step</source>
+        <translation>Palabras del paso</translation>
+    </message>
+    <message>
+        <source>What is to be done</source>
+        <translation>Qué hay que hacer</translation>
+    </message>
+    <message>
+        <source>Left empty, the usual words come back.</source>
+        <translation>Si queda vacío, vuelven las palabras habituales.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
     <name>StepsCard</name>
     <message>
         <source>Steps</source>
@@ -4140,6 +4284,10 @@
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Empareje con un servidor del torneo en Intercambio; su equipo y sus máquinas llegan solos.</translation>
     </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
 </context>
 <context>
     <name>TeamView</name>
@@ -4253,6 +4401,26 @@
     <message>
         <source>Racket %1: %2 / %3</source>
         <translation>Raqueta %1: %2 / %3</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>noche</translation>
+    </message>
+    <message>
+        <source>new balls</source>
+        <translation>bolas nuevas</translation>
+    </message>
+    <message>
+        <source>Racket %1 is kept as: %2</source>
+        <translation>La raqueta %1 se guarda como: %2</translation>
+    </message>
+    <message>
+        <source>Keep racket %1 as: %2</source>
+        <translation>Guardar la raqueta %1 como: %2</translation>
     </message>
 </context>
 <context>

@@ -1451,6 +1451,107 @@
     </message>
 </context>
 <context>
+    <name>ListsModel</name>
+    <message>
+        <source>Say what is to be done.</source>
+        <translation>Dites ce qu’il faut faire.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too long to be read at the bench: leave out about %n letter(s).</source>
+        <translation>
+            <numerusform>Trop long pour être lu à l’établi : enlevez environ %n lettre.</numerusform>
+            <numerusform>Trop long pour être lu à l’établi : enlevez environ %n lettres.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put a word before the equals sign.</source>
+        <translation>Mettez un mot avant le signe égal.</translation>
+    </message>
+    <message>
+        <source>The list has a step of these words.</source>
+        <translation>La liste a déjà une étape avec ces mots.</translation>
+    </message>
+</context>
+<context>
+    <name>ListsView</name>
+    <message>
+        <source>Steps at the bench</source>
+        <translation>Étapes à l’établi</translation>
+    </message>
+    <message>
+        <source>List of the check</source>
+        <translation>Liste du contrôle</translation>
+    </message>
+    <message>
+        <source>Which list</source>
+        <translation>Quelle liste</translation>
+    </message>
+    <message>
+        <source>Common practice. What you change holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>Pratique courante. Ce que vous changez vaut sur toutes les tablettes de ce tournoi ; les notices des fabricants passent avant.</translation>
+    </message>
+    <message>
+        <source>As this room has it. It holds for every tablet of this event; the makers’ instructions come before it.</source>
+        <translation>Telle que cette salle l’a réglée. Elle vaut sur toutes les tablettes de ce tournoi ; les notices des fabricants passent avant.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>added by this room</source>
+        <translation>ajouté par cette salle</translation>
+    </message>
+    <message>
+        <source>Tap to change the words</source>
+        <translation>Toucher pour changer les mots</translation>
+    </message>
+    <message>
+        <source>Up: %1</source>
+        <translation>Vers le haut : %1</translation>
+    </message>
+    <message>
+        <source>Down: %1</source>
+        <translation>Vers le bas : %1</translation>
+    </message>
+    <message>
+        <source>Take off: %1</source>
+        <translation>Retirer : %1</translation>
+    </message>
+    <message>
+        <source>Taken off the list</source>
+        <translation>Retiré de la liste</translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation>La liste est vide.</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Ajouter une étape</translation>
+    </message>
+    <message>
+        <source>Back to the usual list</source>
+        <translation>Revenir à la liste habituelle</translation>
+    </message>
+    <message>
+        <source>The usual list again</source>
+        <translation>De nouveau la liste habituelle</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Retirés</translation>
+    </message>
+    <message>
+        <source>Tap to put it on again</source>
+        <translation>Toucher pour le remettre</translation>
+    </message>
+    <message>
+        <source>On the list again</source>
+        <translation>De nouveau dans la liste</translation>
+    </message>
+</context>
+<context>
     <name>MachineCareSheet</name>
     <message>
         <source>Calibration</source>
@@ -1749,12 +1850,24 @@
         <translation>%1 : %2 %</translation>
     </message>
     <message>
-        <source>One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker&apos;s instructions.</source>
-        <translation>Une seule longueur pour montants et travers, en général deux nœuds. Le côté où commencent les travers dépend du plan de cordage : voir les instructions du fabricant.</translation>
+        <source>One length for mains and crosses, usually two knots: one string for both. Which end the crosses begin at follows from the pattern; the frame maker’s instructions decide.</source>
+        <translation>Une longueur pour montants et travers, en général deux nœuds : un seul cordage pour les deux. Le côté où commencent les travers dépend du plan de cordage ; la notice du fabricant du cadre décide.</translation>
     </message>
     <message>
-        <source>Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.</source>
-        <translation>Montants et travers avec chacun leur longueur, en général quatre nœuds. Nécessaire pour deux cordages différents ; les travers peuvent commencer en tête.</translation>
+        <source>Mains and crosses each with a length of their own, usually four knots: the crosses may be another string. Some frames need them strung from the head down, so that the load on the frame stays even; the frame maker’s instructions decide.</source>
+        <translation>Montants et travers ont chacun leur longueur, en général quatre nœuds : les travers peuvent être un autre cordage. Certains cadres les demandent de la tête vers le bas, pour que la charge sur le cadre reste égale ; la notice du fabricant du cadre décide.</translation>
+    </message>
+    <message>
+        <source>Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.</source>
+        <translation>Deux nœuds vont avec une longueur : chaque bout est noué une fois, rien ne sépare montants et travers.</translation>
+    </message>
+    <message>
+        <source>Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.</source>
+        <translation>Quatre nœuds vont avec deux longueurs : montants et travers sont noués à part, chacun peut avoir son cordage et sa tension.</translation>
+    </message>
+    <message>
+        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
+        <translation>Prétension au nœud : 0, 10 ou 20 % de plus sur la dernière corde avant un nœud compensent ce que le nœud relâche. Pratique courante ; ce que le joueur veut va dans la note, et les notices du cadre et de la machine passent avant.</translation>
     </message>
 </context>
 <context>
@@ -3657,6 +3770,37 @@
     </message>
 </context>
 <context>
+    <name>StepSheet</name>
+    <message>
+        <source>Step added</source>
+        <translation>Étape ajoutée</translation>
+    </message>
+    <message>
+        <source>Words changed</source>
+        <translation>Mots changés</translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation>Nouvelle étape</translation>
+    </message>
+    <message>
+        <source>Words of the step</source>
+        <translation>Mots de l’étape</translation>
+    </message>
+    <message>
+        <source>What is to be done</source>
+        <translation>Ce qu’il faut faire</translation>
+    </message>
+    <message>
+        <source>Left empty, the usual words come back.</source>
+        <translation>Laissé vide, les mots habituels reviennent.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+</context>
+<context>
     <name>StepsCard</name>
     <message>
         <source>Steps</source>
@@ -4140,6 +4284,10 @@
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Associez un serveur de tournoi sous Échange ; son équipe et ses machines arrivent d’elles-mêmes.</translation>
     </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listes</translation>
+    </message>
 </context>
 <context>
     <name>TeamView</name>
@@ -4253,6 +4401,26 @@
     <message>
         <source>Racket %1: %2 / %3</source>
         <translation>Raquette %1 : %2 / %3</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>soir</translation>
+    </message>
+    <message>
+        <source>new balls</source>
+        <translation>balles neuves</translation>
+    </message>
+    <message>
+        <source>Racket %1 is kept as: %2</source>
+        <translation>Raquette %1 gardée comme : %2</translation>
+    </message>
+    <message>
+        <source>Keep racket %1 as: %2</source>
+        <translation>Garder la raquette %1 comme : %2</translation>
     </message>
 </context>
 <context>

@@ -103,6 +103,8 @@ Fault taken(const std::string& text) {
   return {FaultCode::bad_input, "the list has a step of these words", text, "say what is different about it"};
 }
 
+Fault no_list() { return {FaultCode::bad_input, "there is no such list", "list", "give bench or check"}; }
+
 }  // namespace
 
 std::vector<WorkStep> work_list(std::span<const Loaded<ListStep>> steps, WorkList list, bool off_too) {
@@ -186,7 +188,11 @@ Outcome<Draft> change_step(const BookId& event, std::span<const Loaded<ListStep>
 Outcome<Draft> add_step(const BookId& event, std::span<const Loaded<ListStep>> steps, WorkList list, const std::string& text,
                         std::optional<std::size_t> place, UnixMs at) {
   std::vector<Line> lines = lines_of(event, steps, list);
-  if (practice(list).empty()) return fail(FaultCode::bad_input, "there is no such list", "list", "give bench or check");
+  if (practice(list).empty()) return fail(no_list());
+  const auto turned_off = std::find_if(lines.begin(), lines.end(), [&](const Line& one) {
+    return one.now.off.value_or(false) && one.now.key.empty() && name_of(one.now) == text;
+  });
+  if (turned_off != lines.end()) return change_step(event, steps, list, text, {.off = false, .place = place.value_or(lines.size())});
   if (lines.size() >= kMostSteps)
     return fail(FaultCode::bad_input, "a list has " + std::to_string(kMostSteps) + " steps at most", "list", "change one that is there");
   if (auto placed = check_place(place, lines.size() + 1); !placed) return fail(placed.error());
@@ -201,6 +207,34 @@ Outcome<Draft> add_step(const BookId& event, std::span<const Loaded<ListStep>> s
   line.now.text = *words;
   lines.insert(lines.begin() + static_cast<std::ptrdiff_t>(place ? *place - 1 : lines.size()), std::move(line));
   return written(event, lines);
+}
+
+Outcome<Draft> usual_list(const BookId& event, std::span<const Loaded<ListStep>> steps, WorkList list) {
+  if (practice(list).empty()) return fail(no_list());
+  const Fault usual{FaultCode::bad_input, "the list is the usual one already", "list", "nothing needs to be done"};
+  if (std::none_of(steps.begin(), steps.end(), [&](const Loaded<ListStep>& one) { return one.now.list == list; })) return fail(usual);
+  std::vector<Line> held = lines_of(event, steps, list), lines;
+  for (const std::string_view key : practice(list)) {
+    const auto found = std::find_if(held.begin(), held.end(), [&](const Line& one) { return one.now.key == key; });
+    Line& line = lines.emplace_back();
+    if (found != held.end()) {
+      line.seen = found->seen;
+    } else {  // of a newer version than the one that wrote the list down
+      line.seen.book = event;
+      line.seen.kind = kListStep;
+      line.seen.id = id_in(event, key);
+    }
+    line.now.list = list;
+    line.now.key = key;
+  }
+  for (Line& line : held) {
+    if (!line.now.key.empty()) continue;
+    line.now.off = true;
+    lines.push_back(std::move(line));
+  }
+  Draft draft = written(event, lines);
+  if (draft.empty()) return fail(usual);
+  return draft;
 }
 
 std::string join_names(std::span<const std::string> names) {

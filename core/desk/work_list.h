@@ -43,9 +43,13 @@ struct StepChange {
 /// that another step has, or that are too long).
 [[nodiscard]] Outcome<Draft> change_step(const BookId& event, std::span<const Loaded<ListStep>> steps, WorkList list, std::string_view name,
                                          const StepChange& change);
-/// Adds a step of the room's own words; at the end if no place is given. Faults: bad_input (as above; too many steps).
+/// Adds a step of the room's own words, or turns the one of these words on again; at the end if no place is given. Faults: bad_input (as above; too many steps).
 [[nodiscard]] Outcome<Draft> add_step(const BookId& event, std::span<const Loaded<ListStep>> steps, WorkList list, const std::string& text,
                                       std::optional<std::size_t> place, UnixMs at);
+
+/// The list as common practice has it: its words, its order, nothing turned off but what the room added, which can be added again. Faults:
+/// bad_input (it is so already, no such list).
+[[nodiscard]] Outcome<Draft> usual_list(const BookId& event, std::span<const Loaded<ListStep>> steps, WorkList list);
 
 /// A list is read at the bench: so many lines, and so long ones, at most.
 inline constexpr std::size_t kMostSteps = 40;

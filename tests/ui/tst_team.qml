@@ -39,6 +39,41 @@ AppCase {
         compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
     }
 
+    function test_the_list_of_the_bench_is_changed_data() {
+        return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
+    }
+    function test_the_list_of_the_bench_is_changed(data) {
+        verify(Jobs.receive("Nakagura", 42));
+        const window = make(data.width, data.height);
+        find(window, "teamView").chosen("lists");
+        const before = ListsModel.steps.length;
+        verify(ListsModel.usual);
+        find(window, "addStep").clicked();
+        find(window, "keepStep").clicked();
+        verify(find(window, "stepWords").error.length > 0); // nothing was said
+        type(window, "stepWords", "wipe");
+        compare(find(window, "stepWords").error, "");
+        find(window, "keepStep").clicked();
+        compare(ListsModel.steps.length, before + 1);
+        tryVerify(() => Walker.find(window.contentItem, "keepStep") === null);
+        tryVerify(() => find(window, "step" + before).width > 48); // laid out
+        look(window);
+        const up = find(window, "up" + before);
+        up.clicked();
+        compare(ListsModel.steps[before - 1].text, "wipe");
+        find(window, "remove0").clicked();
+        compare(ListsModel.steps.length, before);
+        find(window, "undo").clicked();
+        compare(ListsModel.steps.length, before + 1);
+        find(window, "usualList").clicked();
+        verify(ListsModel.usual);
+        compare(ListsModel.steps.length, before);
+        find(window, "whichList").chosen(2);
+        verify(ListsModel.steps.length !== before);
+        tryVerify(() => find(window, "step0").width > 48);
+        look(window);
+        ListsModel.list = 1;
+    }
     function test_a_machine_is_listed_taken_out_of_order_and_cleaned_data() {
         return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
     }

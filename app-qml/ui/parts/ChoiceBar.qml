@@ -16,11 +16,12 @@ FocusScope {
     signal chosen(var value)
 
     readonly property int at: options.findIndex(option => option.value === value)
-    readonly property bool stacked: {
-        let widest = 0;
-        for (let i = 0; i < repeater.count; ++i) widest = Math.max(widest, repeater.itemAt(i)?.implicitWidth ?? 0);
-        return widest * options.length > width;
+    readonly property real widest: {
+        let most = 0;
+        for (let i = 0; i < repeater.count; ++i) most = Math.max(most, repeater.itemAt(i)?.implicitWidth ?? 0);
+        return most;
     }
+    readonly property bool stacked: widest * options.length > width
 
     function choose(next) {
         if (next !== value) chosen(next);
@@ -50,7 +51,8 @@ FocusScope {
         }
         GridLayout {
             Layout.fillWidth: true
-            columns: bar.stacked ? 1 : Math.max(1, bar.options.length)
+            // Four go two and two.
+            columns: !bar.stacked ? Math.max(1, bar.options.length) : bar.options.length === 4 && bar.widest * 2 <= width ? 2 : 1
             rowSpacing: -2
             columnSpacing: -2
 

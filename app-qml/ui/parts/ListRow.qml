@@ -11,6 +11,8 @@ TouchButton {
     property string endText
     property bool chosen: false
     property bool opens: true
+    property bool flat: false // no line below it
+    property int mostLines: 2 // of its text
     default property alias endContent: end.data
 
     implicitWidth: 320
@@ -36,7 +38,7 @@ TouchButton {
             color: Theme.colour.action
         }
         Rectangle {
-            visible: !row.chosen
+            visible: !row.chosen && !row.flat
             anchors.bottom: parent.bottom
             width: parent.width
             height: 1
@@ -59,7 +61,7 @@ TouchButton {
                 Layout.fillWidth: true
                 meaning: Words.Strong
                 text: row.text
-                maximumLineCount: 2
+                maximumLineCount: row.mostLines
                 elide: Text.ElideRight
                 color: !row.enabled ? Theme.colour.disabledInk : row.chosen ? Theme.colour.onChosen : Theme.colour.ink
                 Accessible.ignored: true

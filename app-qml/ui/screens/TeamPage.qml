@@ -5,7 +5,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// What the room itself needs: its people, its machines, its numbers.
+// What the room itself needs: its people, its machines, its lists, its numbers.
 FocusScope {
     id: page
 
@@ -28,7 +28,7 @@ FocusScope {
             Layout.maximumWidth: 640
             value: page.view
             options: [{ value: "people", text: qsTr("People") }, { value: "machines", text: qsTr("Machines") },
-                      { value: "numbers", text: qsTr("Numbers") }]
+                      { value: "lists", text: qsTr("Lists") }, { value: "numbers", text: qsTr("Numbers") }]
             Accessible.name: qsTr("What is shown")
             onChosen: value => TeamModel.view = value
         }
@@ -61,6 +61,13 @@ FocusScope {
             onAddAsked: machineSheet.begin()
             onCareAsked: machine => careSheet.begin(machine)
         }
+        ListsView {
+            anchors.fill: parent
+            visible: TeamModel.hasEvent && page.view === "lists"
+            margin: page.margin
+            onAddAsked: stepSheet.begin(null)
+            onStepAsked: step => stepSheet.begin(step)
+        }
         NumbersView {
             anchors.fill: parent
             visible: TeamModel.hasEvent && page.view === "numbers"
@@ -70,5 +77,6 @@ FocusScope {
     MemberSheet { id: memberSheet }
     ShiftSheet { id: shiftSheet }
     MachineSheet { id: machineSheet }
+    StepSheet { id: stepSheet }
     MachineCareSheet { id: careSheet }
 }

@@ -143,3 +143,28 @@ TEST_CASE("names of steps come back from a record as they went in") {
   CHECK(split_names("").empty());
   CHECK(split_names("\n\na\n") == std::vector<std::string>{"a"});
 }
+
+TEST_CASE("a room goes back to the usual list, by one action that can be taken back") {
+  Lists room;
+  const auto usual = [&] { return usual_list(room.event, list_steps(*room.ledger, room.event), WorkList::bench); };
+  const auto practice = room.names(WorkList::bench);
+  CHECK(usual().error().code == FaultCode::bad_input);
+  room.append(room.added(WorkList::bench, "Wipe the frame", 2));
+  room.append(room.changed(WorkList::bench, practice[0], {.text = "Cut first"}));
+  room.append(room.changed(WorkList::bench, practice[3], {.off = true}));
+  room.append(room.changed(WorkList::bench, practice[5], {.place = 1}));
+  const auto own = room.names(WorkList::bench);
+  CHECK(own != practice);
+  const Committed back = room.append(usual());
+  CHECK(room.names(WorkList::bench) == practice);
+  CHECK(step_words(kEnglish, room.list(WorkList::bench)[0].step) == step_words(kEnglish, practice[0]));
+  CHECK(usual().error().code == FaultCode::bad_input);
+  CHECK(usual_list(room.event, {}, WorkList::unsaid).error().code == FaultCode::bad_input);
+  room.append(undo(*room.ledger, room.event, back.dot.seq));
+  CHECK(room.names(WorkList::bench) == own);
+  // What the room had added can be added again, and is the same step.
+  room.append(usual());
+  room.append(room.added(WorkList::bench, "Wipe the frame"));
+  CHECK(room.names(WorkList::bench).back() == "Wipe the frame");
+  CHECK(room.list(WorkList::bench, true).size() == practice.size() + 1);
+}
