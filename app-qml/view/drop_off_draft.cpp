@@ -242,6 +242,14 @@ QStringList DropOffDraft::differing() const {
   return differingFields(inScope());
 }
 
+QVariantList DropOffDraft::groups() const {
+  return tensionGroups(inScope(), record_, work_.language());
+}
+
+void DropOffDraft::nameGroup(int group, const QString& name) {
+  if (nameTensionGroup(inScope(), group, name.trimmed(), record_, tr("Usual"))) touch();
+}
+
 QVariantMap DropOffDraft::wish() const {
   return wishOf(inScope());
 }

@@ -35,6 +35,8 @@ class DropOffDraft : public QObject {
   Q_PROPERTY(QVariant wish READ wish NOTIFY edited)
   Q_PROPERTY(QVariant units READ units NOTIFY edited)
   Q_PROPERTY(QStringList differing READ differing NOTIFY edited)
+  // Rackets of the scope by their tensions (see tensionGroups()).
+  Q_PROPERTY(QVariantList groups READ groups NOTIFY edited)
   // [{label, before, after}]: what is not as last time.
   Q_PROPERTY(QVariantList changes READ changes NOTIFY edited)
   // field -> {what, toDo, refused}; what is missing only once somebody wanted to read back.
@@ -94,6 +96,8 @@ class DropOffDraft : public QObject {
   // The first `each` of the picked rackets as the first one is, the next ones by so much more, and so on: "first two at 25, the next
   // two at 25.5". Mains and crosses alike, each in its own unit.
   Q_INVOKABLE void spread(int each, const QString& by);
+  // What the setup of a group is kept as: "day"; "": as before it was named.
+  Q_INVOKABLE void nameGroup(int group, const QString& name);
   // Steps that a person usually asks for, in the unit of that part: "-1", "-0.5", "0.5", "1".
   Q_INVOKABLE QStringList steps(const QString& part) const;
   // The crosses as the mains.
@@ -127,6 +131,7 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QVariantMap wish() const;
   [[nodiscard]] QVariantMap units() const;
   [[nodiscard]] QStringList differing() const;
+  [[nodiscard]] QVariantList groups() const;
   [[nodiscard]] QVariantList changes() const;
   [[nodiscard]] QVariantMap findings() const;
   [[nodiscard]] QVariantList cautions() const;

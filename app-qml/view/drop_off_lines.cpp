@@ -8,6 +8,31 @@
 
 using Line = DropOffState::Line;
 
+namespace {
+
+QString setupNameOf(const Line& line, const weavelog::PlayerRecord& record) {
+  if (const auto* setup = record.setup(line.asked.setup)) return qtext(setup->now.name);
+  return qtext(line.asked.keep_as);
+}
+
+// Which group each line is of, in order of their first racket.
+template <class LinePointer>
+std::vector<int> groupsOf(const std::vector<LinePointer>& lines) {
+  std::vector<int> groups;
+  std::vector<const weavelog::Agreed*> wishes;
+  for (const auto* line : lines) {
+    const auto& wish = line->asked.agreed;
+    const auto same = std::find_if(wishes.begin(), wishes.end(), [&](const auto* one) {
+      return one->mains_tension == wish.mains_tension && one->crosses_tension == wish.crosses_tension;
+    });
+    groups.push_back(static_cast<int>(same - wishes.begin()));
+    if (same == wishes.end()) wishes.push_back(&wish);
+  }
+  return groups;
+}
+
+}  // namespace
+
 const weavelog::Racket* racketOf(const Line& line, const weavelog::PlayerRecord& record) {
   if (line.asked.made) return &*line.asked.made;
   const auto* known = record.racket(line.asked.racket);
@@ -84,4 +109,48 @@ QVariantList listedLines(const std::vector<Line>& lines, const weavelog::PlayerR
                     {"crosses", saidText(language, wish.crosses_tension)}});
   }
   return all;
+}
+
+QVariantList tensionGroups(const std::vector<const Line*>& lines, const weavelog::PlayerRecord& record, const weavelog::Language& language) {
+  QVariantList out;
+  const auto groups = groupsOf(lines);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const auto* racket = racketOf(*lines[i], record);
+    const QString label = racket != nullptr && !racket->label.empty() ? qtext(racket->label) : QString::number(i + 1);
+    const QString name = setupNameOf(*lines[i], record);
+    if (groups[i] == out.size()) {
+      out.append(QVariantMap{{"rackets", label},
+                             {"mains", saidText(language, lines[i]->asked.agreed.mains_tension)},
+                             {"crosses", saidText(language, lines[i]->asked.agreed.crosses_tension)},
+                             {"name", name}});
+      continue;
+    }
+    auto group = out[groups[i]].toMap();
+    group["rackets"] = group["rackets"].toString() + QStringLiteral(", ") + label;
+    if (group["name"].toString() != name) group["name"] = QString();
+    out[groups[i]] = group;
+  }
+  return out;
+}
+
+bool nameTensionGroup(const std::vector<Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record,
+                      const QString& usualName) {
+  bool found = false;
+  const auto groups = groupsOf(lines);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (groups[i] != group) continue;
+    found = true;
+    auto& asked = lines[i]->asked;
+    asked.setup = {};
+    asked.keep_as.clear();
+    if (name.isEmpty()) {
+      if (const auto before = weavelog::same_as_last_time(record, asked.made ? weavelog::EntityId{} : asked.racket)) asked.setup = before->setup;
+      if (!asked.setup) asked.keep_as = usualName.toStdString();
+      continue;
+    }
+    for (const auto& held : record.setups)
+      if (qtext(held.now.name) == name && static_cast<const weavelog::Agreed&>(held.now) == asked.agreed) asked.setup = held.id();
+    if (!asked.setup) asked.keep_as = name.toStdString();
+  }
+  return found;
 }

@@ -26,3 +26,11 @@
 [[nodiscard]] QVariantList listedLines(const std::vector<DropOffState::Line>& lines,
                                        const weavelog::PlayerRecord& record, const weavelog::BookId& event,
                                        const weavelog::Language& language);
+
+// Rackets that are wanted with the same tensions: [{rackets ("1, 2"), mains, crosses, name (of their setup; "" where they differ)}], in the
+// order in which they come.
+[[nodiscard]] QVariantList tensionGroups(const std::vector<const DropOffState::Line*>& lines, const weavelog::PlayerRecord& record,
+                                         const weavelog::Language& language);
+// Names the setup of such a group: the player's own of that name and wish, or a new one. "": as it was before it was named. False: no such group.
+bool nameTensionGroup(const std::vector<DropOffState::Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record,
+                      const QString& usualName);

@@ -94,6 +94,57 @@ TEST_CASE("first two at 25, the next two at 25.5: tensions are spread over the r
   CHECK(tensions() == QStringList{"25/24", "25.5/24.5", "25/24", "25.5/24.5"});
 }
 
+TEST_CASE("spread setups are named by a tap and kept under those names, and the next time they are found again") {
+  DeskRoom room;
+  room.desk->finder()->setTyped("Okonjo");
+  room.desk->addPlayer();
+  room.answerNeeded();
+  auto& draft = room.draft();
+  for (int i = 0; i < 3; ++i) draft.addRacket();
+  draft.set("mains_tension", "25");
+  draft.set("crosses_tension", "24");
+  draft.spread(2, "0.5");
+  REQUIRE(draft.groups().size() == 2);
+  const auto group = [&](int at) { return room.draft().groups().at(at).toMap(); };
+  CHECK(group(0)["rackets"] == "1, 2");
+  CHECK(group(1)["rackets"] == "3, 4");
+  CHECK(group(1)["mains"] == QString::fromUtf8("25.5\u00a0kg"));
+  CHECK(group(0)["name"] == "Usual");
+  draft.nameGroup(0, "day");
+  draft.nameGroup(1, "night");
+  draft.nameGroup(7, "nobody");
+  CHECK(group(0)["name"] == "day");
+  CHECK(group(1)["name"] == "night");
+  draft.nameGroup(1, "");
+  CHECK(group(1)["name"] == "Usual");
+  draft.nameGroup(1, "night");
+  room.startAgain();  // the names are on the disk
+  CHECK(room.draft().resume(room.draft().unfinished()[0].toMap()["id"].toString()));
+  const BookId book = room.draft().book();
+  room.desk->readBack();
+  REQUIRE(room.draft().store(room.draft().readBack()));
+  const auto record = must(load_player(room.ledger(), book));
+  REQUIRE(record.setups.size() == 2);
+  CHECK(record.setups[0].now.name == "day");
+  CHECK(record.setups[0].now.mains_tension == kg("25"));
+  CHECK(record.setups[1].now.name == "night");
+  CHECK(record.setups[1].now.mains_tension == kg("25.5"));
+  std::vector<EntityId> jobs;
+  for (const auto& job : record.jobs) jobs.push_back(job.id());
+  CHECK(record.jobs.at(3).now.setup == record.setups[1].id());
+  room.append(must(take_step(record, jobs, {Stage::collected, "Ines", "handed over", room.clock.now()})));
+  room.settle();
+  // The player's own "night" of the same wish is taken, not made a second time.
+  room.clock.advance(kDay);
+  REQUIRE(room.draft().begin(book, false));
+  CHECK(group(1)["name"] == "night");
+  room.draft().nameGroup(1, "new balls");
+  room.draft().nameGroup(1, "night");
+  REQUIRE(room.draft().prepareReadBack());
+  REQUIRE(room.draft().store(room.draft().readBack()));
+  CHECK(must(load_player(room.ledger(), book)).setups.size() == 2);
+}
+
 TEST_CASE("a drop-off in the making survives the end of the app and is gone on with") {
   DeskRoom room;
   room.desk->finder()->setTyped("Okonjo");

@@ -85,8 +85,8 @@ Card {
                 meaning: Words.Caption
                 quiet: true
                 text: card.draft.wish["pieces"] === 1
-                    ? qsTr("One length for mains and crosses, usually two knots. Which end the crosses begin at follows from the pattern: look at the maker's instructions.")
-                    : qsTr("Mains and crosses each with a length of their own, usually four knots. Needed for two different strings; the crosses can begin at the head.")
+                    ? qsTr("One length for mains and crosses, usually two knots: one string for both. Which end the crosses begin at follows from the pattern; the frame maker’s instructions decide.")
+                    : qsTr("Mains and crosses each with a length of their own, usually four knots: the crosses may be another string. Some frames need them strung from the head down, so that the load on the frame stays even; the frame maker’s instructions decide.")
             }
             FindingNote {
                 Layout.fillWidth: true
@@ -103,6 +103,23 @@ Card {
                 value: card.draft.wish["knots"]
                 options: [{ value: 0, text: qsTr("Not said") }, { value: 2, text: qsTr("Two") }, { value: 4, text: qsTr("Four") }]
                 onChosen: value => card.draft.set("knots", value)
+            }
+            Words {
+                objectName: "knotsMean"
+                Layout.fillWidth: true
+                visible: card.draft.wish["knots"] > 0
+                meaning: Words.Caption
+                quiet: true
+                text: card.draft.wish["knots"] === 2
+                    ? qsTr("Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.")
+                    : qsTr("Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.")
+            }
+            Words {
+                objectName: "knotPull"
+                Layout.fillWidth: true
+                meaning: Words.Caption
+                quiet: true
+                text: qsTr("Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.")
             }
             FindingNote {
                 Layout.fillWidth: true

@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
@@ -36,6 +37,8 @@ Card {
     Column {
         id: spread
         readonly property string by: Array.from(card.draft.steps("mains"))[2] ?? "0.5"
+        readonly property var groups: card.draft.groups
+        readonly property bool apart: Array.from(card.draft.differing).some(field => field.endsWith("_tension"))
         readonly property string shown: "+" + Figures.shown(by, Settings.language)
         Layout.fillWidth: true
         visible: card.draft.pickedCount > 1 && card.draft.scope < 0 && (card.draft.wish["mains_tension"] ?? "").length
@@ -74,17 +77,53 @@ Card {
             ActionButton {
                 objectName: "spreadNone"
                 width: ways.columnWidth
-                visible: Array.from(card.draft.differing).some(field => field.endsWith("_tension"))
+                visible: spread.apart
                 kind: ActionButton.Quiet
                 text: qsTr("All as the first")
                 onClicked: card.draft.spread(99, "0")
             }
         }
-        Words {
-            width: spread.width
-            visible: Array.from(card.draft.differing).some(field => field.endsWith("_tension"))
-            text: Array.from(card.draft.rackets).filter(racket => racket.picked).map(
-                (racket, i) => qsTr("Racket %1: %2 / %3").arg(racket.label.length > 0 ? racket.label : i + 1).arg(racket.mains).arg(racket.crosses)).join("  ·  ")
+        // Each of them is a setup of the player's, and has a name by one tap.
+        Repeater {
+            model: spread.apart ? spread.groups.length : 0
+            Column {
+                id: group
+                required property int index
+                readonly property var held: spread.groups[group.index] ?? { rackets: "", mains: "", crosses: "", name: "" }
+                width: spread.width
+                spacing: Theme.tight
+                topPadding: Theme.tight
+                Words {
+                    width: group.width
+                    text: qsTr("Racket %1: %2 / %3").arg(group.held.rackets).arg(group.held.mains).arg(group.held.crosses)
+                          + (group.held.name.length > 0 ? "  ·  " + group.held.name : "")
+                }
+                SideBySide {
+                    id: names
+                    width: group.width
+                    least: 96
+                    most: 3
+                    spacing: Theme.tight
+                    Repeater {
+                        model: [qsTr("day"), qsTr("night"), qsTr("new balls")]
+                        ActionButton {
+                            required property string modelData
+                            required property int index
+                            readonly property bool on: group.held.name === modelData
+                            objectName: "name" + group.index + "-" + index
+                            width: names.columnWidth
+                            leftPadding: Theme.tight
+                            rightPadding: Theme.tight
+                            kind: on ? ActionButton.Primary : ActionButton.Secondary
+                            iconName: on ? "check" : ""
+                            text: modelData
+                            Accessible.name: on ? qsTr("Racket %1 is kept as: %2").arg(group.held.rackets).arg(modelData)
+                                                : qsTr("Keep racket %1 as: %2").arg(group.held.rackets).arg(modelData)
+                            onClicked: card.draft.nameGroup(group.index, on ? "" : modelData)
+                        }
+                    }
+                }
+            }
         }
     }
 }
