@@ -1,0 +1,77 @@
+#include "core/plan/meeting_odds.h"
+
+#include <cmath>
+
+namespace weavelog {
+
+WinChance even_chances() {
+  return [](std::size_t, std::size_t) { return 0.5; };
+}
+
+Outcome<WinChance> chances_by_rating(const Bracket& bracket) {
+  double sum = 0;
+  std::size_t rated = 0;
+  for (const BracketLine& line : bracket.lines())
+    if (line.rating) {
+      sum += *line.rating;
+      ++rated;
+    }
+  if (rated == 0)
+    return fail(FaultCode::bad_input, "nobody in this draw has a rating", {}, "give ratings, or reckon by seeds or with even odds");
+  std::vector<double> ratings;
+  for (const BracketLine& line : bracket.lines()) ratings.push_back(line.rating.value_or(sum / static_cast<double>(rated)));
+  return [ratings = std::move(ratings)](std::size_t one, std::size_t other) {
+    return 1 / (1 + std::pow(10.0, (ratings[other] - ratings[one]) / 400));
+  };
+}
+
+Outcome<WinChance> chances_by_seed(const Bracket& bracket) {
+  std::int64_t last = 0;
+  std::size_t players = 0;
+  for (const BracketLine& line : bracket.lines()) {
+    last = std::max(last, line.seed.value_or(0));
+    players += line.bye ? 0 : 1;
+  }
+  if (last == 0) return fail(FaultCode::bad_input, "nobody in this draw is seeded", {}, "give seeds, or reckon by ratings or with even odds");
+  const double middle = std::max(static_cast<double>(last) + 1, (static_cast<double>(last + 1) + static_cast<double>(players)) / 2);
+  std::vector<double> ranks;
+  for (const BracketLine& line : bracket.lines()) ranks.push_back(line.seed ? static_cast<double>(*line.seed) : middle);
+  return [ranks = std::move(ranks)](std::size_t one, std::size_t other) { return ranks[other] / (ranks[one] + ranks[other]); };
+}
+
+MeetingOdds::MeetingOdds(const Bracket& bracket, const WinChance& chance)
+    : size_(bracket.lines().size()), reach_(static_cast<std::size_t>(bracket.rounds()) + 1, std::vector<double>(size_)), left_(size_) {
+  std::fill(reach_[0].begin(), reach_[0].end(), 1.0);
+  for (int round = 1; round <= bracket.rounds(); ++round) {
+    const auto& here = reach_[static_cast<std::size_t>(round) - 1];
+    auto& next = reach_[static_cast<std::size_t>(round)];
+    const std::size_t half = std::size_t{1} << (round - 1);
+    for (std::size_t line = 0; line < size_; ++line) {
+      if (const auto winner = bracket.winner(round, Bracket::match_of(round, line))) {
+        next[line] = *winner == line ? 1 : 0;
+        continue;
+      }
+      if (here[line] == 0) continue;  // a bye, or out already: their chances need not exist
+      const std::size_t first = (line / half ^ 1) * half;  // the other half of this match
+      double wins = 0, plays = 0;
+      for (std::size_t other = first; other < first + half; ++other) {
+        if (here[other] == 0) continue;
+        plays += here[other];
+        wins += here[other] * chance(line, other);
+      }
+      next[line] = here[line] * wins;
+      left_[line] += here[line] * plays;
+    }
+  }
+}
+
+double MeetingOdds::reaches(std::size_t line, int round) const { return reach_.at(static_cast<std::size_t>(round) - 1).at(line); }
+
+double MeetingOdds::meet(std::size_t one, std::size_t other) const {
+  const int round = Bracket::meeting_round(one, other);
+  return round == 0 ? 0 : reaches(one, round) * reaches(other, round);
+}
+
+double MeetingOdds::matches_left(std::size_t line) const { return left_.at(line); }
+
+}  // namespace weavelog
