@@ -103,6 +103,8 @@ std::vector<TagContent> tagContents(const weavelog::Ledger& ledger, std::span<co
     TagContent tag;
     tag.player = row.book;
     tag.dropOff = row.drop_off;
+    if (const auto handOver = ledger.entity(row.book, row.drop_off))
+      tag.bags = weavelog::from_state<weavelog::DropOff>(*handOver).bags.value_or(0);
     tag.number = row.tag_number.value_or(0);
     tag.family = words(row.family_name);
     tag.given = words(row.given_name);

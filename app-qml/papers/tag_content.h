@@ -13,6 +13,7 @@ struct TagContent {
   weavelog::BookId player;
   weavelog::EntityId dropOff;
   std::int64_t number = 0;  // 0: it has none
+  std::int64_t bags = 0;    // of the whole hand-over
   QString family, given, native;
   QString initials;        // "A. B."
   QString racket;          // its mark, maker and model

@@ -163,6 +163,12 @@ struct Bag {
       if (!tag->readyBy.isEmpty() && !out.contains(tag->readyBy)) out.append(tag->readyBy);
     return out.join(QStringLiteral(" / "));
   }
+  // "3 rackets, 2 bags".
+  [[nodiscard]] QString count(const Language& language) const {
+    const QString rackets = paperSay(language, "bag.rackets", {{"n", static_cast<std::int64_t>(tags.size())}});
+    const std::int64_t bags = tags.front()->bags;
+    return bags > 0 ? rackets + QStringLiteral(", ") + paperSay(language, "bag.bags", {{"n", bags}}) : rackets;
+  }
   // That of the racket that hurries most.
   [[nodiscard]] QString rushWords() const {
     return (*std::max_element(tags.begin(), tags.end(), [](auto* a, auto* b) { return a->rush < b->rush; }))->rushWords;
@@ -171,7 +177,7 @@ struct Bag {
 
 void largeBag(PaperPage& page, const QRectF& box, const Bag& bag, const Language& language) {
   const TagContent& first = *bag.tags.front();
-  const QString count = paperSay(language, "bag.rackets", {{"n", static_cast<std::int64_t>(bag.tags.size())}});
+  const QString count = bag.count(language);
   Stack stack(box);
   stack.add(18, [&](const QRectF& row) { page.put(row, nameOnTag(first), {.most = 14, .least = 4, .lines = 2, .bold = true}); });
   if (const QString person = personWords(first); !person.isEmpty())
@@ -206,7 +212,7 @@ void smallBag(PaperPage& page, const QRectF& box, const Bag& bag, const Language
     page.put(row, nameOnTag(first) + (first.family.isEmpty() || first.initials.isEmpty() ? QString() : u' ' + first.initials),
              {.most = 6.5, .least = 2.6, .lines = 2, .bold = true});
   });
-  const QString count = paperSay(language, "bag.rackets", {{"n", static_cast<std::int64_t>(bag.tags.size())}});
+  const QString count = bag.count(language);
   left.add(4.6, [&](const QRectF& row) { page.put(row, count, {.most = 4, .least = 2, .bold = true}); });
   if (const QString rush = bag.rushWords(); !rush.isEmpty()) left.add(4.2, [&, rush](const QRectF& row) { band(page, row, rush); });
   left.draw();

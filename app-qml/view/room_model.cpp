@@ -7,6 +7,7 @@
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
 #include "core/desk/bench.h"
+#include "core/desk/drop_off.h"
 
 namespace {
 
@@ -123,7 +124,16 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
                               {QStringLiteral("reason"), QString::fromStdString(placed.mark.reason)},
                               {QStringLiteral("machine"), machines[placed.mark.machine]}});
   }
+  int bags = 0;
+  QString collectedBy;
+  for (const auto& handOver : record->drop_offs) {
+    if (handOver.id() != record->job(id)->now.drop_off) continue;
+    bags = static_cast<int>(std::clamp<std::int64_t>(handOver.now.bags.value_or(0), 0, weavelog::kMostBags));
+    collectedBy = QString::fromStdString(handOver.now.collected_by);
+  }
   return {{QStringLiteral("stage"), static_cast<int>(now.stage)},
+          {QStringLiteral("bags"), bags},
+          {QStringLiteral("collectedBy"), collectedBy},
           {QStringLiteral("clash"), now.clash},
           {QStringLiteral("steps"), steps},
           {QStringLiteral("others"), others},

@@ -55,7 +55,7 @@ class RoomModel : public QObject {
   Q_INVOKABLE bool take(const QString& book, const QString& job, int stage, const QString& reason,
                         const QString& done);
   // What can follow for one job: {stage: the present one, steps: stages that need no reason, others: stages
-  // that need one, clash, marks: [{stage, at, by, reason}]}, newest mark first. Empty for a job that is not
+  // that need one, clash, marks: [{stage, at, by, reason, machine}], newest first, bags: with how many it came, collectedBy}. Empty for a job that is not
   // here.
   Q_INVOKABLE QVariantMap stepsOf(const QString& book, const QString& job) const;
 

@@ -109,6 +109,8 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
     return fail(FaultCode::bad_input, "no racket was handed over", {}, "choose at least one");
   if (!request.drop_off.at)
     return fail(FaultCode::bad_input, "the drop-off has no time", {}, "give the time of day");
+  if (const auto& bags = request.drop_off.bags; bags && (*bags < 0 || *bags > kMostBags))
+    return fail(FaultCode::bad_input, std::to_string(*bags) + " bags can't be", "bags", "give 0 to " + std::to_string(kMostBags));
   if (!record.person.id() && !request.new_person)
     return fail(FaultCode::bad_input, "it is not said whose rackets these are", {},
                 "choose or add the player");

@@ -23,6 +23,9 @@ struct DropOffLine {
   std::optional<std::int64_t> tag_number;
 };
 
+/// Bags of one hand-over, at most.
+inline constexpr std::int64_t kMostBags = 9;
+
 struct DropOffRequest {
   std::optional<Person> new_person;  ///< for a player whose book begins here
   DropOff drop_off;  ///< event, place, at, who, ready-by, rush, note; its confirmation is filled in
@@ -44,7 +47,7 @@ struct DropOffRequest {
 /// Person (if new), rackets, setups, the drop-off with its confirmation, a job and its first stage mark for
 /// each line, and the consent if it was said. `confirmed_text` is what stood on the screen when the player
 /// confirmed, nothing if it was not confirmed. Faults: bad_input (no racket, one racket twice, a setup that
-/// check_setup refuses, a text that is not what these answers read back as, a consent in other words than its
+/// check_setup refuses, more bags than kMostBags, a text that is not what these answers read back as, a consent in other words than its
 /// choice's), not_found (a racket or setup that the book does not have), conflict (the racket is in the room
 /// already).
 [[nodiscard]] Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,

@@ -81,6 +81,7 @@ struct DropOff {
   std::optional<std::int64_t> ready_by;
   Rush rush = Rush::none;
   std::string note;
+  std::optional<std::int64_t> bags;  ///< that came with the rackets, 0 to 9
   std::string confirmed_text;  ///< exactly what stood on the turned screen
   Bytes confirmed_digest;      ///< BLAKE2b-256 of it
   std::string confirmed_language;
@@ -231,6 +232,7 @@ inline constexpr auto kDropOffFields = std::to_array<Field<DropOff>>({
     {7, "ready_by", &DropOff::ready_by},
     {8, "rush", &DropOff::rush},
     {9, "note", &DropOff::note},
+    {10, "bags", &DropOff::bags},
     {21, "confirmed_text", &DropOff::confirmed_text},
     {22, "confirmed_digest", &DropOff::confirmed_digest},
     {23, "confirmed_language", &DropOff::confirmed_language},

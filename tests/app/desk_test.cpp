@@ -145,6 +145,22 @@ TEST_CASE("spread setups are named by a tap and kept under those names, and the 
   CHECK(must(load_player(room.ledger(), book)).setups.size() == 2);
 }
 
+TEST_CASE("the bags of a hand-over are counted once for all its rackets, and more than there can be are refused") {
+  DeskRoom room;
+  room.desk->finder()->setTyped("Okonjo");
+  room.desk->addPlayer();
+  room.answerNeeded();
+  auto& draft = room.draft();
+  const BookId book = draft.book();
+  draft.setDropOff("bags", 12);
+  room.desk->readBack();
+  CHECK_FALSE(draft.store(draft.readBack()));
+  CHECK(room.faults.size() == 1);
+  draft.setDropOff("bags", 2);
+  REQUIRE(draft.store(draft.readBack()));
+  CHECK(must(load_player(room.ledger(), book)).drop_offs.at(0).now.bags == 2);
+}
+
 TEST_CASE("a drop-off in the making survives the end of the app and is gone on with") {
   DeskRoom room;
   room.desk->finder()->setTyped("Okonjo");

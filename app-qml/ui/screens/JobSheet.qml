@@ -61,6 +61,21 @@ Sheet {
                 ? Listing.commas([sheet.ways.marks[0].by, sheet.ways.marks[0].at]) : ""
         }
     }
+    // What goes back with the racket, where it is handed over; before that, what came with it.
+    Notice {
+        objectName: "handOver"
+        Layout.fillWidth: true
+        visible: sheet.ways.stage === StageMark.Ready && (sheet.ways.bags > 0 || (sheet.ways.collectedBy ?? "").length > 0)
+        title: sheet.ways.bags > 0 ? qsTr("Hand over %n bag(s) with the rackets", "", sheet.ways.bags) : ""
+        text: (sheet.ways.collectedBy ?? "").length > 0 ? qsTr("May be collected by %1").arg(sheet.ways.collectedBy) : ""
+    }
+    Words {
+        objectName: "bagsCame"
+        Layout.fillWidth: true
+        visible: sheet.ways.bags > 0 && sheet.ways.stage !== StageMark.Ready
+        quiet: true
+        text: qsTr("Came with %n bag(s)", "", sheet.ways.bags ?? 0)
+    }
     MachineChips {
         Layout.fillWidth: true
         choice: RoomModel.machine

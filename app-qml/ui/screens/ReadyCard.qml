@@ -5,7 +5,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// By when the rackets are promised, and whether it is a rush.
+// By when the rackets are promised, whether it is a rush, and with how many bags they came.
 Card {
     id: card
 
@@ -92,6 +92,16 @@ Card {
                     onClicked: card.draft.noReadyTime()
                 }
             }
+        }
+        FigureStepper {
+            objectName: "bags"
+            width: parent.columnWidth
+            label: qsTr("Bags that came with the rackets")
+            value: String(card.draft.dropOff["bags"])
+            step: "1"
+            least: "0"
+            most: "9"
+            onEdited: value => card.draft.setDropOff("bags", Number(value))
         }
         ChoiceBar {
             objectName: "rush"
