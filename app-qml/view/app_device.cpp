@@ -4,6 +4,7 @@
 
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
+#include "core/desk/photo.h"
 #include "core/model/fields.h"
 #include "core/model/queries.h"
 #include "core/model/tables.h"
@@ -167,6 +168,9 @@ void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
   hangUp();
   options.may_leave = workplace_->may_leave();
   options.leaves_by_room = [this] { return room(); };
+  options.names_content = [this](const weavelog::BookId& book, const weavelog::Digest& content) {
+    return weavelog::names_photo(ledger(), book, content);
+  };
   guest_ = std::make_unique<weavelog::ExchangeGuest>(*station_, std::move(options),
                                                      [this](const weavelog::GuestStatus&) {
                                                        if (connectionMoved_.exchange(true)) return;

@@ -59,6 +59,11 @@ std::vector<const Loaded<Photo>*> photos_of(const PlayerRecord& record, const En
   return own;
 }
 
+bool names_photo(const Ledger& ledger, const BookId& book, const Digest& content) {
+  const auto photos = ledger.entities(book, kPhoto);
+  return std::any_of(photos.begin(), photos.end(), [&](const EntityState& state) { return content_of(Loaded<Photo>(state).now) == content; });
+}
+
 std::optional<Digest> content_of(const Photo& photo) {
   Digest digest{};
   if (photo.content.size() != digest.size()) return std::nullopt;

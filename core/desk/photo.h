@@ -28,6 +28,8 @@ struct PhotoTaken {
 
 /// Pictures of a racket, newest first.
 [[nodiscard]] std::vector<const Loaded<Photo>*> photos_of(const PlayerRecord& record, const EntityId& racket);
+/// True if a photo of the book names that content.
+[[nodiscard]] bool names_photo(const Ledger& ledger, const BookId& book, const Digest& content);
 /// The hash that a photo names; nothing if it is none.
 [[nodiscard]] std::optional<Digest> content_of(const Photo& photo);
 

@@ -14,6 +14,7 @@
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/host_talk.h"
 #include "sync/cli/list_commands.h"
 #include "sync/cli/render.h"
 
@@ -154,6 +155,9 @@ struct JobArguments {
   bool ok = false, replace = false;
   std::string file;
   std::optional<std::size_t> finding, photo;
+  std::string host;
+  int seconds = 60;
+  bool offline = false;
 };
 
 std::string who(Context& context, const JobArguments& arguments) {
@@ -297,12 +301,20 @@ Outcome<Ending> photo_get(Context& context, const JobArguments& arguments) {
     return fail(FaultCode::not_found, "the racket has no picture of that number", std::to_string(number), "`job` lists them");
   const auto content = content_of(list[number - 1]->now);
   if (!content) return fail(FaultCode::damaged, "the picture is not named rightly", list[number - 1]->id().hex(), "add it again");
-  const auto bytes = context.station().contents().read(here->row.book, *content);
+  // Asked before, so that nothing is fetched for a file that can't be written.
+  if (std::error_code ignored; !arguments.replace && std::filesystem::exists(arguments.file, ignored))
+    return fail(FaultCode::conflict, "there is a file of that name already", arguments.file, "choose another name, or add --replace");
+  auto bytes = context.station().contents().read(here->row.book, *content);
+  const bool fetched = !bytes && !arguments.offline && (bytes.error().code == FaultCode::not_found || bytes.error().code == FaultCode::damaged);
+  if (fetched) {
+    if (auto came = fetch_content(context, arguments.host, arguments.seconds, here->row.book, *content); !came) return fail(came.error());
+    bytes = context.station().contents().read(here->row.book, *content);
+  }
   if (!bytes) return fail(bytes.error());
   if (auto written = write_carried_file(arguments.file, arguments.replace, [&](const ByteSink& sink) { return sink(*bytes); }); !written)
     return fail(written.error());
-  context.answer(json::object{{"file", arguments.file}, {"bytes", bytes->size()}},
-                 arguments.file + ": " + std::to_string(bytes->size()) + " bytes\n");
+  context.answer(json::object{{"file", arguments.file}, {"bytes", bytes->size()}, {"fetched", fetched}},
+                 arguments.file + ": " + std::to_string(bytes->size()) + " bytes" + (fetched ? ", fetched from the event server" : "") + "\n");
   return Ending::done;
 }
 
@@ -350,16 +362,22 @@ void add_bench_commands(CLI::App& app, Work& chosen) {
                             [](CLI::App& command, JobArguments& arguments) {
                               add_by(command, arguments);
                               command.add_option("FILE", arguments.file, "JPEG or PNG, 8 MiB at most")->required();
+                              command.footer("The bytes are kept as they are, with the place and time that a camera may have written into them: take those\n"
+                                             "out first if they are nobody's business. The app does that by itself.");
                               command.add_option("--finding", arguments.finding, "Number of the finding in `frame`");
                               command.add_option("--note", arguments.note, "What is to be seen");
                             });
-  add_command<JobArguments>(app, chosen, "photo-get", "Write a picture of a racket into a file", photo_get,
+  add_command<JobArguments>(app, chosen, "photo-get", "Write a picture of a racket into a file; one that is not here is fetched from the event server", photo_get,
                             [](CLI::App& command, JobArguments& arguments) {
                               add_job(command, arguments);
                               command.add_option("FILE", arguments.file, "Where to")->required();
                               command.add_option("--photo", arguments.photo, "Its number in `job`; default: the newest");
                               command.add_flag("--replace", arguments.replace, "Replace the file if there is one");
-                              command.footer("--json: file, bytes.");
+                              command.add_flag("--offline", arguments.offline, "Fetch nothing");
+                              command.add_option("--host", arguments.host, "NAME or beginning of the key; default: the one in use");
+                              command.add_option("--seconds", arguments.seconds, "How long to try")->check(CLI::Range(1, 3600))->capture_default_str();
+                              command.footer("A picture that was fetched stays here until room is needed. One that was cut goes on from what has come.\n"
+                                             "--json: file, bytes, fetched.");
                             });
 }
 

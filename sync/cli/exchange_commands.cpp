@@ -8,39 +8,18 @@
 #include "core/base/iso_time.h"
 #include "core/base/text.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/host_talk.h"
 #include "sync/cli/render.h"
 #include "sync/net/exchange_guest.h"
 
 namespace weavelog::cli {
 namespace {
 
-bool agreed(const GuestStatus& status) {
-  return status.session.state == SessionState::agreed;
-}
-bool over(const GuestStatus& status) {
-  return agreed(status) || status.session.at_odds || status.fault || status.session.fault;
-}
-
-Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
-  if (status.session.fault) return *status.session.fault;
-  if (status.fault) return *status.fault;
-  if (status.session.at_odds)
-    return {FaultCode::conflict, "everything crossed that can, but of some books the two devices hold different entries",
-            address.text(), "run `weavelog-cli verify` on both; a device that was copied, or a consent withdrawn on one side, does this"};
-  return {FaultCode::io, "the two devices were not done within " + std::to_string(seconds) + " seconds",
-          address.text(), "try again with more --seconds; what has crossed already stays"};
-}
-
 /// Remembers the host as the one to work for, as soon as it has proved who it is.
 Outcome<> go_on_with(Context& context, const GuestStatus& status) {
   const auto& session = status.session;
   if (!context.station().devices().host(session.peer.key)) return {};
   return context.use_host(session.peer.key, context.ledger().book(session.event) ? session.event : BookId{});
-}
-
-void go_by_consent(Context& context, ExchangeGuestOptions& options) {
-  options.may_leave = context.workplace().may_leave();
-  options.leaves_by_room = [&context] { return context.room(); };
 }
 
 /// One exchange from beginning to agreement.
@@ -50,30 +29,12 @@ Outcome<GuestStatus> exchange_once(Context& context, ExchangeGuestOptions option
   const Address address = options.address;
   ExchangeGuest guest(context.station(), std::move(options), {});
   (void)guest.wait(std::chrono::seconds(seconds), over);
+  // Pictures that were taken here are handed over too, as far as there is time.
+  (void)guest.wait(std::chrono::seconds(seconds), [](const GuestStatus& now) { return !agreed(now) || now.session.contents_unsettled == 0U; });
   const GuestStatus status = guest.status();
   if (auto kept = go_on_with(context, status); !kept) return fail(kept.error());
   if (!agreed(status)) return fail(why_not(status, address, seconds));
   return status;
-}
-
-Outcome<KnownHost> choose_host(Context& context, const std::string& wanted) {
-  if (wanted.empty()) {
-    if (auto host = context.host()) return *host;
-    return fail(FaultCode::not_found, "this device was never paired with an event server", "",
-                "use `pair` first");
-  }
-  std::vector<KnownHost> meant;
-  for (const KnownHost& host : context.station().devices().hosts())
-    if (search_key(host.name) == search_key(wanted) ||
-        (wanted.size() >= 6 && to_hex(host.key).starts_with(wanted)))
-      meant.push_back(host);
-  const std::string where = "host \"" + wanted + "\"";
-  if (meant.empty())
-    return fail(FaultCode::not_found, "this device does not know such a host", where, "`hosts` lists them");
-  if (meant.size() > 1)
-    return fail(FaultCode::bad_input, "several hosts are called so", where,
-                "give the beginning of its key, as `hosts` lists it");
-  return meant.front();
 }
 
 // ----------------------------------------------------------------------------------------------------------
@@ -257,21 +218,6 @@ struct DeviceArguments {
   int seconds = 30;
 };
 
-/// Stays with the host for as long as `talk` needs. Faults: those of an exchange.
-Outcome<GuestStatus> talk_with_host(Context& context, int seconds, const std::function<void(ExchangeGuest&)>& talk) {
-  const auto host = choose_host(context, {});
-  if (!host) return fail(host.error());
-  ExchangeGuestOptions options = ExchangeGuest::to_return(*host);
-  options.keep_trying = false;
-  go_by_consent(context, options);
-  ExchangeGuest guest(context.station(), std::move(options), {});
-  const auto time = std::chrono::seconds(seconds);
-  (void)guest.wait(time, over);
-  if (!agreed(guest.status())) return fail(why_not(guest.status(), host->address, seconds));
-  talk(guest);
-  return guest.status();
-}
-
 bool answered(const GuestStatus& status) { return status.session.devices || status.fault || status.session.fault; }
 
 /// Those enrolled here, if any are; else those at the host, if this is a head's device there.
@@ -282,7 +228,7 @@ Outcome<std::vector<EnrolledDevice>> enrolled(Context& context, int seconds, con
     if (auto done = context.station().devices().revoke(*to_revoke); !done) return fail(done.error());
     return context.station().devices().devices();
   }
-  const auto status = talk_with_host(context, seconds, [&](ExchangeGuest& guest) {
+  const auto status = talk_with_host(context, {}, seconds, [&](ExchangeGuest& guest) {
     if (to_revoke)
       guest.wish_revocation(*to_revoke);
     else

@@ -166,12 +166,14 @@ Outcome<Digest> ContentFiles::add_locked(const BookId& book, ByteView bytes, Con
   if (is_file(fetched)) {
     if (::rename(fetched.c_str(), made.c_str()) != 0) return trouble(errno, made);
     if (auto settled = settle(made.parent_path()); !settled) return fail(settled.error());
+    ++made_count_;
     return hash;
   }
   if (auto room = make_room(bytes.size(), {}); !room) return fail(room.error());
   if (auto folder = make_folder(folder_); !folder) return fail(folder.error());
   if (auto folder = make_folder(made.parent_path()); !folder) return fail(folder.error());
   if (auto written = write_whole(origin == ContentOrigin::made ? made : fetched, bytes); !written) return fail(written.error());
+  if (origin == ContentOrigin::made) ++made_count_;
   return hash;
 }
 
@@ -200,6 +202,75 @@ Outcome<Bytes> ContentFiles::read(const BookId& book, const Digest& hash) {
 bool ContentFiles::holds(const BookId& book, const Digest& hash) const {
   const std::lock_guard guard(lock_);
   return is_file(file(book, hash, ContentOrigin::made)) || is_file(file(book, hash, ContentOrigin::fetched));
+}
+
+Outcome<ContentFiles::Piece> ContentFiles::read_piece(const BookId& book, const Digest& hash, std::uint64_t offset, std::size_t most) const {
+  const std::lock_guard guard(lock_);
+  for (const ContentOrigin origin : {ContentOrigin::made, ContentOrigin::fetched}) {
+    const fs::path held = file(book, hash, origin);
+    if (!is_file(held)) continue;
+    const Descriptor fd(::open(held.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOFOLLOW));
+    struct stat info {};
+    if (!fd || ::fstat(fd.get(), &info) != 0) return trouble(errno, held);
+    if (!S_ISREG(info.st_mode) || info.st_size <= 0 || static_cast<std::uint64_t>(info.st_size) > bounds_.one)
+      return fail(FaultCode::damaged, "is no picture that was stored here", held.string(), "fetch it again, or add it again");
+    Piece piece;
+    piece.size = static_cast<std::uint64_t>(info.st_size);
+    if (offset >= piece.size) return piece;
+    piece.bytes.resize(static_cast<std::size_t>(std::min<std::uint64_t>(most, piece.size - offset)));
+    std::size_t done = 0;
+    while (done < piece.bytes.size()) {
+      const ssize_t n = ::pread(fd.get(), piece.bytes.data() + done, piece.bytes.size() - done, static_cast<off_t>(offset + done));
+      if (n < 0 && errno == EINTR) continue;
+      if (n < 0) return trouble(errno, held);
+      if (n == 0) return fail(FaultCode::damaged, "the picture is not what was stored", held.string(), "add it again from where it came");
+      done += static_cast<std::size_t>(n);
+    }
+    return piece;
+  }
+  return fail(FaultCode::not_found, "the picture is not on this device", to_hex(hash), "fetch it from a device that has it");
+}
+
+std::vector<HeldContent> ContentFiles::made() const {
+  const std::lock_guard guard(lock_);
+  std::vector<HeldContent> out;
+  for (const fs::path& one : files_below(folder_)) {
+    HeldContent held;
+    const auto book = BookId::from_hex(one.parent_path().filename().string());
+    if (!book || !from_hex(one.filename().string(), held.hash)) continue;
+    held.book = *book;
+    held.size = size_of(one);
+    out.push_back(held);
+  }
+  return out;
+}
+
+std::uint64_t ContentFiles::made_count() const {
+  const std::lock_guard guard(lock_);
+  return made_count_;
+}
+
+bool ContentFiles::has_room(std::uint64_t bytes) const {
+  const std::lock_guard guard(lock_);
+  return bytes <= bounds_.all && total_locked() <= bounds_.all - bytes;
+}
+
+bool ContentFiles::claim(const BookId& book, const Digest& hash) {
+  const std::lock_guard guard(lock_);
+  return claimed_.emplace(book, hash).second;
+}
+
+void ContentFiles::let_go(const BookId& book, const Digest& hash) {
+  const std::lock_guard guard(lock_);
+  claimed_.erase({book, hash});
+}
+
+void ContentFiles::drop_fetched(const BookId& book, const Digest& hash) {
+  const std::lock_guard guard(lock_);
+  std::error_code ignored;
+  fs::remove(part_file(book, hash), ignored);
+  fs::remove(file(book, hash, ContentOrigin::fetched), ignored);
+  fs::remove(folder_ / book.hex(), ignored);  // if nothing else is in it
 }
 
 std::uint64_t ContentFiles::part_held(const BookId& book, const Digest& hash) const {

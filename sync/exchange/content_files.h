@@ -6,6 +6,9 @@
 #include <filesystem>
 #include <functional>
 #include <mutex>
+#include <set>
+#include <utility>
+#include <vector>
 
 #include "core/base/digest.h"
 #include "core/base/id.h"
@@ -21,6 +24,12 @@ struct ContentBounds {
 /// What was made here stays until its book is forgotten; what was fetched makes room when there is too much, the least recently used first.
 enum class ContentOrigin : std::uint8_t { made, fetched };
 
+struct HeldContent {
+  BookId book;
+  Digest hash{};
+  std::uint64_t size = 0;
+};
+
 /// Thread-safe within one program; a second program on the same folder is kept out by the ledger's lock.
 class ContentFiles {
  public:
@@ -34,11 +43,33 @@ class ContentFiles {
   [[nodiscard]] Outcome<Bytes> read(const BookId& book, const Digest& hash);
   [[nodiscard]] bool holds(const BookId& book, const Digest& hash) const;
 
+  /// A piece of a whole one, unchecked: whoever puts the pieces together checks them against the hash. No bytes: `offset` lies at its end or
+  /// beyond. Faults: not_found, damaged, io.
+  struct Piece {
+    std::uint64_t size = 0;  ///< of the whole
+    Bytes bytes;
+  };
+  [[nodiscard]] Outcome<Piece> read_piece(const BookId& book, const Digest& hash, std::uint64_t offset, std::size_t most) const;
+  /// What was made here.
+  [[nodiscard]] std::vector<HeldContent> made() const;
+  /// Rises with every one that is made here.
+  [[nodiscard]] std::uint64_t made_count() const;
+  /// True if so many bytes fit without throwing anything away.
+  [[nodiscard]] bool has_room(std::uint64_t bytes) const;
+  [[nodiscard]] const ContentBounds& bounds() const { return bounds_; }
+
+  /// One at a time fetches a content: false if somebody does already. Whoever got it lets go of it.
+  [[nodiscard]] bool claim(const BookId& book, const Digest& hash);
+  void let_go(const BookId& book, const Digest& hash);
+
   /// How much has come of what is being fetched: where to go on. 0 if nothing has, or it is whole.
   [[nodiscard]] std::uint64_t part_held(const BookId& book, const Digest& hash) const;
   /// Bytes that follow those held. True once it is whole, which is checked: other bytes than those meant are thrown away. Faults: bad_input (not
   /// where it goes on, beyond `size`, a size that is none), malformed (whole, and other bytes than those meant), no_space, io.
   [[nodiscard]] Outcome<bool> add_part(const BookId& book, const Digest& hash, std::uint64_t size, std::uint64_t offset, ByteView bytes);
+
+  /// What was fetched of it, whole or in part, is thrown away.
+  void drop_fetched(const BookId& book, const Digest& hash);
 
   /// Everything of a book is erased: it was forgotten.
   void forget(const BookId& book);
@@ -58,6 +89,8 @@ class ContentFiles {
   std::filesystem::path folder_;
   ContentBounds bounds_;
   mutable std::mutex lock_;
+  std::set<std::pair<BookId, Digest>> claimed_;
+  std::uint64_t made_count_ = 0;
 };
 
 }  // namespace weavelog

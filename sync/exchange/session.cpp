@@ -21,7 +21,12 @@ Bytes proof_message(Side side, const Digest& handshake) {
 
 }  // namespace
 
-Session::Session(SessionOptions options) : options_(std::move(options)) {
+Session::Session(SessionOptions options)
+    : options_(std::move(options)), contents_(options_.contents, {[this](const Message& message) { send(message); },
+                                                                  [this](const BookId& book) {
+                                                                    const auto held = options_.ledger->book(book);
+                                                                    return held && may_send(held->id, held->kind);
+                                                                  }}) {
   if (options_.ledger == nullptr || options_.devices == nullptr || options_.peers == nullptr)
     throw std::logic_error("a session needs a ledger, a device list and a peer store");
 }
@@ -46,6 +51,10 @@ Session::Frames Session::guarded(const std::function<void()>& step) {
   } catch (const SQLite::Exception& error) {
     close(fault_of(error, "the ledger"));
   }
+  status_.fetches = contents_.fetches();
+  status_.contents_sent = contents_.sent();
+  status_.contents_received = contents_.received();
+  status_.contents_unsettled = contents_.unsettled();
   Frames out;
   out.swap(out_);
   return out;
@@ -56,6 +65,7 @@ void Session::close(Fault fault) {
   send(Refusal{static_cast<std::uint8_t>(fault.code), fault.what, fault.what_to_do});
   status_.state = SessionState::closed;
   status_.fault = std::move(fault);
+  contents_.stop();
 }
 
 bool Session::expect(bool in_turn, const char* message) {
@@ -184,6 +194,7 @@ void Session::handle(const Refusal& refusal, ByteView) {
   const FaultCode code = refusal.code <= static_cast<std::uint8_t>(FaultCode::clock) ? static_cast<FaultCode>(refusal.code) : FaultCode::refused;
   status_.state = SessionState::closed;
   status_.fault = Fault{code, refusal.what, "the other device", refusal.what_to_do};
+  contents_.stop();
 }
 
 }  // namespace weavelog

@@ -13,6 +13,7 @@
 //   Agree             <->          both: a digest of the common books; equal ones are remembered
 //   Entries ...       <->          live, as things change
 //
+// Pictures beside them, from protocol 4 on: content_exchange.h.
 // Between them, from protocol 2 on (session_care.cpp): Stubs of forgotten books, before Standing and whenever there are new
 // ones; Forks, where chains turn out to have parted; a head's wishes about devices and their answer.
 
@@ -28,6 +29,7 @@
 #include <vector>
 
 #include "core/store/ledger.h"
+#include "sync/exchange/content_exchange.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
 #include "sync/trust/role.h"
@@ -54,6 +56,7 @@ struct SessionOptions {
   /// Set: what `may_leave` says of a book changes only with the book's entries and with the room that this gives, so that answers
   /// are kept from one session to the next until either changes. Not set: it is asked about every book at every comparison.
   std::function<BookId()> leaves_by_room;
+  ContentRules contents;  ///< pictures; none are exchanged unless it says where they lie
   std::size_t batch_bytes = 192 * 1024;
   std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
 };
@@ -84,6 +87,10 @@ struct SessionStatus {
   bool all_sent = false;             ///< everything of ours is on the peer's disk
   std::optional<Agreement> agreed;   ///< the newest agreement of this session
   std::optional<Invitation> invitation;  ///< granted to a head that asked
+  std::vector<ContentFetch> fetches;     ///< contents that are wanted here
+  std::uint64_t contents_sent = 0, contents_received = 0;  ///< whole ones
+  /// Guest: of what was made here so many are not known to be with the host; nothing until all entries are.
+  std::optional<std::uint64_t> contents_unsettled;
 };
 
 /// Not thread-safe: one thread at a time. Must not outlive what the options point to.
@@ -109,6 +116,8 @@ class Session {
   /// A head asks who is enrolled, or has a device revoked; the host's list stands in the status afterwards.
   [[nodiscard]] Frames wish_devices();
   [[nodiscard]] Frames wish_revocation(const PublicKey& device);
+  /// Somebody here wants a content; how it goes stands in the status. A host's is asked of this peer and given up as soon as it does not have it.
+  [[nodiscard]] Frames fetch(const BookId& book, const Digest& hash);
   [[nodiscard]] const SessionStatus& status() const { return status_; }
 
  private:
@@ -136,6 +145,11 @@ class Session {
   void handle(const Devices& devices, ByteView frame);
   void handle(const StubsKnown& known, ByteView frame);
   void handle(const HeldBack& held_back, ByteView frame);
+  void handle(const ContentWish& wish, ByteView frame);
+  void handle(const ContentPart& part, ByteView frame);
+  void handle(const ContentAbsent& absent, ByteView frame);
+  void handle(const ContentOffer& offer, ByteView frame);
+  void handle(const ContentSettled& settled, ByteView frame);
 
   void send(const Message& message);
   void close(Fault fault);
@@ -176,6 +190,9 @@ class Session {
   [[nodiscard]] Batch without_held_back(const Batch& batch);
   void after_ingest(const Batch& batch, const IngestReport& report);
   void weigh_agreement();
+  void open_contents();
+  void offer_contents();
+  template <class M> void pass_contents(const M& message);
   [[nodiscard]] Frames guarded(const std::function<void()>& step);
 
   SessionOptions options_;
@@ -210,6 +227,7 @@ class Session {
   std::uint64_t short_up_to_ = 0;  ///< of batches up to this number the peer held something back
   std::set<BookId> received_;
   std::optional<Agree> said_, heard_;
+  ContentExchange contents_;
 };
 
 }  // namespace weavelog

@@ -81,6 +81,7 @@ void Session::handle(const Standing& standing, ByteView) {
     start_reconciling();
   }
   pump();
+  open_contents();
 }
 
 void Session::start_reconciling() {

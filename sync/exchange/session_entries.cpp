@@ -143,7 +143,11 @@ Session::Frames Session::changed() {
 }
 
 Session::Frames Session::tick() {
-  return guarded([&] { settle(); });
+  return guarded([&] {
+    settle();
+    contents_.tick();
+    offer_contents();
+  });
 }
 
 // ------------------------------------------------------------------------------------------------ agreement
@@ -189,6 +193,7 @@ void Session::weigh_agreement() {
   status_.at_odds = false;
   doubts_ = 0;
   status_.state = SessionState::agreed;
+  offer_contents();
 }
 
 }  // namespace weavelog

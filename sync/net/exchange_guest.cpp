@@ -3,6 +3,8 @@
 #include <atomic>
 #include <condition_variable>
 #include <mutex>
+#include <set>
+#include <utility>
 
 #include "sync/net/ticker.h"
 
@@ -62,6 +64,17 @@ class ExchangeGuest::Impl {
     web_->post([this, device] { step([&](Session& session) { return session.wish_revocation(device); }); });
   }
 
+  void fetch_content(const BookId& book, const Digest& hash) {
+    {
+      const std::lock_guard guard(mutex_);
+      status_.wanted.emplace(book, hash);  // seen at once by whoever asked
+    }
+    web_->post([this, book, hash] {
+      wishes_.emplace(book, hash);
+      step([&](Session& session) { return session.fetch(book, hash); });
+    });
+  }
+
   void retry_now() { web_->retry_now(); }
 
   [[nodiscard]] GuestStatus status() const {
@@ -86,6 +99,7 @@ class ExchangeGuest::Impl {
     options.expected = options_.expected;
     options.may_leave = options_.may_leave;
     options.leaves_by_room = options_.leaves_by_room;
+    if (options_.names_content) options.contents = {&station_.contents(), options_.names_content, {}};
     pipe_ = pipe;
     session_ = std::make_unique<Session>(std::move(options));
     update([&](GuestStatus& status) {
@@ -94,6 +108,8 @@ class ExchangeGuest::Impl {
       status.session = session_->status();
     });
     step([](Session& session) { return session.start(); });
+    // What was wanted while there was no connection, or when the last one was cut.
+    for (const auto& [book, hash] : std::set(wishes_)) step([&](Session& session) { return session.fetch(book, hash); });
   }
 
   template <class Work>
@@ -110,7 +126,12 @@ class ExchangeGuest::Impl {
                                                           now.role, station_.ledger().wall().now()});
       if (!kept) update([&](GuestStatus& status) { status.fault = kept.error(); });
     }
-    update([&](GuestStatus& status) { status.session = now; });
+    for (const ContentFetch& one : now.fetches)
+      if (one.state >= FetchState::here) wishes_.erase({one.book, one.hash});
+    update([&](GuestStatus& status) {
+      status.session = now;
+      status.wanted = wishes_;
+    });
     if (now.state == SessionState::closed) pipe_->close();
   }
 
@@ -150,6 +171,7 @@ class ExchangeGuest::Impl {
   std::shared_ptr<Pipe> pipe_;
   std::unique_ptr<Session> session_;
   bool trusted_ = false;
+  std::set<std::pair<BookId, Digest>> wishes_;  ///< contents that are wanted and have not come
 
   std::unique_ptr<WebGuest> web_;
   std::unique_ptr<Ticker> ticker_;
@@ -184,6 +206,7 @@ void ExchangeGuest::scope_changed() { impl_->changed(); }
 void ExchangeGuest::wish_invitation(Role role, UnixMs life) { impl_->wish_invitation(role, life); }
 void ExchangeGuest::wish_devices() { impl_->wish_devices(); }
 void ExchangeGuest::wish_revocation(const PublicKey& device) { impl_->wish_revocation(device); }
+void ExchangeGuest::fetch_content(const BookId& book, const Digest& hash) { impl_->fetch_content(book, hash); }
 void ExchangeGuest::retry_now() { impl_->retry_now(); }
 
 }  // namespace weavelog

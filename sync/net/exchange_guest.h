@@ -6,6 +6,8 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <set>
+#include <utility>
 
 #include "sync/exchange/session.h"
 #include "sync/exchange/station.h"
@@ -21,6 +23,8 @@ struct ExchangeGuestOptions {
   bool keep_trying = false;               ///< reconnect after every end, unless this is a pairing
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
   std::function<BookId()> leaves_by_room;  ///< see SessionOptions
+  /// See ContentRules; none: no pictures are exchanged.
+  std::function<bool(const BookId&, const Digest&)> names_content;
 };
 
 /// What a person sees of the connection.
@@ -28,6 +32,8 @@ struct GuestStatus {
   bool connected = false;
   SessionStatus session;        ///< of the newest connection
   std::optional<Fault> fault;   ///< why there is no connection, or why the last one ended
+  /// Contents that were asked for and have neither come nor failed, while there is no connection too.
+  std::set<std::pair<BookId, Digest>> wanted;
 };
 
 class ExchangeGuest {
@@ -51,6 +57,9 @@ class ExchangeGuest {
   void wish_invitation(Role role, UnixMs life);
   void wish_devices();
   void wish_revocation(const PublicKey& device);
+  /// Fetches a content, at the next connection if there is none; goes on from what has come after a cut. How it goes stands in
+  /// SessionStatus::fetches.
+  void fetch_content(const BookId& book, const Digest& hash);
   void retry_now();
 
  private:

@@ -2,6 +2,7 @@
 
 #include <spdlog/spdlog.h>
 
+#include <algorithm>
 #include <atomic>
 #include <boost/json.hpp>
 #include <mutex>
@@ -71,6 +72,9 @@ class ExchangeHost::Impl {
     options.event = options_.event;
     options.may_leave = options_.may_leave;
     options.leaves_by_room = options_.leaves_by_room;
+    if (options_.names_content)
+      options.contents = {&station_.contents(), options_.names_content,
+                          [this, asker = pipe.get()](const BookId& book, const Digest& hash) { return ask_others(asker, book, hash); }};
     const std::lock_guard guard(mutex_);
     live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), false});
   }
@@ -111,6 +115,26 @@ class ExchangeHost::Impl {
       for (const auto& [key, live] : live_) pipes.push_back(live.pipe);
     }
     for (const auto& pipe : pipes) step(pipe, work);
+  }
+
+  /// A guest wants what is not held here: whoever else is connected may have it. On the worker thread, inside a step, so the lock is held
+  /// and the others' turn comes after it. Only those guests count that may bring something.
+  bool ask_others(const Pipe* asker, const BookId& book, const Digest& hash) {
+    const bool anybody = std::any_of(live_.begin(), live_.end(), [&](const auto& one) {
+      const SessionStatus& status = one.second.session->status();
+      return one.first != asker && status.state >= SessionState::exchanging && status.state != SessionState::closed && status.role != Role::reader;
+    });
+    if (anybody)
+      web_->post([this, asker, book, hash] {
+        std::vector<std::shared_ptr<Pipe>> others;
+        {
+          const std::lock_guard guard(mutex_);
+          for (const auto& [key, live] : live_)
+            if (key != asker) others.push_back(live.pipe);
+        }
+        for (const auto& pipe : others) step(pipe, [&](Session& session) { return session.fetch(book, hash); });
+      });
+    return anybody;
   }
 
   void closed(const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) {

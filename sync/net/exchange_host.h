@@ -21,6 +21,8 @@ struct ExchangeHostOptions {
   BookId event;
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
   std::function<BookId()> leaves_by_room;  ///< see SessionOptions
+  /// See ContentRules; none: no pictures are exchanged.
+  std::function<bool(const BookId&, const Digest&)> names_content;
   /// A session's state changed; on the host's worker thread.
   std::function<void(const SessionStatus&)> on_status;
 };

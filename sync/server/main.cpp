@@ -11,6 +11,7 @@
 #include <qrcodegen/qrcodegen.hpp>
 
 #include "core/desk/event_book.h"
+#include "core/desk/photo.h"
 #include "core/model/fields.h"
 #include "core/model/tables.h"
 #include "core/model/queries.h"
@@ -169,6 +170,7 @@ Outcome<> serve(const Arguments& arguments) {
     return may_cross(ledger, book, kind, room);
   };
   host_options.leaves_by_room = [room = *event] { return room; };
+  host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
   host_options.on_status = [](const SessionStatus& status) {
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);

@@ -54,6 +54,12 @@ template <class A> void serialize(A& ar, DeviceLine& m) { ar(m.key, m.name, m.ro
 template <class A> void serialize(A& ar, Devices& m) { ar(m.devices); }
 template <class A> void serialize(A& ar, StubsKnown& m) { ar(m.count, m.sum); }
 template <class A> void serialize(A& ar, HeldBack& m) { ar(m.number); }
+template <class A> void serialize(A& ar, ContentWish& m) { ar(m.book, m.hash, m.offset); }
+template <class A> void serialize(A& ar, ContentPart& m) { ar(m.book, m.hash, m.size, m.offset, m.bytes); }
+template <class A> void serialize(A& ar, ContentAbsent& m) { ar(m.book, m.hash, m.why); }
+template <class A> void serialize(A& ar, OfferedContent& m) { ar(m.book, m.hash, m.size); }
+template <class A> void serialize(A& ar, ContentOffer& m) { ar(m.contents); }
+template <class A> void serialize(A& ar, ContentSettled& m) { ar(m.count); }
 
 namespace {
 
@@ -110,7 +116,8 @@ Bytes encode_frame(const Message& message) {
   if (body.size() > kMaxInflatedBytes) throw std::length_error("a message that fits no frame");
   Bytes frame{kFrameVersion, static_cast<std::uint8_t>(message.index())};
   OutArchive out(frame);
-  if (body.size() >= kWorthCompressing) {
+  // Pictures are compressed already.
+  if (body.size() >= kWorthCompressing && !std::holds_alternative<ContentPart>(message)) {
     Bytes packed(ZSTD_compressBound(body.size()));
     const std::size_t size = ZSTD_compress(packed.data(), packed.size(), body.data(), body.size(), level_for(body.size()));
     if (ZSTD_isError(size) == 0 && size + 4 < body.size()) {

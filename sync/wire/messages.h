@@ -16,11 +16,15 @@ namespace weavelog {
 
 /// Protocol versions that this program speaks. A pair of devices uses the newest that both speak.
 inline constexpr std::uint32_t kOldestProtocol = 1;
-inline constexpr std::uint32_t kNewestProtocol = 3;
+inline constexpr std::uint32_t kNewestProtocol = 4;
 /// From here on devices tell each other of forgotten books and of forks, and heads manage devices over the wire.
 inline constexpr std::uint32_t kProtocolWithStubs = 2;
 /// From here on entries travel as PackedEntries, and devices compare which books they know to be forgotten, and say what they held back.
 inline constexpr std::uint32_t kProtocolWithPackedEntries = 3;
+/// From here on devices hand each other what lies beside the log: pictures.
+inline constexpr std::uint32_t kProtocolWithContents = 4;
+/// Bytes of a content that travel in one message; the last ones may be fewer.
+inline constexpr std::size_t kContentPartBytes = 64 * 1024;
 
 using Nonce = std::array<std::uint8_t, 32>;
 /// Names one agreement between two devices; all zero: they never agreed, or do not remember.
@@ -194,8 +198,50 @@ struct HeldBack {
   bool operator==(const HeldBack&) const = default;
 };
 
+/// Asks for a part of a content (a picture of the book) from `offset` on. One is asked for at a time.
+struct ContentWish {
+  BookId book;
+  Digest hash{};
+  std::uint64_t offset = 0;
+  bool operator==(const ContentWish&) const = default;
+};
+/// The answer: kContentPartBytes from there, or what is left. No bytes: `offset` lies at the end or beyond.
+struct ContentPart {
+  BookId book;
+  Digest hash{};
+  std::uint64_t size = 0;  ///< of the whole
+  std::uint64_t offset = 0;
+  Bytes bytes;
+  bool operator==(const ContentPart&) const = default;
+};
+/// The other answer. Whoever does not know a reason takes it for `refused`.
+enum class WhyAbsent : std::uint8_t { not_here = 0, sought = 1, refused = 2 };
+struct ContentAbsent {
+  BookId book;
+  Digest hash{};
+  std::uint64_t why = 0;  ///< WhyAbsent; sought: the host asks others who are connected, ask again in a while
+  bool operator==(const ContentAbsent&) const = default;
+};
+/// A guest made these, and all entries that name them are on the host's disk.
+struct OfferedContent {
+  BookId book;
+  Digest hash{};
+  std::uint64_t size = 0;
+  bool operator==(const OfferedContent&) const = default;
+};
+struct ContentOffer {
+  std::vector<OfferedContent> contents;
+  bool operator==(const ContentOffer&) const = default;
+};
+/// Of all that the guest offered in this session so many are with the host, or will not be asked for.
+struct ContentSettled {
+  std::uint64_t count = 0;
+  bool operator==(const ContentSettled&) const = default;
+};
+
 using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal, Standing, Reconcile, Doubt, Offer, Holding, Entries,
-                             Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices, PackedEntries, StubsKnown, HeldBack>;
+                             Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices, PackedEntries, StubsKnown, HeldBack,
+                             ContentWish, ContentPart, ContentAbsent, ContentOffer, ContentSettled>;
 
 /// What a message of either form carries; null if it is another.
 [[nodiscard]] const Entries* entries_in(const Message& message);

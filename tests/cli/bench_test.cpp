@@ -1,6 +1,6 @@
 // The bench and the check by commands alone.
 
-#include "tests/cli/device.h"
+#include "tests/cli/event_server.h"
 
 using namespace weavelog::testing;
 
@@ -104,4 +104,32 @@ TEST_CASE("a picture of a racket is kept beside the book, shown with the job, an
   (void)bench.ask({"photo-add", "1", (bench.home / "none.png").string()}, 4);
   (void)bench.ask({"forget", "Wendelmoor", "--confirm"});
   CHECK(std::filesystem::is_empty(std::filesystem::path(bench.data()) / "photos"));
+}
+
+TEST_CASE("a picture taken at the desk is fetched at the bench from the event server, and kept") {
+  EventServer server("Harbour Open", {"desk", "stringer"});
+  const CliDevice desk("Desk 1"), bench("Bench 2");
+  (void)desk.ask({"pair", server.codes[0]});
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  std::string png("\x89PNG\r\n\x1a\n", 8);
+  for (int i = 0; i < 200'000; ++i) png += static_cast<char>(i * 7 + i / 251);
+  (void)desk.ask({"photo-add", "1", desk.file("grip.png", png)});
+  (void)desk.ask({"exchange"});
+  (void)bench.ask({"pair", server.codes[1]});
+  CHECK(text_at(bench.ask({"job", "1"}), "/photos/0/here") == "false");
+  const std::string back = (bench.home / "back.png").string();
+  CHECK(text_at(bench.ask({"photo-get", "1", back, "--offline"}, 4), "/error/code") == "not_found");
+  const auto got = bench.ask({"photo-get", "1", back});
+  CHECK(text_at(got, "/bytes") == "200008");
+  CHECK(text_at(got, "/fetched") == "true");
+  std::ifstream in(back, std::ios::binary);
+  CHECK(std::string(std::istreambuf_iterator<char>(in), {}) == png);
+  CHECK(text_at(bench.ask({"job", "1"}), "/photos/0/here") == "true");
+  CHECK(text_at(bench.ask({"photo-get", "1", back, "--replace"}), "/fetched") == "false");
+  // Forgotten at the desk, it is gone at the bench and at the server.
+  (void)desk.ask({"forget", "Wendelmoor", "--confirm"});
+  (void)desk.ask({"exchange"});
+  (void)bench.ask({"exchange"});
+  CHECK(std::filesystem::is_empty(std::filesystem::path(bench.data()) / "photos"));
+  CHECK(std::filesystem::is_empty(server.folder / "data" / "photos"));
 }

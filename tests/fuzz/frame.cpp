@@ -63,7 +63,12 @@ std::vector<Message> messages() {
           InvitationGrant{1, {}, 1'800'000'000'000},
           PackedEntries{{1, one.ledger->missing(packed, 1 << 20)}},
           StubsKnown{2, {1}},
-          HeldBack{1}};
+          HeldBack{1},
+          ContentWish{book_of(0), {7}, 65'536},
+          ContentPart{book_of(0), {7}, 70'000, 69'990, Bytes(10, 3)},
+          ContentAbsent{book_of(0), {7}, 1},
+          ContentOffer{{{book_of(0), {7}, 70'000}, {book_of(1), {8}, 300}}},
+          ContentSettled{2}};
 }
 
 }  // namespace

@@ -103,7 +103,7 @@ class Meddler {
 
  private:
   Bytes made_up() {
-    Bytes frame{1, static_cast<std::uint8_t>(in_->pick(18))};
+    Bytes frame{1, static_cast<std::uint8_t>(in_->pick(std::variant_size_v<Message>))};
     const ByteView body = in_->run(in_->pick(60));
     frame.insert(frame.end(), body.begin(), body.end());
     return frame;

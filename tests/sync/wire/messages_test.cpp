@@ -45,7 +45,12 @@ TEST_CASE("every message comes back as it went") {
                                  Devices{{{{1}, "lost", 3, 5, 0, 7}}},
                                  PackedEntries{},
                                  StubsKnown{3, {4}},
-                                 HeldBack{5}};
+                                 HeldBack{5},
+                                 ContentWish{make_id<BookId>(1), {2}, 65'536},
+                                 ContentPart{make_id<BookId>(1), {2}, 70'000, 4, Bytes(kContentPartBytes, 7)},
+                                 ContentAbsent{make_id<BookId>(1), {2}, 1},
+                                 ContentOffer{{{make_id<BookId>(1), {2}, 3}, {make_id<BookId>(4), {5}, 6}}},
+                                 ContentSettled{7}};
   for (const Message& message : all) {
     const auto back = decode_frame(encode_frame(message));
     REQUIRE(back);
