@@ -1,10 +1,15 @@
 #pragma once
 
+#include <QImage>
 #include <QObject>
+#include <QTemporaryDir>
+#include <QUrl>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/photos_model.h"
 #include "core/desk/bench.h"
 #include "core/desk/machines.h"
+#include "core/desk/photo.h"
 #include "core/desk/prices.h"
 #include "core/desk/tag_code.h"
 #include "core/model/event.h"
@@ -64,6 +69,30 @@ class Jobs : public QObject {
     const bool there = bring(**other, here);
     device_->work().refresh();
     return there;
+  }
+  // A picture of the newest racket, on this tablet or on another one only.
+  Q_INVOKABLE bool photograph(bool here) {
+    QImage image(640, 480, QImage::Format_RGB32);
+    image.fill(here ? Qt::darkCyan : Qt::darkRed);
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("racket.png");
+    if (!image.save(path)) return false;
+    if (here) {
+      PhotosModel photos(*device_);
+      photos.setBook(book());
+      photos.setJob(job());
+      return photos.add(QUrl::fromLocalFile(path), "kept");
+    }
+    weavelog::PhotoTaken taken;
+    taken.content = weavelog::digest_of(weavelog::as_bytes(path.toStdString()));
+    taken.media_type = "image/jpeg";
+    taken.size = 5000;
+    taken.note = "seen elsewhere";
+    taken.at = device_->ledger().wall().now() - 60'000;
+    const auto record = weavelog::load_player(device_->ledger(), book_);
+    if (!record) return false;
+    const auto draft = weavelog::put_photo(*record, job_, taken);
+    return draft && device_->work().commit(*draft, "");
   }
   // What a scanner types from a tag of today's event.
   Q_INVOKABLE QString code(int tag) const {

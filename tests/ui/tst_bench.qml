@@ -105,6 +105,30 @@ AppCase {
         compare(Jobs.stage(), StageMark.OnMachine);
         compare(Jobs.machineNow(), "by the window");
     }
+    function test_photos_are_shown_small_and_large_and_the_rest_can_be_fetched_data() { return sizes(); }
+    function test_photos_are_shown_small_and_large_and_the_rest_can_be_fetched(data) {
+        prepare("Ljungwall", data.tag === "phone" ? 52 : 51, 0);
+        const window = make("bench", data.width, data.height);
+        BenchModel.choose(Jobs.book(), Jobs.job());
+        verify(Jobs.photograph(true));
+        verify(Jobs.photograph(false));
+        const tile = find(window, "photo0");
+        verify(tile.width >= 96 && tile.height >= 96);
+        const fetch = find(window, "fetch1");
+        look(window);
+        tile.forceActiveFocus(Qt.TabFocusReason);
+        keyClick(Qt.Key_Return);
+        tryVerify(() => Walker.find(window.contentItem, "largePicture") !== null);
+        const picture = Walker.find(window.contentItem, "largePicture");
+        tryVerify(() => picture.height > 150);
+        compare(picture.fault, "");
+        look(window);
+        keyClick(Qt.Key_Escape);
+        gone(window, "largePicture");
+        // No event server: the reason stands below, and the way stays.
+        fetch.clicked();
+        verify(fetch.visible);
+    }
     function test_the_time_is_shown_while_the_racket_is_on_the_machine() {
         prepare("Brunold", 22, 5);
         const window = make("bench");

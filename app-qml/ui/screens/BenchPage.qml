@@ -125,6 +125,12 @@ FocusScope {
                 width: cards.columnWidth
                 onAsked: reading.show()
             }
+            PhotosCard {
+                objectName: "photos"
+                width: cards.columnWidth
+                book: BenchModel.book
+                job: BenchModel.job
+            }
         }
     }
     Rectangle {

@@ -132,6 +132,13 @@ Sheet {
         text: qsTr("Print")
         onClicked: papers.showJob(sheet.book, sheet.job)
     }
+    PhotosCard {
+        objectName: "photos"
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        book: sheet.opened ? sheet.book : ""
+        job: sheet.opened ? sheet.job : ""
+    }
     Words {
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
