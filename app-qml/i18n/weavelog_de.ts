@@ -1449,6 +1449,24 @@
         <source>machine %1</source>
         <translation>Maschine %1</translation>
     </message>
+    <message numerus="yes">
+        <source>Hand over %n bag(s) with the rackets</source>
+        <translation>
+            <numerusform>Geben Sie %n Tasche mit den Schlägern aus</numerusform>
+            <numerusform>Geben Sie %n Taschen mit den Schlägern aus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>May be collected by %1</source>
+        <translation>Darf abgeholt werden von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Came with %n bag(s)</source>
+        <translation>
+            <numerusform>Kam mit %n Tasche</numerusform>
+            <numerusform>Kam mit %n Taschen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -2592,6 +2610,134 @@
     </message>
 </context>
 <context>
+    <name>PhotoPicture</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>Das Bild ist beschädigt und lässt sich nicht zeigen.</translation>
+    </message>
+</context>
+<context>
+    <name>Photos</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>Das Bild ist beschädigt und lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>Choose another file, or take the picture again.</source>
+        <translation>Wählen Sie eine andere Datei oder nehmen Sie das Bild noch einmal auf.</translation>
+    </message>
+    <message>
+        <source>This file is no picture.</source>
+        <translation>Diese Datei ist kein Bild.</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation>Wählen Sie eine JPEG- oder PNG-Datei.</translation>
+    </message>
+    <message>
+        <source>The picture has too many pixels.</source>
+        <translation>Das Bild hat zu viele Pixel.</translation>
+    </message>
+    <message>
+        <source>Make it smaller first: 64 megapixels at most.</source>
+        <translation>Verkleinern Sie es zuerst: höchstens 64 Megapixel.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosCard</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>There is no picture of this racket yet.</source>
+        <translation>Von diesem Schläger gibt es noch kein Bild.</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Photo %1: not on this tablet yet</source>
+        <translation>Foto %1: noch nicht auf diesem Tablet</translation>
+    </message>
+    <message>
+        <source>It is being fetched</source>
+        <translation>Es wird geholt</translation>
+    </message>
+    <message>
+        <source>Waiting for the event server</source>
+        <translation>Warten auf den Turnierserver</translation>
+    </message>
+    <message>
+        <source>Fetch photo %1</source>
+        <translation>Foto %1 holen</translation>
+    </message>
+    <message>
+        <source>Add a photo from a file</source>
+        <translation>Foto aus einer Datei hinzufügen</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</translation>
+    </message>
+    <message>
+        <source>Photo kept, without the place where it was taken</source>
+        <translation>Foto behalten, ohne den Ort der Aufnahme</translation>
+    </message>
+    <message>
+        <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
+        <translation>Fügen Sie es noch einmal hinzu oder holen Sie es von dem Tablet, auf dem es aufgenommen wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosModel</name>
+    <message>
+        <source>No device that is connected has this picture.</source>
+        <translation>Kein verbundenes Gerät hat dieses Bild.</translation>
+    </message>
+    <message>
+        <source>The event server runs an earlier version, which hands on no pictures.</source>
+        <translation>Auf dem Turnierserver läuft eine frühere Version, die keine Bilder weitergibt.</translation>
+    </message>
+    <message>
+        <source>The event server may not hand this picture on.</source>
+        <translation>Der Turnierserver darf dieses Bild nicht weitergeben.</translation>
+    </message>
+    <message>
+        <source>There is no space left for pictures on this tablet.</source>
+        <translation>Auf diesem Tablet ist kein Platz mehr für Bilder.</translation>
+    </message>
+    <message>
+        <source>It did not come. Try again.</source>
+        <translation>Es ist nicht angekommen. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>Die Datei lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <source>The file is larger than 40 MiB.</source>
+        <translation>Die Datei ist größer als 40 MiB.</translation>
+    </message>
+    <message>
+        <source>Choose a smaller one.</source>
+        <translation>Wählen Sie eine kleinere.</translation>
+    </message>
+    <message>
+        <source>This tablet is not connected to an event server.</source>
+        <translation>Dieses Tablet ist mit keinem Turnierserver verbunden.</translation>
+    </message>
+    <message>
+        <source>Connect it under Exchange, then fetch the picture.</source>
+        <translation>Verbinden Sie es unter „Abgleich“ und holen Sie dann das Bild.</translation>
+    </message>
+</context>
+<context>
     <name>PickList</name>
     <message>
         <source>Choose</source>
@@ -3202,6 +3348,10 @@
     <message>
         <source>On court</source>
         <translation>Vom Platz</translation>
+    </message>
+    <message>
+        <source>Bags that came with the rackets</source>
+        <translation>Taschen, die mit den Schlägern kamen</translation>
     </message>
 </context>
 <context>

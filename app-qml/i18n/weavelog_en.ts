@@ -128,6 +128,23 @@
     </message>
 </context>
 <context>
+    <name>JobSheet</name>
+    <message numerus="yes">
+        <source>Hand over %n bag(s) with the rackets</source>
+        <translation>
+            <numerusform>Hand over %n bag with the rackets</numerusform>
+            <numerusform>Hand over %n bags with the rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Came with %n bag(s)</source>
+        <translation>
+            <numerusform>Came with %n bag</numerusform>
+            <numerusform>Came with %n bags</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ListsModel</name>
     <message numerus="yes">
         <source>Too long to be read at the bench: leave out about %n letter(s).</source>

@@ -1449,6 +1449,24 @@
         <source>machine %1</source>
         <translation>máquina %1</translation>
     </message>
+    <message numerus="yes">
+        <source>Hand over %n bag(s) with the rackets</source>
+        <translation>
+            <numerusform>Entregue %n bolsa con las raquetas</numerusform>
+            <numerusform>Entregue %n bolsas con las raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>May be collected by %1</source>
+        <translation>La puede recoger %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Came with %n bag(s)</source>
+        <translation>
+            <numerusform>Llegó con %n bolsa</numerusform>
+            <numerusform>Llegó con %n bolsas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -2592,6 +2610,134 @@
     </message>
 </context>
 <context>
+    <name>PhotoPicture</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>La imagen está dañada y no se puede mostrar.</translation>
+    </message>
+</context>
+<context>
+    <name>Photos</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>La imagen está dañada y no se puede mostrar.</translation>
+    </message>
+    <message>
+        <source>Choose another file, or take the picture again.</source>
+        <translation>Elija otro archivo o vuelva a tomar la foto.</translation>
+    </message>
+    <message>
+        <source>This file is no picture.</source>
+        <translation>Este archivo no es una imagen.</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation>Elija un archivo JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>The picture has too many pixels.</source>
+        <translation>La imagen tiene demasiados píxeles.</translation>
+    </message>
+    <message>
+        <source>Make it smaller first: 64 megapixels at most.</source>
+        <translation>Redúzcala primero: 64 megapíxeles como máximo.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosCard</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>There is no picture of this racket yet.</source>
+        <translation>Aún no hay ninguna imagen de esta raqueta.</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Photo %1: not on this tablet yet</source>
+        <translation>Foto %1: aún no está en esta tableta</translation>
+    </message>
+    <message>
+        <source>It is being fetched</source>
+        <translation>Se está trayendo</translation>
+    </message>
+    <message>
+        <source>Waiting for the event server</source>
+        <translation>Esperando al servidor del torneo</translation>
+    </message>
+    <message>
+        <source>Fetch photo %1</source>
+        <translation>Traer la foto %1</translation>
+    </message>
+    <message>
+        <source>Add a photo from a file</source>
+        <translation>Añadir una foto de un archivo</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</translation>
+    </message>
+    <message>
+        <source>Photo kept, without the place where it was taken</source>
+        <translation>Foto guardada, sin el lugar donde se tomó</translation>
+    </message>
+    <message>
+        <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
+        <translation>Añádala otra vez desde su archivo, o tráigala de la tableta en que se tomó.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosModel</name>
+    <message>
+        <source>No device that is connected has this picture.</source>
+        <translation>Ningún dispositivo conectado tiene esta imagen.</translation>
+    </message>
+    <message>
+        <source>The event server runs an earlier version, which hands on no pictures.</source>
+        <translation>El servidor del torneo tiene una versión anterior, que no transmite imágenes.</translation>
+    </message>
+    <message>
+        <source>The event server may not hand this picture on.</source>
+        <translation>El servidor del torneo no puede transmitir esta imagen.</translation>
+    </message>
+    <message>
+        <source>There is no space left for pictures on this tablet.</source>
+        <translation>No queda espacio para imágenes en esta tableta.</translation>
+    </message>
+    <message>
+        <source>It did not come. Try again.</source>
+        <translation>No ha llegado. Inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>No se puede leer el archivo.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Elija otro.</translation>
+    </message>
+    <message>
+        <source>The file is larger than 40 MiB.</source>
+        <translation>El archivo ocupa más de 40 MiB.</translation>
+    </message>
+    <message>
+        <source>Choose a smaller one.</source>
+        <translation>Elija uno más pequeño.</translation>
+    </message>
+    <message>
+        <source>This tablet is not connected to an event server.</source>
+        <translation>Esta tableta no está conectada a ningún servidor de torneo.</translation>
+    </message>
+    <message>
+        <source>Connect it under Exchange, then fetch the picture.</source>
+        <translation>Conéctela en «Intercambio» y traiga después la imagen.</translation>
+    </message>
+</context>
+<context>
     <name>PickList</name>
     <message>
         <source>Choose</source>
@@ -3202,6 +3348,10 @@
     <message>
         <source>On court</source>
         <translation>De pista</translation>
+    </message>
+    <message>
+        <source>Bags that came with the rackets</source>
+        <translation>Bolsas que llegaron con las raquetas</translation>
     </message>
 </context>
 <context>

@@ -1449,6 +1449,24 @@
         <source>machine %1</source>
         <translation>machine %1</translation>
     </message>
+    <message numerus="yes">
+        <source>Hand over %n bag(s) with the rackets</source>
+        <translation>
+            <numerusform>Remettez %n sac avec les raquettes</numerusform>
+            <numerusform>Remettez %n sacs avec les raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>May be collected by %1</source>
+        <translation>Peut être retirée par %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Came with %n bag(s)</source>
+        <translation>
+            <numerusform>Arrivée avec %n sac</numerusform>
+            <numerusform>Arrivée avec %n sacs</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -2592,6 +2610,134 @@
     </message>
 </context>
 <context>
+    <name>PhotoPicture</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>L’image est endommagée et ne peut pas être affichée.</translation>
+    </message>
+</context>
+<context>
+    <name>Photos</name>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>L’image est endommagée et ne peut pas être affichée.</translation>
+    </message>
+    <message>
+        <source>Choose another file, or take the picture again.</source>
+        <translation>Choisissez un autre fichier, ou reprenez la photo.</translation>
+    </message>
+    <message>
+        <source>This file is no picture.</source>
+        <translation>Ce fichier n’est pas une image.</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation>Choisissez un fichier JPEG ou PNG.</translation>
+    </message>
+    <message>
+        <source>The picture has too many pixels.</source>
+        <translation>L’image a trop de pixels.</translation>
+    </message>
+    <message>
+        <source>Make it smaller first: 64 megapixels at most.</source>
+        <translation>Réduisez-la d’abord : 64 mégapixels au plus.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosCard</name>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>There is no picture of this racket yet.</source>
+        <translation>Il n’y a pas encore d’image de cette raquette.</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Photo %1</translation>
+    </message>
+    <message>
+        <source>Photo %1: not on this tablet yet</source>
+        <translation>Photo %1 : pas encore sur cette tablette</translation>
+    </message>
+    <message>
+        <source>It is being fetched</source>
+        <translation>Elle est en cours de réception</translation>
+    </message>
+    <message>
+        <source>Waiting for the event server</source>
+        <translation>En attente du serveur de l’épreuve</translation>
+    </message>
+    <message>
+        <source>Fetch photo %1</source>
+        <translation>Chercher la photo %1</translation>
+    </message>
+    <message>
+        <source>Add a photo from a file</source>
+        <translation>Ajouter une photo depuis un fichier</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</source>
+        <translation>Images (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG)</translation>
+    </message>
+    <message>
+        <source>Photo kept, without the place where it was taken</source>
+        <translation>Photo gardée, sans le lieu de la prise de vue</translation>
+    </message>
+    <message>
+        <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
+        <translation>Ajoutez-la de nouveau depuis son fichier, ou cherchez-la sur la tablette où elle a été prise.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosModel</name>
+    <message>
+        <source>No device that is connected has this picture.</source>
+        <translation>Aucun appareil connecté n’a cette image.</translation>
+    </message>
+    <message>
+        <source>The event server runs an earlier version, which hands on no pictures.</source>
+        <translation>Le serveur de l’épreuve a une version antérieure, qui ne transmet pas d’images.</translation>
+    </message>
+    <message>
+        <source>The event server may not hand this picture on.</source>
+        <translation>Le serveur de l’épreuve n’a pas le droit de transmettre cette image.</translation>
+    </message>
+    <message>
+        <source>There is no space left for pictures on this tablet.</source>
+        <translation>Il n’y a plus de place pour les images sur cette tablette.</translation>
+    </message>
+    <message>
+        <source>It did not come. Try again.</source>
+        <translation>Elle n’est pas arrivée. Réessayez.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>Le fichier est illisible.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Choisissez-en un autre.</translation>
+    </message>
+    <message>
+        <source>The file is larger than 40 MiB.</source>
+        <translation>Le fichier dépasse 40 Mio.</translation>
+    </message>
+    <message>
+        <source>Choose a smaller one.</source>
+        <translation>Choisissez-en un plus petit.</translation>
+    </message>
+    <message>
+        <source>This tablet is not connected to an event server.</source>
+        <translation>Cette tablette n’est reliée à aucun serveur d’épreuve.</translation>
+    </message>
+    <message>
+        <source>Connect it under Exchange, then fetch the picture.</source>
+        <translation>Reliez-la sous « Échange », puis cherchez l’image.</translation>
+    </message>
+</context>
+<context>
     <name>PickList</name>
     <message>
         <source>Choose</source>
@@ -3202,6 +3348,10 @@
     <message>
         <source>On court</source>
         <translation>Du court</translation>
+    </message>
+    <message>
+        <source>Bags that came with the rackets</source>
+        <translation>Sacs arrivés avec les raquettes</translation>
     </message>
 </context>
 <context>
