@@ -30,8 +30,8 @@ std::string checkGrabFile(const std::string& text) {
 }
 
 std::string checkPage(const std::string& text) {
-  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "camera:", "check:", "stencils:", "people:", "machines:",
-                           "lists:", "numbers:", "account:", "day:", "prices:"})
+  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "camera:", "check:", "stencils:",
+                           "people:", "machines:", "lists:", "numbers:", "account:", "day:", "prices:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
 }
