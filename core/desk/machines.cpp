@@ -172,11 +172,10 @@ std::vector<std::string> machine_doubts(const Language& language, const Machine&
 EntityId usual_machine(const Ledger& ledger, const BookId& event, std::span<const MachineNow> machines, const std::string& by) {
   EntityId last;
   std::int64_t newest = INT64_MIN;
-  for (const JobFacts& job : job_facts(ledger, event)) {
-    const std::string& hands = job.stage == Stage::on_machine ? job.stage_by : job.times.strung_by;
-    if (!job.times.machine || !job.times.mounted_at || hands != by || *job.times.mounted_at < newest) continue;
-    newest = *job.times.mounted_at;
-    last = job.times.machine;
+  for (const MachineMount& mount : machine_mounts(ledger, event)) {
+    if (mount.by != by || mount.at < newest) continue;
+    newest = mount.at;
+    last = mount.machine;
   }
   const MachineNow* usual = nullptr;
   std::size_t in_order = 0;
@@ -198,8 +197,7 @@ std::vector<Loaded<Machine>> load_machines(const Ledger& ledger, const BookId& e
 
 std::vector<MachineUse> machine_uses(const Ledger& ledger, const BookId& event) {
   std::vector<MachineUse> out;
-  for (const JobFacts& job : job_facts(ledger, event))
-    if (job.times.machine && job.times.mounted_at) out.push_back({job.times.machine, *job.times.mounted_at});
+  for (const MachineMount& mount : machine_mounts(ledger, event)) out.push_back({mount.machine, mount.at});
   return out;
 }
 

@@ -20,9 +20,17 @@ struct JobFacts {
   std::string crosses_string;
   std::optional<Quantity> mains_tension;
   Stage stage = Stage::none;
-  std::string stage_by;
   JobTimes times;
 };
+
+/// A job that was put on a machine which was named, and whose work that is: who mounted it, once it is strung who strung it.
+struct MachineMount {
+  EntityId machine;
+  std::int64_t at = 0;
+  std::string by;
+};
+/// All of an event, in no order; a third of what job_facts() takes.
+[[nodiscard]] std::vector<MachineMount> machine_mounts(const Ledger& ledger, const BookId& event);
 
 /// Every job of the event, in order of being taken in.
 [[nodiscard]] std::vector<JobFacts> job_facts(const Ledger& ledger, const BookId& event);
