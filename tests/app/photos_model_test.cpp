@@ -53,19 +53,28 @@ bool contains(const Bytes& bytes, std::string_view words) {
   return std::search(bytes.begin(), bytes.end(), words.begin(), words.end()) != bytes.end();
 }
 
-/// A PNG that claims so many pixels and has a right checksum (PNG, third edition, 11.2.1), and nothing behind it.
+/// A PNG that claims so many pixels and has none: its chunks are as they should be (PNG, third edition, 5.3, 11.2.1).
 Bytes claimed(std::uint32_t width, std::uint32_t height) {
-  Bytes out{0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13};
-  Bytes head{'I', 'H', 'D', 'R'};
-  for (const std::uint32_t number : {width, height})
-    for (int shift = 24; shift >= 0; shift -= 8) head.push_back(static_cast<std::uint8_t>(number >> shift));
+  Bytes out{0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+  const auto number = [](Bytes& to, std::uint32_t value) {
+    for (int shift = 24; shift >= 0; shift -= 8) to.push_back(static_cast<std::uint8_t>(value >> shift));
+  };
+  const auto chunk = [&](std::string_view name, const Bytes& data) {
+    Bytes body(name.begin(), name.end());
+    body.insert(body.end(), data.begin(), data.end());
+    boost::crc_32_type sum;
+    sum.process_bytes(body.data(), body.size());
+    number(out, static_cast<std::uint32_t>(data.size()));
+    out.insert(out.end(), body.begin(), body.end());
+    number(out, sum.checksum());
+  };
+  Bytes head;
+  number(head, width);
+  number(head, height);
   head.insert(head.end(), {8, 2, 0, 0, 0});
-  boost::crc_32_type sum;
-  sum.process_bytes(head.data(), head.size());
-  const std::uint32_t check = sum.checksum();
-  out.insert(out.end(), head.begin(), head.end());
-  for (int shift = 24; shift >= 0; shift -= 8) out.push_back(static_cast<std::uint8_t>(check >> shift));
-  for (const char letter : {'I', 'E', 'N', 'D'}) out.push_back(static_cast<std::uint8_t>(letter));
+  chunk("IHDR", head);
+  chunk("IDAT", {});
+  chunk("IEND", {});
   return out;
 }
 
