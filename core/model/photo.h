@@ -1,6 +1,6 @@
 #pragma once
 // A picture of a racket, or of what was found on it: what is known of it. Its bytes lie outside the log, in the device's folder
-// (core/store/photo_files.h), under their hash. Part of the player's book.
+// (sync/exchange/content_files.h), under their hash. Part of the player's book.
 
 #include <array>
 
