@@ -109,7 +109,7 @@ class ExchangeGuest::Impl {
     });
     step([](Session& session) { return session.start(); });
     // What was wanted while there was no connection, or when the last one was cut.
-    for (const auto& [book, hash] : std::set(wishes_)) step([&](Session& session) { return session.fetch(book, hash); });
+    for (const auto& wish : std::set(wishes_)) step([&](Session& session) { return session.fetch(wish.first, wish.second); });
   }
 
   template <class Work>
