@@ -93,6 +93,15 @@ Outcome<Bracket> Bracket::make(std::vector<BracketLine> lines, std::span<const B
   return out;
 }
 
+std::string round_name(int rounds, int round) {
+  switch (rounds - round) {
+    case 0: return "final";
+    case 1: return "semi-final";
+    case 2: return "quarter-final";
+    default: return "round of " + std::to_string(std::size_t{1} << (rounds - round + 1));
+  }
+}
+
 namespace {
 
 /// Where a column stands in the header, by its name; npos if it is not there.

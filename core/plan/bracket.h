@@ -50,6 +50,9 @@ class Bracket {
   std::vector<std::vector<std::optional<std::size_t>>> winners_;  // by round - 1 and match
 };
 
+/// "final", "semi-final", "quarter-final", "round of 16", ... of a draw of so many rounds.
+[[nodiscard]] std::string round_name(int rounds, int round);
+
 /// A draw from a table with the columns line, player, seed, rating, in any order; only line and player are required. Lines count from 1 and
 /// all have to be there; a player called "bye" is one; an empty one is not known yet. Faults: as read_csv() and Bracket::make(); bad_input
 /// (a number that is none, a line twice or missing) with the place in the file.

@@ -40,6 +40,8 @@ using FolderWork = std::function<Outcome<Ending>(const Settings&)>;
 void add_backup_commands(CLI::App& app, FolderWork& chosen);
 /// demo play. It makes folders of its own, and opens none that is there.
 void add_demo_command(CLI::App& app, FolderWork& chosen);
+/// plan: files in, a plan out. Needs no folder, and opens none that is given.
+void add_plan_commands(CLI::App& app, FolderWork& chosen);
 
 /// A command with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>

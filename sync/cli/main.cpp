@@ -60,8 +60,7 @@ int main(int argc, char** argv) {
       "weavelog-cli"};
   app.fallthrough();
   app.require_subcommand(1);
-  app.add_option("--data", settings.folder, "Folder of this device's database and key; made if it is missing")
-      ->required()
+  app.add_option("--data", settings.folder, "Folder of this device's database and key, made if it is missing; needed by all but `plan`")
       ->envname("WEAVELOG_DATA");
   app.add_option("--device", settings.device, "Name that others see for this device")->capture_default_str();
   app.add_flag("--json", settings.json,
@@ -84,13 +83,17 @@ int main(int argc, char** argv) {
   FolderWork on_folder;
   add_backup_commands(app, on_folder);
   add_demo_command(app, on_folder);
+  FolderWork on_files;
+  add_plan_commands(app, on_files);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     if (error.get_exit_code() == 0) return app.exit(error);
     return wrong_use(error.what(), wants_json(argc, argv));
   }
+  if (!on_files && settings.folder.empty()) return wrong_use("--data is required", settings.json);
   try {
+    if (on_files) return finish(settings, on_files(settings));
     return on_folder ? finish(settings, on_folder(settings)) : run(settings, chosen);
   } catch (const std::exception& error) {
     complain({FaultCode::io, error.what(), "", "report this; what was confirmed before is kept"},

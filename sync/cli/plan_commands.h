@@ -1,0 +1,26 @@
+#pragma once
+// The subcommands of `plan`, one family a file: each adds its own to the group. They work on files alone.
+
+#include "core/plan/bracket.h"
+#include "sync/cli/commands.h"
+
+namespace weavelog::cli {
+
+void add_odds_command(CLI::App& plan, FolderWork& chosen);  // plan odds
+
+/// A subcommand of `plan` with arguments of its own; `add` gives it its options. They live as long as the parser.
+template <class Arguments, class Add>
+void add_plan_command(CLI::App& plan, FolderWork& chosen, const char* name, const char* what,
+                      Outcome<Ending> (*run)(const Settings&, const Arguments&), Add add) {
+  CLI::App* command = plan.add_subcommand(name, what);
+  const auto arguments = std::make_shared<Arguments>();
+  add(*command, *arguments);
+  command->callback([arguments, run, &chosen] {
+    chosen = [arguments, run](const Settings& settings) { return run(settings, *arguments); };
+  });
+}
+
+/// The bytes of a table that a plan is made from, of at most 16 MiB. Faults: not_found (no such file), those of read_text_file().
+[[nodiscard]] Outcome<std::string> plan_file(const std::string& path);
+
+}  // namespace weavelog::cli

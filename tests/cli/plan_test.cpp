@@ -1,0 +1,84 @@
+// `plan` out of files alone: no folder, no database.
+
+#include "tests/cli/device.h"
+
+using namespace weavelog::testing;
+
+namespace {
+
+struct Desk {
+  TemporaryFolder home;
+
+  [[nodiscard]] std::string file(const std::string& called, const std::string& content) const {
+    std::ofstream(home / called, std::ios::binary) << content;
+    return (home / called).string();
+  }
+  [[nodiscard]] static Finished run(std::vector<std::string> words) {
+    words.insert(words.begin(), WEAVELOG_CLI_PROGRAM);
+    return run_program(words);
+  }
+  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) {
+    words.emplace_back("--json");
+    const Finished finished = run(words);
+    INFO(finished.out << finished.err);
+    REQUIRE(finished.status == ending);
+    return json::parse(finished.out);
+  }
+};
+
+const char* kDraw =
+    "line,player,seed,rating\n1,Iria Lourençote,1,1900\n2,bye,,\n3,Nerea Ibañarte,,1500\n4,Tove Sandmoor,,1500\n"
+    "5,Mireille Aubrac-Lenz,3,1700\n6,,,\n7,Kaja Brentvold,,1500\n8,Ysolde Tarn,2,1800\n";
+
+}  // namespace
+
+TEST_CASE("odds of a draw in a file, without any database") {
+  const Desk desk;
+  const auto draw = desk.file("draw.csv", kDraw);
+  const auto all = desk.ask({"plan", "odds", "--draw", draw});
+  CHECK(text_at(all, "/by") == "rating");
+  CHECK(text_at(all, "/rounds/0") == "quarter-final");
+  REQUIRE(size_at(all, "/players") == 7);  // the bye is nobody
+  CHECK(all.at("players").at(0).at("reaches").at(1).to_number<double>() == 1);
+  double wins = 0;
+  for (const auto& player : all.at("players").as_array()) wins += player.at("wins").to_number<double>();
+  CHECK(wins == Approx(1));
+
+  const auto one = desk.ask({"plan", "odds", "--draw", draw, "--player", "lourencote", "--by", "even"});
+  CHECK(text_at(one, "/player/meets/0/round_name") == "semi-final");
+  CHECK(one.at("player").at("meets").at(0).at("odds").to_number<double>() == Approx(0.5));
+  CHECK(one.at("player").at("wins").to_number<double>() == Approx(0.25));
+
+  const auto results = desk.file("results.csv", "round,winner\n1,Tove Sandmoor\n2,Tove Sandmoor\n");
+  const auto after = desk.ask({"plan", "odds", "--draw", draw, "--results", results, "--by", "seed", "--player", "1"});
+  CHECK(after.at("player").at("wins").to_number<double>() == 0);
+  CHECK(after.at("player").at("matches_left").to_number<double>() == 0);
+  CHECK(desk.run({"plan", "odds", "--draw", draw}).out.find("(not known yet)") != std::string::npos);
+  CHECK_FALSE(std::filesystem::exists(desk.home / "ledger.db"));
+}
+
+TEST_CASE("what is wrong with a draw or its results is named and located") {
+  const Desk desk;
+  const auto draw = desk.file("draw.csv", kDraw);
+  const auto fault = [&](const std::vector<std::string>& words, int ending = 1) { return text_at(desk.ask(words, ending), "/error/where") + ": " + text_at(desk.ask(words, ending), "/error/what"); };
+  CHECK(fault({"plan", "odds", "--draw", (desk.home / "none.csv").string()}, 4).find("no such file") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.home.path().string()}).find("folder") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.file("six.csv", "line,player\n1,A\n2,B\n3,C\n4,D\n5,E\n6,F\n")}).find("2, 4, 8") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.file("gap.csv", "line,player\n1,A\n2,B\n3,C\n5,D\n")}).find("line 5, column 1 (line)") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.file("twice.csv", "line,player\n1,A\n2,B\n3,A\n4,D\n")}).find("twice") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("early.csv", "round,winner\n2,1\n")}).find("not decided yet") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("lost.csv", "round,winner\n1,3\n2,4\n")}).find("lost in an earlier round") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("beyond.csv", "round,winner\n4,1\n")}).find("no round 4") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--player", "Nobody"}, 4).find("no such player") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--player", "e"}).find("players of this draw are meant") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.file("bare.csv", "line,player\n1,A\n2,B\n"), "--by", "rating"}).find("rating") != std::string::npos);
+  CHECK(desk.run({"plan", "odds"}).status == 2);
+  CHECK(desk.run({"plan"}).status == 2);
+  CHECK(desk.run({"plan", "odds", "--draw", draw, "--by", "luck"}).status == 2);
+}
+
+TEST_CASE("every other command still asks for its folder") {
+  const auto finished = Desk::run({"events"});
+  CHECK(finished.status == 2);
+  CHECK(finished.err.find("--data is required") != std::string::npos);
+}
