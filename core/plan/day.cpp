@@ -72,7 +72,8 @@ Outcome<> check_day(const DayInput& day) {
   if (day.benches.size() > kMostBenches) return fail(FaultCode::bad_input, "there are more than 200 benches", "benches", "plan one room at a time");
   if (day.jobs.size() > kMostDayJobs) return fail(FaultCode::bad_input, "there are more than 5,000 rackets", "jobs", "plan a day at a time");
   if (day.now < 0 || day.now > kFar) return fail(FaultCode::bad_input, "this time can't be", "now", "check the clock");
-  if (day.away_minutes < 0 || day.away_minutes > 10'000 || day.told_slack < 0 || day.told_slack > kNotFitting)
+  if (day.away_minutes < 0 || day.away_minutes > 10'000 || day.told_slack < 0 || day.told_slack > kNotFitting || day.change_minutes < 0 ||
+      day.change_minutes > 10'000)
     return fail(FaultCode::bad_input, "a weight of the plan can't be", "weights", "give minutes from 0 up");
   std::set<std::string> names, ids;
   for (const DayBench& bench : day.benches) {

@@ -57,6 +57,7 @@ struct DayInput {
   std::vector<ToldJob> told{};
   std::int64_t away_minutes = 10;         ///< leaving the home bench counts as so many minutes late
   std::int64_t told_slack = 5 * 60'000;   ///< ms: later than told by no more is no change
+  std::int64_t change_minutes = 15;       ///< after one event only: what a change has to save, in minutes late at weight 1
 };
 
 inline constexpr std::size_t kMostBenches = 200, kMostDayJobs = 5000;

@@ -16,6 +16,7 @@ struct DayProblem {
   std::vector<std::int64_t> length;     ///< by job x benches + bench; -1: may not
   std::vector<double> pace;
   std::int64_t away = 0;                ///< ms
+  std::int64_t change = 0;              ///< ms that a change counts while searching
   std::vector<PlannedJob> fixed;
   DayCost fixed_cost;
 
@@ -25,6 +26,7 @@ struct DayProblem {
     if (end > due[job]) out.late = weight[job] * (end - due[job]);
     if (home[job] >= 0 && home[job] != static_cast<int>(bench)) out.late += weight[job] * away;
     out.changed = told_bench[job] != -1 && (told_bench[job] != static_cast<int>(bench) || end > told_by[job]) ? 1 : 0;
+    out.late += out.changed * change;
     return out;
   }
   /// When a job that can begin at `from` is ready at a bench; never + its length if it does not fit. `window` is where to look from, and

@@ -94,10 +94,14 @@ class Search {
       if (turn % 256 == 255) worst = costly();
       const auto job = !worst.empty() && (chance.bits() & 1) != 0 ? worst[chance.below(worst.size())] : static_cast<std::uint32_t>(chance.below(p_.jobs));
       DayCost& remembered = history[turn % memory];
-      if ((chance.bits() & 1) != 0)
-        try_swap(job, static_cast<std::uint32_t>(chance.below(p_.jobs)), remembered);
-      else
-        try_move(job, chance.below(p_.benches), chance, remembered);
+      // Mostly to about the same time at some bench; else anywhere.
+      const std::size_t bench = chance.below(p_.benches), size = sequences_[bench].size();
+      std::size_t at = chance.below(size + 1);
+      if ((chance.bits() & 3) != 0) at = std::min(size, near_in(bench, job) + chance.below(5) - std::min<std::size_t>(2, near_in(bench, job)));
+      if ((chance.bits() & 1) == 0)
+        try_move(job, bench, at, remembered);
+      else if (at < size)
+        try_swap(job, sequences_[bench][at], remembered);
       if (total_ < remembered) remembered = total_;
       if (total_ < best_total) best = sequences_, best_total = total_;
       timings_ += 2;  // what a turn costs beside them, so that hopeless ones end too
@@ -200,17 +204,21 @@ class Search {
     total_ = total_ - before + after_[a].back().cost + (a == b ? DayCost{} : after_[b].back().cost);
   }
 
-  void try_move(std::uint32_t job, std::size_t bench, Chance& chance, const DayCost& remembered) {
+  /// Where in a bench's sequence the time is at which a job begins.
+  [[nodiscard]] std::size_t near_in(std::size_t bench, std::uint32_t job) const {
+    const auto& after = after_[bench];
+    const UnixMs time = after_[bench_of_[job]][at_[job]].time;
+    return static_cast<std::size_t>(std::partition_point(after.begin(), after.end() - 1, [&](const After& one) { return one.time < time; }) - after.begin());
+  }
+  void try_move(std::uint32_t job, std::size_t bench, std::size_t at, const DayCost& remembered) {
     if (p_.at(job, bench) < 0) return;
     const std::size_t from = bench_of_[job], was = at_[job];
     DayCost now;
-    std::size_t at = 0;
     if (bench == from) {
-      at = chance.below(sequences_[bench].size());
+      at = std::min(at, sequences_[bench].size() - 1);
       if (at == was) return;
       now = total_ - after_[from].back().cost + moved_within(from, was, at);
     } else {
-      at = chance.below(sequences_[bench].size() + 1);
       now = total_ - after_[from].back().cost - after_[bench].back().cost + without(from, was) + with(bench, at, job);
     }
     if (now <= total_ || now < remembered) move(job, bench, at);

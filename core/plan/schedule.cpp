@@ -36,9 +36,11 @@ const PlannedJob* DayPlan::of(std::size_t job) const {
 
 Outcome<DayPlan> plan_day(const DayInput& day, PlanEffort effort) {
   if (auto checked = check_day(day); !checked) return fail(checked.error());
-  const DayProblem problem = problem_of(day);
+  DayProblem problem = problem_of(day);
   const std::int64_t bound = bound_of(problem);
+  if (effort == PlanEffort::event) problem.change = day.change_minutes * 60'000;
   const auto sequences = search_day(problem, bound, effort, told_sequences(day, problem));
+  problem.change = 0;
   DayPlan out;
   out.jobs = problem.fixed;
   out.cost = problem.fixed_cost;

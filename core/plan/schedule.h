@@ -36,7 +36,8 @@ struct DayPlan {
   [[nodiscard]] const PlannedJob* of(std::size_t job) const;
 };
 
-/// How much is tried: the whole day, or quickly on from what was told, after one event.
+/// How much is tried: the whole day; or quickly on from what was told, after one event, where a change also has to be worth something
+/// (DayInput::change_minutes): a plan that was good enough is not turned over for a few minutes.
 enum class PlanEffort { day, event };
 
 /// The same input gives the same plan on every machine. Faults: those of check_day().
