@@ -78,7 +78,7 @@ TEST_CASE("small days are planned as well as an exact solver plans them, and non
     else
       most_off = std::max(most_off, static_cast<double>(plan.cost.late - best.late) / static_cast<double>(best.late));
   }
-  WARN("of 100 days: optimum " << equal << ", more changes " << worse_changes << ", most off " << most_off * 100 << " %, bound reached " << tight);
+  INFO("of 100 days: optimum " << equal << ", more changes " << worse_changes << ", most off " << most_off * 100 << " %, bound reached " << tight);
   CHECK(equal >= 95);
   CHECK(most_off <= 0.03);
 }
@@ -216,7 +216,7 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
   const double event = std::chrono::duration<double, std::milli>(Clock::now() - begin).count();
   REQUIRE(again);
   sound(day, *again);
-  WARN("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinute << " for at least " << plan->bound / kMinute << "; a rush: " << event << " ms, "
+  INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinute << " for at least " << plan->bound / kMinute << "; a rush: " << event << " ms, "
                        << again->cost.changed << " changes");
   CHECK(whole < 1000);  // ten times what is wanted, for a machine that does other things; the bench measures
   CHECK(event < 200);
