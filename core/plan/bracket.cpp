@@ -1,11 +1,11 @@
 #include "core/plan/bracket.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <set>
 
 #include "core/base/text.h"
+#include "core/plan/plan_table.h"
 
 namespace weavelog {
 namespace {
@@ -14,8 +14,8 @@ constexpr std::size_t kMostLines = 256;
 
 std::string name_of(std::span<const BracketLine> lines, std::size_t line) {
   std::string out = "line " + std::to_string(line + 1);
-  if (lines[line].bye) return out + " (bye)";
-  return lines[line].player.empty() ? out : out + " (" + lines[line].player + ")";
+  const std::string name = line_name(lines[line]);
+  return name.empty() ? out : out + " (" + name + ")";
 }
 
 Outcome<> check_lines(std::span<const BracketLine> lines) {
@@ -26,8 +26,9 @@ Outcome<> check_lines(std::span<const BracketLine> lines) {
   std::set<std::int64_t> seeds;
   for (std::size_t line = 0; line < lines.size(); ++line) {
     const BracketLine& one = lines[line];
-    if (!one.bye && !one.player.empty() && !players.insert(one.player).second)
-      return fail(FaultCode::bad_input, "this player is in the draw twice", name_of(lines, line), "leave one of the two places to somebody else");
+    for (const std::string& player : people_of(one))
+      if (!players.insert(search_key(player)).second)
+        return fail(FaultCode::bad_input, player + " is in the draw twice", name_of(lines, line), "leave one of the two places to somebody else");
     if (one.seed && *one.seed < 1) return fail(FaultCode::bad_input, "a seed is 1 or more", name_of(lines, line), "correct it, or leave it out");
     if (one.seed && !seeds.insert(*one.seed).second)
       return fail(FaultCode::bad_input, "two players have seed " + std::to_string(*one.seed), name_of(lines, line), "give one of them another");
@@ -40,6 +41,19 @@ Outcome<> check_lines(std::span<const BracketLine> lines) {
 }
 
 }  // namespace
+
+std::string line_name(const BracketLine& line) {
+  if (line.bye) return "bye";
+  return line.partner.empty() ? line.player : line.player + " / " + line.partner;
+}
+
+std::vector<std::string> people_of(const BracketLine& line) {
+  std::vector<std::string> out;
+  if (line.bye) return out;
+  for (const std::string& one : {line.player, line.partner})
+    if (!one.empty()) out.push_back(one);
+  return out;
+}
 
 int Bracket::meeting_round(std::size_t one, std::size_t other) {
   int round = 0;
@@ -66,13 +80,14 @@ Outcome<Bracket> Bracket::make(std::vector<BracketLine> lines, std::span<const B
   std::vector<BracketResult> sorted(results.begin(), results.end());
   std::stable_sort(sorted.begin(), sorted.end(), [](const auto& a, const auto& b) { return a.round < b.round; });
   for (const BracketResult& result : sorted) {
+    const std::string from = result.place.empty() ? std::string() : result.place + ", ";
     if (result.round < 1 || result.round > out.rounds_)
-      return fail(FaultCode::bad_input, "there is no round " + std::to_string(result.round) + " in a draw of " + std::to_string(out.lines_.size()), {},
+      return fail(FaultCode::bad_input, "there is no round " + std::to_string(result.round) + " in a draw of " + std::to_string(out.lines_.size()), result.place,
                   "rounds count from 1 to " + std::to_string(out.rounds_));
     if (result.winner >= out.lines_.size())
-      return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + std::to_string(out.lines_.size()), {},
+      return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + std::to_string(out.lines_.size()), result.place,
                   "correct the result");
-    const std::string place = "round " + std::to_string(result.round) + ", " + name_of(out.lines_, result.winner);
+    const std::string place = from + "round " + std::to_string(result.round) + ", " + name_of(out.lines_, result.winner);
     if (out.lines_[result.winner].bye) return fail(FaultCode::bad_input, "a bye wins no match", place, "name the player who went on");
     const std::size_t match = match_of(result.round, result.winner);
     if (result.round > 1) {
@@ -93,101 +108,95 @@ Outcome<Bracket> Bracket::make(std::vector<BracketLine> lines, std::span<const B
   return out;
 }
 
-std::string round_name(int rounds, int round) {
-  switch (rounds - round) {
-    case 0: return "final";
-    case 1: return "semi-final";
-    case 2: return "quarter-final";
-    default: return "round of " + std::to_string(std::size_t{1} << (rounds - round + 1));
-  }
-}
-
 namespace {
 
-/// Where a column stands in the header, by its name; npos if it is not there.
-std::size_t column(const CsvTable& table, std::string_view name) {
-  for (std::size_t i = 0; i < table.header.size(); ++i)
-    if (search_key(table.header[i]) == name) return i;
-  return std::string::npos;
+Outcome<DrawEntry> entry_in(const PlanTable& table, const CsvRow& row) {
+  const std::string key = search_key(table.cell(row, "entry"));
+  if (key.empty() || key == "da" || key == "direct") return DrawEntry::direct;
+  if (key == "wc" || key == "wild card") return DrawEntry::wild_card;
+  if (key == "q" || key == "qualifier") return DrawEntry::qualifier;
+  if (key == "ll" || key == "lucky loser") return DrawEntry::lucky_loser;
+  if (key == "alt" || key == "alternate") return DrawEntry::alternate;
+  return table.wrong(row, "entry", "'" + table.cell(row, "entry") + "' is no way into a draw", "write WC, Q, LL, ALT, or nothing");
 }
 
-template <class Number>
-std::optional<Number> number_in(std::string_view text) {
-  Number value{};
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  return error == std::errc() && end == text.data() + text.size() ? std::optional(value) : std::nullopt;
+Outcome<bool> yes_in(const PlanTable& table, const CsvRow& row, std::string_view column) {
+  const std::string key = search_key(table.cell(row, column));
+  if (key.empty() || key == "no") return false;
+  if (key == "yes") return true;
+  return table.wrong(row, column, "'" + table.cell(row, column) + "' is neither yes nor no", "write yes, no, or nothing");
 }
 
-Outcome<CsvTable> table_with(std::string_view bytes, std::string_view source, std::initializer_list<const char*> needed) {
-  auto table = read_csv(bytes, {}, source);
-  if (!table) return fail(table.error());
-  if (!table->faults.empty()) return fail(table->faults.front());
-  for (const char* name : needed)
-    if (column(*table, name) == std::string::npos)
-      return fail(FaultCode::bad_input, std::string("the column ") + name + " is missing", csv_place(source, 1), "name it in the first line of the table");
-  return table;
+Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row) {
+  BracketLine out;
+  out.player = table.cell(row, "player");
+  out.partner = table.cell(row, "partner");
+  out.bye = search_key(out.player) == "bye";
+  if (out.bye) out.player.clear();
+  if (!out.partner.empty() && out.player.empty()) return table.wrong(row, "partner", "a partner of nobody", "write the first of the pair under player");
+  if (const std::string text = table.cell(row, "seed"); !text.empty()) {
+    out.seed = PlanTable::number<std::int64_t>(text);
+    if (!out.seed) return table.wrong(row, "seed", "'" + text + "' is no seed", "write a whole number, or nothing");
+  }
+  if (const std::string text = table.cell(row, "rating"); !text.empty()) {
+    out.rating = PlanTable::number<double>(text);
+    if (!out.rating) return table.wrong(row, "rating", "'" + text + "' is no rating", "write a number such as 1850, or nothing");
+  }
+  const auto entry = entry_in(table, row);
+  if (!entry) return fail(entry.error());
+  out.entry = *entry;
+  const auto withdrawn = yes_in(table, row, "withdrawn");
+  if (!withdrawn) return fail(withdrawn.error());
+  out.withdrawn = *withdrawn;
+  return out;
 }
 
 }  // namespace
 
 Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::string_view source) {
-  const auto table = table_with(bytes, source, {"line", "player"});
+  const auto table = PlanTable::read(bytes, source, {"line", "player"});
   if (!table) return fail(table.error());
-  const std::size_t at = column(*table, "line"), player = column(*table, "player"), seed = column(*table, "seed"), rating = column(*table, "rating");
-  const std::size_t size = table->rows.size();
+  const std::size_t size = table->rows().size();
   if (size > kMostLines)
     return fail(FaultCode::bad_input, "a draw has at most 256 lines, and this table has " + std::to_string(size), std::string(source), "give one draw a file");
   std::vector<BracketLine> out(size);
   std::vector<bool> seen(size);
-  for (const CsvRow& row : table->rows) {
-    const auto line = number_in<std::size_t>(row.fields[at]);
+  for (const CsvRow& row : table->rows()) {
+    const std::string text = table->cell(row, "line");
+    const auto line = PlanTable::number<std::size_t>(text);
     if (!line || *line < 1 || *line > size)
-      return fail(FaultCode::bad_input, "'" + row.fields[at] + "' is no line of a draw of " + std::to_string(size), csv_place(source, row.line, at + 1, "line"),
-                  "number the lines from 1, each once");
-    if (seen[*line - 1])
-      return fail(FaultCode::bad_input, "line " + std::to_string(*line) + " comes twice", csv_place(source, row.line, at + 1, "line"),
-                  "number the lines from 1, each once");
+      return table->wrong(row, "line", "'" + text + "' is no line of a draw of " + std::to_string(size), "number the lines from 1, each once");
+    if (seen[*line - 1]) return table->wrong(row, "line", "line " + std::to_string(*line) + " comes twice", "number the lines from 1, each once");
     seen[*line - 1] = true;
-    BracketLine& one = out[*line - 1];
-    one.player = row.fields[player];
-    one.bye = search_key(one.player) == "bye";
-    if (one.bye) one.player.clear();
-    if (seed != std::string::npos && !row.fields[seed].empty()) {
-      one.seed = number_in<std::int64_t>(row.fields[seed]);
-      if (!one.seed)
-        return fail(FaultCode::bad_input, "'" + row.fields[seed] + "' is no seed", csv_place(source, row.line, seed + 1, "seed"), "write a whole number, or nothing");
-    }
-    if (rating != std::string::npos && !row.fields[rating].empty()) {
-      one.rating = number_in<double>(row.fields[rating]);
-      if (!one.rating || !std::isfinite(*one.rating))
-        return fail(FaultCode::bad_input, "'" + row.fields[rating] + "' is no rating", csv_place(source, row.line, rating + 1, "rating"),
-                    "write a number such as 1850, or nothing");
-    }
+    auto one = line_in(*table, row);
+    if (!one) return fail(one.error());
+    out[*line - 1] = std::move(*one);
   }
   return out;
 }
 
 Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::span<const BracketLine> lines, std::string_view source) {
-  const auto table = table_with(bytes, source, {"round", "winner"});
+  const auto table = PlanTable::read(bytes, source, {"round", "winner"});
   if (!table) return fail(table.error());
-  const std::size_t round = column(*table, "round"), winner = column(*table, "winner");
   std::vector<BracketResult> out;
-  for (const CsvRow& row : table->rows) {
+  for (const CsvRow& row : table->rows()) {
     BracketResult result;
-    const auto number = number_in<int>(row.fields[round]);
-    if (!number)
-      return fail(FaultCode::bad_input, "'" + row.fields[round] + "' is no round", csv_place(source, row.line, round + 1, "round"), "count rounds from 1");
+    const auto number = PlanTable::number<int>(table->cell(row, "round"));
+    if (!number) return table->wrong(row, "round", "'" + table->cell(row, "round") + "' is no round", "count rounds from 1");
     result.round = *number;
-    const std::string& who = row.fields[winner];
-    if (const auto line = number_in<std::size_t>(who); line && *line >= 1 && *line <= lines.size()) {
+    const std::string who = table->cell(row, "winner");
+    if (const auto line = PlanTable::number<std::size_t>(who); line && *line >= 1 && *line <= lines.size()) {
       result.winner = *line - 1;
     } else {
-      const auto found = std::find_if(lines.begin(), lines.end(), [&](const BracketLine& one) { return !one.bye && !who.empty() && one.player == who; });
+      const std::string key = search_key(who);
+      const auto found = std::find_if(lines.begin(), lines.end(), [&](const BracketLine& one) {
+        return !one.bye && !key.empty() && (search_key(one.player) == key || search_key(line_name(one)) == key || (!one.partner.empty() && search_key(one.partner) == key));
+      });
       if (found == lines.end())
-        return fail(FaultCode::bad_input, "'" + who + "' is no player and no line of this draw", csv_place(source, row.line, winner + 1, "winner"),
-                    "write the name as in the draw, or the line's number");
+        return table->wrong(row, "winner", "'" + who + "' is no player and no line of this draw", "write the name as in the draw, or the line's number");
       result.winner = static_cast<std::size_t>(found - lines.begin());
     }
+    result.place = table->place(row);
     out.push_back(result);
   }
   return out;

@@ -8,22 +8,33 @@
 #include <string_view>
 #include <vector>
 
-#include "core/base/csv.h"
 #include "core/base/outcome.h"
 
 namespace weavelog {
+
+/// How somebody came into a draw.
+enum class DrawEntry : std::uint8_t { direct, wild_card, qualifier, lucky_loser, alternate };
 
 struct BracketLine {
   std::string player;  ///< empty only of a bye, or where nobody is known yet (a qualifier's place)
   bool bye = false;    ///< nobody plays here: the neighbour goes on without a match
   std::optional<double> rating{};
   std::optional<std::int64_t> seed{};  ///< from 1
+  std::string partner{};               ///< of a pair
+  DrawEntry entry = DrawEntry::direct;
+  bool withdrawn = false;  ///< plays no match any more: whoever would, goes on by a walkover
 };
+
+/// "Name", "Name / Partner", "bye", or "" where nobody is known yet.
+[[nodiscard]] std::string line_name(const BracketLine& line);
+/// Nobody, one, or two.
+[[nodiscard]] std::vector<std::string> people_of(const BracketLine& line);
 
 /// Who went on from a match, played or not.
 struct BracketResult {
   int round = 0;           ///< from 1
   std::size_t winner = 0;  ///< line, from 0
+  std::string place{};     ///< where it was written, for faults
 };
 
 class Bracket {
@@ -50,14 +61,12 @@ class Bracket {
   std::vector<std::vector<std::optional<std::size_t>>> winners_;  // by round - 1 and match
 };
 
-/// "final", "semi-final", "quarter-final", "round of 16", ... of a draw of so many rounds.
-[[nodiscard]] std::string round_name(int rounds, int round);
-
-/// A draw from a table with the columns line, player, seed, rating, in any order; only line and player are required. Lines count from 1 and
-/// all have to be there; a player called "bye" is one; an empty one is not known yet. Faults: as read_csv() and Bracket::make(); bad_input
-/// (a number that is none, a line twice or missing) with the place in the file.
+/// A draw from a table with the columns line, player, partner, seed, rating, entry, withdrawn, in any order; only line and player are
+/// required. Lines count from 1 and all have to be there; a player called "bye" is one; an empty one is not known yet. Entry is empty
+/// (direct), WC, Q, LL or ALT; withdrawn is empty, yes or no. Faults: as read_csv(); bad_input (a number or word that is none, a line twice
+/// or missing) with the place in the file.
 [[nodiscard]] Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::string_view source = {});
-/// Results from a table with the columns round, winner: a line's number or its player's name. Faults: likewise.
+/// Results from a table with the columns round, winner: a line's number, its player's name, or a pair's as line_name(). Faults: likewise.
 [[nodiscard]] Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::span<const BracketLine> lines,
                                                                std::string_view source = {});
 

@@ -40,12 +40,15 @@ Outcome<WinChance> chances_by_seed(const Bracket& bracket) {
 }
 
 MeetingOdds::MeetingOdds(const Bracket& bracket, const WinChance& chance)
-    : size_(bracket.lines().size()), reach_(static_cast<std::size_t>(bracket.rounds()) + 1, std::vector<double>(size_)), left_(size_) {
+    : size_(bracket.lines().size()), reach_(static_cast<std::size_t>(bracket.rounds()) + 1, std::vector<double>(size_)), plays_(static_cast<std::size_t>(bracket.rounds()), std::vector<double>(size_)) {
   std::fill(reach_[0].begin(), reach_[0].end(), 1.0);
+  for (const BracketLine& line : bracket.lines()) withdrawn_.push_back(line.withdrawn);
   for (int round = 1; round <= bracket.rounds(); ++round) {
     const auto& here = reach_[static_cast<std::size_t>(round) - 1];
     auto& next = reach_[static_cast<std::size_t>(round)];
     const std::size_t half = std::size_t{1} << (round - 1);
+    auto& decided = decided_.emplace_back();
+    for (std::size_t match = 0; match < size_ >> round; ++match) decided.push_back(bracket.winner(round, match).has_value());
     for (std::size_t line = 0; line < size_; ++line) {
       if (const auto winner = bracket.winner(round, Bracket::match_of(round, line))) {
         next[line] = *winner == line ? 1 : 0;
@@ -53,14 +56,22 @@ MeetingOdds::MeetingOdds(const Bracket& bracket, const WinChance& chance)
       }
       if (here[line] == 0) continue;  // a bye, or out already: their chances need not exist
       const std::size_t first = (line / half ^ 1) * half;  // the other half of this match
-      double wins = 0, plays = 0;
+      if (withdrawn_[line]) continue;
+      double wins = 0, plays = 0, comes = 0;
       for (std::size_t other = first; other < first + half; ++other) {
         if (here[other] == 0) continue;
-        plays += here[other];
-        wins += here[other] * chance(line, other);
+        comes += here[other];
+        if (withdrawn_[other]) {
+          wins += here[other];
+        } else {
+          plays += here[other];
+          wins += here[other] * chance(line, other);
+        }
       }
+      // Of two who withdrew nobody comes.
+      if (comes < 1 - 1e-12) wins += 1 - comes;
       next[line] = here[line] * wins;
-      left_[line] += here[line] * plays;
+      plays_[static_cast<std::size_t>(round) - 1][line] = here[line] * plays;
     }
   }
 }
@@ -69,9 +80,18 @@ double MeetingOdds::reaches(std::size_t line, int round) const { return reach_.a
 
 double MeetingOdds::meet(std::size_t one, std::size_t other) const {
   const int round = Bracket::meeting_round(one, other);
-  return round == 0 ? 0 : reaches(one, round) * reaches(other, round);
+  if (round == 0) return 0;
+  // Who withdrew meets nobody any more; whom they met before, they met.
+  if ((withdrawn_[one] || withdrawn_[other]) && !decided_[static_cast<std::size_t>(round) - 1][Bracket::match_of(round, one)]) return 0;
+  return reaches(one, round) * reaches(other, round);
 }
 
-double MeetingOdds::matches_left(std::size_t line) const { return left_.at(line); }
+double MeetingOdds::plays(std::size_t line, int round) const { return plays_.at(static_cast<std::size_t>(round) - 1).at(line); }
+
+double MeetingOdds::matches_left(std::size_t line) const {
+  double out = 0;
+  for (const auto& round : plays_) out += round.at(line);
+  return out;
+}
 
 }  // namespace weavelog

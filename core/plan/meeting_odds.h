@@ -31,13 +31,17 @@ class MeetingOdds {
   [[nodiscard]] double reaches(std::size_t line, int round) const;
   /// That two lines meet at all, which they can in one round only; 1 if they met.
   [[nodiscard]] double meet(std::size_t one, std::size_t other) const;
+  /// That a line plays a match of a round (from 1) that is not decided yet: the parts of matches_left().
+  [[nodiscard]] double plays(std::size_t line, int round) const;
   /// Matches that a line is still expected to play: without those that are decided, and without byes.
   [[nodiscard]] double matches_left(std::size_t line) const;
 
  private:
   std::size_t size_;
   std::vector<std::vector<double>> reach_;  // by round - 1 and line
-  std::vector<double> left_;
+  std::vector<std::vector<double>> plays_;  // by round - 1 and line
+  std::vector<std::vector<bool>> decided_;  // by round - 1 and match
+  std::vector<bool> withdrawn_;             // by line
 };
 
 }  // namespace weavelog

@@ -4,7 +4,7 @@
 #include <cstdio>
 
 #include "core/base/text.h"
-#include "core/plan/meeting_odds.h"
+#include "core/plan/plan_words.h"
 #include "sync/cli/plan_commands.h"
 
 namespace weavelog::cli {
@@ -26,24 +26,10 @@ std::string decimals(double value) {
   return text;
 }
 
-/// "P. Name", or what is there instead of one.
+/// The name, or what is there instead of one.
 std::string shown(const BracketLine& line) {
-  if (line.bye) return "bye";
-  return line.player.empty() ? "(not known yet)" : line.player;
-}
-
-/// What is known best, if nobody says.
-std::string best_basis(const Bracket& bracket) {
-  const auto lines = bracket.lines();
-  if (std::any_of(lines.begin(), lines.end(), [](const BracketLine& line) { return line.rating.has_value(); })) return "rating";
-  if (std::any_of(lines.begin(), lines.end(), [](const BracketLine& line) { return line.seed.has_value(); })) return "seed";
-  return "even";
-}
-
-Outcome<WinChance> chances(const Bracket& bracket, const std::string& by) {
-  if (by == "rating") return chances_by_rating(bracket);
-  if (by == "seed") return chances_by_seed(bracket);
-  return even_chances();
+  const std::string name = line_name(line);
+  return name.empty() ? "(not known yet)" : name;
 }
 
 Outcome<std::size_t> line_of(const Bracket& bracket, const std::string& wanted) {
@@ -52,7 +38,7 @@ Outcome<std::size_t> line_of(const Bracket& bracket, const std::string& wanted) 
   std::vector<std::size_t> exact, parts;
   for (std::size_t line = 0; line < lines.size(); ++line) {
     if (lines[line].player.empty()) continue;
-    const std::string name = search_key(lines[line].player);
+    const std::string name = search_key(line_name(lines[line]));
     if (name == key || wanted == std::to_string(line + 1)) exact.push_back(line);
     if (!key.empty() && name.find(key) != std::string::npos) parts.push_back(line);
   }
@@ -67,6 +53,8 @@ Outcome<std::size_t> line_of(const Bracket& bracket, const std::string& wanted) 
 json::object line_json(const Bracket& bracket, const MeetingOdds& odds, std::size_t line) {
   const BracketLine& one = bracket.lines()[line];
   json::object out{{"line", line + 1}, {"player", one.player}};
+  if (!one.partner.empty()) out["partner"] = one.partner;
+  if (one.withdrawn) out["withdrawn"] = true;
   if (one.seed) out["seed"] = *one.seed;
   if (one.rating) out["rating"] = *one.rating;
   json::array reaches;
@@ -92,25 +80,15 @@ std::vector<Opponent> opponents(const Bracket& bracket, const MeetingOdds& odds,
 }
 
 Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
-  const auto bytes = plan_file(arguments.draw);
-  if (!bytes) return fail(bytes.error());
-  auto lines = read_bracket(*bytes, arguments.draw);
-  if (!lines) return fail(lines.error());
-  std::vector<BracketResult> results;
-  if (!arguments.results.empty()) {
-    const auto text = plan_file(arguments.results);
-    if (!text) return fail(text.error());
-    auto read = read_results(*text, *lines, arguments.results);
-    if (!read) return fail(read.error());
-    results = std::move(*read);
-  }
-  const auto bracket = Bracket::make(std::move(*lines), results);
+  const auto bracket = plan_bracket(arguments.draw, arguments.results);
   if (!bracket) return fail(bracket.error());
   const std::string by = arguments.by.empty() ? best_basis(*bracket) : arguments.by;
-  const auto chance = chances(*bracket, by);
+  const auto chance = plan_chances(*bracket, by);
   if (!chance) return fail(chance.error());
   const MeetingOdds odds(*bracket, *chance);
 
+  const Language language = Context(settings).language();
+  const auto round_name = [&](int rounds, int round) { return round_words(language, rounds, round); };
   json::array rounds;
   for (int round = 1; round <= bracket->rounds(); ++round) rounds.push_back(json::string(round_name(bracket->rounds(), round)));
   json::object document{{"by", by}, {"lines", bracket->lines().size()}, {"rounds", std::move(rounds)}};
@@ -127,7 +105,7 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
     for (const Opponent& one : opponents(*bracket, odds, *line)) {
       const int round = Bracket::meeting_round(*line, one.line);
       const std::string name = round_name(bracket->rounds(), round);
-      meets.push_back(json::object{{"line", one.line + 1}, {"player", bracket->lines()[one.line].player}, {"round", round}, {"round_name", name}, {"odds", one.meets}});
+      meets.push_back(json::object{{"line", one.line + 1}, {"player", line_name(bracket->lines()[one.line])}, {"round", round}, {"round_name", name}, {"odds", one.meets}});
       text += percent(one.meets) + "  meets " + shown(bracket->lines()[one.line]) + " (" + name + ")\n";
     }
     player["meets"] = std::move(meets);
@@ -153,7 +131,7 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
 
 void add_odds_command(CLI::App& plan, FolderWork& chosen) {
   add_plan_command<OddsArguments>(plan, chosen, "odds", "Who gets how far and who meets whom, exactly", odds, [](CLI::App& command, OddsArguments& arguments) {
-    command.add_option("--draw", arguments.draw, "CSV with the columns line, player, seed, rating")->required();
+    command.add_option("--draw", arguments.draw, "CSV with the columns line, player, and partner, seed, rating, entry, withdrawn")->required();
     command.add_option("--results", arguments.results, "CSV with the columns round, winner");
     command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that the draw has")
         ->check(CLI::IsMember({"rating", "seed", "even"}));

@@ -1,12 +1,13 @@
 #pragma once
 // The subcommands of `plan`, one family a file: each adds its own to the group. They work on files alone.
 
-#include "core/plan/bracket.h"
+#include "core/plan/meeting_odds.h"
 #include "sync/cli/commands.h"
 
 namespace weavelog::cli {
 
-void add_odds_command(CLI::App& plan, FolderWork& chosen);  // plan odds
+void add_odds_command(CLI::App& plan, FolderWork& chosen);     // plan odds
+void add_benches_command(CLI::App& plan, FolderWork& chosen);  // plan benches
 
 /// A subcommand of `plan` with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>
@@ -22,5 +23,11 @@ void add_plan_command(CLI::App& plan, FolderWork& chosen, const char* name, cons
 
 /// The bytes of a table that a plan is made from, of at most 16 MiB. Faults: not_found (no such file), those of read_text_file().
 [[nodiscard]] Outcome<std::string> plan_file(const std::string& path);
+/// A draw and its results (`results` may be "") out of files. Faults: those of read_bracket(), read_results() and Bracket::make().
+[[nodiscard]] Outcome<Bracket> plan_bracket(const std::string& draw, const std::string& results);
+/// What is known best of the draw: "rating", "seed" or "even".
+[[nodiscard]] std::string best_basis(const Bracket& bracket);
+/// By one of these. Faults: those of chances_by_rating() and chances_by_seed().
+[[nodiscard]] Outcome<WinChance> plan_chances(const Bracket& bracket, const std::string& by);
 
 }  // namespace weavelog::cli

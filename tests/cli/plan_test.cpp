@@ -26,6 +26,11 @@ struct Desk {
   }
 };
 
+std::string read_file(const std::string& path) {
+  std::ifstream file(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
 const char* kDraw =
     "line,player,seed,rating\n1,Iria Lourençote,1,1900\n2,bye,,\n3,Nerea Ibañarte,,1500\n4,Tove Sandmoor,,1500\n"
     "5,Mireille Aubrac-Lenz,3,1700\n6,,,\n7,Kaja Brentvold,,1500\n8,Ysolde Tarn,2,1800\n";
@@ -81,4 +86,71 @@ TEST_CASE("every other command still asks for its folder") {
   const auto finished = Desk::run({"events"});
   CHECK(finished.status == 2);
   CHECK(finished.err.find("--data is required") != std::string::npos);
+}
+
+namespace {
+
+const char* kPeople = "stringer,machine,most,days\nMaren Oldvik,Table 1,,\nPio Castellane,Table 2,,\nSuna Brekke,Table 3,,\nTeodor Halm,Table 4,,\n";
+
+std::string bench_of(const json::value& plan, const std::string& player) {
+  for (const json::value& one : plan.at("players").as_array())
+    if (text_at(one, "/player") == player) return text_at(one, "/bench");
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("home benches out of files: planned, asked for, kept as far as can be") {
+  const Desk desk;
+  const auto draw = desk.file("draw.csv", kDraw), people = desk.file("people.csv", kPeople);
+  const auto wishes = desk.file("wishes.csv", "player,wish,with\nYsolde Tarn,only,Pio Castellane\nKaja Brentvold,never,Table 4\n");
+  const auto kept = (desk.home / "plan.json").string();
+  const auto plan = desk.ask({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--out", kept, "--move", "Tove Sandmoor=Suna Brekke / Table 3"});
+  CHECK(size_at(plan, "/players") == 6);  // neither the bye nor the place that is not filled yet
+  CHECK(size_at(plan, "/benches") == 4);
+  CHECK(bench_of(plan, "Ysolde Tarn") == "Pio Castellane / Table 2");
+  CHECK(bench_of(plan, "Kaja Brentvold") != "Teodor Halm / Table 4");
+  CHECK(text_at(plan, "/rule") == "none");
+  CHECK(plan.at("floor").to_number<double>() <= plan.at("cost").at("total").to_number<double>() + 1e-9);
+  CHECK(text_at(plan, "/proposed/allowed") == "true");
+  CHECK_FALSE(text_at(plan, "/players/0/why").empty());
+  CHECK(json::parse(desk.run({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--json"}).out).at("players") == plan.at("players"));
+
+  const auto results = desk.file("results.csv", "round,winner\n1,3\n1,Ysolde Tarn\n");
+  const auto after = desk.ask({"plan", "benches", "--draw", draw, "--results", results, "--people", people, "--wishes", wishes, "--hard-from", "never", "--last", kept});
+  CHECK(size_at(after, "/players") == 4);
+  CHECK(size_at(after, "/moved") == 0);
+  const auto pins = desk.file("pins.csv", "player,bench\nIria Lourençote,Teodor Halm / Table 4\n");
+  const auto pinned = desk.ask({"plan", "benches", "--draw", draw, "--people", people, "--pins", pins, "--last", kept});
+  CHECK(bench_of(pinned, "Iria Lourençote") == "Teodor Halm / Table 4");
+  const auto said = desk.run({"--language", "de", "plan", "benches", "--draw", draw, "--people", people, "--pins", pins});
+  CHECK(said.out.find("Iria Lourençote ist auf Teodor Halm / Table 4 festgesetzt.") != std::string::npos);
+}
+
+TEST_CASE("a plan that can't be made says why, and the last one stays") {
+  const Desk desk;
+  const auto draw = desk.file("draw.csv", kDraw);
+  auto people = desk.file("people.csv", kPeople);
+  const auto kept = desk.file("plan.json", R"({"players": [{"player": "Ysolde Tarn", "bench": "Pio Castellane / Table 2"}]})");
+  const auto fault = [&](std::vector<std::string> more, int ending = 1) {
+    std::vector<std::string> words{"plan", "benches", "--draw", draw, "--people", people, "--out", kept};
+    words.insert(words.end(), more.begin(), more.end());
+    const auto document = desk.ask(words, ending);
+    return text_at(document, "/error/where") + ": " + text_at(document, "/error/what");
+  };
+  const auto wishes = desk.file("wishes.csv", "player,wish,with\nYsolde Tarn,only,Table 2\nYsolde Tarn,never,Pio Castellane\n");
+  const auto contradicts = fault({"--wishes", wishes});
+  CHECK(contradicts.find("wishes.csv, line 3: no bench is left for Ysolde Tarn") != std::string::npos);
+  CHECK(contradicts.find("only with Table 2 (" + wishes + ", line 2)") != std::string::npos);
+  CHECK(fault({"--pins", desk.file("pins.csv", "player,bench\nNobody,Table 1\n")}).find("pins.csv, line 2") != std::string::npos);
+  CHECK(fault({"--last", draw}).find("no JSON") != std::string::npos);
+  CHECK(fault({"--last", desk.file("other.json", "[1]")}).find("no plan") != std::string::npos);
+  CHECK(fault({"--move", "Ysolde Tarn"}).find("names no bench") != std::string::npos);
+  CHECK(fault({"--move", "Nobody=Table 1"}, 4).find("no such player") != std::string::npos);
+  CHECK(fault({"--hard-from", "breakfast"}).find("no round") != std::string::npos);
+  CHECK(fault({"--results", draw, "--results", draw}).find("more results than draws") != std::string::npos);
+  people = desk.file("few.csv", "stringer,most\nMaren Oldvik,5\n");
+  CHECK(fault({}).find("the shifts can't carry") != std::string::npos);
+  CHECK(read_file(kept).find("Pio Castellane") != std::string::npos);
+  CHECK(json::parse(read_file(kept)).at("players").as_array().size() == 1);
 }
