@@ -3,28 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/plan/chance.h"
+
 namespace weavelog {
 namespace {
 
 /// More than any plan costs, and little enough to keep the digits of the rest.
 constexpr double kPenalty = 10'000;
-
-/// The same on every machine, which std::uniform_..._distribution is not. SplitMix64 (Steele, Lea, Flood 2014; from memory).
-class Chance {
- public:
-  explicit Chance(std::uint64_t state) : state_(state) {}
-  std::uint64_t next() {
-    std::uint64_t z = (state_ += 0x9e3779b97f4a7c15U);
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9U;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111ebU;
-    return z ^ (z >> 31);
-  }
-  std::size_t below(std::size_t bound) { return static_cast<std::size_t>(((next() >> 32) * bound) >> 32); }
-  double part() { return static_cast<double>(next() >> 11) * 0x1p-53; }
-
- private:
-  std::uint64_t state_;
-};
 
 /// A plan that changes, with what each player would cost on each bench.
 class Table {
@@ -180,14 +165,14 @@ void cool(Table& table, Chance& chance, std::size_t players, std::size_t steps, 
       const std::size_t to = table.allowed(i)[chance.below(table.allowed(i).size())];
       if (to == table.choice()[i]) continue;
       difference = table.of_move(i, to);
-      if (difference > 0 && chance.part() >= std::exp(-difference / heat)) continue;
+      if (difference > 0 && chance.uniform() >= std::exp(-difference / heat)) continue;
       table.move(i, to, difference);
     } else {
       const std::size_t j = chance.below(players);
       const std::size_t a = table.choice()[i], b = table.choice()[j];
       if (a == b || !table.may(i, b) || !table.may(j, a)) continue;
       difference = table.of_exchange(i, j);
-      if (difference > 0 && chance.part() >= std::exp(-difference / heat)) continue;
+      if (difference > 0 && chance.uniform() >= std::exp(-difference / heat)) continue;
       table.exchange(i, j, difference);
     }
     if (table.total() < least - 1e-9) {

@@ -65,47 +65,73 @@ std::optional<std::size_t> Bracket::winner(int round, std::size_t match) const {
   return winners_.at(static_cast<std::size_t>(round) - 1).at(match);
 }
 
+std::pair<std::optional<std::size_t>, std::optional<std::size_t>> Bracket::sides(int round, std::size_t match) const {
+  if (round == 1) return {2 * match, 2 * match + 1};
+  return {winner(round - 1, 2 * match), winner(round - 1, 2 * match + 1)};
+}
+
+bool Bracket::played(int round, std::size_t match) const { return played_.at(static_cast<std::size_t>(round) - 1).at(match); }
+
 Outcome<Bracket> Bracket::make(std::vector<BracketLine> lines, std::span<const BracketResult> results) {
   if (auto checked = check_lines(lines); !checked) return fail(checked.error());
   Bracket out;
   out.lines_ = std::move(lines);
   for (std::size_t size = out.lines_.size(); size > 1; size /= 2) {
     out.winners_.emplace_back(size / 2);
+    out.played_.emplace_back(size / 2);
     ++out.rounds_;
   }
   for (std::size_t line = 0; line < out.lines_.size(); ++line)
     if (out.lines_[line].bye) out.winners_[0][line / 2] = line ^ 1;
 
-  // In the order of the rounds, however they were written down.
+  // In the order of the rounds, however they were written down; walkovers of a round before the next, because that is built on them.
   std::vector<BracketResult> sorted(results.begin(), results.end());
   std::stable_sort(sorted.begin(), sorted.end(), [](const auto& a, const auto& b) { return a.round < b.round; });
+  int settled = 0;
   for (const BracketResult& result : sorted) {
-    const std::string from = result.place.empty() ? std::string() : result.place + ", ";
-    if (result.round < 1 || result.round > out.rounds_)
-      return fail(FaultCode::bad_input, "there is no round " + std::to_string(result.round) + " in a draw of " + std::to_string(out.lines_.size()), result.place,
-                  "rounds count from 1 to " + std::to_string(out.rounds_));
-    if (result.winner >= out.lines_.size())
-      return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + std::to_string(out.lines_.size()), result.place,
-                  "correct the result");
-    const std::string place = from + "round " + std::to_string(result.round) + ", " + name_of(out.lines_, result.winner);
-    if (out.lines_[result.winner].bye) return fail(FaultCode::bad_input, "a bye wins no match", place, "name the player who went on");
-    const std::size_t match = match_of(result.round, result.winner);
-    if (result.round > 1) {
-      for (const std::size_t feeder : {2 * match, 2 * match + 1}) {
-        const auto came = out.winner(result.round - 1, feeder);
-        if (!came)
-          return fail(FaultCode::bad_input, "a match that leads to this one is not decided yet", place,
-                      "enter the result of round " + std::to_string(result.round - 1) + ", match " + std::to_string(feeder + 1) + " first");
-      }
-      if (out.winner(result.round - 1, result.winner >> (result.round - 1)) != result.winner)
-        return fail(FaultCode::bad_input, "this player lost in an earlier round", place, "correct one of the two results");
-    }
-    auto& winner = out.winners_[static_cast<std::size_t>(result.round) - 1][match];
-    if (winner && *winner != result.winner)
-      return fail(FaultCode::bad_input, "this match has another winner already: " + name_of(out.lines_, *winner), place, "correct one of the two results");
-    winner = result.winner;
+    while (settled + 1 < std::min(result.round, out.rounds_ + 1)) out.walk_over(++settled);
+    if (auto taken = out.take(result); !taken) return fail(taken.error());
   }
+  while (settled < out.rounds_) out.walk_over(++settled);
   return out;
+}
+
+Outcome<> Bracket::take(const BracketResult& result) {
+  const std::string size = std::to_string(lines_.size());
+  if (result.round < 1 || result.round > rounds_)
+    return fail(FaultCode::bad_input, "there is no round " + std::to_string(result.round) + " in a draw of " + size, result.place,
+                "rounds count from 1 to " + std::to_string(rounds_));
+  if (result.winner >= lines_.size())
+    return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + size, result.place, "correct the result");
+  const std::string place = (result.place.empty() ? "" : result.place + ", ") + "round " + std::to_string(result.round) + ", " + name_of(lines_, result.winner);
+  if (lines_[result.winner].bye) return fail(FaultCode::bad_input, "a bye wins no match", place, "name the player who went on");
+  const std::size_t match = match_of(result.round, result.winner);
+  if (result.round > 1) {
+    for (const std::size_t feeder : {2 * match, 2 * match + 1})
+      if (!winner(result.round - 1, feeder))
+        return fail(FaultCode::bad_input, "a match that leads to this one is not decided yet", place,
+                    "enter the result of round " + std::to_string(result.round - 1) + ", match " + std::to_string(feeder + 1) + " first");
+    if (winner(result.round - 1, result.winner >> (result.round - 1)) != result.winner)
+      return fail(FaultCode::bad_input, "this player lost in an earlier round", place, "correct one of the two results");
+  }
+  auto& known = winners_[static_cast<std::size_t>(result.round) - 1][match];
+  if (known && *known != result.winner)
+    return fail(FaultCode::bad_input, "this match has another winner already: " + name_of(lines_, *known), place, "correct one of the two results");
+  if (!known) played_[static_cast<std::size_t>(result.round) - 1][match] = result.end != MatchEnd::walkover;
+  known = result.winner;
+  return {};
+}
+
+void Bracket::walk_over(int round) {
+  auto& winners = winners_[static_cast<std::size_t>(round) - 1];
+  for (std::size_t match = 0; match < winners.size(); ++match) {
+    const auto [upper, lower] = sides(round, match);
+    if (winners[match] || !upper || !lower) continue;
+    // Nobody goes on by a walkover before it is known who that is.
+    const auto someone = [&](std::size_t line) { return lines_[line].withdrawn || !lines_[line].player.empty(); };
+    if (lines_[*upper].withdrawn && someone(*lower)) winners[match] = lines_[*lower].withdrawn ? *upper : *lower;
+    else if (lines_[*lower].withdrawn && someone(*upper)) winners[match] = *upper;
+  }
 }
 
 namespace {
@@ -148,6 +174,11 @@ Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row) {
   const auto withdrawn = yes_in(table, row, "withdrawn");
   if (!withdrawn) return fail(withdrawn.error());
   out.withdrawn = *withdrawn;
+  if (const std::string text = table.cell(row, "qualifier"); !text.empty()) {
+    const auto section = PlanTable::number<std::size_t>(text);
+    if (!section || *section < 1 || *section > kMostLines) return table.wrong(row, "qualifier", "'" + text + "' is no section of qualifying", "count sections from 1, or write nothing");
+    out.qualifier = *section;
+  }
   return out;
 }
 
@@ -175,6 +206,20 @@ Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::stri
   return out;
 }
 
+Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::string_view source) {
+  const auto table = PlanTable::read(bytes, source, {"player"});
+  if (!table) return fail(table.error());
+  if (table->rows().size() > kMostLines)
+    return fail(FaultCode::bad_input, "a draw has at most 256 entries, and this table has " + std::to_string(table->rows().size()), std::string(source), "give one draw a file");
+  std::vector<BracketLine> out;
+  for (const CsvRow& row : table->rows()) {
+    auto one = line_in(*table, row);
+    if (!one) return fail(one.error());
+    out.push_back(std::move(*one));
+  }
+  return out;
+}
+
 Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::span<const BracketLine> lines, std::string_view source) {
   const auto table = PlanTable::read(bytes, source, {"round", "winner"});
   if (!table) return fail(table.error());
@@ -197,6 +242,10 @@ Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::sp
       result.winner = static_cast<std::size_t>(found - lines.begin());
     }
     result.place = table->place(row);
+    const std::string end = search_key(table->cell(row, "end"));
+    if (end == "walkover") result.end = MatchEnd::walkover;
+    else if (end == "retired") result.end = MatchEnd::retired;
+    else if (!end.empty() && end != "played") return table->wrong(row, "end", "'" + table->cell(row, "end") + "' is no end of a match", "write played, retired, walkover, or nothing");
     out.push_back(result);
   }
   return out;

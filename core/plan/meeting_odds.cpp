@@ -8,22 +8,24 @@ WinChance even_chances() {
   return [](std::size_t, std::size_t) { return 0.5; };
 }
 
-Outcome<WinChance> chances_by_rating(const Bracket& bracket) {
+Outcome<WinChance> chances_by_rating(std::span<const BracketLine> lines) {
   double sum = 0;
   std::size_t rated = 0;
-  for (const BracketLine& line : bracket.lines())
+  for (const BracketLine& line : lines)
     if (line.rating) {
       sum += *line.rating;
       ++rated;
     }
   if (rated == 0)
-    return fail(FaultCode::bad_input, "nobody in this draw has a rating", {}, "give ratings, or reckon by seeds or with even odds");
+    return fail(FaultCode::bad_input, "nobody here has a rating", {}, "give ratings, or reckon by seeds or with even odds");
   std::vector<double> ratings;
-  for (const BracketLine& line : bracket.lines()) ratings.push_back(line.rating.value_or(sum / static_cast<double>(rated)));
+  for (const BracketLine& line : lines) ratings.push_back(line.rating.value_or(sum / static_cast<double>(rated)));
   return [ratings = std::move(ratings)](std::size_t one, std::size_t other) {
     return 1 / (1 + std::pow(10.0, (ratings[other] - ratings[one]) / 400));
   };
 }
+
+Outcome<WinChance> chances_by_rating(const Bracket& bracket) { return chances_by_rating(bracket.lines()); }
 
 Outcome<WinChance> chances_by_seed(const Bracket& bracket) {
   std::int64_t last = 0;
@@ -47,8 +49,9 @@ MeetingOdds::MeetingOdds(const Bracket& bracket, const WinChance& chance)
     const auto& here = reach_[static_cast<std::size_t>(round) - 1];
     auto& next = reach_[static_cast<std::size_t>(round)];
     const std::size_t half = std::size_t{1} << (round - 1);
-    auto& decided = decided_.emplace_back();
-    for (std::size_t match = 0; match < size_ >> round; ++match) decided.push_back(bracket.winner(round, match).has_value());
+    auto& states = states_.emplace_back();
+    for (std::size_t match = 0; match < size_ >> round; ++match)
+      states.push_back(!bracket.winner(round, match) ? State::open : bracket.played(round, match) ? State::played : State::walked_over);
     for (std::size_t line = 0; line < size_; ++line) {
       if (const auto winner = bracket.winner(round, Bracket::match_of(round, line))) {
         next[line] = *winner == line ? 1 : 0;
@@ -82,7 +85,8 @@ double MeetingOdds::meet(std::size_t one, std::size_t other) const {
   const int round = Bracket::meeting_round(one, other);
   if (round == 0) return 0;
   // Who withdrew meets nobody any more; whom they met before, they met.
-  if ((withdrawn_[one] || withdrawn_[other]) && !decided_[static_cast<std::size_t>(round) - 1][Bracket::match_of(round, one)]) return 0;
+  const State state = states_[static_cast<std::size_t>(round) - 1][Bracket::match_of(round, one)];
+  if (state == State::walked_over || (state == State::open && (withdrawn_[one] || withdrawn_[other]))) return 0;
   return reaches(one, round) * reaches(other, round);
 }
 

@@ -15,6 +15,7 @@ using WinChance = std::function<double(std::size_t, std::size_t)>;
 [[nodiscard]] WinChance even_chances();
 /// By the difference of ratings, 1 / (1 + 10^(-d/400)): A. Elo, The Rating of Chessplayers Past and Present (1978). Who has no rating counts
 /// as the mean of those who have one. Faults: bad_input (nobody has a rating).
+[[nodiscard]] Outcome<WinChance> chances_by_rating(std::span<const BracketLine> lines);
 [[nodiscard]] Outcome<WinChance> chances_by_rating(const Bracket& bracket);
 /// By seeds, where there is no rating: strengths one over the rank, so that seed 1 beats seed 3 three times of four; all without a seed share
 /// the rank in the middle of the places that the seeds leave. Common practice has no formula for this; it is our own assumption.
@@ -29,7 +30,7 @@ class MeetingOdds {
   /// That a line comes to be in a match of a round (from 1), by byes too; of round rounds() + 1: that it wins the draw. A bye's own is 0
   /// from round 2 on.
   [[nodiscard]] double reaches(std::size_t line, int round) const;
-  /// That two lines meet at all, which they can in one round only; 1 if they met.
+  /// That two lines play each other, which they can in one round only; 1 if they did.
   [[nodiscard]] double meet(std::size_t one, std::size_t other) const;
   /// That a line plays a match of a round (from 1) that is not decided yet: the parts of matches_left().
   [[nodiscard]] double plays(std::size_t line, int round) const;
@@ -37,10 +38,12 @@ class MeetingOdds {
   [[nodiscard]] double matches_left(std::size_t line) const;
 
  private:
+  enum class State : std::uint8_t { open, played, walked_over };
+
   std::size_t size_;
   std::vector<std::vector<double>> reach_;  // by round - 1 and line
   std::vector<std::vector<double>> plays_;  // by round - 1 and line
-  std::vector<std::vector<bool>> decided_;  // by round - 1 and match
+  std::vector<std::vector<State>> states_;  // by round - 1 and match
   std::vector<bool> withdrawn_;             // by line
 };
 

@@ -196,7 +196,7 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
     return fail(FaultCode::bad_input, "there are more results than draws", "--results", "give them in the order of the draws");
   std::vector<Bracket> brackets;
   for (std::size_t at = 0; at < arguments.draws.size(); ++at) {
-    auto bracket = plan_bracket(arguments.draws[at], at < arguments.results.size() ? arguments.results[at] : std::string());
+    auto bracket = plan_bracket({arguments.draws[at], at < arguments.results.size() ? arguments.results[at] : std::string(), "", "", 0});
     if (!bracket) return fail(bracket.error());
     brackets.push_back(std::move(*bracket));
   }

@@ -11,7 +11,8 @@ namespace weavelog::cli {
 namespace {
 
 struct OddsArguments {
-  std::string draw, results, by, player;
+  DrawFiles files;
+  std::string by, player;
 };
 
 std::string percent(double part) {
@@ -80,7 +81,7 @@ std::vector<Opponent> opponents(const Bracket& bracket, const MeetingOdds& odds,
 }
 
 Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
-  const auto bracket = plan_bracket(arguments.draw, arguments.results);
+  const auto bracket = plan_bracket(arguments.files);
   if (!bracket) return fail(bracket.error());
   const std::string by = arguments.by.empty() ? best_basis(*bracket) : arguments.by;
   const auto chance = plan_chances(*bracket, by);
@@ -131,8 +132,12 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
 
 void add_odds_command(CLI::App& plan, FolderWork& chosen) {
   add_plan_command<OddsArguments>(plan, chosen, "odds", "Who gets how far and who meets whom, exactly", odds, [](CLI::App& command, OddsArguments& arguments) {
-    command.add_option("--draw", arguments.draw, "CSV with the columns line, player, and partner, seed, rating, entry, withdrawn")->required();
-    command.add_option("--results", arguments.results, "CSV with the columns round, winner");
+    command.add_option("--draw", arguments.files.draw, "CSV with the columns line, player, and partner, seed, rating, entry, withdrawn, qualifier")->required();
+    command.add_option("--results", arguments.files.results, "CSV with the columns round, winner, and end");
+    auto* qualifying = command.add_option("--qualifying", arguments.files.qualifying, "CSV as --draw, all sections from top to bottom, whose winners come to the lines with qualifier 1, 2, ...");
+    auto* qualifiers = command.add_option("--qualifiers", arguments.files.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
+    qualifying->needs(qualifiers);
+    command.add_option("--qualifying-results", arguments.files.qualifying_results, "CSV as --results")->needs(qualifying);
     command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that the draw has")
         ->check(CLI::IsMember({"rating", "seed", "even"}));
     command.add_option("--player", arguments.player, "NAME or line: this player alone, with whom it may meet");

@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include "core/base/csv.h"
+#include "core/plan/draw.h"
 
 namespace weavelog::cli {
 
@@ -14,26 +15,47 @@ Outcome<std::string> plan_file(const std::string& path) {
   return read_text_file(path, CsvLimits{}.file_bytes);
 }
 
-Outcome<Bracket> plan_bracket(const std::string& draw, const std::string& results) {
-  const auto bytes = plan_file(draw);
+namespace {
+
+Outcome<std::vector<BracketResult>> results_in(const std::string& path, std::span<const BracketLine> lines) {
+  if (path.empty()) return std::vector<BracketResult>();
+  const auto text = plan_file(path);
+  if (!text) return fail(text.error());
+  return read_results(*text, lines, path);
+}
+
+Outcome<std::vector<BracketLine>> lines_in(const std::string& path) {
+  const auto bytes = plan_file(path);
   if (!bytes) return fail(bytes.error());
-  auto lines = read_bracket(*bytes, draw);
+  return read_bracket(*bytes, path);
+}
+
+/// What is wrong with a draw as a whole names a line; the file is named here.
+Fault in_file(Fault fault, const std::string& file, const std::string& other) {
+  if (fault.where.find(file) == std::string::npos && (other.empty() || fault.where.find(other) == std::string::npos))
+    fault.where = file + (fault.where.empty() ? "" : ", " + fault.where);
+  return fault;
+}
+
+}  // namespace
+
+Outcome<Bracket> plan_bracket(const DrawFiles& files) {
+  auto lines = lines_in(files.draw);
   if (!lines) return fail(lines.error());
-  std::vector<BracketResult> known;
-  if (!results.empty()) {
-    const auto text = plan_file(results);
-    if (!text) return fail(text.error());
-    auto read = read_results(*text, *lines, results);
-    if (!read) return fail(read.error());
-    known = std::move(*read);
+  if (!files.qualifying.empty()) {
+    const auto before = lines_in(files.qualifying);
+    if (!before) return fail(before.error());
+    const auto results = results_in(files.qualifying_results, *before);
+    if (!results) return fail(results.error());
+    const auto qualifying = Qualifying::make(*before, files.qualifiers, *results);
+    if (!qualifying) return fail(in_file(qualifying.error(), files.qualifying, files.qualifying_results));
+    lines = fed_by(std::move(*lines), *qualifying);
+    if (!lines) return fail(in_file(lines.error(), files.draw, {}));
   }
-  auto bracket = Bracket::make(std::move(*lines), known);
-  // What is wrong with the draw as a whole names a line; the file is named here.
-  if (!bracket && bracket.error().where.find(results.empty() ? draw : results) == std::string::npos) {
-    Fault fault = bracket.error();
-    fault.where = draw + (fault.where.empty() ? "" : ", " + fault.where);
-    return fail(std::move(fault));
-  }
+  const auto results = results_in(files.results, *lines);
+  if (!results) return fail(results.error());
+  auto bracket = Bracket::make(std::move(*lines), *results);
+  if (!bracket) return fail(in_file(bracket.error(), files.draw, files.results));
   return bracket;
 }
 
@@ -53,7 +75,7 @@ Outcome<WinChance> plan_chances(const Bracket& bracket, const std::string& by) {
 void add_plan_commands(CLI::App& app, FolderWork& chosen) {
   CLI::App* plan = app.add_subcommand("plan", "Who meets whom, who strings for whom, and when: out of files, without --data");
   plan->require_subcommand(1);
-  for (const auto add : {add_odds_command, add_benches_command}) add(*plan, chosen);
+  for (const auto add : {add_odds_command, add_draw_commands, add_benches_command}) add(*plan, chosen);
 }
 
 }  // namespace weavelog::cli

@@ -7,6 +7,7 @@
 namespace weavelog::cli {
 
 void add_odds_command(CLI::App& plan, FolderWork& chosen);     // plan odds
+void add_draw_commands(CLI::App& plan, FolderWork& chosen);    // plan draw, plan group, plan order
 void add_benches_command(CLI::App& plan, FolderWork& chosen);  // plan benches
 
 /// A subcommand of `plan` with arguments of its own; `add` gives it its options. They live as long as the parser.
@@ -23,8 +24,14 @@ void add_plan_command(CLI::App& plan, FolderWork& chosen, const char* name, cons
 
 /// The bytes of a table that a plan is made from, of at most 16 MiB. Faults: not_found (no such file), those of read_text_file().
 [[nodiscard]] Outcome<std::string> plan_file(const std::string& path);
-/// A draw and its results (`results` may be "") out of files. Faults: those of read_bracket(), read_results() and Bracket::make().
-[[nodiscard]] Outcome<Bracket> plan_bracket(const std::string& draw, const std::string& results);
+/// The files of a draw; all but the first may be "".
+struct DrawFiles {
+  std::string draw, results, qualifying, qualifying_results;
+  std::size_t qualifiers = 0;
+};
+/// A draw with its results, fed by qualifying if there is one. Faults: those of read_bracket(), read_results(), Qualifying::make(), fed_by()
+/// and Bracket::make().
+[[nodiscard]] Outcome<Bracket> plan_bracket(const DrawFiles& files);
 /// What is known best of the draw: "rating", "seed" or "even".
 [[nodiscard]] std::string best_basis(const Bracket& bracket);
 /// By one of these. Faults: those of chances_by_rating() and chances_by_seed().

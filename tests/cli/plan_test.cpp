@@ -154,3 +154,53 @@ TEST_CASE("a plan that can't be made says why, and the last one stays") {
   CHECK(read_file(kept).find("Pio Castellane") != std::string::npos);
   CHECK(json::parse(read_file(kept)).at("players").as_array().size() == 1);
 }
+
+TEST_CASE("a draw is made out of entries, and read again") {
+  const Desk desk;
+  std::string entries = "player,seed,rating,entry,qualifier\n";
+  for (int i = 1; i <= 12; ++i) entries += "Player " + std::to_string(i) + "," + (i <= 4 ? std::to_string(i) : "") + "," + std::to_string(2000 - 20 * i) + "," + (i == 12 ? "WC" : "") + ",\n";
+  entries += ",,,Q,1\n";
+  const auto from = desk.file("entries.csv", entries), into = (desk.home / "draw.csv").string();
+  const auto made = desk.ask({"plan", "draw", "--entries", from, "--out", into, "--lot", "5"});
+  REQUIRE(size_at(made, "/lines") == 16);
+  CHECK(text_at(made, "/lines/0/player") == "Player 1");
+  CHECK(text_at(made, "/lines/1/player") == "bye");
+  CHECK(text_at(made, "/lines/15/player") == "Player 2");
+  CHECK(desk.run({"plan", "draw", "--entries", from, "--lot", "5"}).out == read_file(into));
+
+  const auto qualifying = desk.file("qualifying.csv", "line,player,rating\n1,Quo A,1500\n2,Quo B,1500\n3,Quo C,1500\n4,Quo D,1700\n");
+  const auto results = desk.file("qualifying_results.csv", "round,winner,end\n1,Quo A,\n1,Quo D,walkover\n2,Quo A,retired\n");
+  const auto open = desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "1"});
+  const auto fed = desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "1", "--qualifying-results", results, "--player", "Quo A"});
+  CHECK(text_at(fed, "/player/player") == "Quo A");
+  CHECK(size_at(open, "/players") == 13);
+  CHECK(desk.run({"plan", "odds", "--draw", into, "--qualifying", qualifying}).status == 2);
+  CHECK(text_at(desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "3"}, 1), "/error/what").find("can't be 3 sections") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", desk.file("few.csv", "player\nA\nB\n")}, 1), "/error/what").find("4 to 256") != std::string::npos);
+}
+
+TEST_CASE("groups and orders of play out of files") {
+  const Desk desk;
+  const auto group = desk.file("group.csv", "player,rating\nAda Kestrel,1600\nBo Lindham,1500\nCleo Marsten,1500\n");
+  const auto results = desk.file("results.csv", "winner,loser\nBo Lindham,Ada Kestrel\n");
+  const auto told = desk.ask({"plan", "group", "--players", group, "--results", results});
+  CHECK(text_at(told, "/standing/0/player") == "Bo Lindham");
+  CHECK(text_at(told, "/standing/0/matches_left") == "1");
+  CHECK(size_at(told, "/rounds") == 3);
+  const auto wrong = desk.ask({"plan", "group", "--players", group, "--results", desk.file("bad.csv", "winner,loser\nNobody,Ada Kestrel\n")}, 1);
+  CHECK(text_at(wrong, "/error/where").find("bad.csv, line 2, column 1 (winner)") != std::string::npos);
+
+  const auto draw = desk.file("draw.csv", kDraw);
+  const auto order = desk.file("order.csv", "day,court,draw,round,match,at,not_before,follows\n2031-06-02,Centre,Singles,1,2,11:00,,\n2031-06-02,Centre,Singles,1,4,,14:00,\n2031-06-02,Court 2,Singles,2,1,,,\n");
+  const auto times = desk.ask({"plan", "order", "--order", order, "--draw", "Singles=" + draw, "--time-zone", "Europe/Lisbon"});
+  REQUIRE(times.as_array().size() == 3);
+  CHECK(text_at(times, "/0/begin") == "2031-06-02T10:00:00Z");
+  CHECK(text_at(times, "/0/players/1") == "Tove Sandmoor");
+  CHECK(text_at(times, "/1/begin") == "2031-06-02T13:00:00Z");
+  CHECK(text_at(times, "/2/begin") == "2031-06-02T12:30:00Z");  // the match before it takes 90 minutes, the player rests 60
+  CHECK(text_at(times, "/2/estimated") == "true");
+  const auto early = desk.ask({"plan", "order", "--order", desk.file("early.csv", "day,court,round,match,at\n2031-06-02,Centre,2,1,10:00\n2031-06-02,Centre,1,2,11:00\n"), "--draw", draw, "--time-zone", "UTC"}, 1);
+  CHECK(text_at(early, "/error/what").find("before one that leads to it") != std::string::npos);
+  CHECK(text_at(early, "/error/where").find("early.csv, line 2") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "order", "--order", order, "--draw", draw, "--time-zone", "Europe/Lisbon"}, 1), "/error/what").find("no draw of this name") != std::string::npos);
+}
