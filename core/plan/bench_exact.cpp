@@ -6,10 +6,12 @@ namespace weavelog {
 namespace {
 
 constexpr double kRounding = 1e-9;
+constexpr std::size_t kBlock = 16;           // players whose meetings are soon looked through
+constexpr std::size_t kStepNodes = 20'000;   // for one more player among those whose meetings have a floor
 
 }  // namespace
 
-BenchExact::BenchExact(const BenchProblem& problem, std::vector<std::size_t> players, bool parted) : p_(problem), players_(std::move(players)) {
+BenchExact::BenchExact(const BenchProblem& problem, std::vector<std::size_t> players, bool parted) : p_(problem), parted_(parted), players_(std::move(players)) {
   const std::size_t n = players_.size();
   cost_.resize(n * n);
   for (std::size_t i = 0; i < n; ++i)
@@ -160,26 +162,47 @@ const std::vector<double>& BenchExact::floors(std::size_t benches, BenchPatience
   if (n == 0) return out;
   std::vector<std::size_t> any(benches);
   for (std::size_t b = 0; b < benches; ++b) any[b] = b;
-  // The search from player i on, in which those before have no place, uses the floors of those after. Where that takes too long, blocks
-  // of players are looked at apart, each with a search of its own.
+  if (benches == 1) {  // all together
+    for (std::size_t i = n; i-- > 0;) {
+      out[i] = out[i + 1];
+      for (std::size_t j = i + 1; j < n; ++j) out[i] += cost_[i * n + j];
+    }
+    return out;
+  }
+  // Many players are also looked at in blocks apart: different meetings, so that their floors add up.
+  if (n > kBlock && blocks_.empty())
+    for (std::size_t from = 0; from < n; from += kBlock)
+      blocks_.emplace_back(p_, std::vector<std::size_t>(players_.begin() + static_cast<std::ptrdiff_t>(from), players_.begin() + static_cast<std::ptrdiff_t>(std::min(n, from + kBlock))), parted_);
+  // The search from player i on, in which those before have no place, uses the floors of those after.
+  bool whole = true;  // so far every search came to its end
   for (std::size_t i = n; i-- > 0;) {
-    const double most_added = [&] {  // on the same bench with everybody after
-      double sum = 0;
-      for (std::size_t j = i + 1; j < n; ++j) sum += cost_[i * n + j];
-      return sum;
-    }();
     out[i] = out[i + 1];
-    if (out[i + 1] == kNever || (most_added == 0)) continue;
-    Search search{*this, any, true, out, patience, kNever, i};
+    if (!blocks_.empty()) {
+      const std::size_t block = i / kBlock, next = std::min(n, (block + 1) * kBlock);
+      BenchExact& here = blocks_[block];
+      // The floors of a block may be asked for more benches than it has players.
+      out[i] = std::max(out[i], here.floors(benches, patience)[i % kBlock] + out[next]);
+    }
+    double most_added = 0;
+    for (std::size_t j = i + 1; j < n; ++j) most_added += cost_[i * n + j];
+    if (out[i] == kNever || most_added == 0 || !whole) continue;
+    BenchPatience some{std::min(patience.nodes, kStepNodes)};
+    const std::size_t given = some.nodes;
+    Search search{*this, any, true, out, some, kNever, i};
     search.prepare();
     search.go(i, 0);
-    if (search.gave_up) continue;  // the floor of those after holds for more players as well
-    out[i] = std::max(out[i], search.best - kRounding);
+    patience.nodes -= given - some.nodes;
+    whole = !search.gave_up;
+    if (whole) out[i] = std::max(out[i], search.best - kRounding);
   }
   return out;
 }
 
-double BenchExact::clash_floor(std::size_t benches, BenchPatience& patience) { return benches == 0 ? kNever : floors(benches, patience)[0]; }
+double BenchExact::clash_floor(std::size_t benches, BenchPatience& patience) {
+  if (benches == 0) return kNever;
+  const auto known = known_.find(benches);
+  return std::max(known == known_.end() ? 0 : known->second, floors(benches, patience)[0]);
+}
 
 double BenchExact::quick_floor(std::span<const std::size_t> benches, BenchPatience& patience) {
   double out = clash_floor(benches.size(), patience);

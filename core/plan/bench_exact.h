@@ -28,6 +28,8 @@ class BenchExact {
   /// The cheapest way to put these players on these benches, all costs counted, if nobody else is on them. With `below`: only what costs less
   /// is sought; then `proven` without a choice says that nothing does, and the floor is `below`.
   [[nodiscard]] Answer solve(std::span<const std::size_t> benches, BenchPatience& patience, double below = kNever);
+  /// What is known from elsewhere of that: no plan of so many benches has meetings that cost less.
+  void know_floor(std::size_t benches, double floor) { known_[benches] = floor; }
   /// What meetings among these players cost at least, on so many benches of whatever kind.
   [[nodiscard]] double clash_floor(std::size_t benches, BenchPatience& patience);
   /// The sum of what meetings, own costs and loads cost at least, each looked at alone; kNever where the limits can't be kept.
@@ -43,10 +45,13 @@ class BenchExact {
   [[nodiscard]] const std::vector<double>& floors(std::size_t benches, BenchPatience& patience);
 
   const BenchProblem& p_;
+  bool parted_;
   std::vector<std::size_t> players_;
   std::vector<double> cost_;                              // players_ x players_
   std::vector<double> load_from_;                         // (players_ + 1) x days: of a player and all after
   std::map<std::size_t, std::vector<double>> floors_;     // by number of benches: meetings among a player and all after
+  std::map<std::size_t, double> known_;
+  std::vector<BenchExact> blocks_;                        // of many players: these apart, a few each
 };
 
 }  // namespace weavelog

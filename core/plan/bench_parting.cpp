@@ -5,6 +5,8 @@
 #include <cstdint>
 #include <map>
 
+#include "core/plan/bench_bound.h"
+
 namespace weavelog {
 namespace {
 
@@ -18,6 +20,12 @@ std::vector<std::size_t> members(BenchSet set) {
   return out;
 }
 
+/// Of sections too large to look through: what else is known of their meetings.
+void know_floors(BenchExact& section, const BenchProblem& problem, std::size_t most_benches, std::size_t nodes) {
+  if (section.players().size() <= 16) return;
+  for (std::size_t benches = 2; benches <= most_benches; ++benches) section.know_floor(benches, meetings_floor(problem, section.players(), benches, nodes / most_benches));
+}
+
 /// One section: what each set of benches costs it, at least or exactly. Sets of benches that are alike for it are one case.
 class Section {
  public:
@@ -28,6 +36,7 @@ class Section {
       for (std::size_t earlier = 0; earlier < bench && kinds_[bench] == bench; ++earlier)
         if (alike(problem, earlier, bench)) kinds_[bench] = earlier;
     }
+    know_floors(exact_, problem, most_benches, patience.nodes);
     std::map<std::vector<std::size_t>, std::size_t> known;
     for (BenchSet set = 1; set < cases_.size(); ++set) {
       const auto benches = members(set);
@@ -146,9 +155,11 @@ BenchParting part_by_numbers(const BenchProblem& problem, std::vector<std::vecto
   std::vector<double> before(all + 1, kNever), now;
   before[0] = 0;
   std::vector<BenchExact> sections;
+  sections.reserve(groups.size());
   std::vector<std::vector<std::size_t>> chosen;
   for (auto& group : groups) {
     BenchExact& section = sections.emplace_back(problem, std::move(group), true);
+    know_floors(section, problem, most_benches, patience.nodes / 16);
     now.assign(all + 1, kNever);
     std::vector<std::size_t> which(all + 1);
     for (std::size_t part = 1; part <= std::min(most_benches, std::max<std::size_t>(section.players().size(), 1)); ++part) {
@@ -226,7 +237,11 @@ BenchParting part_benches(const BenchProblem& problem, double enough, BenchPatie
   const std::size_t most_benches = problem.benches - groups.size() + 1;
   std::vector<Section> sections;
   sections.reserve(groups.size());
-  for (auto& group : groups) sections.emplace_back(problem, std::move(group), most_benches, patience);
+  for (auto& group : groups) {
+    BenchPatience some{patience.nodes / (2 * groups.size())};
+    sections.emplace_back(problem, std::move(group), most_benches, some);
+  }
+  const std::size_t each = patience.nodes / 10;
   double least = kNever;
   for (;;) {
     const Division division = divide(sections, problem.benches, most_benches);
@@ -240,7 +255,10 @@ BenchParting part_benches(const BenchProblem& problem, double enough, BenchPatie
     bool whole = true;
     for (std::size_t k = 0; k < sections.size(); ++k) {
       if (!sections[k].tried(division.sets[k])) {
-        sections[k].solve(division.sets[k], patience);
+        BenchPatience some{std::min(patience.nodes, each)};
+        const std::size_t given = some.nodes;
+        sections[k].solve(division.sets[k], some);
+        patience.nodes -= given - some.nodes;
         all_known = false;
       }
       const auto part = sections[k].choice(division.sets[k]);

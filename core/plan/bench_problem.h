@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <limits>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace weavelog {
@@ -13,6 +14,12 @@ inline constexpr double kNever = std::numeric_limits<double>::infinity();
 
 /// The bench, from 0, of each player.
 using BenchChoice = std::vector<std::size_t>;
+
+/// A match of which it is not decided who plays it: of each side one comes, with these chances. What it costs to have both on one bench is in the
+/// tables of meetings; that it is a product of chances is what makes a good bound.
+struct BenchMatch {
+  std::vector<std::pair<std::size_t, double>> upper, lower;  ///< players with their chances, above 0
+};
 
 /// All costs are 0 or more, in one and the same unit (points).
 struct BenchProblem {
@@ -28,6 +35,7 @@ struct BenchProblem {
   std::vector<double> fair;   ///< benches x days: rackets that cost nothing
   std::vector<double> most;   ///< benches x days: rackets that can't be exceeded
   double over_weight = 0;     ///< points per racket beyond what is fair
+  std::vector<BenchMatch> matches{};  ///< from which the meetings come, in any order; may be left out: then bounds are weaker
 
   void set_clash(std::size_t one, std::size_t other, double points) { clash[one * players + other] = clash[other * players + one] = points; }
   void set_hard(std::size_t one, std::size_t other, double points) { hard[one * players + other] = hard[other * players + one] = points; }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "core/plan/bench_bound.h"
 #include "core/plan/bench_exact.h"
 #include "core/plan/bench_parting.h"
 #include "core/plan/bench_search.h"
@@ -48,14 +49,6 @@ double crowded_floor(const BenchProblem& p) {
   return best;
 }
 
-/// Meetings within parts of so many players are different meetings, so that their floors add up.
-double parts_floor(const BenchProblem& p, bool parted, std::size_t size, BenchPatience& patience) {
-  double out = 0;
-  for (std::size_t from = 0; from < p.players; from += size)
-    out += BenchExact(p, count_up(from, std::min(p.players, from + size)), parted).clash_floor(p.benches, patience);
-  return out;
-}
-
 bool breaks(const BenchProblem& problem, const BenchChoice& choice) { return cost_of(problem, choice).hard > 0; }
 
 }  // namespace
@@ -66,12 +59,9 @@ double BenchSolution::gap() const {
   return floor > 0 ? more / floor : kNever;
 }
 
-double bench_floor(const BenchProblem& problem, bool parted, std::size_t nodes) {
+double bench_floor(const BenchProblem& problem, std::size_t nodes) {
   double meetings = crowded_floor(problem);
-  for (const std::size_t size : {std::size_t{8}, std::size_t{16}, std::size_t{32}, std::size_t{64}}) {
-    BenchPatience some{nodes / 8};
-    meetings = std::max(meetings, parts_floor(problem, parted, size, some));
-  }
+  meetings = std::max(meetings, meetings_floor(problem, count_up(0, problem.players), problem.benches, nodes));
   double rest = 0;
   for (std::size_t i = 0; i < problem.players; ++i)
     rest += *std::min_element(problem.own.begin() + static_cast<std::ptrdiff_t>(i * problem.benches),
@@ -104,14 +94,14 @@ BenchSolution solve_benches(const BenchProblem& problem, std::span<const std::si
       search(true);
       if (out.cost.kept() && !breaks(problem, out.choice)) {
         out.rule = Rule::kept;
-        out.floor = std::max(parting.floor, bench_floor(problem, true, effort.nodes / 4));
+        out.floor = std::max(parting.floor, bench_floor(problem, effort.nodes / 4));
         return out;
       }
     }
     std::erase_if(beginnings, [&](const BenchChoice& choice) { return choice.empty(); });
   }
   search(false);
-  out.floor = bench_floor(problem, false, effort.nodes / 4);
+  out.floor = bench_floor(problem, effort.nodes / 4);
   if (problem.players <= kFew && problem.players > 0) {
     BenchExact exact(problem, count_up(0, problem.players), false);
     const double below = out.cost.kept() ? out.cost.total() : kNever;

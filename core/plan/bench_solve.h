@@ -38,6 +38,6 @@ struct BenchEffort {
 
 /// What every plan costs at least, without a look at partings: the meetings within parts of the draw, and of the likeliest players, whom
 /// there are too few benches to hold apart; own costs; loads.
-[[nodiscard]] double bench_floor(const BenchProblem& problem, bool parted, std::size_t nodes);
+[[nodiscard]] double bench_floor(const BenchProblem& problem, std::size_t nodes);
 
 }  // namespace weavelog

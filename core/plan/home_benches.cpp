@@ -143,7 +143,23 @@ void HomeBenches::weigh_meetings() {
           }
       }
     }
+    note_matches(draw, in);
   }
+}
+
+/// The matches that are open, as the bound wants them.
+void HomeBenches::note_matches(const DrawnPeople& draw, const std::vector<std::vector<std::size_t>>& in) {
+  for (int round = 1; round <= draw.bracket->rounds(); ++round)
+    for (std::size_t match = 0; match < in.size() >> round; ++match) {
+      if (draw.bracket->winner(round, match)) continue;
+      BenchMatch one;
+      const std::size_t half = std::size_t{1} << (round - 1), first = match << round;
+      for (std::size_t line = first; line < first + 2 * half; ++line)
+        for (const std::size_t who : in[line])
+          if (const double chance = draw.bracket->lines()[line].withdrawn ? 0 : draw.odds->reaches(line, round); chance > 0)
+            (line < first + half ? one.upper : one.lower).emplace_back(who, chance);
+      if (!one.upper.empty() && !one.lower.empty()) problem_.matches.push_back(std::move(one));
+    }
 }
 
 void HomeBenches::share_loads() {

@@ -130,6 +130,7 @@ class HomeBenches {
   [[nodiscard]] Outcome<> check_benches() const;
   void find_people();
   void weigh_meetings();
+  void note_matches(const DrawnPeople& draw, const std::vector<std::vector<std::size_t>>& in);
   void weigh_own();
   void share_loads();
   [[nodiscard]] Outcome<> forbid();

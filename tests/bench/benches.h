@@ -26,5 +26,7 @@ void exchanges(Report& report, const Setting& setting);
 void crowd(Report& report, const Setting& setting);
 /// A played event, then a real server and tablets live at it: the screens' data, a stage changed by scanning a tag, the board.
 void room_day(Report& report, const Setting& setting);
+/// Odds and home benches of draws of 32 to 256, each beside a plain way to the same.
+void plan(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -20,14 +20,14 @@ int main(int argc, char** argv) {
   bool json = false;
   std::vector<std::string> only;
   std::string code, into;
-  CLI::App app{"Measures local writes, imports, exchanges, screens, a crowd of tablets and a room's day.",
+  CLI::App app{"Measures local writes, imports, exchanges, screens, a crowd of tablets, a room's day and plans.",
                "weavelog-bench"};
   app.option_defaults()->always_capture_default();
   app.add_flag("--json", json,
                "JSON lines: bench, metric, value, unit, reference, ratio, runs, spread, target");
   app.add_flag("--full", setting.full, "The sizes of the targets; takes several minutes");
-  app.add_option("--only", only, "workload, write, import, exchange, crowd, day; all if none is named")
-      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day"}));
+  app.add_option("--only", only, "workload, write, import, exchange, crowd, day, plan; all if none is named")
+      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day", "plan"}));
   app.add_option("--folder", setting.folder,
                  "Where the data is put meanwhile: on the disk that is to be measured")
       ->check(CLI::ExistingDirectory);
@@ -78,6 +78,7 @@ int main(int argc, char** argv) {
     if (wanted("exchange")) exchanges(report, setting);
     if (wanted("crowd")) crowd(report, setting);
     if (wanted("day")) room_day(report, setting);
+    if (wanted("plan")) plan(report, setting);
     return status;
   } catch (const std::exception& failure) {
     std::cerr << "weavelog-bench: " << failure.what() << '\n';

@@ -49,7 +49,7 @@ void Report::say(const Figure& figure) {
       std::printf("%s%s\n", last_bench_.empty() ? "" : "\n", figure.bench.c_str());
     std::printf("  %-46s %10s %-10s", figure.metric.c_str(), digits(value).c_str(), figure.unit.c_str());
     if (reference > 0)
-      std::printf(" plain SQLite %9s, ratio %5.2f", digits(reference).c_str(), value / reference);
+      std::printf(" %s %9s, ratio %5.2f", figure.beside.c_str(), digits(reference).c_str(), value / reference);
     if (figure.runs.values.size() > 1)
       std::printf("  (%zu runs, spread %.0f %%)", figure.runs.values.size(), figure.runs.spread() * 100);
     if (!figure.target.empty()) std::printf("  [to reach: %s]", figure.target.c_str());

@@ -24,8 +24,9 @@ struct Figure {
   std::string metric;
   std::string unit;
   Runs runs;
-  Runs reference;      ///< plain SQLite in the same run; empty if there is none
+  Runs reference;      ///< of what it is measured beside, in the same run; empty if there is none
   std::string target;  ///< what is to be reached, as text; empty if nothing is
+  std::string beside = "plain SQLite";  ///< what the reference is
 };
 
 class Report {

@@ -4,6 +4,7 @@
 #include <numeric>
 #include <random>
 
+#include "core/plan/bench_bound.h"
 #include "core/plan/bench_exact.h"
 #include "core/plan/bench_parting.h"
 #include "core/plan/meeting_odds.h"
@@ -39,6 +40,13 @@ BenchProblem generated(const Shape& shape, std::uint64_t number) {
   BenchProblem p(in.size(), shape.benches, rounds);
   p.over_weight = 0.25;
   const auto weight = [&](int round) { return std::max(1.0, 16.0 / std::pow(2.0, bracket.rounds() - round)); };
+  for (int round = 1; round <= bracket.rounds(); ++round)
+    for (std::size_t match = 0; match < shape.lines >> round; ++match) {
+      BenchMatch one;
+      for (std::size_t i = 0; i < in.size(); ++i)
+        if (in[i] >> round == match) (in[i] >> (round - 1) == 2 * match ? one.upper : one.lower).emplace_back(i, odds.reaches(in[i], round));
+      if (!one.upper.empty() && !one.lower.empty()) p.matches.push_back(std::move(one));
+    }
   std::vector<double> all(rounds);
   for (std::size_t i = 0; i < in.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
@@ -144,6 +152,38 @@ TEST_CASE("few players on few benches: the floor of meetings is that of all ways
     BenchPatience patience{1'000'000};
     CHECK(BenchExact(p, {0, 1, 2, 3, 4, 5, 6}, false).clash_floor(3, patience) == Approx(least));
   }
+}
+
+TEST_CASE("the floor of meetings of many holds for all their plans, and is worth something", "[plan]") {
+  for (const Shape& shape : {Shape{64, 64, 4, 0, 0, 0, kNever}, Shape{32, 26, 5, 0, 0, 0, kNever}, Shape{128, 128, 8, 0, 0, 0, kNever}, Shape{32, 32, 2, 0, 0, 0, kNever}})
+    for (std::uint64_t number = 1; number <= 3; ++number) {
+      const BenchProblem p = generated(shape, number);
+      std::vector<std::size_t> all(p.players);
+      std::iota(all.begin(), all.end(), 0);
+      const double floor = meetings_floor(p, all, p.benches, 200'000);
+      const BenchSolution solution = solve_benches(p);
+      INFO(p.players << " players, " << p.benches << " benches, number " << number << ": " << floor << " of " << solution.cost.clash);
+      CHECK(floor <= solution.cost.clash + 1e-6);
+      CHECK(floor > 0.3 * solution.cost.clash);
+      // Also of plans by chance, in which nobody looked for few meetings: each match has its part in the floor.
+      std::mt19937_64 random(number);
+      for (int plan = 0; plan < 50; ++plan) {
+        BenchChoice choice(p.players);
+        for (std::size_t& bench : choice) bench = random() % p.benches;
+        CHECK(cost_of(p, choice).clash >= floor - 1e-6);
+      }
+    }
+  // Few players: all ways.
+  const BenchProblem p = generated({32, 18, 2, 0, 0, 0, kNever}, 4);
+  std::vector<std::size_t> all(18);
+  std::iota(all.begin(), all.end(), 0);
+  double least = kNever;
+  BenchChoice choice(18);
+  for (std::size_t way = 0; way < std::size_t{1} << 17; way += 1) {
+    for (std::size_t i = 0; i < 18; ++i) choice[i] = way >> i & 1;
+    least = std::min(least, cost_of(p, choice).clash);
+  }
+  CHECK(meetings_floor(p, all, 2, 200'000) <= least + 1e-6);
 }
 
 TEST_CASE("the same case gives the same plan again", "[plan]") {
