@@ -14,6 +14,8 @@ std::span<const Target> targets() {
       {"entry_list", run_entry_list, seeds_entry_list},
       {"price_list", run_price_list, seeds_price_list},
       {"fields_json", run_fields_json, seeds_fields_json},
+      {"plan_draw", run_plan_draw, seeds_plan_draw},
+      {"plan_benches", run_plan_benches, seeds_plan_benches},
       {"words", run_words, seeds_words},
       {"near", run_near, seeds_near},
       {"bundle", run_bundle, seeds_bundle},

@@ -31,6 +31,11 @@ void run_price_list(ByteView input);
 std::vector<Bytes> seeds_price_list();
 void run_fields_json(ByteView input);
 std::vector<Bytes> seeds_fields_json();
+// plans.cpp
+void run_plan_draw(ByteView input);
+std::vector<Bytes> seeds_plan_draw();
+void run_plan_benches(ByteView input);
+std::vector<Bytes> seeds_plan_benches();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();
