@@ -147,6 +147,28 @@ Division divide(const std::vector<Section>& sections, std::size_t benches, std::
   return out;
 }
 
+/// What own costs are at least beyond each player's cheapest bench, because a bench serves one section only: nobody saves anything on it but those.
+double own_floor_beyond(const BenchProblem& problem, const std::vector<BenchExact>& sections) {
+  const std::size_t m = problem.benches;
+  double cheapest = 0, all = 0;
+  std::vector<double> most_saved(m);
+  for (const BenchExact& section : sections) {
+    std::vector<double> saved(m);
+    for (const std::size_t player : section.players()) {
+      double least = kNever, most = 0;
+      for (std::size_t bench = 0; bench < m; ++bench)
+        if (const double own = problem.own[player * m + bench]; own < kNever) least = std::min(least, own), most = std::max(most, own);
+      cheapest += least;
+      all += most;
+      for (std::size_t bench = 0; bench < m; ++bench)
+        if (const double own = problem.own[player * m + bench]; own < kNever) saved[bench] += most - own;
+    }
+    for (std::size_t bench = 0; bench < m; ++bench) most_saved[bench] = std::max(most_saved[bench], saved[bench]);
+  }
+  for (const double saved : most_saved) all -= saved;
+  return std::max(0.0, all - cheapest);
+}
+
 /// Too many benches for sets of them: only how many each section has. Then the floor takes the best bench for each player and the widest
 /// loads for each day, and the plan gives each section the benches that cost its players least.
 BenchParting part_by_numbers(const BenchProblem& problem, std::vector<std::vector<std::size_t>> groups, BenchPatience& patience) {
@@ -178,6 +200,7 @@ BenchParting part_by_numbers(const BenchProblem& problem, std::vector<std::vecto
     out.state = BenchParting::State::impossible;
     return out;
   }
+  out.floor += own_floor_beyond(problem, sections);
   std::vector<bool> taken(all);
   BenchChoice choice(problem.players);
   for (std::size_t k = sections.size(); k-- > 0;) {
