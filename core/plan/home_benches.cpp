@@ -83,7 +83,8 @@ Outcome<> HomeBenches::check_benches() const {
 
 void HomeBenches::find_people() {
   std::size_t most_rounds = 0;
-  for (const DrawnPeople& draw : given_.draws) most_rounds = std::max(most_rounds, static_cast<std::size_t>(draw.bracket->rounds()));
+  for (const DrawnPeople& draw : given_.draws)
+    if (draw.further == 0) most_rounds = std::max(most_rounds, static_cast<std::size_t>(draw.bracket->rounds()));
   std::size_t days = most_rounds;
   for (DrawnPeople& draw : given_.draws) {
     const auto rounds = static_cast<std::size_t>(draw.bracket->rounds());
@@ -111,7 +112,6 @@ void HomeBenches::find_people() {
 }
 
 void HomeBenches::weigh_meetings() {
-  const auto& weights = given_.weights.rounds;
   for (std::size_t at = 0; at < given_.draws.size(); ++at) {
     const DrawnPeople& draw = given_.draws[at];
     const int rounds = draw.bracket->rounds();
@@ -128,9 +128,8 @@ void HomeBenches::weigh_meetings() {
         const int round = Bracket::meeting_round(line, other);
         const double odds = draw.odds->meet(line, other);
         if (odds <= 0 || draw.bracket->winner(round, Bracket::match_of(round, line))) continue;
-        const auto from_end = static_cast<std::size_t>(rounds - round);
-        const double points = odds * (weights.empty() ? 1 : weights[std::min(from_end, weights.size() - 1)]);
-        const bool hard = (2 << from_end) <= given_.weights.hard_places;
+        const double points = odds * points_of(at, round);
+        const bool hard = (2 << (rounds - round + draw.further)) <= given_.weights.hard_places;
         for (const std::size_t one : in[line])
           for (const std::size_t two : in[other]) {
             if (one == two) continue;
@@ -145,6 +144,12 @@ void HomeBenches::weigh_meetings() {
     }
     note_matches(draw, in);
   }
+}
+
+double HomeBenches::points_of(std::size_t draw, int round) const {
+  const auto& weights = given_.weights.rounds;
+  const auto after = static_cast<std::size_t>(given_.draws[draw].bracket->rounds() - round + given_.draws[draw].further);
+  return weights.empty() ? 1 : weights[std::min(after, weights.size() - 1)];
 }
 
 /// The matches that are open, as the bound wants them.
@@ -378,9 +383,7 @@ BenchReason HomeBenches::why(const BenchChoice& choice, std::size_t person) cons
       const std::size_t other = one.one == person ? one.other : one.one;
       if (choice[other] != out.other_bench || (out.rule && !one.hard)) continue;
       const auto weight = [&](const BenchMeeting& meeting) {
-        const auto& w = given_.weights.rounds;
-        const auto from_end = static_cast<std::size_t>(rounds(meeting.draw) - meeting.round);
-        return meeting.odds * (w.empty() ? 1 : w[std::min(from_end, w.size() - 1)]) * (meeting.hard ? given_.weights.hard : 1);
+        return meeting.odds * points_of(meeting.draw, meeting.round) * (meeting.hard ? given_.weights.hard : 1);
       };
       if (out.meeting && weight(*out.meeting) >= weight(one)) continue;
       out.meeting = one;

@@ -18,6 +18,7 @@ struct DrawnPeople {
   const MeetingOdds* odds = nullptr;
   std::vector<std::vector<std::string>> people;
   std::vector<int> days;  ///< of each round, from 1; empty: a round a day, finals of all draws on the last
+  int further = 0;        ///< rounds of a draw to which this one leads: a section of qualifying
 };
 
 /// What is known of a player beside the draw.
@@ -122,10 +123,11 @@ class HomeBenches {
   /// What the plan would cost with this player there: compare with the plan's own cost. `own` is kNever where a wish, a pin or a shift
   /// forbids it.
   [[nodiscard]] BenchCost with_move(const BenchChoice& choice, std::size_t person, std::size_t bench) const;
-  /// "final", ... of a meeting.
-  [[nodiscard]] int rounds(std::size_t draw) const { return given_.draws[draw].bracket->rounds(); }
+  [[nodiscard]] const DrawnPeople& draw(std::size_t number) const { return given_.draws[number]; }
 
  private:
+  /// What a meeting costs for its odds, by how many rounds come after it.
+  [[nodiscard]] double points_of(std::size_t draw, int round) const;
   explicit HomeBenches(BenchCase given) : given_(std::move(given)), problem_(0, 0, 0) {}
   [[nodiscard]] Outcome<> check_benches() const;
   void find_people();

@@ -15,13 +15,18 @@ std::string round_words(const Language& language, int rounds, int round) {
   return plan_words().has(key) ? plan_words().say(language, key) : plan_words().say(language, "round.other", {{"n", 2 * matches}});
 }
 
+std::string round_words(const Language& language, const HomeBenches& room, const BenchMeeting& meeting) {
+  const DrawnPeople& draw = room.draw(meeting.draw);
+  return draw.further > 0 ? plan_words().say(language, "round.qualifying") : round_words(language, draw.bracket->rounds(), meeting.round);
+}
+
 std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person, const BenchReason& reason) {
   const HomeBench& here = room.benches()[choice[person]];
   PhraseArgs args{{"player", room.people()[person].name}, {"bench", here.name}, {"stringer", here.stringer}, {"other", room.benches()[reason.other_bench].name}};
   if (reason.meeting) {
     const double percent = 100 * reason.meeting->odds;
     args.emplace_back("opponent", room.people()[reason.meeting->other].name);
-    args.emplace_back("round", round_words(language, room.rounds(reason.meeting->draw), reason.meeting->round));
+    args.emplace_back("round", round_words(language, room, *reason.meeting));
     args.emplace_back("odds", percent < 1 ? "< 1" : std::to_string(std::lround(percent)));
   }
   return plan_words().say(language, "reason." + std::string(name_of(reason.kind)), args);

@@ -12,6 +12,8 @@ namespace weavelog {
 
 /// "final", "quarter-final", "round of 16" of a draw of so many rounds.
 [[nodiscard]] std::string round_words(const Language& language, int rounds, int round);
+/// The same of a meeting; of one in qualifying just that.
+[[nodiscard]] std::string round_words(const Language& language, const HomeBenches& room, const BenchMeeting& meeting);
 /// Why a player is on their bench, in one sentence.
 [[nodiscard]] std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person, const BenchReason& reason);
 /// "apart", "even_load", ...: for programs.

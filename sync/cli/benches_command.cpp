@@ -17,6 +17,7 @@ constexpr std::size_t kMostMeetings = 50;
 
 struct BenchesArguments {
   std::vector<std::string> draws, results;
+  DrawFiles first;  // of which the qualifying counts
   std::string by, people, players, wishes, pins, last, move, hard_from = "quarter-final", out;
   std::vector<double> rounds;
   BenchWeights weights;
@@ -162,7 +163,7 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
     meetings.push_back(json::object{{"player", room.people()[one.one].name},
                                     {"other", room.people()[one.other].name},
                                     {"bench", room.benches()[plan.choice()[one.one]].name},
-                                    {"round", round_words(language, room.rounds(one.draw), one.round)},
+                                    {"round", round_words(language, room, one)},
                                     {"odds", one.odds},
                                     {"hard", one.hard}});
   }
@@ -191,15 +192,32 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
   return out;
 }
 
+/// Qualifying first, a round a day, then the draws, with their finals on the last day.
+void days_in_turn(std::vector<DrawnPeople>& draws) {
+  int before = 0, longest = 0;
+  for (const DrawnPeople& draw : draws) (draw.further > 0 ? before : longest) = std::max(draw.further > 0 ? before : longest, draw.bracket->rounds());
+  for (DrawnPeople& draw : draws) {
+    const int rounds = draw.bracket->rounds(), from = draw.further > 0 ? before - rounds : before + longest - rounds;
+    for (int round = 1; round <= rounds; ++round) draw.days.push_back(from + round);
+  }
+}
+
 Outcome<Ending> benches(const Settings& settings, const BenchesArguments& arguments) {
   if (arguments.results.size() > arguments.draws.size())
     return fail(FaultCode::bad_input, "there are more results than draws", "--results", "give them in the order of the draws");
   std::vector<Bracket> brackets;
   for (std::size_t at = 0; at < arguments.draws.size(); ++at) {
-    auto bracket = plan_bracket({arguments.draws[at], at < arguments.results.size() ? arguments.results[at] : std::string(), "", "", 0});
+    DrawFiles files = at == 0 ? arguments.first : DrawFiles{};
+    files.draw = arguments.draws[at];
+    if (at < arguments.results.size()) files.results = arguments.results[at];
+    auto bracket = plan_bracket(files);
     if (!bracket) return fail(bracket.error());
     brackets.push_back(std::move(*bracket));
   }
+  const std::size_t main_draws = brackets.size();
+  const auto qualifying = plan_qualifying(arguments.first);
+  if (!qualifying) return fail(qualifying.error());
+  if (*qualifying) brackets.insert(brackets.end(), (*qualifying)->sections().begin(), (*qualifying)->sections().end());
   BenchCase given;
   std::vector<MeetingOdds> odds;
   for (const Bracket& bracket : brackets) {
@@ -208,9 +226,10 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
     odds.emplace_back(bracket, *chance);
   }
   for (std::size_t at = 0; at < brackets.size(); ++at) {
-    given.draws.push_back({&brackets[at], &odds[at], {}, {}});
+    given.draws.push_back({&brackets[at], &odds[at], {}, {}, at < main_draws ? 0 : brackets[0].rounds()});
     for (const BracketLine& line : brackets[at].lines()) given.draws.back().people.push_back(people_of(line));
   }
+  if (*qualifying) days_in_turn(given.draws);
   auto people = table<HomeBench>(arguments.people, read_benches);
   if (!people) return fail(people.error());
   auto players = table<BenchPerson>(arguments.players, read_bench_people);
@@ -257,6 +276,10 @@ void add_benches_command(CLI::App& plan, FolderWork& chosen) {
   add_plan_command<BenchesArguments>(plan, chosen, "benches", "Which stringer and machine each player keeps, and why", benches, [](CLI::App& command, BenchesArguments& arguments) {
     command.add_option("--draw", arguments.draws, "CSV as for `plan odds`; several draws of one event each with --draw")->required();
     command.add_option("--results", arguments.results, "CSV as for `plan odds`, in the order of the draws");
+    auto* qualifying = command.add_option("--qualifying", arguments.first.qualifying, "As for `plan odds`, of the first draw: who plays there gets a bench too; its days come first");
+    auto* qualifiers = command.add_option("--qualifiers", arguments.first.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
+    qualifying->needs(qualifiers);
+    command.add_option("--qualifying-results", arguments.first.qualifying_results, "CSV as --results")->needs(qualifying);
     command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that a draw has")
         ->check(CLI::IsMember({"rating", "seed", "even"}));
     command.add_option("--people", arguments.people, "CSV with the columns stringer, and bench, machine, skills, languages, most, days")->required();

@@ -39,17 +39,24 @@ Fault in_file(Fault fault, const std::string& file, const std::string& other) {
 
 }  // namespace
 
+Outcome<std::optional<Qualifying>> plan_qualifying(const DrawFiles& files) {
+  if (files.qualifying.empty()) return std::optional<Qualifying>();
+  const auto lines = lines_in(files.qualifying);
+  if (!lines) return fail(lines.error());
+  const auto results = results_in(files.qualifying_results, *lines);
+  if (!results) return fail(results.error());
+  auto qualifying = Qualifying::make(*lines, files.qualifiers, *results);
+  if (!qualifying) return fail(in_file(qualifying.error(), files.qualifying, files.qualifying_results));
+  return std::optional<Qualifying>(std::move(*qualifying));
+}
+
 Outcome<Bracket> plan_bracket(const DrawFiles& files) {
   auto lines = lines_in(files.draw);
   if (!lines) return fail(lines.error());
-  if (!files.qualifying.empty()) {
-    const auto before = lines_in(files.qualifying);
-    if (!before) return fail(before.error());
-    const auto results = results_in(files.qualifying_results, *before);
-    if (!results) return fail(results.error());
-    const auto qualifying = Qualifying::make(*before, files.qualifiers, *results);
-    if (!qualifying) return fail(in_file(qualifying.error(), files.qualifying, files.qualifying_results));
-    lines = fed_by(std::move(*lines), *qualifying);
+  const auto qualifying = plan_qualifying(files);
+  if (!qualifying) return fail(qualifying.error());
+  if (*qualifying) {
+    lines = fed_by(std::move(*lines), **qualifying);
     if (!lines) return fail(in_file(lines.error(), files.draw, {}));
   }
   const auto results = results_in(files.results, *lines);

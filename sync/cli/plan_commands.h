@@ -1,7 +1,7 @@
 #pragma once
 // The subcommands of `plan`, one family a file: each adds its own to the group. They work on files alone.
 
-#include "core/plan/meeting_odds.h"
+#include "core/plan/draw.h"
 #include "sync/cli/commands.h"
 
 namespace weavelog::cli {
@@ -32,6 +32,8 @@ struct DrawFiles {
 /// A draw with its results, fed by qualifying if there is one. Faults: those of read_bracket(), read_results(), Qualifying::make(), fed_by()
 /// and Bracket::make().
 [[nodiscard]] Outcome<Bracket> plan_bracket(const DrawFiles& files);
+/// Its qualifying, if there is one.
+[[nodiscard]] Outcome<std::optional<Qualifying>> plan_qualifying(const DrawFiles& files);
 /// What is known best of the draw: "rating", "seed" or "even".
 [[nodiscard]] std::string best_basis(const Bracket& bracket);
 /// By one of these. Faults: those of chances_by_rating() and chances_by_seed().

@@ -69,7 +69,7 @@ void odds_of(Report& report, const Bracket& bracket, std::size_t lines, int runs
 void benches_of(Report& report, const Bracket& bracket, std::size_t lines, int runs) {
   const MeetingOdds odds(bracket, must(chances_by_rating(bracket)));
   BenchCase given;
-  given.draws.push_back({&bracket, &odds, {}, {}});
+  given.draws.push_back({&bracket, &odds, {}, {}, 0});
   std::mt19937_64 random(5);
   for (const BracketLine& line : bracket.lines()) {
     given.draws[0].people.push_back(people_of(line));

@@ -127,6 +127,31 @@ TEST_CASE("home benches out of files: planned, asked for, kept as far as can be"
   CHECK(said.out.find("Iria Lourençote ist auf Teodor Halm / Table 4 festgesetzt.") != std::string::npos);
 }
 
+TEST_CASE("who plays qualifying has a home bench too, and keeps it in the main draw") {
+  const Desk desk;
+  std::string lines = kDraw;
+  lines.replace(lines.find("seed,rating"), 11, "seed,rating,qualifier");
+  std::string with;  // line 6 waits for the first section
+  for (std::size_t from = 0, row = 0; from < lines.size(); ++row) {
+    const std::size_t to = lines.find('\n', from);
+    with += lines.substr(from, to - from) + (row == 0 ? "" : row == 6 ? ",1" : ",") + "\n";
+    from = to + 1;
+  }
+  const auto draw = desk.file("draw.csv", with), people = desk.file("people.csv", kPeople), kept = (desk.home / "plan.json").string();
+  const auto qualifying = desk.file("qualifying.csv", "line,player,rating\n1,Quo A,1500\n2,Quo B,1500\n3,Quo C,1500\n4,Quo D,1700\n");
+  const std::vector<std::string> words{"plan", "benches", "--draw", draw, "--people", people, "--qualifying", qualifying, "--qualifiers", "1", "--hard-from", "never", "--out", kept};
+  const auto plan = desk.ask(words);
+  CHECK(size_at(plan, "/players") == 10);
+  CHECK(text_at(plan, "/days") == "5");  // two of qualifying, three of the draw
+  CHECK(bench_of(plan, "Quo A") != bench_of(plan, "Quo B"));
+  auto later = words;
+  const auto results = desk.file("results.csv", "round,winner\n1,Quo B\n1,Quo D\n2,Quo B\n");
+  later.insert(later.end(), {"--qualifying-results", results, "--last", kept});
+  const auto after = desk.ask(later);
+  CHECK(size_at(after, "/players") == 7);
+  CHECK(bench_of(after, "Quo B") == bench_of(plan, "Quo B"));
+}
+
 TEST_CASE("a plan that can't be made says why, and the last one stays") {
   const Desk desk;
   const auto draw = desk.file("draw.csv", kDraw);

@@ -68,7 +68,7 @@ void run_plan_benches(ByteView input) {
   const Bracket bracket = Bracket::make(lines).value();
   const MeetingOdds odds(bracket, even_chances());
   BenchCase given;
-  given.draws.push_back({&bracket, &odds, {}, {}});
+  given.draws.push_back({&bracket, &odds, {}, {}, 0});
   for (const BracketLine& line : lines) given.draws[0].people.push_back(people_of(line));
   auto benches = read_benches(parts[0], "people.csv");
   if (!benches || benches->size() > 5) return;

@@ -15,7 +15,9 @@ struct Drawn {
       : bracket(Bracket::make(std::move(lines), results).value()), odds(bracket, even_chances()) {}
 
   [[nodiscard]] DrawnPeople people() const {
-    DrawnPeople out{&bracket, &odds, {}, {}};
+    DrawnPeople out;
+    out.bracket = &bracket;
+    out.odds = &odds;
     for (const BracketLine& line : bracket.lines()) out.people.push_back(people_of(line));
     return out;
   }
@@ -184,6 +186,24 @@ TEST_CASE("pairs and two draws: a player counts in both", "[plan]") {
   const auto plan = room->plan();
   REQUIRE(plan);
   CHECK(plan->choice()[p1] != plan->choice()[*room->person("P5")]);  // meet for certain in doubles
+}
+
+TEST_CASE("meetings in qualifying weigh as early ones", "[plan]") {
+  const Drawn main(named(8));
+  std::vector<BracketLine> lines(4);
+  for (std::size_t i = 0; i < 4; ++i) lines[i].player = "Q" + std::to_string(i + 1);
+  const Drawn section(lines);
+  auto given = case_of(main, 8);
+  given.draws.push_back(section.people());
+  given.draws[1].further = 3;
+  given.weights.hard_places = 4;
+  const auto room = HomeBenches::make(given);
+  REQUIRE(room);
+  const auto q1 = *room->person("Q1"), q3 = *room->person("Q3"), p1 = *room->person("P1"), p8 = *room->person("P8");
+  const auto& p = room->problem();
+  CHECK(p.hard[q1 * p.players + q3] == 0);
+  CHECK(p.clash[q1 * p.players + q3] == Approx(0.5));  // a quarter; four rounds from the title weigh 2
+  CHECK(p.hard[p1 * p.players + p8] > 0);
 }
 
 TEST_CASE("what can't be planned is named", "[plan]") {
