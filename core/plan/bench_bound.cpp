@@ -101,7 +101,8 @@ double meetings_floor(const BenchProblem& problem, const std::vector<std::size_t
       if (number[player] < players.size()) here.lower.emplace_back(number[player], chance);
     if (!here.upper.empty() && !here.lower.empty()) matches.push_back(std::move(here));
   }
-  std::stable_sort(matches.begin(), matches.end(), [](const BenchMatch& a, const BenchMatch& b) { return a.upper.size() + a.lower.size() > b.upper.size() + b.lower.size(); });
+  std::stable_sort(matches.begin(), matches.end(),
+                   [](const BenchMatch& a, const BenchMatch& b) { return a.upper.size() + a.lower.size() > b.upper.size() + b.lower.size(); });
   // Parts of the draw that can be solved; nobody is in two.
   std::vector<std::vector<std::size_t>> parts;
   std::vector<bool> in_part(players.size());

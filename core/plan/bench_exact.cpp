@@ -11,7 +11,8 @@ constexpr std::size_t kStepNodes = 20'000;   // for one more player among those 
 
 }  // namespace
 
-BenchExact::BenchExact(const BenchProblem& problem, std::vector<std::size_t> players, bool parted) : p_(problem), parted_(parted), players_(std::move(players)) {
+BenchExact::BenchExact(const BenchProblem& problem, std::vector<std::size_t> players, bool parted)
+    : p_(problem), parted_(parted), players_(std::move(players)) {
   const std::size_t n = players_.size();
   cost_.resize(n * n);
   for (std::size_t i = 0; i < n; ++i)
@@ -172,7 +173,10 @@ const std::vector<double>& BenchExact::floors(std::size_t benches, BenchPatience
   // Many players are also looked at in blocks apart: different meetings, so that their floors add up.
   if (n > kBlock && blocks_.empty())
     for (std::size_t from = 0; from < n; from += kBlock)
-      blocks_.emplace_back(p_, std::vector<std::size_t>(players_.begin() + static_cast<std::ptrdiff_t>(from), players_.begin() + static_cast<std::ptrdiff_t>(std::min(n, from + kBlock))), parted_);
+      blocks_.emplace_back(p_,
+                           std::vector<std::size_t>(players_.begin() + static_cast<std::ptrdiff_t>(from),
+                                                    players_.begin() + static_cast<std::ptrdiff_t>(std::min(n, from + kBlock))),
+                           parted_);
   // The search from player i on, in which those before have no place, uses the floors of those after.
   bool whole = true;  // so far every search came to its end
   for (std::size_t i = n; i-- > 0;) {

@@ -23,7 +23,8 @@ std::vector<std::size_t> members(BenchSet set) {
 /// Of sections too large to look through: what else is known of their meetings.
 void know_floors(BenchExact& section, const BenchProblem& problem, std::size_t most_benches, std::size_t nodes) {
   if (section.players().size() <= 16) return;
-  for (std::size_t benches = 2; benches <= most_benches; ++benches) section.know_floor(benches, meetings_floor(problem, section.players(), benches, nodes / most_benches));
+  for (std::size_t benches = 2; benches <= most_benches; ++benches)
+    section.know_floor(benches, meetings_floor(problem, section.players(), benches, nodes / most_benches));
 }
 
 /// One section: what each set of benches costs it, at least or exactly. Sets of benches that are alike for it are one case.

@@ -27,7 +27,8 @@ Outcome<std::optional<double>> amount_in(const PlanTable& table, const CsvRow& r
   const std::string text = table.cell(row, column);
   if (text.empty()) return std::optional<double>();
   const auto number = PlanTable::number<double>(text);
-  if (!number || *number <= 0 || *number > 10'000) return table.wrong(row, column, "'" + text + "' is no number of rackets", "write a number such as 24, or nothing");
+  if (!number || *number <= 0 || *number > 10'000)
+    return table.wrong(row, column, "'" + text + "' is no number of rackets", "write a number such as 24, or nothing");
   return number;
 }
 
@@ -83,7 +84,8 @@ Outcome<std::vector<BenchPerson>> read_bench_people(std::string_view bytes, std:
     person.languages = table->list(row, "languages");
     person.before = table->cell(row, "before");
     for (const BenchPerson& other : out)
-      if (search_key(other.name) == search_key(person.name)) return table->wrong(row, "player", "'" + person.name + "' comes twice", "leave one of the two rows");
+      if (search_key(other.name) == search_key(person.name))
+        return table->wrong(row, "player", "'" + person.name + "' comes twice", "leave one of the two rows");
     out.push_back(std::move(person));
   }
   return out;

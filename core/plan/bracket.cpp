@@ -102,8 +102,10 @@ Outcome<> Bracket::take(const BracketResult& result) {
     return fail(FaultCode::bad_input, "there is no round " + std::to_string(result.round) + " in a draw of " + size, result.place,
                 "rounds count from 1 to " + std::to_string(rounds_));
   if (result.winner >= lines_.size())
-    return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + size, result.place, "correct the result");
-  const std::string place = (result.place.empty() ? "" : result.place + ", ") + "round " + std::to_string(result.round) + ", " + name_of(lines_, result.winner);
+    return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in a draw of " + size, result.place,
+                "correct the result");
+  const std::string place =
+      (result.place.empty() ? "" : result.place + ", ") + "round " + std::to_string(result.round) + ", " + name_of(lines_, result.winner);
   if (lines_[result.winner].bye) return fail(FaultCode::bad_input, "a bye wins no match", place, "name the player who went on");
   const std::size_t match = match_of(result.round, result.winner);
   if (result.round > 1) {
@@ -159,7 +161,8 @@ Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row) {
   out.partner = table.cell(row, "partner");
   out.bye = search_key(out.player) == "bye";
   if (out.bye) out.player.clear();
-  if (!out.partner.empty() && out.player.empty()) return table.wrong(row, "partner", "a partner of nobody", "write the first of the pair under player");
+  if (!out.partner.empty() && out.player.empty())
+    return table.wrong(row, "partner", "a partner of nobody", "write the first of the pair under player");
   if (const std::string text = table.cell(row, "seed"); !text.empty()) {
     out.seed = PlanTable::number<std::int64_t>(text);
     if (!out.seed) return table.wrong(row, "seed", "'" + text + "' is no seed", "write a whole number, or nothing");
@@ -176,7 +179,8 @@ Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row) {
   out.withdrawn = *withdrawn;
   if (const std::string text = table.cell(row, "qualifier"); !text.empty()) {
     const auto section = PlanTable::number<std::size_t>(text);
-    if (!section || *section < 1 || *section > kMostLines) return table.wrong(row, "qualifier", "'" + text + "' is no section of qualifying", "count sections from 1, or write nothing");
+    if (!section || *section < 1 || *section > kMostLines)
+      return table.wrong(row, "qualifier", "'" + text + "' is no section of qualifying", "count sections from 1, or write nothing");
     out.qualifier = *section;
   }
   return out;
@@ -189,7 +193,8 @@ Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::stri
   if (!table) return fail(table.error());
   const std::size_t size = table->rows().size();
   if (size > kMostLines)
-    return fail(FaultCode::bad_input, "a draw has at most 256 lines, and this table has " + std::to_string(size), std::string(source), "give one draw a file");
+    return fail(FaultCode::bad_input, "a draw has at most 256 lines, and this table has " + std::to_string(size), std::string(source),
+                "give one draw a file");
   std::vector<BracketLine> out(size);
   std::vector<bool> seen(size);
   for (const CsvRow& row : table->rows()) {
@@ -210,7 +215,8 @@ Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::stri
   const auto table = PlanTable::read(bytes, source, {"player"});
   if (!table) return fail(table.error());
   if (table->rows().size() > kMostLines)
-    return fail(FaultCode::bad_input, "a draw has at most 256 entries, and this table has " + std::to_string(table->rows().size()), std::string(source), "give one draw a file");
+    return fail(FaultCode::bad_input, "a draw has at most 256 entries, and this table has " + std::to_string(table->rows().size()),
+                std::string(source), "give one draw a file");
   std::vector<BracketLine> out;
   for (const CsvRow& row : table->rows()) {
     auto one = line_in(*table, row);
@@ -235,17 +241,20 @@ Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::sp
     } else {
       const std::string key = search_key(who);
       const auto found = std::find_if(lines.begin(), lines.end(), [&](const BracketLine& one) {
-        return !one.bye && !key.empty() && (search_key(one.player) == key || search_key(line_name(one)) == key || (!one.partner.empty() && search_key(one.partner) == key));
+        return !one.bye && !key.empty() &&
+               (search_key(one.player) == key || search_key(line_name(one)) == key || (!one.partner.empty() && search_key(one.partner) == key));
       });
       if (found == lines.end())
-        return table->wrong(row, "winner", "'" + who + "' is no player and no line of this draw", "write the name as in the draw, or the line's number");
+        return table->wrong(row, "winner", "'" + who + "' is no player and no line of this draw",
+                            "write the name as in the draw, or the line's number");
       result.winner = static_cast<std::size_t>(found - lines.begin());
     }
     result.place = table->place(row);
     const std::string end = search_key(table->cell(row, "end"));
     if (end == "walkover") result.end = MatchEnd::walkover;
     else if (end == "retired") result.end = MatchEnd::retired;
-    else if (!end.empty() && end != "played") return table->wrong(row, "end", "'" + table->cell(row, "end") + "' is no end of a match", "write played, retired, walkover, or nothing");
+    else if (!end.empty() && end != "played")
+      return table->wrong(row, "end", "'" + table->cell(row, "end") + "' is no end of a match", "write played, retired, walkover, or nothing");
     out.push_back(result);
   }
   return out;

@@ -18,7 +18,8 @@ std::string match_place(int round, std::size_t match) { return "round " + std::t
 
 Outcome<> check_line(const Bracket& bracket, std::size_t line) {
   if (line >= bracket.lines().size())
-    return fail(FaultCode::bad_input, "there is no such line in a draw of " + std::to_string(bracket.lines().size()), place_of(bracket, line), "correct the number");
+    return fail(FaultCode::bad_input, "there is no such line in a draw of " + std::to_string(bracket.lines().size()), place_of(bracket, line),
+                "correct the number");
   if (bracket.lines()[line].bye) return fail(FaultCode::bad_input, "a bye stands here", place_of(bracket, line), "choose the line of a player");
   return {};
 }
@@ -28,11 +29,14 @@ Outcome<> check_line(const Bracket& bracket, std::size_t line) {
 Outcome<Qualifying> Qualifying::make(const std::vector<BracketLine>& lines, std::size_t qualifiers, std::span<const BracketResult> results) {
   const std::size_t size = qualifiers == 0 ? 0 : lines.size() / qualifiers;
   if (qualifiers == 0 || lines.size() % qualifiers != 0 || size < 2 || !std::has_single_bit(size))
-    return fail(FaultCode::bad_input, std::to_string(lines.size()) + " lines can't be " + std::to_string(qualifiers) + " sections of 2, 4, 8, ... lines", {}, "fill them up with byes, or correct the number of qualifiers");
+    return fail(FaultCode::bad_input,
+                std::to_string(lines.size()) + " lines can't be " + std::to_string(qualifiers) + " sections of 2, 4, 8, ... lines", {},
+                "fill them up with byes, or correct the number of qualifiers");
   std::vector<std::vector<BracketResult>> sorted(qualifiers);
   for (BracketResult result : results) {
     if (result.winner >= lines.size())
-      return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in this qualifying", result.place, "correct the result");
+      return fail(FaultCode::bad_input, "there is no line " + std::to_string(result.winner + 1) + " in this qualifying", result.place,
+                  "correct the result");
     const std::size_t section = result.winner / size;
     result.winner %= size;
     sorted[section].push_back(std::move(result));
@@ -50,7 +54,8 @@ Outcome<Qualifying> Qualifying::make(const std::vector<BracketLine>& lines, std:
     }
     for (const BracketLine& line : bracket->lines())
       for (const std::string& one : people_of(line))
-        if (!people.insert(one).second) return fail(FaultCode::bad_input, one + " is in qualifying twice", place, "leave one of the two places to somebody else");
+        if (!people.insert(one).second)
+          return fail(FaultCode::bad_input, one + " is in qualifying twice", place, "leave one of the two places to somebody else");
     out.sections_.push_back(std::move(*bracket));
   }
   return out;
@@ -78,7 +83,8 @@ std::vector<BracketLine> Qualifying::lucky_losers() const {
     loser.entry = DrawEntry::lucky_loser;
     out.push_back(std::move(loser));
   }
-  std::stable_sort(out.begin(), out.end(), [](const BracketLine& a, const BracketLine& b) { return a.rating.value_or(-1e9) > b.rating.value_or(-1e9); });
+  std::stable_sort(out.begin(), out.end(),
+                   [](const BracketLine& a, const BracketLine& b) { return a.rating.value_or(-1e9) > b.rating.value_or(-1e9); });
   return out;
 }
 
@@ -119,7 +125,8 @@ Outcome<> Draw::replace(std::size_t line, BracketLine by) {
   if (by.player.empty() || by.bye) return fail(FaultCode::bad_input, "nobody is named for this place", place, "name a lucky loser or an alternate");
   for (const BracketResult& result : results_)
     if (Bracket::match_of(result.round, result.winner) == Bracket::match_of(result.round, line))
-      return fail(FaultCode::bad_input, "a match of this line has a result already", place, "only before the first match somebody else can take a place");
+      return fail(FaultCode::bad_input, "a match of this line has a result already", place,
+                  "only before the first match somebody else can take a place");
   std::vector<BracketLine> lines(bracket_.lines().begin(), bracket_.lines().end());
   by.seed.reset();
   by.withdrawn = false;
@@ -129,8 +136,10 @@ Outcome<> Draw::replace(std::size_t line, BracketLine by) {
 
 Outcome<> Draw::fill(std::size_t line, BracketLine by) {
   if (auto checked = check_line(bracket_, line); !checked) return checked;
-  if (!bracket_.lines()[line].player.empty()) return fail(FaultCode::bad_input, "somebody stands here already", place_of(bracket_, line), "choose a place that waits for a qualifier");
-  if (by.player.empty() || by.bye) return fail(FaultCode::bad_input, "nobody is named for this place", place_of(bracket_, line), "name who qualified");
+  if (!bracket_.lines()[line].player.empty())
+    return fail(FaultCode::bad_input, "somebody stands here already", place_of(bracket_, line), "choose a place that waits for a qualifier");
+  if (by.player.empty() || by.bye)
+    return fail(FaultCode::bad_input, "nobody is named for this place", place_of(bracket_, line), "name who qualified");
   std::vector<BracketLine> lines(bracket_.lines().begin(), bracket_.lines().end());
   lines[line] = std::move(by);
   return become(std::move(lines), results_);
@@ -139,8 +148,11 @@ Outcome<> Draw::fill(std::size_t line, BracketLine by) {
 Outcome<> Draw::record(const BracketResult& result) {
   if (result.winner < bracket_.lines().size()) {
     const BracketLine& line = bracket_.lines()[result.winner];
-    if (line.withdrawn) return fail(FaultCode::bad_input, "who withdrew wins no match", place_of(bracket_, result.winner), "name the other player, or take the withdrawal back");
-    if (!line.bye && line.player.empty()) return fail(FaultCode::bad_input, "nobody is known here yet", place_of(bracket_, result.winner), "fill the place first");
+    if (line.withdrawn)
+      return fail(FaultCode::bad_input, "who withdrew wins no match", place_of(bracket_, result.winner),
+                  "name the other player, or take the withdrawal back");
+    if (!line.bye && line.player.empty())
+      return fail(FaultCode::bad_input, "nobody is known here yet", place_of(bracket_, result.winner), "fill the place first");
   }
   auto results = results_;
   results.push_back(result);
@@ -149,11 +161,13 @@ Outcome<> Draw::record(const BracketResult& result) {
 
 Outcome<> Draw::take_back(int round, std::size_t match) {
   auto results = results_;
-  const auto gone = std::erase_if(results, [&](const BracketResult& one) { return one.round == round && Bracket::match_of(one.round, one.winner) == match; });
+  const auto gone =
+      std::erase_if(results, [&](const BracketResult& one) { return one.round == round && Bracket::match_of(one.round, one.winner) == match; });
   if (gone == 0) return fail(FaultCode::bad_input, "this match has no result", match_place(round, match), "choose one that has");
   for (const BracketResult& one : results)
     if (one.round > round && Bracket::match_of(one.round, one.winner) == match >> (one.round - round))
-      return fail(FaultCode::bad_input, "a later result is built on this one: " + match_place(one.round, Bracket::match_of(one.round, one.winner)), match_place(round, match), "take that one back first");
+      return fail(FaultCode::bad_input, "a later result is built on this one: " + match_place(one.round, Bracket::match_of(one.round, one.winner)),
+                  match_place(round, match), "take that one back first");
   return become({bracket_.lines().begin(), bracket_.lines().end()}, std::move(results));
 }
 
@@ -164,7 +178,8 @@ Outcome<std::vector<BracketLine>> fed_by(std::vector<BracketLine> lines, const Q
     const std::size_t section = lines[line].qualifier - 1;
     const std::string place = "line " + std::to_string(line + 1) + ", qualifier " + std::to_string(section + 1);
     if (section >= qualifying.sections().size())
-      return fail(FaultCode::bad_input, "qualifying has " + std::to_string(qualifying.sections().size()) + " sections only", place, "correct the number");
+      return fail(FaultCode::bad_input, "qualifying has " + std::to_string(qualifying.sections().size()) + " sections only", place,
+                  "correct the number");
     if (!used.insert(section).second) return fail(FaultCode::bad_input, "this qualifier has two places", place, "give one of them another number");
     const auto known = qualifying.qualifier(section);
     if (lines[line].bye || (!lines[line].player.empty() && !(known && known->player == lines[line].player)))

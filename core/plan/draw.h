@@ -10,13 +10,14 @@ class Qualifying {
  public:
   /// Lines from top to bottom of all sections, results with those lines. Faults: bad_input (lines that can't be divided into so many sections
   /// of 2, 4, ... lines; those of Bracket::make()).
-  [[nodiscard]] static Outcome<Qualifying> make(const std::vector<BracketLine>& lines, std::size_t qualifiers, std::span<const BracketResult> results = {});
+  [[nodiscard]] static Outcome<Qualifying> make(const std::vector<BracketLine>& lines, std::size_t qualifiers,
+                                                std::span<const BracketResult> results = {});
 
   [[nodiscard]] const std::vector<Bracket>& sections() const { return sections_; }
   /// The line of who qualified in a section (from 0); none while it is not decided, or if they withdrew.
   [[nodiscard]] std::optional<BracketLine> qualifier(std::size_t section) const;
-  /// Who lost in the last round of qualifying and did not withdraw, the highest rated first, then by section: who is asked first when a place becomes free.
-  /// (Rules rank them by their ranking, with a lot; common practice, no source.)
+  /// Who lost in the last round of qualifying and did not withdraw, the highest rated first, then by section: who is asked first when a place becomes
+  /// free. (Rules rank them by their ranking, with a lot; common practice, no source.)
   [[nodiscard]] std::vector<BracketLine> lucky_losers() const;
 
  private:
@@ -36,8 +37,8 @@ class Draw {
   /// Plays no match any more: whoever meets this line goes on by a walkover. What was won before stays. Faults: a bye, nobody there yet, or
   /// out already.
   [[nodiscard]] Outcome<> withdraw(std::size_t line);
-  /// Somebody else in the place of one who withdrew, as long as nothing on this line was played: a lucky loser or an alternate. A seed's place goes on
-  /// without the seed. Faults: a bye, somebody who did not withdraw, a match that was played or walked over; who is in the draw already.
+  /// Somebody else in the place of one who withdrew, as long as nothing on this line was played: a lucky loser or an alternate. A seed's place goes
+  /// on without the seed. Faults: a bye, somebody who did not withdraw, a match that was played or walked over; who is in the draw already.
   [[nodiscard]] Outcome<> replace(std::size_t line, BracketLine by);
   /// Who came through qualifying, on a line where nobody was known. Faults: somebody is there.
   [[nodiscard]] Outcome<> fill(std::size_t line, BracketLine by);

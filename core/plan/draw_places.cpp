@@ -27,7 +27,8 @@ void shuffle(std::vector<T>& all, Chance& chance) {
 
 Outcome<> check(const std::vector<BracketLine>& entries) {
   if (entries.size() < 4 || entries.size() > 256)
-    return fail(FaultCode::bad_input, "a draw has 4 to 256 entries, and here are " + std::to_string(entries.size()), {}, "add some, or divide them into several draws");
+    return fail(FaultCode::bad_input, "a draw has 4 to 256 entries, and here are " + std::to_string(entries.size()), {},
+                "add some, or divide them into several draws");
   std::set<std::string> people;
   for (std::size_t at = 0; at < entries.size(); ++at) {
     const std::string place = "entry " + std::to_string(at + 1);
@@ -46,7 +47,9 @@ std::vector<std::size_t> spread_byes(std::vector<bool> has_bye, std::size_t coun
     std::size_t from = 0, size = pairs;
     while (size > 1) {
       size /= 2;
-      const auto byes = [&](std::size_t first) { return std::count(has_bye.begin() + static_cast<std::ptrdiff_t>(first), has_bye.begin() + static_cast<std::ptrdiff_t>(first + size), true); };
+      const auto byes = [&](std::size_t first) {
+        return std::count(has_bye.begin() + static_cast<std::ptrdiff_t>(first), has_bye.begin() + static_cast<std::ptrdiff_t>(first + size), true);
+      };
       const auto upper = byes(from), lower = byes(from + size);
       if (lower < upper || (lower == upper && chance.below(2) == 1)) from += size;
     }
@@ -88,7 +91,9 @@ Outcome<std::vector<BracketLine>> make_draw(std::vector<BracketLine> entries, st
     if (*seeds[at].seed != static_cast<std::int64_t>(at) + 1)
       return fail(FaultCode::bad_input, "seeds have to be 1, 2, 3, ..., each once", "seed " + std::to_string(*seeds[at].seed), "number them anew");
   if (!seeds.empty() && seeds.size() > groups.back().last)
-    return fail(FaultCode::bad_input, "a draw of " + std::to_string(lines) + " lines has places for " + std::to_string(groups.back().last) + " seeds, and here are " + std::to_string(seeds.size()),
+    return fail(FaultCode::bad_input,
+                "a draw of " + std::to_string(lines) + " lines has places for " + std::to_string(groups.back().last) + " seeds, and here are " +
+                    std::to_string(seeds.size()),
                 {}, "leave the others without a seed");
   Chance chance(lot);
   std::vector<BracketLine> out(lines);

@@ -49,8 +49,9 @@ OwnParts own_parts(const BenchWeights& weights, const BenchPerson& person, const
   if (moves) out.move = weights.move;
   for (const std::string& skill : person.skills)
     if (!has(bench.skills, skill)) out.skill += weights.skill;
-  const bool speaks = person.languages.empty() || bench.languages.empty() ||
-                      std::any_of(person.languages.begin(), person.languages.end(), [&](const std::string& one) { return has(bench.languages, one); });
+  const bool speaks =
+      person.languages.empty() || bench.languages.empty() ||
+      std::any_of(person.languages.begin(), person.languages.end(), [&](const std::string& one) { return has(bench.languages, one); });
   if (!speaks) out.language = weights.language;
   return out;
 }
@@ -97,7 +98,8 @@ void HomeBenches::find_people() {
       if (draw.odds->matches_left(line) <= 0) continue;
       for (const std::string& name : draw.people[line]) {
         if (!numbers_.try_emplace(search_key(name), people_.size()).second) continue;
-        const auto known = std::find_if(given_.people.begin(), given_.people.end(), [&](const BenchPerson& one) { return same_name(one.name, name); });
+        const auto known =
+            std::find_if(given_.people.begin(), given_.people.end(), [&](const BenchPerson& one) { return same_name(one.name, name); });
         people_.push_back(known == given_.people.end() ? BenchPerson{} : *known);
         people_.back().name = name;
       }
@@ -216,7 +218,8 @@ Outcome<> HomeBenches::forbid() {
       left = left || own < kNever;
     }
     if (!left)
-      return fail(FaultCode::bad_input, "no bench is left for " + people_[who].name + ": this contradicts " + (said[who].empty() ? "itself" : said[who]),
+      return fail(FaultCode::bad_input,
+                  "no bench is left for " + people_[who].name + ": this contradicts " + (said[who].empty() ? "itself" : said[who]),
                   where(place, people_[who].name), "take one of the two back");
     said[who] += (said[who].empty() ? "" : ", ") + words + (place.empty() ? "" : " (" + place + ")");
     return {};
@@ -229,10 +232,12 @@ Outcome<> HomeBenches::forbid() {
   };
   for (const BenchWish& wish : given_.wishes) {
     if (std::none_of(given_.benches.begin(), given_.benches.end(), [&](const HomeBench& bench) { return fits(bench, wish.with); }))
-      return fail(FaultCode::bad_input, "no bench, stringer or machine is called " + in_quotes(wish.with), where(wish.place, wish.player), "write it as in the list of people");
+      return fail(FaultCode::bad_input, "no bench, stringer or machine is called " + in_quotes(wish.with), where(wish.place, wish.player),
+                  "write it as in the list of people");
     const auto who = person(wish.player);
     if (!who && !known(wish.player))
-      return fail(FaultCode::bad_input, "no player of the draw is called " + in_quotes(wish.player), where(wish.place, wish.player), "write the name as in the draw");
+      return fail(FaultCode::bad_input, "no player of the draw is called " + in_quotes(wish.player), where(wish.place, wish.player),
+                  "write the name as in the draw");
     if (!who) continue;
     bound_[*who] = 'w';
     const std::string words = std::string(wish.never ? "never with " : "only with ") + wish.with;
@@ -240,10 +245,13 @@ Outcome<> HomeBenches::forbid() {
   }
   for (const BenchPin& pin : given_.pins) {
     const auto at = bench(pin.bench);
-    if (!at) return fail(FaultCode::bad_input, "no bench is called " + in_quotes(pin.bench), where(pin.place, pin.player), "write it as in the list of people");
+    if (!at)
+      return fail(FaultCode::bad_input, "no bench is called " + in_quotes(pin.bench), where(pin.place, pin.player),
+                  "write it as in the list of people");
     const auto who = person(pin.player);
     if (!who && !known(pin.player))
-      return fail(FaultCode::bad_input, "no player of the draw is called " + in_quotes(pin.player), where(pin.place, pin.player), "write the name as in the draw");
+      return fail(FaultCode::bad_input, "no player of the draw is called " + in_quotes(pin.player), where(pin.place, pin.player),
+                  "write the name as in the draw");
     if (!who) continue;
     bound_[*who] = 'p';
     const std::string& name = given_.benches[*at].name;
@@ -260,7 +268,9 @@ Outcome<> HomeBenches::forbid() {
       left = left || own < kNever;
     }
     if (!left)
-      return fail(FaultCode::bad_input, "no bench that is allowed" + (said[who].empty() ? std::string() : " (" + said[who] + ")") + " has a shift and room on all days of this player",
+      return fail(FaultCode::bad_input,
+                  "no bench that is allowed" + (said[who].empty() ? std::string() : " (" + said[who] + ")") +
+                      " has a shift and room on all days of this player",
                   in_quotes(people_[who].name), "change a shift, a limit or a wish");
   }
   return {};
@@ -270,7 +280,8 @@ Outcome<> HomeBenches::check_loads() const {
   for (std::size_t day = 0; day < problem_.days; ++day) {
     double load = 0, most = 0;
     for (std::size_t who = 0; who < people_.size(); ++who) load += problem_.load[who * problem_.days + day];
-    for (std::size_t bench = 0; bench < given_.benches.size(); ++bench) most += on_shift(given_.benches[bench], day) ? problem_.most[bench * problem_.days + day] : kRare;
+    for (std::size_t bench = 0; bench < given_.benches.size(); ++bench)
+      most += on_shift(given_.benches[bench], day) ? problem_.most[bench * problem_.days + day] : kRare;
     if (load > most + 1e-9)
       return fail(FaultCode::bad_input, "the shifts can't carry what is expected: " + decimals(load) + " rackets, room for " + decimals(most),
                   "day " + std::to_string(day + 1), "add a bench or a shift on this day, or raise a limit");
@@ -297,7 +308,8 @@ Outcome<BenchPlan> HomeBenches::plan(const BenchEffort& effort) const {
         if (const double more = rackets(out.choice(), bench, day) - problem_.most[bench * problem_.days + day]; more > beyond)
           beyond = more, worst_bench = bench, worst_day = day;
     return fail(FaultCode::refused, "no plan was found that keeps all limits; the nearest has " + decimals(beyond) + " rackets too many here",
-                given_.benches[worst_bench].name + ", day " + std::to_string(worst_day + 1), "add a bench or a shift, raise a limit, or take a wish or pin back");
+                given_.benches[worst_bench].name + ", day " + std::to_string(worst_day + 1),
+                "add a bench or a shift, raise a limit, or take a wish or pin back");
   }
   for (std::size_t who = 0; who < people_.size(); ++who)
     if (last_[who] && *last_[who] != out.choice()[who]) out.moved.push_back(who);
@@ -367,7 +379,9 @@ BenchReason HomeBenches::why(const BenchChoice& choice, std::size_t person) cons
   const BenchPerson& who = people_[person];
   const bool before_here = !who.before.empty() && std::any_of(given_.benches.begin(), given_.benches.end(),
                                                               [&](const HomeBench& bench) { return same_name(who.before, bench.stringer); });
-  const auto parts = [&](std::size_t bench) { return own_parts(given_.weights, who, given_.benches[bench], before_here, last_[person] && *last_[person] != bench); };
+  const auto parts = [&](std::size_t bench) {
+    return own_parts(given_.weights, who, given_.benches[bench], before_here, last_[person] && *last_[person] != bench);
+  };
   const OwnParts mine = parts(here), theirs = parts(out.other_bench);
   // In the order in which people would say them, if two weigh the same.
   const std::pair<Kind, double> kinds[] = {

@@ -42,7 +42,9 @@ Outcome<WinChance> chances_by_seed(const Bracket& bracket) {
 }
 
 MeetingOdds::MeetingOdds(const Bracket& bracket, const WinChance& chance)
-    : size_(bracket.lines().size()), reach_(static_cast<std::size_t>(bracket.rounds()) + 1, std::vector<double>(size_)), plays_(static_cast<std::size_t>(bracket.rounds()), std::vector<double>(size_)) {
+    : size_(bracket.lines().size()),
+      reach_(static_cast<std::size_t>(bracket.rounds()) + 1, std::vector<double>(size_)),
+      plays_(static_cast<std::size_t>(bracket.rounds()), std::vector<double>(size_)) {
   std::fill(reach_[0].begin(), reach_[0].end(), 1.0);
   for (const BracketLine& line : bracket.lines()) withdrawn_.push_back(line.withdrawn);
   for (int round = 1; round <= bracket.rounds(); ++round) {

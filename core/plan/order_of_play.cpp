@@ -31,7 +31,8 @@ std::optional<PlayedMatch> match_in(const std::string& text, const std::string& 
   return out;
 }
 
-Outcome<std::optional<UnixMs>> time_in(const PlanTable& table, const CsvRow& row, std::string_view column, const std::string& day, const std::string& zone) {
+Outcome<std::optional<UnixMs>> time_in(const PlanTable& table, const CsvRow& row, std::string_view column, const std::string& day,
+                                       const std::string& zone) {
   const std::string text = table.cell(row, column);
   if (text.empty()) return std::optional<UnixMs>();
   const bool form = text.size() == 5 && text[2] == ':' && text.find_first_not_of("0123456789:") == std::string::npos;
@@ -71,7 +72,8 @@ class Clock {
       if (draw == draws_.end()) return fail(FaultCode::bad_input, "there is no draw of this name", where(entry), "name it as it was given");
       const Bracket& bracket = *draw->second;
       if (entry.match.round < 1 || entry.match.round > bracket.rounds() || entry.match.match >= bracket.lines().size() >> entry.match.round)
-        return fail(FaultCode::bad_input, "there is no such match in a draw of " + std::to_string(bracket.lines().size()), where(entry), "correct round or match");
+        return fail(FaultCode::bad_input, "there is no such match in a draw of " + std::to_string(bracket.lines().size()), where(entry),
+                    "correct round or match");
       if (bracket.winner(entry.match.round, entry.match.match))
         return fail(FaultCode::bad_input, "this match is decided already, or has a bye", where(entry), "take it out of the order");
       if (!place_.emplace(entry.match, at).second) return fail(FaultCode::bad_input, "this match comes twice", where(entry), "leave one of the two");
@@ -84,8 +86,10 @@ class Clock {
         const OrderEntry &entry = order_[at], &leads = order_[feeder];
         const bool ahead = leads.day == entry.day && leads.court == entry.court && feeder > at;
         if (leads.day > entry.day || ahead)
-          return fail(FaultCode::bad_input, "this match is before one that leads to it: " + name_of(leads.match) + " is on " + leads.day + (ahead ? ", later on this court" : ""), where(entry),
-                      "put that one first");
+          return fail(
+              FaultCode::bad_input,
+              "this match is before one that leads to it: " + name_of(leads.match) + " is on " + leads.day + (ahead ? ", later on this court" : ""),
+              where(entry), "put that one first");
       }
     return {};
   }
@@ -103,7 +107,8 @@ class Clock {
     if (const auto known = times_.find(at); known != times_.end()) return known->second;
     const OrderEntry& entry = order_[at];
     if (depth > order_.size())
-      return fail(FaultCode::bad_input, "this match waits for one that waits for it", where(entry), "change the order on a court, or what it follows");
+      return fail(FaultCode::bad_input, "this match waits for one that waits for it", where(entry),
+                  "change the order on a court, or what it follows");
     MatchTime out;
     UnixMs earliest = 0;
     const auto wait_for = [&](std::size_t other, UnixMs pause) -> Outcome<> {
@@ -115,18 +120,21 @@ class Clock {
     for (const std::size_t feeder : feeders(entry.match)) {
       if (auto waited = wait_for(feeder, options_.rest); !waited) return fail(waited.error());
       if (entry.at && *entry.at < times_[feeder].end)
-        return fail(FaultCode::bad_input, "this match is before one that leads to it: " + name_of(order_[feeder].match) + " is not over by then", where(entry), "give it a later time");
+        return fail(FaultCode::bad_input, "this match is before one that leads to it: " + name_of(order_[feeder].match) + " is not over by then",
+                    where(entry), "give it a later time");
     }
     if (const auto ahead = before_.find(at); ahead != before_.end()) {
       const OrderEntry& other = order_[ahead->second];
       if (auto waited = wait_for(ahead->second, 0); !waited) return fail(waited.error());
       if (entry.at && *entry.at < times_[ahead->second].begin)
-        return fail(FaultCode::bad_input, "its time is before that of the match ahead on this court, " + name_of(other.match), where(entry), "put it ahead, or give it a later time");
+        return fail(FaultCode::bad_input, "its time is before that of the match ahead on this court, " + name_of(other.match), where(entry),
+                    "put it ahead, or give it a later time");
     }
     if (entry.follows) {
       const auto found = place_.find(*entry.follows);
       if (found == place_.end())
-        return fail(FaultCode::bad_input, "it follows " + name_of(*entry.follows) + ", which is not in the order of play", where(entry), "put that match in, or take this out");
+        return fail(FaultCode::bad_input, "it follows " + name_of(*entry.follows) + ", which is not in the order of play", where(entry),
+                    "put that match in, or take this out");
       if (auto waited = wait_for(found->second, 0); !waited) return fail(waited.error());
     }
     if (entry.at) {
@@ -155,7 +163,9 @@ class Clock {
 }  // namespace
 
 Outcome<std::vector<OrderEntry>> read_order(std::string_view bytes, const std::string& zone, std::string_view source) {
-  if (!is_time_zone(zone)) return fail(FaultCode::bad_input, "'" + shortened(zone, 40) + "' is no time zone that is known here", "time zone", "write a name such as Europe/Lisbon");
+  if (!is_time_zone(zone))
+    return fail(FaultCode::bad_input, "'" + shortened(zone, 40) + "' is no time zone that is known here", "time zone",
+                "write a name such as Europe/Lisbon");
   const auto table = PlanTable::read(bytes, source, {"day", "court", "round", "match"});
   if (!table) return fail(table.error());
   std::vector<OrderEntry> out;
@@ -170,7 +180,8 @@ Outcome<std::vector<OrderEntry>> read_order(std::string_view bytes, const std::s
     const auto round = PlanTable::number<int>(table->cell(row, "round"));
     const auto match = PlanTable::number<std::size_t>(table->cell(row, "match"));
     if (!round || *round < 1) return table->wrong(row, "round", "'" + table->cell(row, "round") + "' is no round", "count rounds from 1");
-    if (!match || *match < 1) return table->wrong(row, "match", "'" + table->cell(row, "match") + "' is no match", "count matches from 1, from the top");
+    if (!match || *match < 1)
+      return table->wrong(row, "match", "'" + table->cell(row, "match") + "' is no match", "count matches from 1, from the top");
     entry.match.round = *round;
     entry.match.match = *match - 1;
     const auto at = time_in(*table, row, "at", entry.day, zone);
@@ -188,7 +199,8 @@ Outcome<std::vector<OrderEntry>> read_order(std::string_view bytes, const std::s
   return out;
 }
 
-Outcome<std::map<PlayedMatch, MatchTime>> expected_times(std::span<const OrderEntry> order, const std::map<std::string, const Bracket*>& draws, const OrderOptions& options) {
+Outcome<std::map<PlayedMatch, MatchTime>> expected_times(std::span<const OrderEntry> order, const std::map<std::string, const Bracket*>& draws,
+                                                         const OrderOptions& options) {
   return Clock(order, draws, options).run();
 }
 

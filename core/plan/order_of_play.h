@@ -37,13 +37,16 @@ struct OrderOptions {
   std::map<std::string, UnixMs> day_begins{};  ///< by day: first match where no time is said; a day without: the earliest time said on it
 };
 
-/// A table with the columns day, court, round, match (from 1), and draw, at, not_before ("14:05"), follows ("2/7" or "Doubles 2/7": round and match), in
-/// the order of play of each court. Times are told in `zone` (IANA name). Faults, with the place: as read_csv(); bad_input (a day, time, number or zone that is none).
+/// A table with the columns day, court, round, match (from 1), and draw, at, not_before ("14:05"), follows ("2/7" or "Doubles 2/7": round and match),
+/// in the order of play of each court. Times are told in `zone` (IANA name). Faults, with the place: as read_csv(); bad_input (a day, time, number or
+/// zone that is none).
 [[nodiscard]] Outcome<std::vector<OrderEntry>> read_order(std::string_view bytes, const std::string& zone, std::string_view source = {});
 
-/// When each match is expected. `draws` by name, to look up who plays and what leads to a match. Faults, located: bad_input (a draw, round or match that is not there; a
-/// match twice; a match that is over; a match before one that leads to it; a match that follows one which is not in the order, or in the end itself; a time
-/// before that of the match ahead on the court; no time from which a day could be reckoned).
-[[nodiscard]] Outcome<std::map<PlayedMatch, MatchTime>> expected_times(std::span<const OrderEntry> order, const std::map<std::string, const Bracket*>& draws, const OrderOptions& options = {});
+/// When each match is expected. `draws` by name, to look up who plays and what leads to a match. Faults, located: bad_input (a draw, round or match
+/// that is not there; a match twice; a match that is over; a match before one that leads to it; a match that follows one which is not in the order,
+/// or in the end itself; a time before that of the match ahead on the court; no time from which a day could be reckoned).
+[[nodiscard]] Outcome<std::map<PlayedMatch, MatchTime>> expected_times(std::span<const OrderEntry> order,
+                                                                       const std::map<std::string, const Bracket*>& draws,
+                                                                       const OrderOptions& options = {});
 
 }  // namespace weavelog

@@ -13,7 +13,8 @@ Outcome<PlanTable> PlanTable::read(std::string_view bytes, std::string_view sour
   out.table_ = std::move(*table);
   for (const char* name : needed)
     if (out.column(name) == std::string::npos)
-      return fail(FaultCode::bad_input, std::string("the column ") + name + " is missing", csv_place(source, 1), "name it in the first line of the table");
+      return fail(FaultCode::bad_input, std::string("the column ") + name + " is missing", csv_place(source, 1),
+                  "name it in the first line of the table");
   return out;
 }
 

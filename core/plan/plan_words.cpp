@@ -20,9 +20,11 @@ std::string round_words(const Language& language, const HomeBenches& room, const
   return draw.further > 0 ? plan_words().say(language, "round.qualifying") : round_words(language, draw.bracket->rounds(), meeting.round);
 }
 
-std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person, const BenchReason& reason) {
+std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person,
+                         const BenchReason& reason) {
   const HomeBench& here = room.benches()[choice[person]];
-  PhraseArgs args{{"player", room.people()[person].name}, {"bench", here.name}, {"stringer", here.stringer}, {"other", room.benches()[reason.other_bench].name}};
+  PhraseArgs args{
+      {"player", room.people()[person].name}, {"bench", here.name}, {"stringer", here.stringer}, {"other", room.benches()[reason.other_bench].name}};
   if (reason.meeting) {
     const double percent = 100 * reason.meeting->odds;
     args.emplace_back("opponent", room.people()[reason.meeting->other].name);

@@ -15,7 +15,8 @@ namespace weavelog {
 /// The same of a meeting; of one in qualifying just that.
 [[nodiscard]] std::string round_words(const Language& language, const HomeBenches& room, const BenchMeeting& meeting);
 /// Why a player is on their bench, in one sentence.
-[[nodiscard]] std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person, const BenchReason& reason);
+[[nodiscard]] std::string reason_words(const Language& language, const HomeBenches& room, const BenchChoice& choice, std::size_t person,
+                                       const BenchReason& reason);
 /// "apart", "even_load", ...: for programs.
 [[nodiscard]] std::string_view name_of(BenchReason::Kind kind);
 /// "kept", "impossible", "not_found", "none".

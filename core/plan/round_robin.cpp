@@ -25,13 +25,16 @@ std::vector<std::vector<GroupMatch>> circle_rounds(std::size_t players) {
 
 Outcome<RoundRobin> RoundRobin::make(std::vector<BracketLine> players, std::span<const Result> results) {
   if (players.size() < 3 || players.size() > 8)
-    return fail(FaultCode::bad_input, "a group has 3 to 8 players, and here are " + std::to_string(players.size()), {}, "divide them into several groups");
+    return fail(FaultCode::bad_input, "a group has 3 to 8 players, and here are " + std::to_string(players.size()), {},
+                "divide them into several groups");
   std::set<std::string> people;
   for (std::size_t at = 0; at < players.size(); ++at) {
     const std::string place = "place " + std::to_string(at + 1) + " of the group";
-    if (players[at].bye || players[at].player.empty()) return fail(FaultCode::bad_input, "nobody is here", place, "name a player, or make the group smaller");
+    if (players[at].bye || players[at].player.empty())
+      return fail(FaultCode::bad_input, "nobody is here", place, "name a player, or make the group smaller");
     for (const std::string& one : people_of(players[at]))
-      if (!people.insert(search_key(one)).second) return fail(FaultCode::bad_input, one + " is in the group twice", place, "leave one of the two places to somebody else");
+      if (!people.insert(search_key(one)).second)
+        return fail(FaultCode::bad_input, one + " is in the group twice", place, "leave one of the two places to somebody else");
   }
   RoundRobin out;
   out.winners_.resize(players.size() * players.size());
@@ -39,11 +42,14 @@ Outcome<RoundRobin> RoundRobin::make(std::vector<BracketLine> players, std::span
   const std::size_t n = out.players_.size();
   for (const Result& result : results) {
     const auto [one, other] = result.match;
-    const std::string place = (result.place.empty() ? "" : result.place + ", ") + "places " + std::to_string(one + 1) + " and " + std::to_string(other + 1);
+    const std::string place =
+        (result.place.empty() ? "" : result.place + ", ") + "places " + std::to_string(one + 1) + " and " + std::to_string(other + 1);
     if (one >= n || other >= n || one == other) return fail(FaultCode::bad_input, "these two do not meet in this group", place, "correct the result");
-    if (result.winner != one && result.winner != other) return fail(FaultCode::bad_input, "the winner did not play this match", place, "name one of the two");
+    if (result.winner != one && result.winner != other)
+      return fail(FaultCode::bad_input, "the winner did not play this match", place, "name one of the two");
     if (const auto known = out.winner(one, other); known && *known != result.winner)
-      return fail(FaultCode::bad_input, "this match has another winner already: " + line_name(out.players_[*known]), place, "correct one of the two results");
+      return fail(FaultCode::bad_input, "this match has another winner already: " + line_name(out.players_[*known]), place,
+                  "correct one of the two results");
     out.decide(one, other, result.winner);
   }
   for (std::size_t one = 0; one < n; ++one)

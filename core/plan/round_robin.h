@@ -10,8 +10,8 @@ struct GroupMatch {
   std::size_t one = 0, other = 0;
 };
 
-/// Who meets whom in which round: each once, nobody twice in a round; with an odd number somebody rests each round. The circle method (in use since the
-/// nineteenth century; from memory).
+/// Who meets whom in which round: each once, nobody twice in a round; with an odd number somebody rests each round. The circle method (in use since
+/// the nineteenth century; from memory).
 [[nodiscard]] std::vector<std::vector<GroupMatch>> circle_rounds(std::size_t players);
 
 class RoundRobin {
@@ -22,8 +22,8 @@ class RoundRobin {
     std::string place{};     ///< where it was written, for faults
   };
 
-  /// 3 to 8 players, of whom some may have withdrawn: what they have not played is walked over. Faults, located: bad_input (too few or many; a bye or a place that is
-  /// not filled; somebody twice; a result of two who do not meet, of a winner who did not play, or twice with different winners).
+  /// 3 to 8 players, of whom some may have withdrawn: what they have not played is walked over. Faults, located: bad_input (too few or many; a bye or
+  /// a place that is not filled; somebody twice; a result of two who do not meet, of a winner who did not play, or twice with different winners).
   [[nodiscard]] static Outcome<RoundRobin> make(std::vector<BracketLine> players, std::span<const Result> results = {});
 
   [[nodiscard]] std::span<const BracketLine> players() const { return players_; }

@@ -46,7 +46,9 @@ Outcome<std::map<std::string, std::string>> last_plan(const std::string& path) {
   if (!bytes) return fail(bytes.error());
   boost::system::error_code error;
   const json::value document = json::parse(*bytes, error);
-  const auto wrong = [&](const char* what) { return fail(FaultCode::bad_input, what, path, "give a plan that `plan benches --json` or --out wrote"); };
+  const auto wrong = [&](const char* what) {
+    return fail(FaultCode::bad_input, what, path, "give a plan that `plan benches --json` or --out wrote");
+  };
   if (error) return wrong("this is no JSON");
   const json::value* players = document.is_object() ? document.get_object().if_contains("players") : nullptr;
   if (players == nullptr || !players->is_array()) return wrong("this is no plan: the list of players is missing");
@@ -54,7 +56,8 @@ Outcome<std::map<std::string, std::string>> last_plan(const std::string& path) {
     const json::object* player = one.if_object();
     const json::value* name = player == nullptr ? nullptr : player->if_contains("player");
     const json::value* bench = player == nullptr ? nullptr : player->if_contains("bench");
-    if (name == nullptr || bench == nullptr || !name->is_string() || !bench->is_string()) return wrong("this is no plan: a player has no name or no bench");
+    if (name == nullptr || bench == nullptr || !name->is_string() || !bench->is_string())
+      return wrong("this is no plan: a player has no name or no bench");
     out[std::string(name->get_string())] = std::string(bench->get_string());
   }
   return out;
@@ -68,7 +71,8 @@ Outcome<int> places_from(const std::string& typed) {
   if (key == "quarter final") return 8;
   if (key == "round of 16") return 16;
   if (key == "round of 32") return 32;
-  return fail(FaultCode::bad_input, "\"" + shortened(typed, 40) + "\" is no round", "--hard-from", "write final, semi-final, quarter-final, round of 16, round of 32 or never");
+  return fail(FaultCode::bad_input, "\"" + shortened(typed, 40) + "\" is no round", "--hard-from",
+              "write final, semi-final, quarter-final, round of 16, round of 32 or never");
 }
 
 json::object cost_json(const BenchCost& cost) {
@@ -93,7 +97,8 @@ Outcome<json::object> proposed(const HomeBenches& room, const BenchPlan& plan, c
   const auto who = room.person(typed.substr(0, sign));
   const auto bench = room.bench(typed.substr(sign + 1));
   if (!who || !bench)
-    return fail(FaultCode::not_found, who ? "no such bench" : "no such player who is still in", "--move " + shortened(typed, 60), "write the names as in the files");
+    return fail(FaultCode::not_found, who ? "no such bench" : "no such player who is still in", "--move " + shortened(typed, 60),
+                "write the names as in the files");
   const BenchCost now = plan.solution.cost, moved = room.with_move(plan.choice(), *who, *bench);
   const std::string& name = room.people()[*who].name;
   json::object out{{"player", name}, {"bench", room.benches()[*bench].name}, {"allowed", moved.own < kNever && moved.beyond <= now.beyond + 1e-9}};
@@ -158,8 +163,10 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
                                    {"reason", reason_json(room, reason)},
                                    {"why", reason_words(language, room, plan.choice(), who, reason)}});
   }
+  double late = 0, early = 0;  // meetings on one bench that are to be expected
   for (const BenchMeeting& one : room.meetings(plan.choice())) {
-    if (meetings.size() == kMostMeetings) break;
+    (one.hard ? late : early) += one.odds;
+    if (meetings.size() == kMostMeetings) continue;
     meetings.push_back(json::object{{"player", room.people()[one.one].name},
                                     {"other", room.people()[one.other].name},
                                     {"bench", room.benches()[plan.choice()[one.one]].name},
@@ -168,7 +175,8 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
                                     {"hard", one.hard}});
   }
   for (const std::size_t who : plan.moved) {
-    const auto before = std::find_if(given.last.begin(), given.last.end(), [&](const auto& last) { return search_key(last.first) == search_key(room.people()[who].name); });
+    const auto before = std::find_if(given.last.begin(), given.last.end(),
+                                     [&](const auto& last) { return search_key(last.first) == search_key(room.people()[who].name); });
     moved.push_back(json::object{{"player", room.people()[who].name},
                                  {"from", before == given.last.end() ? "" : before->second},
                                  {"to", room.benches()[plan.choice()[who]].name}});
@@ -177,7 +185,8 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
   const double gap = solution.gap();
   text += "cost " + decimals(solution.cost.total(), 2) + ", proven to be at least " + decimals(solution.floor, 2) +
           (gap < kNever ? " (gap " + decimals(100 * gap, 2) + " %)" : "") + "\n";
-  if (solution.rule == BenchSolution::Rule::impossible) text += "meetings in late rounds can't all be kept off one bench; they are as few as could be found\n";
+  if (solution.rule == BenchSolution::Rule::impossible)
+    text += "meetings in late rounds can't all be kept off one bench; they are as few as could be found\n";
   if (solution.rule == BenchSolution::Rule::not_found) text += "no way was found to keep all meetings in late rounds off one bench\n";
   Told out{json::object{{"cost", cost_json(solution.cost)},
                         {"floor", solution.floor},
@@ -186,6 +195,7 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
                         {"benches", std::move(benches)},
                         {"players", std::move(players)},
                         {"meetings", std::move(meetings)},
+                        {"expected_meetings", json::object{{"early", early}, {"late", late}}},
                         {"moved", std::move(moved)}},
            std::move(text)};
   if (gap < kNever) out.document["gap"] = gap;
@@ -273,41 +283,50 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
 }  // namespace
 
 void add_benches_command(CLI::App& plan, FolderWork& chosen) {
-  add_plan_command<BenchesArguments>(plan, chosen, "benches", "Which stringer and machine each player keeps, and why", benches, [](CLI::App& command, BenchesArguments& arguments) {
-    command.add_option("--draw", arguments.draws, "CSV as for `plan odds`; several draws of one event each with --draw")->required();
-    command.add_option("--results", arguments.results, "CSV as for `plan odds`, in the order of the draws");
-    auto* qualifying = command.add_option("--qualifying", arguments.first.qualifying, "As for `plan odds`, of the first draw: who plays there gets a bench too; its days come first");
-    auto* qualifiers = command.add_option("--qualifiers", arguments.first.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
-    qualifying->needs(qualifiers);
-    command.add_option("--qualifying-results", arguments.first.qualifying_results, "CSV as --results")->needs(qualifying);
-    command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that a draw has")
-        ->check(CLI::IsMember({"rating", "seed", "even"}));
-    command.add_option("--people", arguments.people, "CSV with the columns stringer, and bench, machine, skills, languages, most, days")->required();
-    command.add_option("--players", arguments.players, "CSV with the columns player, and rackets, skills, languages, before");
-    command.add_option("--wishes", arguments.wishes, "CSV with the columns player, wish (only, never), with");
-    command.add_option("--pins", arguments.pins, "CSV with the columns player, bench");
-    command.add_option("--last", arguments.last, "The plan so far, as --json or --out gave it: as few as can be leave their bench");
-    command.add_option("--move", arguments.move, "PLAYER=BENCH: what that would cost");
-    command.add_option("--out", arguments.out, "Writes the plan there too, if there is one; what is there stays otherwise");
-    command.option_defaults()->always_capture_default();
-    command.add_option("--hard-from", arguments.hard_from, "From this round on no two on one bench who may meet, if that can be; or never");
-    const auto weight = [&](const char* name, double& value, const char* what) { command.add_option(name, value, what)->check(CLI::Range(0.0, 1e4)); };
-    command.add_option("--round-weights", arguments.rounds, "Points of a meeting in the final, the semi-final, ...; the last for all before; default 16,8,4,2,1")
-        ->delimiter(',')
-        ->check(CLI::Range(0.0, 1e4));
-    weight("--hard-weight", arguments.weights.hard, "Times of these points where such meetings can't be avoided");
-    weight("--over-weight", arguments.weights.over, "Points per racket and day beyond an even share");
-    weight("--even-within", arguments.weights.even_within, "Rackets a day that are even enough");
-    weight("--before-weight", arguments.weights.continuity, "Points of another stringer than at earlier events");
-    weight("--skill-weight", arguments.weights.skill, "Points of a skill that is asked for and lacks");
-    weight("--language-weight", arguments.weights.language, "Points of no language in common");
-    weight("--move-weight", arguments.weights.move, "Points of leaving the bench of the last plan");
-    command.footer(
-        "--json: one object: cost {total, hard, clash, own, over} in points, floor (no plan costs less), gap (a part of the floor), rule (kept, impossible,\n"
-        "not_found, none: of --hard-from), days, benches [{bench, stringer, machine, players, rackets [expected by day], even_share}], players\n"
-        "[{player, bench, reason {kind, cheaper, breaks_rule, instead_of, meets, odds}, why}], meetings [{player, other, bench, round, odds, hard}] of two on\n"
-        "one bench, at most 50, moved [{player, from, to}]; with --move also proposed {player, bench, allowed, breaks_rule, more {total, ...}}.");
-  });
+  add_plan_command<BenchesArguments>(
+      plan, chosen, "benches", "Which stringer and machine each player keeps, and why", benches, [](CLI::App& command, BenchesArguments& arguments) {
+        command.add_option("--draw", arguments.draws, "CSV as for `plan odds`; several draws of one event each with --draw")->required();
+        command.add_option("--results", arguments.results, "CSV as for `plan odds`, in the order of the draws");
+        auto* qualifying = command.add_option("--qualifying", arguments.first.qualifying,
+                                              "As for `plan odds`, of the first draw: who plays there gets a bench too; its days come first");
+        auto* qualifiers =
+            command.add_option("--qualifiers", arguments.first.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
+        qualifying->needs(qualifiers);
+        command.add_option("--qualifying-results", arguments.first.qualifying_results, "CSV as --results")->needs(qualifying);
+        command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that a draw has")
+            ->check(CLI::IsMember({"rating", "seed", "even"}));
+        command.add_option("--people", arguments.people, "CSV with the columns stringer, and bench, machine, skills, languages, most, days")
+            ->required();
+        command.add_option("--players", arguments.players, "CSV with the columns player, and rackets, skills, languages, before");
+        command.add_option("--wishes", arguments.wishes, "CSV with the columns player, wish (only, never), with");
+        command.add_option("--pins", arguments.pins, "CSV with the columns player, bench");
+        command.add_option("--last", arguments.last, "The plan so far, as --json or --out gave it: as few as can be leave their bench");
+        command.add_option("--move", arguments.move, "PLAYER=BENCH: what that would cost");
+        command.add_option("--out", arguments.out, "Writes the plan there too, if there is one; what is there stays otherwise");
+        command.option_defaults()->always_capture_default();
+        command.add_option("--hard-from", arguments.hard_from, "From this round on no two on one bench who may meet, if that can be; or never");
+        const auto weight = [&](const char* name, double& value, const char* what) {
+          command.add_option(name, value, what)->check(CLI::Range(0.0, 1e4));
+        };
+        command
+            .add_option("--round-weights", arguments.rounds,
+                        "Points of a meeting in the final, the semi-final, ...; the last for all before; default 16,8,4,2,1")
+            ->delimiter(',')
+            ->check(CLI::Range(0.0, 1e4));
+        weight("--hard-weight", arguments.weights.hard, "Times of these points where such meetings can't be avoided");
+        weight("--over-weight", arguments.weights.over, "Points per racket and day beyond an even share");
+        weight("--even-within", arguments.weights.even_within, "Rackets a day that are even enough");
+        weight("--before-weight", arguments.weights.continuity, "Points of another stringer than at earlier events");
+        weight("--skill-weight", arguments.weights.skill, "Points of a skill that is asked for and lacks");
+        weight("--language-weight", arguments.weights.language, "Points of no language in common");
+        weight("--move-weight", arguments.weights.move, "Points of leaving the bench of the last plan");
+        command.footer(
+            "--json: one object: cost {total, hard, clash, own, over} in points, floor (no plan costs less), gap (a part of the floor), rule (kept,\n"
+            "impossible, not_found, none: of --hard-from), days, benches [{bench, stringer, machine, players, rackets [expected by day],\n"
+            "even_share}], players [{player, bench, reason {kind, cheaper, breaks_rule, instead_of, meets, odds}, why}], meetings [{player, other,\n"
+            "bench, round, odds, hard}] of two on one bench, at most 50, expected_meetings {early, late}, moved [{player, from, to}]; with --move\n"
+            "also proposed {player, bench, allowed, breaks_rule, more {total, ...}}.");
+      });
 }
 
 }  // namespace weavelog::cli

@@ -59,8 +59,8 @@ Outcome<Ending> draw(const Settings& settings, const DrawArguments& arguments) {
     lines.push_back(std::move(one));
     char rating[32] = "";
     if (line.rating) std::snprintf(rating, sizeof rating, "%.10g", *line.rating);
-    csv.row({std::to_string(at + 1), line.bye ? "bye" : line.player, line.partner, line.seed ? std::to_string(*line.seed) : "", rating, std::string(name_of(line.entry)),
-             line.withdrawn ? "yes" : "", line.qualifier == 0 ? "" : std::to_string(line.qualifier)});
+    csv.row({std::to_string(at + 1), line.bye ? "bye" : line.player, line.partner, line.seed ? std::to_string(*line.seed) : "", rating,
+             std::string(name_of(line.entry)), line.withdrawn ? "yes" : "", line.qualifier == 0 ? "" : std::to_string(line.qualifier)});
   }
   const Context context(settings);
   if (!arguments.out.empty()) {
@@ -197,8 +197,15 @@ Outcome<Ending> order(const Settings& settings, const OrderArguments& arguments)
       who += (who.empty() ? "" : " - ") + (name.empty() ? std::string("(not known yet)") : name);
     }
     const std::string round = round_words(language, bracket.rounds(), entry.match.round);
-    matches.push_back(json::object{{"draw", entry.match.draw}, {"round", entry.match.round}, {"match", entry.match.match + 1}, {"round_name", round}, {"court", entry.court},
-                                   {"players", std::move(players)}, {"begin", iso_utc(time.begin)}, {"end", iso_utc(time.end)}, {"estimated", time.estimated}});
+    matches.push_back(json::object{{"draw", entry.match.draw},
+                                   {"round", entry.match.round},
+                                   {"match", entry.match.match + 1},
+                                   {"round_name", round},
+                                   {"court", entry.court},
+                                   {"players", std::move(players)},
+                                   {"begin", iso_utc(time.begin)},
+                                   {"end", iso_utc(time.end)},
+                                   {"estimated", time.estimated}});
     text += iso_utc(time.begin) + (time.estimated ? "~ " : "  ") + entry.court + ": " + who + " (" + round + ")\n";
   }
   Context(settings).answer(matches, text);
@@ -208,27 +215,37 @@ Outcome<Ending> order(const Settings& settings, const OrderArguments& arguments)
 }  // namespace
 
 void add_draw_commands(CLI::App& plan, FolderWork& chosen) {
-  add_plan_command<DrawArguments>(plan, chosen, "draw", "Make a draw of 4 to 256 entries: seeds and byes by the rules, the rest by lot", draw, [](CLI::App& command, DrawArguments& arguments) {
-    command.add_option("--entries", arguments.entries, "CSV with the columns player, and partner, seed, rating, entry, qualifier")->required();
-    command.add_option("--lot", arguments.lot, "Another number draws another lot")->capture_default_str();
-    command.add_option("--out", arguments.out, "Where the draw is written as CSV; default: standard output");
-    command.footer("--json: {lines [{line, player (or bye), partner, seed, rating, entry, qualifier}]}, with --out also file.");
-  });
-  add_plan_command<GroupArguments>(plan, chosen, "group", "A round-robin group: standing, who meets whom, chances to come first", group, [](CLI::App& command, GroupArguments& arguments) {
-    command.add_option("--players", arguments.players, "CSV as the entries of `plan draw`, with withdrawn")->required();
-    command.add_option("--results", arguments.results, "CSV with the columns winner, loser");
-    command.add_option("--by", arguments.by, "Reckon by rating or even")->check(CLI::IsMember({"rating", "even"}));
-    command.footer("--json: {by, standing [{player, wins, matches_left, first (chance; left out if there are too many ways)}], rounds [[{player, other, winner}]]}.");
-  });
-  add_plan_command<OrderArguments>(plan, chosen, "order", "When the matches of an order of play are expected", order, [](CLI::App& command, OrderArguments& arguments) {
-    command.add_option("--order", arguments.order, "CSV with the columns day, court, round, match, and draw, at, not_before, follows")->required();
-    command.add_option("--draw", arguments.draws, "CSV as for `plan odds`; several draws as NAME=FILE each")->required();
-    command.add_option("--results", arguments.results, "CSV as for `plan odds`, in the order of the draws");
-    command.add_option("--time-zone", arguments.zone, "In which the times are told, such as Europe/Lisbon")->required();
-    command.add_option("--minutes", arguments.minutes, "How long a match takes")->capture_default_str()->check(CLI::Range(10.0, 600.0));
-    command.add_option("--rest", arguments.rest, "Minutes between two matches of a player")->capture_default_str()->check(CLI::Range(0.0, 1440.0));
-    command.footer("--json: an array in the order of the file: [{draw, round, match, round_name, court, players, begin, end (UTC), estimated}].");
-  });
+  add_plan_command<DrawArguments>(
+      plan, chosen, "draw", "Make a draw of 4 to 256 entries: seeds and byes by the rules, the rest by lot", draw,
+      [](CLI::App& command, DrawArguments& arguments) {
+        command.add_option("--entries", arguments.entries, "CSV with the columns player, and partner, seed, rating, entry, qualifier")->required();
+        command.add_option("--lot", arguments.lot, "Another number draws another lot")->capture_default_str();
+        command.add_option("--out", arguments.out, "Where the draw is written as CSV; default: standard output");
+        command.footer("--json: {lines [{line, player (or bye), partner, seed, rating, entry, qualifier}]}, with --out also file.");
+      });
+  add_plan_command<GroupArguments>(
+      plan, chosen, "group", "A round-robin group: standing, who meets whom, chances to come first", group,
+      [](CLI::App& command, GroupArguments& arguments) {
+        command.add_option("--players", arguments.players, "CSV as the entries of `plan draw`, with withdrawn")->required();
+        command.add_option("--results", arguments.results, "CSV with the columns winner, loser");
+        command.add_option("--by", arguments.by, "Reckon by rating or even")->check(CLI::IsMember({"rating", "even"}));
+        command.footer(
+            "--json: {by, standing [{player, wins, matches_left, first (chance; left out if there are too many ways)}], rounds [[{player, other, "
+            "winner}]]}.");
+      });
+  add_plan_command<OrderArguments>(
+      plan, chosen, "order", "When the matches of an order of play are expected", order, [](CLI::App& command, OrderArguments& arguments) {
+        command.add_option("--order", arguments.order, "CSV with the columns day, court, round, match, and draw, at, not_before, follows")
+            ->required();
+        command.add_option("--draw", arguments.draws, "CSV as for `plan odds`; several draws as NAME=FILE each")->required();
+        command.add_option("--results", arguments.results, "CSV as for `plan odds`, in the order of the draws");
+        command.add_option("--time-zone", arguments.zone, "In which the times are told, such as Europe/Lisbon")->required();
+        command.add_option("--minutes", arguments.minutes, "How long a match takes")->capture_default_str()->check(CLI::Range(10.0, 600.0));
+        command.add_option("--rest", arguments.rest, "Minutes between two matches of a player")
+            ->capture_default_str()
+            ->check(CLI::Range(0.0, 1440.0));
+        command.footer("--json: an array in the order of the file: [{draw, round, match, round_name, court, players, begin, end (UTC), estimated}].");
+      });
 }
 
 }  // namespace weavelog::cli

@@ -44,7 +44,9 @@ Outcome<std::size_t> line_of(const Bracket& bracket, const std::string& wanted) 
     if (!key.empty() && name.find(key) != std::string::npos) parts.push_back(line);
   }
   const auto& meant = exact.empty() ? parts : exact;
-  if (meant.empty()) return fail(FaultCode::not_found, "no such player in this draw", "\"" + shortened(wanted, 60) + "\"", "write the name as in the draw, or the line's number");
+  if (meant.empty())
+    return fail(FaultCode::not_found, "no such player in this draw", "\"" + shortened(wanted, 60) + "\"",
+                "write the name as in the draw, or the line's number");
   if (meant.size() > 1)
     return fail(FaultCode::bad_input, std::to_string(meant.size()) + " players of this draw are meant", "\"" + shortened(wanted, 60) + "\"",
                 "write the whole name, or the line's number");
@@ -106,7 +108,8 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
     for (const Opponent& one : opponents(*bracket, odds, *line)) {
       const int round = Bracket::meeting_round(*line, one.line);
       const std::string name = round_name(bracket->rounds(), round);
-      meets.push_back(json::object{{"line", one.line + 1}, {"player", line_name(bracket->lines()[one.line])}, {"round", round}, {"round_name", name}, {"odds", one.meets}});
+      meets.push_back(json::object{
+          {"line", one.line + 1}, {"player", line_name(bracket->lines()[one.line])}, {"round", round}, {"round_name", name}, {"odds", one.meets}});
       text += percent(one.meets) + "  meets " + shown(bracket->lines()[one.line]) + " (" + name + ")\n";
     }
     player["meets"] = std::move(meets);
@@ -131,11 +134,15 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
 }  // namespace
 
 void add_odds_command(CLI::App& plan, FolderWork& chosen) {
-  add_plan_command<OddsArguments>(plan, chosen, "odds", "Who gets how far and who meets whom, exactly", odds, [](CLI::App& command, OddsArguments& arguments) {
-    command.add_option("--draw", arguments.files.draw, "CSV with the columns line, player, and partner, seed, rating, entry, withdrawn, qualifier")->required();
+  add_plan_command<
+      OddsArguments>(plan, chosen, "odds", "Who gets how far and who meets whom, exactly", odds, [](CLI::App& command, OddsArguments& arguments) {
+    command.add_option("--draw", arguments.files.draw, "CSV with the columns line, player, and partner, seed, rating, entry, withdrawn, qualifier")
+        ->required();
     command.add_option("--results", arguments.files.results, "CSV with the columns round, winner, and end");
-    auto* qualifying = command.add_option("--qualifying", arguments.files.qualifying, "CSV as --draw, all sections from top to bottom, whose winners come to the lines with qualifier 1, 2, ...");
-    auto* qualifiers = command.add_option("--qualifiers", arguments.files.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
+    auto* qualifying = command.add_option("--qualifying", arguments.files.qualifying,
+                                          "CSV as --draw, all sections from top to bottom, whose winners come to the lines with qualifier 1, 2, ...");
+    auto* qualifiers =
+        command.add_option("--qualifiers", arguments.files.qualifiers, "How many qualify")->check(CLI::Range(1, 128))->needs(qualifying);
     qualifying->needs(qualifiers);
     command.add_option("--qualifying-results", arguments.files.qualifying_results, "CSV as --results")->needs(qualifying);
     command.add_option("--by", arguments.by, "Reckon by rating, seed or even; default: the first of these that the draw has")

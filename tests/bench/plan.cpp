@@ -90,7 +90,8 @@ void benches_of(Report& report, const Bracket& bracket, std::size_t lines, int r
     const BenchPlan plan = must(room.plan());
     time.runs.values.push_back(watch.milliseconds());
     const Stopwatch beside;
-    if (std::abs(plain_sums(room.problem(), plan.choice()) - plan.solution.cost.total()) > 1e-6) throw std::runtime_error("a plan does not cost what it says");
+    if (std::abs(plain_sums(room.problem(), plan.choice()) - plan.solution.cost.total()) > 1e-6)
+      throw std::runtime_error("a plan does not cost what it says");
     time.reference.values.push_back(beside.milliseconds());
     cost.runs.values.push_back(plan.solution.cost.total());
     cost.reference.values.push_back(plan.solution.floor);

@@ -65,14 +65,19 @@ TEST_CASE("odds of a draw in a file, without any database") {
 TEST_CASE("what is wrong with a draw or its results is named and located") {
   const Desk desk;
   const auto draw = desk.file("draw.csv", kDraw);
-  const auto fault = [&](const std::vector<std::string>& words, int ending = 1) { return text_at(desk.ask(words, ending), "/error/where") + ": " + text_at(desk.ask(words, ending), "/error/what"); };
+  const auto fault = [&](const std::vector<std::string>& words, int ending = 1) {
+    return text_at(desk.ask(words, ending), "/error/where") + ": " + text_at(desk.ask(words, ending), "/error/what");
+  };
   CHECK(fault({"plan", "odds", "--draw", (desk.home / "none.csv").string()}, 4).find("no such file") != std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", desk.home.path().string()}).find("folder") != std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", desk.file("six.csv", "line,player\n1,A\n2,B\n3,C\n4,D\n5,E\n6,F\n")}).find("2, 4, 8") != std::string::npos);
-  CHECK(fault({"plan", "odds", "--draw", desk.file("gap.csv", "line,player\n1,A\n2,B\n3,C\n5,D\n")}).find("line 5, column 1 (line)") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", desk.file("gap.csv", "line,player\n1,A\n2,B\n3,C\n5,D\n")}).find("line 5, column 1 (line)") !=
+        std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", desk.file("twice.csv", "line,player\n1,A\n2,B\n3,A\n4,D\n")}).find("twice") != std::string::npos);
-  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("early.csv", "round,winner\n2,1\n")}).find("not decided yet") != std::string::npos);
-  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("lost.csv", "round,winner\n1,3\n2,4\n")}).find("lost in an earlier round") != std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("early.csv", "round,winner\n2,1\n")}).find("not decided yet") !=
+        std::string::npos);
+  CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("lost.csv", "round,winner\n1,3\n2,4\n")}).find("lost in an earlier round") !=
+        std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", draw, "--results", desk.file("beyond.csv", "round,winner\n4,1\n")}).find("no round 4") != std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", draw, "--player", "Nobody"}, 4).find("no such player") != std::string::npos);
   CHECK(fault({"plan", "odds", "--draw", draw, "--player", "e"}).find("players of this draw are meant") != std::string::npos);
@@ -105,19 +110,23 @@ TEST_CASE("home benches out of files: planned, asked for, kept as far as can be"
   const auto draw = desk.file("draw.csv", kDraw), people = desk.file("people.csv", kPeople);
   const auto wishes = desk.file("wishes.csv", "player,wish,with\nYsolde Tarn,only,Pio Castellane\nKaja Brentvold,never,Table 4\n");
   const auto kept = (desk.home / "plan.json").string();
-  const auto plan = desk.ask({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--out", kept, "--move", "Tove Sandmoor=Suna Brekke / Table 3"});
+  const auto plan = desk.ask({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--out", kept,
+                              "--move", "Tove Sandmoor=Suna Brekke / Table 3"});
   CHECK(size_at(plan, "/players") == 6);  // neither the bye nor the place that is not filled yet
   CHECK(size_at(plan, "/benches") == 4);
   CHECK(bench_of(plan, "Ysolde Tarn") == "Pio Castellane / Table 2");
   CHECK(bench_of(plan, "Kaja Brentvold") != "Teodor Halm / Table 4");
   CHECK(text_at(plan, "/rule") == "none");
+  CHECK(plan.at("expected_meetings").at("late").to_number<double>() == 0);  // no round counts as late
   CHECK(plan.at("floor").to_number<double>() <= plan.at("cost").at("total").to_number<double>() + 1e-9);
   CHECK(text_at(plan, "/proposed/allowed") == "true");
   CHECK_FALSE(text_at(plan, "/players/0/why").empty());
-  CHECK(json::parse(desk.run({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--json"}).out).at("players") == plan.at("players"));
+  CHECK(json::parse(desk.run({"plan", "benches", "--draw", draw, "--people", people, "--wishes", wishes, "--hard-from", "never", "--json"}).out)
+            .at("players") == plan.at("players"));
 
   const auto results = desk.file("results.csv", "round,winner\n1,3\n1,Ysolde Tarn\n");
-  const auto after = desk.ask({"plan", "benches", "--draw", draw, "--results", results, "--people", people, "--wishes", wishes, "--hard-from", "never", "--last", kept});
+  const auto after = desk.ask(
+      {"plan", "benches", "--draw", draw, "--results", results, "--people", people, "--wishes", wishes, "--hard-from", "never", "--last", kept});
   CHECK(size_at(after, "/players") == 4);
   CHECK(size_at(after, "/moved") == 0);
   const auto pins = desk.file("pins.csv", "player,bench\nIria Lourençote,Teodor Halm / Table 4\n");
@@ -139,7 +148,8 @@ TEST_CASE("who plays qualifying has a home bench too, and keeps it in the main d
   }
   const auto draw = desk.file("draw.csv", with), people = desk.file("people.csv", kPeople), kept = (desk.home / "plan.json").string();
   const auto qualifying = desk.file("qualifying.csv", "line,player,rating\n1,Quo A,1500\n2,Quo B,1500\n3,Quo C,1500\n4,Quo D,1700\n");
-  const std::vector<std::string> words{"plan", "benches", "--draw", draw, "--people", people, "--qualifying", qualifying, "--qualifiers", "1", "--hard-from", "never", "--out", kept};
+  const std::vector<std::string> words{"plan",     "benches",      "--draw", draw,          "--people", people,  "--qualifying",
+                                       qualifying, "--qualifiers", "1",      "--hard-from", "never",    "--out", kept};
   const auto plan = desk.ask(words);
   CHECK(size_at(plan, "/players") == 10);
   CHECK(text_at(plan, "/days") == "5");  // two of qualifying, three of the draw
@@ -183,7 +193,9 @@ TEST_CASE("a plan that can't be made says why, and the last one stays") {
 TEST_CASE("a draw is made out of entries, and read again") {
   const Desk desk;
   std::string entries = "player,seed,rating,entry,qualifier\n";
-  for (int i = 1; i <= 12; ++i) entries += "Player " + std::to_string(i) + "," + (i <= 4 ? std::to_string(i) : "") + "," + std::to_string(2000 - 20 * i) + "," + (i == 12 ? "WC" : "") + ",\n";
+  for (int i = 1; i <= 12; ++i)
+    entries += "Player " + std::to_string(i) + "," + (i <= 4 ? std::to_string(i) : "") + "," + std::to_string(2000 - 20 * i) + "," +
+               (i == 12 ? "WC" : "") + ",\n";
   entries += ",,,Q,1\n";
   const auto from = desk.file("entries.csv", entries), into = (desk.home / "draw.csv").string();
   const auto made = desk.ask({"plan", "draw", "--entries", from, "--out", into, "--lot", "5"});
@@ -196,12 +208,15 @@ TEST_CASE("a draw is made out of entries, and read again") {
   const auto qualifying = desk.file("qualifying.csv", "line,player,rating\n1,Quo A,1500\n2,Quo B,1500\n3,Quo C,1500\n4,Quo D,1700\n");
   const auto results = desk.file("qualifying_results.csv", "round,winner,end\n1,Quo A,\n1,Quo D,walkover\n2,Quo A,retired\n");
   const auto open = desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "1"});
-  const auto fed = desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "1", "--qualifying-results", results, "--player", "Quo A"});
+  const auto fed = desk.ask(
+      {"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "1", "--qualifying-results", results, "--player", "Quo A"});
   CHECK(text_at(fed, "/player/player") == "Quo A");
   CHECK(size_at(open, "/players") == 13);
   CHECK(desk.run({"plan", "odds", "--draw", into, "--qualifying", qualifying}).status == 2);
-  CHECK(text_at(desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "3"}, 1), "/error/what").find("can't be 3 sections") != std::string::npos);
-  CHECK(text_at(desk.ask({"plan", "draw", "--entries", desk.file("few.csv", "player\nA\nB\n")}, 1), "/error/what").find("4 to 256") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "odds", "--draw", into, "--qualifying", qualifying, "--qualifiers", "3"}, 1), "/error/what")
+            .find("can't be 3 sections") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", desk.file("few.csv", "player\nA\nB\n")}, 1), "/error/what").find("4 to 256") !=
+        std::string::npos);
 }
 
 TEST_CASE("groups and orders of play out of files") {
@@ -216,7 +231,9 @@ TEST_CASE("groups and orders of play out of files") {
   CHECK(text_at(wrong, "/error/where").find("bad.csv, line 2, column 1 (winner)") != std::string::npos);
 
   const auto draw = desk.file("draw.csv", kDraw);
-  const auto order = desk.file("order.csv", "day,court,draw,round,match,at,not_before,follows\n2031-06-02,Centre,Singles,1,2,11:00,,\n2031-06-02,Centre,Singles,1,4,,14:00,\n2031-06-02,Court 2,Singles,2,1,,,\n");
+  const auto order = desk.file("order.csv",
+                               "day,court,draw,round,match,at,not_before,follows\n2031-06-02,Centre,Singles,1,2,11:00,,\n2031-06-02,Centre,Singles,1,"
+                               "4,,14:00,\n2031-06-02,Court 2,Singles,2,1,,,\n");
   const auto times = desk.ask({"plan", "order", "--order", order, "--draw", "Singles=" + draw, "--time-zone", "Europe/Lisbon"});
   REQUIRE(times.as_array().size() == 3);
   CHECK(text_at(times, "/0/begin") == "2031-06-02T10:00:00Z");
@@ -224,8 +241,12 @@ TEST_CASE("groups and orders of play out of files") {
   CHECK(text_at(times, "/1/begin") == "2031-06-02T13:00:00Z");
   CHECK(text_at(times, "/2/begin") == "2031-06-02T12:30:00Z");  // the match before it takes 90 minutes, the player rests 60
   CHECK(text_at(times, "/2/estimated") == "true");
-  const auto early = desk.ask({"plan", "order", "--order", desk.file("early.csv", "day,court,round,match,at\n2031-06-02,Centre,2,1,10:00\n2031-06-02,Centre,1,2,11:00\n"), "--draw", draw, "--time-zone", "UTC"}, 1);
+  const auto early = desk.ask(
+      {"plan", "order", "--order", desk.file("early.csv", "day,court,round,match,at\n2031-06-02,Centre,2,1,10:00\n2031-06-02,Centre,1,2,11:00\n"),
+       "--draw", draw, "--time-zone", "UTC"},
+      1);
   CHECK(text_at(early, "/error/what").find("before one that leads to it") != std::string::npos);
   CHECK(text_at(early, "/error/where").find("early.csv, line 2") != std::string::npos);
-  CHECK(text_at(desk.ask({"plan", "order", "--order", order, "--draw", draw, "--time-zone", "Europe/Lisbon"}, 1), "/error/what").find("no draw of this name") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "order", "--order", order, "--draw", draw, "--time-zone", "Europe/Lisbon"}, 1), "/error/what")
+            .find("no draw of this name") != std::string::npos);
 }

@@ -56,8 +56,10 @@ void run_plan_draw(ByteView input) {
 }
 
 std::vector<Bytes> seeds_plan_draw() {
-  return {bytes_of("line,player,seed,rating\n1,Ada,1,1900\n2,bye,,\n3,Bo,,1500\n4,Cleo,,\n\fround,winner,end\n1,Bo,walkover\n2,1,\n\fday,court,round,match,at\n2031-06-02,Centre,1,2,11:00\n\f"),
-          bytes_of("line;player;partner;entry;withdrawn\n1;Ada;Bo;WC;\n2;Cleo;Dag;;yes\n3;;;Q;\n4;Eva;Finn;LL;\n\fround,winner\n1,Ada / Bo\n\f\fplayer,seed\nA,1\nB,2\nC,\nD,\nE,\n"),
+  return {bytes_of("line,player,seed,rating\n1,Ada,1,1900\n2,bye,,\n3,Bo,,1500\n4,Cleo,,\n\fround,winner,end\n1,Bo,walkover\n2,1,\n\fday,court,round,"
+                   "match,at\n2031-06-02,Centre,1,2,11:00\n\f"),
+          bytes_of("line;player;partner;entry;withdrawn\n1;Ada;Bo;WC;\n2;Cleo;Dag;;yes\n3;;;Q;\n4;Eva;Finn;LL;\n\fround,winner\n1,Ada / "
+                   "Bo\n\f\fplayer,seed\nA,1\nB,2\nC,\nD,\nE,\n"),
           bytes_of("line,player,qualifier\n1,A,\n2,,1\n\f\fday,court,round,match,at,not_before,follows\n2031-06-02,C,1,1,,12:00,1/1\n\f")};
 }
 
@@ -89,9 +91,11 @@ void run_plan_benches(ByteView input) {
 }
 
 std::vector<Bytes> seeds_plan_benches() {
-  return {bytes_of("stringer,machine,skills,languages,most,days\nMaren,Table 1,gut|one-piece,de|en,12,1-3\nPio,Table 2,,fr,,\n\fplayer,rackets,skills,languages,before\nA,3,gut,de,Pio\n\f"
+  return {bytes_of("stringer,machine,skills,languages,most,days\nMaren,Table 1,gut|one-piece,de|en,12,1-3\nPio,Table "
+                   "2,,fr,,\n\fplayer,rackets,skills,languages,before\nA,3,gut,de,Pio\n\f"
                    "player,wish,with\nB,only,Pio\nC,never,Table 1\n\fplayer,bench\nD,Maren / Table 1\n"),
-          bytes_of("stringer\nMaren\nPio\nSuna\n\f\f\f"), bytes_of("stringer,most\nMaren,8\nPio,8.5\n\f\fplayer,wish,with\nA,only,Maren\nA,never,Maren\n\f")};
+          bytes_of("stringer\nMaren\nPio\nSuna\n\f\f\f"),
+          bytes_of("stringer,most\nMaren,8\nPio,8.5\n\f\fplayer,wish,with\nA,only,Maren\nA,never,Maren\n\f")};
 }
 
 }  // namespace weavelog::fuzz

@@ -33,7 +33,8 @@ TEST_CASE("seeds have the published lines", "[plan][published]") {
     std::size_t at = 0;
     for (const auto& [seeds, where] : published) {
       const SeedGroup& group = groups[at++];
-      CHECK(std::string(seeds) == (group.first == group.last ? std::to_string(group.first) : std::to_string(group.first) + "-" + std::to_string(group.last)));
+      CHECK(std::string(seeds) ==
+            (group.first == group.last ? std::to_string(group.first) : std::to_string(group.first) + "-" + std::to_string(group.last)));
       std::vector<std::size_t> expected;
       for (const auto& line : where.as_array()) expected.push_back(line.to_number<std::size_t>() - 1);
       CHECK(group.lines == expected);
@@ -75,7 +76,8 @@ TEST_CASE("byes go to the seeds first, as in the published examples", "[plan][pu
       CHECK(byes == pairs.size());
       for (const auto& one : pairs) {  // the seed's line by lot within its group, its bye beside it
         const auto seed = one.at(0).to_number<std::int64_t>();
-        const auto at = static_cast<std::size_t>(std::find_if(draw->begin(), draw->end(), [&](const BracketLine& line) { return line.seed == seed; }) - draw->begin());
+        const auto at = static_cast<std::size_t>(
+            std::find_if(draw->begin(), draw->end(), [&](const BracketLine& line) { return line.seed == seed; }) - draw->begin());
         REQUIRE(at < size);
         CHECK((*draw)[at ^ 1].bye);
         if (at == one.at(1).to_number<std::size_t>() - 1) CHECK((*draw)[one.at(2).to_number<std::size_t>() - 1].bye);
@@ -94,7 +96,8 @@ TEST_CASE("any number of entries makes a draw, byes spread evenly", "[plan]") {
     for (const BracketLine& line : *draw)
       if (!line.bye) names.insert(line.player);
     CHECK(names.size() == count);
-    CHECK(draw->size() - count == static_cast<std::size_t>(std::count_if(draw->begin(), draw->end(), [](const BracketLine& line) { return line.bye; })));
+    CHECK(draw->size() - count ==
+          static_cast<std::size_t>(std::count_if(draw->begin(), draw->end(), [](const BracketLine& line) { return line.bye; })));
   }
   // Without seeds, sections of every size differ by one bye at most.
   const auto draw = make_draw(entries(49, 0), 3);

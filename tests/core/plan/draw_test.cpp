@@ -139,7 +139,9 @@ TEST_CASE("qualifying feeds the main draw, with places kept until it is known", 
 }
 
 TEST_CASE("pairs are two people on a line", "[plan]") {
-  const auto lines = read_bracket("line,player,partner,entry,withdrawn\n1,Ada Kestrel,Bo Lindham,WC,\n2,bye,,,\n3,Cleo Marsten,Dag Orsova,,yes\n4,Eva Pellin,Finn Quade,LL,\n", "pairs.csv");
+  const auto lines = read_bracket(
+      "line,player,partner,entry,withdrawn\n1,Ada Kestrel,Bo Lindham,WC,\n2,bye,,,\n3,Cleo Marsten,Dag Orsova,,yes\n4,Eva Pellin,Finn Quade,LL,\n",
+      "pairs.csv");
   REQUIRE(lines);
   CHECK(line_name(lines->at(0)) == "Ada Kestrel / Bo Lindham");
   CHECK(people_of(lines->at(3)) == std::vector<std::string>{"Eva Pellin", "Finn Quade"});

@@ -242,7 +242,8 @@ TEST_CASE("what can't be planned is named", "[plan]") {
 }
 
 TEST_CASE("benches, people, wishes and pins are read from tables", "[plan]") {
-  const auto read = read_benches("stringer,machine,skills,most,days\nMaren Oldvik,Table 2,natural gut|one-piece,24,1-3|5\nPio Castellane,,,,\n", "people.csv");
+  const auto read =
+      read_benches("stringer,machine,skills,most,days\nMaren Oldvik,Table 2,natural gut|one-piece,24,1-3|5\nPio Castellane,,,,\n", "people.csv");
   REQUIRE(read);
   CHECK(read->at(0).name == "Maren Oldvik / Table 2");
   CHECK(read->at(0).skills == std::vector<std::string>{"natural gut", "one-piece"});

@@ -24,7 +24,8 @@ std::string told(const std::string& rows, const Bracket& bracket = eight(), cons
   if (!times) return times.error().message();
   std::string out;
   for (const auto& [match, time] : *times)
-    out += std::to_string(match.round) + "/" + std::to_string(match.match + 1) + (time.estimated ? "~" : " ") + iso_utc(time.begin).substr(11, 5) + " ";
+    out +=
+        std::to_string(match.round) + "/" + std::to_string(match.match + 1) + (time.estimated ? "~" : " ") + iso_utc(time.begin).substr(11, 5) + " ";
   return out;
 }
 bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
@@ -43,9 +44,11 @@ TEST_CASE("courts, not before, follows: matches begin when they can", "[plan]") 
 }
 
 TEST_CASE("an order of play that can't be is named and located", "[plan]") {
-  CHECK(says(told("2031-06-02,Centre,2,1,11:00,,\n2031-06-03,Centre,1,1,11:00,,\n"), "order.csv, line 2, round 2, match 1: this match is before one that leads to it"));
+  CHECK(says(told("2031-06-02,Centre,2,1,11:00,,\n2031-06-03,Centre,1,1,11:00,,\n"),
+             "order.csv, line 2, round 2, match 1: this match is before one that leads to it"));
   CHECK(says(told("2031-06-02,Court 2,2,1,12:00,,\n2031-06-02,Centre,1,1,11:00,,\n"), "round 1, match 1 is not over by then"));
-  CHECK(says(told("2031-06-02,Centre,2,1,,,\n2031-06-02,Centre,1,1,11:00,,\n"), "before one that leads to it: round 1, match 1 is on 2031-06-02, later on this court"));
+  CHECK(says(told("2031-06-02,Centre,2,1,,,\n2031-06-02,Centre,1,1,11:00,,\n"),
+             "before one that leads to it: round 1, match 1 is on 2031-06-02, later on this court"));
   CHECK(says(told("2031-06-02,Centre,1,1,,,1/2\n2031-06-02,Court 2,1,2,,,1/1\n"), "waits for one that waits for it"));
   CHECK(says(told("2031-06-02,Centre,1,1,11:00,,\n2031-06-02,Centre,1,1,,,\n"), "comes twice"));
   CHECK(says(told("2031-06-02,Centre,1,1,11:00,,\n2031-06-02,Centre,1,2,10:00,,\n"), "before that of the match ahead"));
