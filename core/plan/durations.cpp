@@ -261,25 +261,27 @@ const WorkTimes::Stringer* find_stringer(const std::vector<WorkTimes::Stringer>&
 
 }  // namespace
 
+std::vector<std::size_t> WorkTimes::parts_of(std::string_view stringer, const WorkKind& kind) const {
+  std::vector<std::size_t> out{0};
+  if (kind.pieces > 1) out.push_back(1);
+  if (const auto found = materials_.find(search_key(kind.material)); found != materials_.end()) out.push_back(found->second);
+  if (const auto found = patterns_.find(pattern_key(kind.pattern)); found != patterns_.end()) out.push_back(found->second);
+  if (const Stringer* known = find_stringer(stringers_, stringer)) out.push_back(known->part);
+  return out;
+}
+
 WorkTime WorkTimes::of(std::string_view stringer, const WorkKind& kind) const {
-  std::vector<std::size_t> parts{0};
   double shared = 0, own = noise_ * noise_;
-  if (kind.pieces > 1) parts.push_back(1);
-  const auto add = [&](const std::map<std::string, std::size_t>& known, const std::string& key, double unknown) {
-    const auto found = known.find(key);
-    if (found != known.end()) parts.push_back(found->second);
-    if (found == known.end() && !key.empty()) shared += unknown * unknown;
-  };
-  add(materials_, search_key(kind.material), kMaterialDoubt);
-  add(patterns_, pattern_key(kind.pattern), kPatternDoubt);
-  if (const Stringer* known = find_stringer(stringers_, stringer)) {
-    parts.push_back(known->part);
+  const std::string material = search_key(kind.material), pattern = pattern_key(kind.pattern);
+  if (!material.empty() && !materials_.contains(material)) shared += kMaterialDoubt * kMaterialDoubt;
+  if (!pattern.empty() && !patterns_.contains(pattern)) shared += kPatternDoubt * kPatternDoubt;
+  if (const Stringer* known = find_stringer(stringers_, stringer))
     own = known->spread * known->spread;
-  } else {
+  else
     shared += between_ * between_;
-  }
   WorkTime out;
   out.log_median = guess(kind);
+  const auto parts = parts_of(stringer, kind);
   for (const std::size_t i : parts) {
     out.log_median += parts_[i];
     for (const std::size_t j : parts) shared += covariances_[i * parts_.size() + j];
@@ -287,6 +289,13 @@ WorkTime WorkTimes::of(std::string_view stringer, const WorkKind& kind) const {
   out.own = std::sqrt(own);
   out.shared = std::sqrt(std::max(shared, 0.0));
   return out;
+}
+
+double WorkTimes::in_common(std::string_view one, std::string_view other, const WorkKind& kind) const {
+  double sum = 0;
+  for (const std::size_t i : parts_of(one, kind))
+    for (const std::size_t j : parts_of(other, kind)) sum += covariances_[i * parts_.size() + j];
+  return std::sqrt(std::max(sum, 0.0));
 }
 
 double WorkTimes::pace(std::string_view stringer) const {

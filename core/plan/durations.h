@@ -53,6 +53,9 @@ class WorkTimes {
 
   /// Of a racket at a stringer; nobody ("") or one of whom nothing is known is anybody of the room.
   [[nodiscard]] WorkTime of(std::string_view stringer, const WorkKind& kind) const;
+  /// Of the doubt about such rackets, what is the same for two stringers (as a standard deviation of the logarithm; none if they are not
+  /// doubted alike): if the room is slower than thought, both are.
+  [[nodiscard]] double in_common(std::string_view one, std::string_view other, const WorkKind& kind) const;
   /// How many times as long as the room a stringer takes; 1 of one who is not known.
   [[nodiscard]] double pace(std::string_view stringer) const;
 
@@ -70,6 +73,8 @@ class WorkTimes {
   [[nodiscard]] const std::vector<std::size_t>& ignored() const { return ignored_; }
 
  private:
+  [[nodiscard]] std::vector<std::size_t> parts_of(std::string_view stringer, const WorkKind& kind) const;
+
   // Parts of the logarithm: 0 the room, 1 two pieces, then materials, patterns, stringers, as they came out, with their covariances.
   std::vector<double> parts_, covariances_;
   std::map<std::string, std::size_t> materials_, patterns_;

@@ -1,0 +1,188 @@
+#include "core/plan/promise.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "tests/core/plan/day_samples.h"
+#include "tests/core/plan/played_room.h"
+
+using namespace weavelog;
+using namespace weavelog::test;
+
+namespace {
+
+PromiseInput one_bench(std::size_t queue, double own = 0.2) {
+  PromiseInput out;
+  out.day.now = kMorning;
+  out.day.benches.push_back({"bench", "stringer", "", {{kMorning, kMorning + 720 * kMinute}}});
+  for (std::size_t i = 0; i < queue; ++i) out.day.jobs.push_back({"q" + std::to_string(i), kMorning, 30 * kMinute, kMorning + static_cast<std::int64_t>(60 + 45 * i) * kMinute});
+  out.own.assign(queue, own);
+  out.shared = {0.0};
+  return out;
+}
+Promiser promiser_of(PromiseInput input) {
+  auto made = Promiser::make(std::move(input));
+  if (!made) FAIL(made.error().message());
+  return std::move(*made);
+}
+DayJob fresh(std::int64_t minutes = 30) { return {"new", kMorning, minutes * kMinute}; }
+
+}  // namespace
+
+TEST_CASE("with nothing in front the promise is the quantile of the racket's own time") {
+  PromiseInput input = one_bench(0, 0.2);
+  const Promiser room = promiser_of(std::move(input));
+  const auto promise = room.earliest(fresh(), 0.2);
+  REQUIRE(promise);
+  // Lognormal of mean 30 and sigma 0.2: 30 exp(1.6449 x 0.2 - 0.02) = 40.86 minutes; in whole five minutes.
+  const double quantile = 30 * std::exp(normal_quantile(0.95) * 0.2 - 0.02);
+  CHECK(promise->ready_by >= kMorning + static_cast<std::int64_t>((quantile - 1.5) * 60'000));
+  CHECK(promise->ready_by == kMorning + 45 * kMinute);
+  CHECK(promise->chance >= 0.94);
+  CHECK(promise->expected == Approx(kMorning + 30 * std::exp(-0.02) * 60'000).margin(60'000));
+}
+
+TEST_CASE("behind a queue the spreads add up as they should") {
+  // Nine rackets of mean 30 and sigma 0.2 in front, all due before: the sum of ten has standard deviation sqrt(10) x 30 x 0.2021, nearly normal.
+  PromiseInput input = one_bench(9);
+  for (DayJob& job : input.day.jobs) job.due = kMorning + 60 * kMinute;
+  const auto promise = promiser_of(std::move(input)).earliest(fresh(), 0.2);
+  REQUIRE(promise);
+  const double expected = 300 + normal_quantile(0.95) * std::sqrt(10.0) * 30 * std::sqrt(std::expm1(0.04));
+  CHECK(static_cast<double>(promise->ready_by - kMorning) / 60'000 == Approx(expected).margin(7));
+}
+
+TEST_CASE("a doubt about the stringer widens the promise more than luck does") {
+  PromiseInput lucky = one_bench(9), doubted = one_bench(9);
+  for (auto* input : {&lucky, &doubted})
+    for (DayJob& job : input->day.jobs) job.due = kMorning + 60 * kMinute;
+  doubted.shared = {0.2};
+  const auto one = promiser_of(std::move(lucky)).earliest(fresh(), 0.2), other = promiser_of(std::move(doubted)).earliest(fresh(), 0.2);
+  REQUIRE(one);
+  REQUIRE(other);
+  CHECK(other->ready_by > one->ready_by + 60 * kMinute);
+}
+
+TEST_CASE("a racket goes before those that can wait, and not before those that can't") {
+  PromiseInput roomy = one_bench(6);
+  for (DayJob& job : roomy.day.jobs) job.due = kMorning + 600 * kMinute;
+  const auto early = promiser_of(roomy).earliest(fresh(), 0.2);
+  REQUIRE(early);
+  CHECK(early->ready_by <= kMorning + 45 * kMinute);
+  PromiseInput tight = one_bench(6);
+  const Promiser room = promiser_of(tight);
+  const auto late = room.earliest(fresh(), 0.2);
+  REQUIRE(late);
+  CHECK(late->ready_by > kMorning + 100 * kMinute);
+  // Once it is in the queue by that time, nobody's chance is below what it was, or below confidence.
+  tight.day.jobs.push_back(fresh());
+  tight.day.jobs.back().due = late->ready_by;
+  tight.own.push_back(0.2);
+  const Promiser after = promiser_of(tight);
+  for (std::size_t job = 0; job < 6; ++job) CHECK(after.chances()[job] >= std::min(room.chances()[job], 0.95) - 0.02);
+  CHECK(after.chances()[6] >= 0.93);
+}
+
+TEST_CASE("breaks, the end of the day and rushes to come are reckoned with") {
+  PromiseInput input = one_bench(0);
+  input.day.benches[0].open = {{kMorning, kMorning + 20 * kMinute}, {kMorning + 60 * kMinute, kMorning + 300 * kMinute}};
+  const auto after_break = promiser_of(input).earliest(fresh(), 0.1);
+  REQUIRE(after_break);
+  CHECK(after_break->ready_by >= kMorning + 90 * kMinute);
+  input.day.benches[0].open = {{kMorning, kMorning + 25 * kMinute}};
+  const auto none = promiser_of(input).earliest(fresh(), 0.1);
+  REQUIRE_FALSE(none);
+  CHECK(none.error().message().find("no time can be promised") != std::string::npos);
+  PromiseInput calm = one_bench(3), wild = one_bench(3);
+  wild.rushes_per_hour = 0.5;
+  wild.rushes_seen = 50;
+  CHECK(promiser_of(wild).earliest(fresh(), 0.2)->ready_by > promiser_of(calm).earliest(fresh(), 0.2)->ready_by);
+}
+
+TEST_CASE("what is in work has only the time left that it may still take") {
+  PromiseInput input = one_bench(1, 0.15);
+  input.day.jobs[0].in_work = InWork{0, kMorning - 25 * kMinute};
+  const auto promise = promiser_of(input).earliest(fresh(), 0.15);
+  REQUIRE(promise);
+  CHECK(promise->expected > kMorning + 30 * kMinute);
+  CHECK(promise->expected < kMorning + 42 * kMinute);
+  // Far over its time: it goes on, and is not taken for done.
+  input.day.jobs[0].in_work = InWork{0, kMorning - 120 * kMinute};
+  const auto over = promiser_of(input).earliest(fresh(), 0.15);
+  REQUIRE(over);
+  CHECK(over->expected > kMorning + 29 * kMinute);
+}
+
+TEST_CASE("a wish is kept, or said plainly what it would cost") {
+  const Promiser room = promiser_of(one_bench(6));  // due after 60, 105, ... 285 minutes, 30 minutes each
+  const auto easy = room.check(fresh(), 0.2, kMorning + 500 * kMinute);
+  REQUIRE(easy);
+  CHECK(easy->can_be_kept);
+  CHECK(easy->chance > 0.95);
+  CHECK(easy->must_move.empty());
+
+  const auto hard = room.check(fresh(), 0.2, kMorning + 62 * kMinute);
+  REQUIRE(hard);
+  CHECK_FALSE(hard->can_be_kept);
+  CHECK(hard->even_first);
+  REQUIRE_FALSE(hard->must_move.empty());
+  CHECK(hard->must_move.front().job == 0);
+  CHECK(hard->must_move.front().after < hard->must_move.front().before);
+  REQUIRE(hard->earliest);
+  CHECK(hard->earliest->ready_by > kMorning + 62 * kMinute);
+
+  const auto never = room.check(fresh(), 0.2, kMorning + 20 * kMinute);
+  REQUIRE(never);
+  CHECK_FALSE(never->can_be_kept);
+  CHECK_FALSE(never->even_first);
+  CHECK(never->chance < 0.1);
+}
+
+TEST_CASE("the same question has the same answer") {
+  const auto one = promiser_of(one_bench(6)).earliest(fresh(), 0.2), other = promiser_of(one_bench(6)).earliest(fresh(), 0.2);
+  CHECK(one->ready_by == other->ready_by);
+  CHECK(one->chance == other->chance);
+}
+
+TEST_CASE("what can't be asked is refused, with the place") {
+  const auto said = [](const std::function<void(PromiseInput&)>& change) {
+    PromiseInput input = one_bench(2);
+    change(input);
+    const auto made = Promiser::make(std::move(input));
+    return made ? std::string("no fault") : made.error().message();
+  };
+  CHECK(said([](PromiseInput& in) { in.own.pop_back(); }).find("spreads") != std::string::npos);
+  CHECK(said([](PromiseInput& in) { in.own[0] = std::nan(""); }).find("spreads") != std::string::npos);
+  CHECK(said([](PromiseInput& in) { in.rushes_per_hour = 1e9; }).find("rushes") != std::string::npos);
+  CHECK(said([](PromiseInput& in) { in.confidence = 1; }).find("confidence") != std::string::npos);
+  CHECK(said([](PromiseInput& in) { in.day.jobs[1].id = "q0"; }).find("there twice") != std::string::npos);
+  const Promiser room = promiser_of(one_bench(2));
+  CHECK(room.earliest({"q1", kMorning, 30 * kMinute}, 0.2).error().message().find("in the queue already") != std::string::npos);
+  CHECK(room.earliest({"new", kMorning, 0}, 0.2).error().message().find("racket new") != std::string::npos);
+  CHECK(room.check(fresh(), 5, kMorning).error().message().find("spread") != std::string::npos);
+}
+
+TEST_CASE("in two played weeks promises are kept as often as they say, and are not late for nothing") {
+  Played all;
+  for (const std::uint64_t start : {1U, 6U, 8U}) {
+    PlayedRoom room;
+    room.benches = 3;
+    room.rackets_a_day = 34;
+    room.oracle = true;
+    const Played played = RoomPlayer(room, start).play();
+    all.promised += played.promised, all.kept += played.kept, all.granted += played.granted, all.wishes_kept += played.wishes_kept;
+    all.slack += played.slack * static_cast<double>(played.promised), all.oracle_slack += played.oracle_slack * static_cast<double>(played.promised);
+  }
+  const auto promised = static_cast<double>(all.promised);
+  const double earliest = static_cast<double>(all.kept) / promised, wishes = static_cast<double>(all.wishes_kept) / static_cast<double>(all.granted);
+  const double together = static_cast<double>(all.kept + all.wishes_kept) / static_cast<double>(all.promised + all.granted);
+  const double slack = all.slack / promised, oracle = all.oracle_slack / promised;
+  INFO("earliest " << earliest << " of " << all.promised << ", wishes " << wishes << " of " << all.granted << ", together " << together << ", slack " << slack
+                   << " minutes, of one who knows the room " << oracle);
+  CHECK(all.promised > 500);
+  CHECK(earliest >= 0.93);
+  CHECK(earliest <= 0.97);
+  CHECK(together >= 0.93);
+  CHECK(wishes >= 0.93);
+  CHECK(slack < 1.4 * oracle);
+}
