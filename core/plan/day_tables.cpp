@@ -20,7 +20,7 @@ Outcome<PlanTable> table_of(std::string_view bytes, std::string_view source, std
   return PlanTable::read(*text, source, needed);
 }
 
-std::string quoted(std::string_view text) { return "'" + shortened(text, 60) + "'"; }
+std::string in_quotes(std::string_view text) { return "'" + shortened(text, 60) + "'"; }
 
 /// A cell as a number from `least` to `most`; `otherwise` where it is empty.
 Outcome<double> number_in(const PlanTable& table, const CsvRow& row, const char* column, double otherwise, double least, double most) {
@@ -28,7 +28,7 @@ Outcome<double> number_in(const PlanTable& table, const CsvRow& row, const char*
   if (text.empty()) return otherwise;
   const auto value = PlanTable::number<double>(text);
   if (!value || *value < least || *value > most)
-    return table.wrong(row, column, quoted(text) + " is no number that can be here",
+    return table.wrong(row, column, in_quotes(text) + " is no number that can be here",
                        "write one from " + std::to_string(std::lround(least)) + " to " + std::to_string(std::lround(most)));
   return *value;
 }
@@ -63,7 +63,7 @@ Outcome<UnixMs> plan_moment(std::string_view text, const PlanClock& clock) {
   if (trimmed_text.size() >= 4 && trimmed_text.size() <= 5 && trimmed_text.find(':') != std::string::npos && !clock.day.empty())
     if (auto at = moment_from(clock.day + "T" + trimmed_text, clock.zone, clock.now)) return at;
   auto at = moment_from(trimmed_text, clock.zone, clock.now);
-  if (!at) return fail(FaultCode::bad_input, quoted(trimmed_text) + " is no time", {}, "write 14:05, 2031-05-26T14:05, or +90 for minutes from now");
+  if (!at) return fail(FaultCode::bad_input, in_quotes(trimmed_text) + " is no time", {}, "write 14:05, 2031-05-26T14:05, or +90 for minutes from now");
   return at;
 }
 
@@ -102,7 +102,7 @@ Outcome<std::string> table_text(std::string_view bytes, std::string_view source)
           text += part.is_string() ? std::string(part.get_string()) : json::serialize(part);
         }
       } else if (field != nullptr && field->is_object()) {
-        return fail(FaultCode::bad_input, quoted(names[i]) + " is an object", std::string(source), "give texts, numbers, or lists of these");
+        return fail(FaultCode::bad_input, in_quotes(names[i]) + " is an object", std::string(source), "give texts, numbers, or lists of these");
       } else if (field != nullptr && field->is_double()) {
         text = std::to_string(field->get_double());
       } else if (field != nullptr && !field->is_null()) {
@@ -136,7 +136,7 @@ Outcome<std::vector<DayBench>> read_shifts(std::string_view bytes, const PlanClo
       if (one.machine.empty()) return table->wrong(row, "machine", "nothing is named that is out of order", "name the machine");
       out_of_order.push_back(std::move(one));
     } else {
-      return table->wrong(row, "kind", quoted(table->cell(row, "kind")) + " is no kind of time", "write shift, break or out of order");
+      return table->wrong(row, "kind", in_quotes(table->cell(row, "kind")) + " is no kind of time", "write shift, break or out of order");
     }
   }
   std::vector<DayBench> out;
@@ -173,7 +173,7 @@ Outcome<std::vector<WorkReading>> read_work(std::string_view bytes, std::string_
     if (!kind) return fail(kind.error());
     const std::string text = table->cell(row, "minutes");
     const auto minutes = PlanTable::number<double>(text);
-    if (!minutes) return table->wrong(row, "minutes", quoted(text) + " is no number", "write minutes such as 24 or 24.5");
+    if (!minutes) return table->wrong(row, "minutes", in_quotes(text) + " is no number", "write minutes such as 24 or 24.5");
     out.push_back({table->cell(row, "stringer"), *kind, *minutes});
   }
   return out;
@@ -187,8 +187,8 @@ Outcome<std::size_t> bench_named(const std::vector<DayBench>& benches, std::stri
     if (search_key(benches[i].stringer) == key || (!benches[i].machine.empty() && search_key(benches[i].machine) == key)) parts.push_back(i);
   }
   const auto& meant = exact.empty() ? parts : exact;
-  if (meant.empty()) return fail(FaultCode::not_found, quoted(name) + " has no shift", {}, "write the bench, stringer or machine as in the shifts");
-  if (meant.size() > 1) return fail(FaultCode::bad_input, quoted(name) + " is at several benches", {}, "write the bench as \"stringer / machine\"");
+  if (meant.empty()) return fail(FaultCode::not_found, in_quotes(name) + " has no shift", {}, "write the bench, stringer or machine as in the shifts");
+  if (meant.size() > 1) return fail(FaultCode::bad_input, in_quotes(name) + " is at several benches", {}, "write the bench as \"stringer / machine\"");
   return meant.front();
 }
 
@@ -201,7 +201,7 @@ Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>&
     DayJob job;
     job.id = table->cell(row, "racket");
     if (job.id.empty()) return table->wrong(row, "racket", "the racket has no number", "give it one");
-    if (!seen.insert(job.id).second) return table->wrong(row, "racket", "racket " + quoted(job.id) + " is there twice", "leave one of the two out");
+    if (!seen.insert(job.id).second) return table->wrong(row, "racket", "racket " + in_quotes(job.id) + " is there twice", "leave one of the two out");
     const auto kind = kind_in(*table, row);
     if (!kind) return fail(kind.error());
     const auto minutes = minutes_in(*table, row, times, *kind);
@@ -243,7 +243,7 @@ Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>&
       job.only.push_back(*found);
     }
     const std::string rush = search_key(table->cell(row, "on_court"));
-    if (!rush.empty() && rush != "yes" && rush != "no") return table->wrong(row, "on_court", quoted(rush) + " is neither yes nor no", "write yes or no");
+    if (!rush.empty() && rush != "yes" && rush != "no") return table->wrong(row, "on_court", in_quotes(rush) + " is neither yes nor no", "write yes or no");
     job.on_court = rush == "yes";
     const std::string since = table->cell(row, "since");
     if (const std::string bench = table->cell(row, "bench"); !bench.empty() || !since.empty()) {
@@ -272,7 +272,7 @@ Outcome<std::vector<ForecastPlayer>> read_forecast_players(std::string_view byte
     player.string = table->cell(row, "string");
     for (const std::string& text : table->list(row, "chances")) {
       const auto chance = PlanTable::number<double>(text);
-      if (!chance || *chance < 0 || *chance > 1) return table->wrong(row, "chances", quoted(text) + " is no chance", "write one from 0 to 1 for every day, as 1|0.5|0.25");
+      if (!chance || *chance < 0 || *chance > 1) return table->wrong(row, "chances", in_quotes(text) + " is no chance", "write one from 0 to 1 for every day, as 1|0.5|0.25");
       player.chances.push_back(*chance);
     }
     const auto kind = kind_in(*table, row);
@@ -295,7 +295,7 @@ Outcome<std::array<double, 24>> read_hours(std::string_view bytes, std::string_v
   std::array<double, 24> out{};
   for (const CsvRow& row : table->rows()) {
     const auto hour = PlanTable::number<std::size_t>(table->cell(row, "hour"));
-    if (!hour || *hour > 23) return table->wrong(row, "hour", quoted(table->cell(row, "hour")) + " is no hour", "write 0 to 23");
+    if (!hour || *hour > 23) return table->wrong(row, "hour", in_quotes(table->cell(row, "hour")) + " is no hour", "write 0 to 23");
     const auto rackets = number_in(*table, row, "rackets", 0, 0, 1e6);
     if (!rackets) return fail(rackets.error());
     out[*hour] += *rackets;

@@ -234,11 +234,17 @@ std::vector<double> Promiser::chances_in(const Ends& ends) const {
   return out;
 }
 
-std::vector<EndangeredPromise> Promiser::endangered(const Ends& ends) const {
+std::vector<double> Promiser::chances_behind(const DayJob& job, double own) const {
+  auto out = chances_in(play(&job, own, queue_.size()));
+  for (std::size_t i = 0; i < out.size(); ++i) out[i] = std::min(out[i], chances_[i]);
+  return out;
+}
+
+std::vector<EndangeredPromise> Promiser::endangered(const Ends& ends, const std::vector<double>& behind) const {
   const auto after = chances_in(ends);
   std::vector<EndangeredPromise> out;
   for (std::size_t job = 0; job < after.size(); ++job)
-    if (after[job] < std::min(chances_[job], input_.confidence)) out.push_back({job, chances_[job], after[job]});
+    if (after[job] < std::min(behind[job], input_.confidence)) out.push_back({job, chances_[job], after[job]});
   std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.before - a.after > b.before - b.after; });
   return out;
 }
@@ -283,6 +289,7 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     double chance = 0;
     bool good = false;
   };
+  const auto behind = chances_behind(job, own);
   const auto at_place = [&](std::size_t place) {
     const Ends ends = play(&job, own, place, true);
     Try out;
@@ -290,13 +297,13 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     if (ready == kNever) return out;
     // Its time has to bring it to this place again when benches take what is due first.
     const UnixMs before = place > rushes_ ? jobs[queue_[place - 1]].due.value_or(kNever) : 0;
-    const UnixMs behind = place < queue_.size() ? jobs[queue_[place]].due.value_or(kNever) : kNever;
+    const UnixMs next = place < queue_.size() ? jobs[queue_[place]].due.value_or(kNever) : kNever;
     out.time = rounded_up(ready);
     if (share_by(ends.fresh, out.time - kFiveMinutes) >= input_.confidence - kNearly) out.time -= kFiveMinutes;
     out.time = std::max(out.time, before == kNever ? 0 : before);
     out.middle = quantile_of(ends.fresh, 0.5);
     out.chance = share_by(ends.fresh, out.time);
-    out.good = out.time <= behind && (place == queue_.size() || endangered(play(&job, own, place)).empty());
+    out.good = out.time <= next && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
     return out;
   };
   // The first place that is good: from there on all are.
@@ -322,9 +329,10 @@ Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) 
   if (auto checked = check_new(job, own); !checked) return fail(checked.error());
   WishAnswer out;
   const std::size_t place = place_by(wish);
+  const auto behind = chances_behind(job, own);
   const Ends in_turn = play(&job, own, place);
   out.chance = share_by(in_turn.fresh, wish);
-  out.must_move = endangered(in_turn);
+  out.must_move = endangered(in_turn, behind);
   out.even_first = out.chance >= input_.confidence;
   out.can_be_kept = out.even_first && out.must_move.empty();
   if (auto found = earliest(job, own)) out.earliest = *found;
@@ -332,7 +340,7 @@ Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) 
   // Further to the front, no further than it takes.
   const Ends first = play(&job, own, rushes_);
   out.even_first = share_by(first.fresh, wish) >= input_.confidence;
-  out.must_move = endangered(first);
+  out.must_move = endangered(first, behind);
   if (!out.even_first) return out;
   std::size_t good = rushes_, bad = place;
   while (good + 1 < bad) {
@@ -340,7 +348,7 @@ Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) 
     const Ends ends = play(&job, own, middle);
     if (share_by(ends.fresh, wish) >= input_.confidence) {
       good = middle;
-      out.must_move = endangered(ends);
+      out.must_move = endangered(ends, behind);
     } else {
       bad = middle;
     }

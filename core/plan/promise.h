@@ -73,7 +73,10 @@ class Promiser {
   /// The queue with a new job at a place of it, played; `job` null: without. `alone`: only until the new one is ready.
   [[nodiscard]] Ends play(const DayJob* job, double own, std::size_t place, bool alone = false) const;
   [[nodiscard]] std::vector<double> chances_in(const Ends& ends) const;
-  [[nodiscard]] std::vector<EndangeredPromise> endangered(const Ends& ends) const;
+  /// What chances are left if the new one comes last: a bench that is free takes it even before one that is yet to come and due sooner, so
+  /// that much is not its time's fault.
+  [[nodiscard]] std::vector<double> chances_behind(const DayJob& job, double own) const;
+  [[nodiscard]] std::vector<EndangeredPromise> endangered(const Ends& ends, const std::vector<double>& behind) const;
   [[nodiscard]] std::size_t place_by(UnixMs due) const;
 
   PromiseInput input_;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstdio>
-#include <filesystem>
 
 #include "core/base/csv.h"
 #include "core/base/text.h"
@@ -36,31 +35,6 @@ Outcome<std::vector<T>> table(const std::string& path, Outcome<std::vector<T>> (
   const auto bytes = plan_file(path);
   if (!bytes) return fail(bytes.error());
   return read(*bytes, path);
-}
-
-/// {"players": [{"player", "bench"}]}, as this command gives it out.
-Outcome<std::map<std::string, std::string>> last_plan(const std::string& path) {
-  std::map<std::string, std::string> out;
-  if (path.empty()) return out;
-  const auto bytes = plan_file(path);
-  if (!bytes) return fail(bytes.error());
-  boost::system::error_code error;
-  const json::value document = json::parse(*bytes, error);
-  const auto wrong = [&](const char* what) {
-    return fail(FaultCode::bad_input, what, path, "give a plan that `plan benches --json` or --out wrote");
-  };
-  if (error) return wrong("this is no JSON");
-  const json::value* players = document.is_object() ? document.get_object().if_contains("players") : nullptr;
-  if (players == nullptr || !players->is_array()) return wrong("this is no plan: the list of players is missing");
-  for (const json::value& one : players->get_array()) {
-    const json::object* player = one.if_object();
-    const json::value* name = player == nullptr ? nullptr : player->if_contains("player");
-    const json::value* bench = player == nullptr ? nullptr : player->if_contains("bench");
-    if (name == nullptr || bench == nullptr || !name->is_string() || !bench->is_string())
-      return wrong("this is no plan: a player has no name or no bench");
-    out[std::string(name->get_string())] = std::string(bench->get_string());
-  }
-  return out;
 }
 
 Outcome<int> places_from(const std::string& typed) {
@@ -114,16 +88,6 @@ Outcome<json::object> proposed(const HomeBenches& room, const BenchPlan& plan, c
          (moved.beyond > now.beyond + 1e-9 ? ", and " + decimals(moved.beyond - now.beyond) + " rackets beyond a limit" : "") +
          (rule ? "; somebody could be met there in a late round, which this plan avoids" : "") + "\n";
   return out;
-}
-
-/// Beside it first, so that a full disk leaves the plan that was there.
-Outcome<> keep(const Context& context, const std::string& content, const std::string& file) {
-  const std::string part = file + ".part";
-  if (auto written = context.deliver(content, part); !written) return written;
-  std::error_code error;
-  std::filesystem::rename(part, file, error);
-  if (error) return fail(FaultCode::io, "the file can't be written", file, "choose a folder that you may write to");
-  return {};
 }
 
 struct Told {
@@ -248,7 +212,7 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
   if (!wishes) return fail(wishes.error());
   auto pins = table<BenchPin>(arguments.pins, read_bench_pins);
   if (!pins) return fail(pins.error());
-  auto last = last_plan(arguments.last);
+  auto last = benches_of_plan(arguments.last);
   if (!last) return fail(last.error());
   const auto places = places_from(arguments.hard_from);
   if (!places) return fail(places.error());
@@ -275,7 +239,7 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
     told.text += text;
   }
   if (!arguments.out.empty())
-    if (auto written = keep(context, json::serialize(told.document) + "\n", arguments.out); !written) return fail(written.error());
+    if (auto written = keep_plan(context, json::serialize(told.document) + "\n", arguments.out); !written) return fail(written.error());
   context.answer(told.document, told.text);
   return Ending::done;
 }

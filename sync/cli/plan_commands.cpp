@@ -79,10 +79,41 @@ Outcome<WinChance> plan_chances(const Bracket& bracket, const std::string& by) {
   return even_chances();
 }
 
+Outcome<std::map<std::string, std::string>> benches_of_plan(const std::string& path) {
+  std::map<std::string, std::string> out;
+  if (path.empty()) return out;
+  const auto bytes = plan_file(path);
+  if (!bytes) return fail(bytes.error());
+  boost::system::error_code error;
+  const json::value document = json::parse(*bytes, error);
+  const auto wrong = [&](const char* what) { return fail(FaultCode::bad_input, what, path, "give a plan that `plan benches --json` or --out wrote"); };
+  if (error) return wrong("this is no JSON");
+  const json::value* players = document.is_object() ? document.get_object().if_contains("players") : nullptr;
+  if (players == nullptr || !players->is_array()) return wrong("this is no plan: the list of players is missing");
+  for (const json::value& one : players->get_array()) {
+    const json::object* player = one.if_object();
+    const json::value* name = player == nullptr ? nullptr : player->if_contains("player");
+    const json::value* bench = player == nullptr ? nullptr : player->if_contains("bench");
+    if (name == nullptr || bench == nullptr || !name->is_string() || !bench->is_string()) return wrong("this is no plan: a player has no name or no bench");
+    out[std::string(name->get_string())] = std::string(bench->get_string());
+  }
+  return out;
+}
+
+// Beside it first, so that a full disk leaves the plan that was there.
+Outcome<> keep_plan(const Context& context, const std::string& content, const std::string& file) {
+  const std::string part = file + ".part";
+  if (auto written = context.deliver(content, part); !written) return written;
+  std::error_code error;
+  std::filesystem::rename(part, file, error);
+  if (error) return fail(FaultCode::io, "the file can't be written", file, "choose a folder that you may write to");
+  return {};
+}
+
 void add_plan_commands(CLI::App& app, FolderWork& chosen) {
   CLI::App* plan = app.add_subcommand("plan", "Who meets whom, who strings for whom, and when: out of files, without --data");
   plan->require_subcommand(1);
-  for (const auto add : {add_odds_command, add_draw_commands, add_benches_command}) add(*plan, chosen);
+  for (const auto add : {add_odds_command, add_draw_commands, add_benches_command, add_schedule_commands, add_forecast_command}) add(*plan, chosen);
 }
 
 }  // namespace weavelog::cli

@@ -1,6 +1,8 @@
 #pragma once
 // The subcommands of `plan`, one family a file: each adds its own to the group. They work on files alone.
 
+#include <map>
+
 #include "core/plan/draw.h"
 #include "sync/cli/commands.h"
 
@@ -9,6 +11,8 @@ namespace weavelog::cli {
 void add_odds_command(CLI::App& plan, FolderWork& chosen);     // plan odds
 void add_draw_commands(CLI::App& plan, FolderWork& chosen);    // plan draw, plan group, plan order
 void add_benches_command(CLI::App& plan, FolderWork& chosen);  // plan benches
+void add_schedule_commands(CLI::App& plan, FolderWork& chosen);  // plan schedule, plan promise
+void add_forecast_command(CLI::App& plan, FolderWork& chosen);  // plan forecast
 
 /// A subcommand of `plan` with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>
@@ -38,5 +42,10 @@ struct DrawFiles {
 [[nodiscard]] std::string best_basis(const Bracket& bracket);
 /// By one of these. Faults: those of chances_by_rating() and chances_by_seed().
 [[nodiscard]] Outcome<WinChance> plan_chances(const Bracket& bracket, const std::string& by);
+
+/// The bench of each player in a plan of benches that `plan benches` wrote; none for "". Faults: those of plan_file(); bad_input (no such plan).
+[[nodiscard]] Outcome<std::map<std::string, std::string>> benches_of_plan(const std::string& path);
+/// Writes a plan whole or not at all, so that the last good one stays. Faults: io.
+[[nodiscard]] Outcome<> keep_plan(const Context& context, const std::string& content, const std::string& file);
 
 }  // namespace weavelog::cli
