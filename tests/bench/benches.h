@@ -28,5 +28,7 @@ void crowd(Report& report, const Setting& setting);
 void room_day(Report& report, const Setting& setting);
 /// Odds and home benches of draws of 32 to 256, each beside a plain way to the same.
 void plan(Report& report, const Setting& setting);
+/// A day on benches, a rush, promises: 100, 500, 2,000 rackets.
+void plan_of_day(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -26,8 +26,8 @@ int main(int argc, char** argv) {
   app.add_flag("--json", json,
                "JSON lines: bench, metric, value, unit, reference, ratio, runs, spread, target");
   app.add_flag("--full", setting.full, "The sizes of the targets; takes several minutes");
-  app.add_option("--only", only, "workload, write, import, exchange, crowd, day, plan; all if none is named")
-      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day", "plan"}));
+  app.add_option("--only", only, "workload, write, import, exchange, crowd, day, plan, plan-day; all if none is named")
+      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day", "plan", "plan-day"}));
   app.add_option("--folder", setting.folder,
                  "Where the data is put meanwhile: on the disk that is to be measured")
       ->check(CLI::ExistingDirectory);
@@ -79,6 +79,7 @@ int main(int argc, char** argv) {
     if (wanted("crowd")) crowd(report, setting);
     if (wanted("day")) room_day(report, setting);
     if (wanted("plan")) plan(report, setting);
+    if (wanted("plan-day")) plan_of_day(report, setting);
     return status;
   } catch (const std::exception& failure) {
     std::cerr << "weavelog-bench: " << failure.what() << '\n';
