@@ -20,7 +20,8 @@ DayCost operator-(const DayCost& a, const DayCost& b) { return {a.late - b.late,
 
 class Search {
  public:
-  Search(const DayProblem& problem, std::int64_t bound) : p_(problem), bound_(bound), bench_of_(problem.jobs), at_(problem.jobs), costs_(problem.jobs) {}
+  Search(const DayProblem& problem, std::int64_t bound)
+      : p_(problem), bound_(bound), bench_of_(problem.jobs), at_(problem.jobs), costs_(problem.jobs) {}
 
   void start(std::vector<Sequence> sequences) {
     sequences_ = std::move(sequences);
@@ -92,7 +93,8 @@ class Search {
     std::vector<std::uint32_t> worst = costly();
     for (std::size_t turn = 0; timings_ < until && !(best_total.late <= bound_ && best_total.changed == 0); ++turn) {
       if (turn % 256 == 255) worst = costly();
-      const auto job = !worst.empty() && (chance.bits() & 1) != 0 ? worst[chance.below(worst.size())] : static_cast<std::uint32_t>(chance.below(p_.jobs));
+      const auto job =
+          !worst.empty() && (chance.bits() & 1) != 0 ? worst[chance.below(worst.size())] : static_cast<std::uint32_t>(chance.below(p_.jobs));
       DayCost& remembered = history[turn % memory];
       // Mostly to about the same time at some bench; else anywhere.
       const std::size_t bench = chance.below(p_.benches), size = sequences_[bench].size();
@@ -208,7 +210,8 @@ class Search {
   [[nodiscard]] std::size_t near_in(std::size_t bench, std::uint32_t job) const {
     const auto& after = after_[bench];
     const UnixMs time = after_[bench_of_[job]][at_[job]].time;
-    return static_cast<std::size_t>(std::partition_point(after.begin(), after.end() - 1, [&](const After& one) { return one.time < time; }) - after.begin());
+    return static_cast<std::size_t>(std::partition_point(after.begin(), after.end() - 1, [&](const After& one) { return one.time < time; }) -
+                                    after.begin());
   }
   void try_move(std::uint32_t job, std::size_t bench, std::size_t at, const DayCost& remembered) {
     if (p_.at(job, bench) < 0) return;
@@ -227,8 +230,9 @@ class Search {
     if (one == other) return;
     const std::size_t a = bench_of_[one], b = bench_of_[other];
     if (p_.at(one, b) < 0 || p_.at(other, a) < 0) return;
-    const DayCost now = a == b ? total_ - after_[a].back().cost + swapped_within(a, at_[one], at_[other])
-                               : total_ - after_[a].back().cost - after_[b].back().cost + with_instead(a, at_[one], other) + with_instead(b, at_[other], one);
+    const DayCost now =
+        a == b ? total_ - after_[a].back().cost + swapped_within(a, at_[one], at_[other])
+               : total_ - after_[a].back().cost - after_[b].back().cost + with_instead(a, at_[one], other) + with_instead(b, at_[other], one);
     if (now <= total_ || now < remembered) swap(one, other);
   }
 
@@ -316,7 +320,8 @@ std::vector<Sequence> dispatched(const DayProblem& p) {
   std::vector<std::size_t> window(p.benches);
   std::vector<bool> done(p.jobs);
   double mean = 1;
-  for (std::size_t job = 0; job < p.jobs; ++job) mean += static_cast<double>(*std::max_element(&p.length[job * p.benches], &p.length[job * p.benches] + p.benches));
+  for (std::size_t job = 0; job < p.jobs; ++job)
+    mean += static_cast<double>(*std::max_element(&p.length[job * p.benches], &p.length[job * p.benches] + p.benches));
   mean /= static_cast<double>(std::max<std::size_t>(1, p.jobs));
   std::vector<bool> closed(p.benches);
   for (std::size_t left = p.jobs; left > 0;) {
@@ -405,7 +410,8 @@ std::vector<Sequence> search_day(const DayProblem& p, std::int64_t bound, PlanEf
       keep();
     };
     if (any_told) with_rule(by_due);
-    with_rule(in_order(p, [&](std::size_t job) { return p.due[job] - *std::max_element(&p.length[job * p.benches], &p.length[job * p.benches] + p.benches); }));
+    with_rule(in_order(
+        p, [&](std::size_t job) { return p.due[job] - *std::max_element(&p.length[job * p.benches], &p.length[job * p.benches] + p.benches); }));
     with_rule(in_order(p, [&](std::size_t job) { return p.arrives[job]; }));
     with_rule(in_order(p, [&](std::size_t job) { return -p.weight[job]; }));
     if (p.jobs <= 800) {

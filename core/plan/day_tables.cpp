@@ -63,7 +63,8 @@ Outcome<UnixMs> plan_moment(std::string_view text, const PlanClock& clock) {
   if (trimmed_text.size() >= 4 && trimmed_text.size() <= 5 && trimmed_text.find(':') != std::string::npos && !clock.day.empty())
     if (auto at = moment_from(clock.day + "T" + trimmed_text, clock.zone, clock.now)) return at;
   auto at = moment_from(trimmed_text, clock.zone, clock.now);
-  if (!at) return fail(FaultCode::bad_input, in_quotes(trimmed_text) + " is no time", {}, "write 14:05, 2031-05-26T14:05, or +90 for minutes from now");
+  if (!at)
+    return fail(FaultCode::bad_input, in_quotes(trimmed_text) + " is no time", {}, "write 14:05, 2031-05-26T14:05, or +90 for minutes from now");
   return at;
 }
 
@@ -72,13 +73,16 @@ Outcome<std::string> table_text(std::string_view bytes, std::string_view source)
   if (first == std::string_view::npos || (bytes[first] != '[' && bytes[first] != '{')) return std::string(bytes);
   boost::system::error_code error;
   const json::value document = json::parse(json::string_view(bytes.data(), bytes.size()), error);
-  if (error || !document.is_array()) return fail(FaultCode::bad_input, error ? "this is no JSON" : "this is no list", std::string(source), "give a list of objects, or CSV");
+  if (error || !document.is_array())
+    return fail(FaultCode::bad_input, error ? "this is no JSON" : "this is no list", std::string(source), "give a list of objects, or CSV");
   std::vector<std::string> names;
   for (const json::value& one : document.get_array()) {
-    if (!one.is_object()) return fail(FaultCode::bad_input, "an element of the list is no object", std::string(source), "give objects with the columns' names");
+    if (!one.is_object())
+      return fail(FaultCode::bad_input, "an element of the list is no object", std::string(source), "give objects with the columns' names");
     for (const auto& field : one.get_object())
       if (std::find(names.begin(), names.end(), std::string(field.key())) == names.end()) names.emplace_back(field.key());
-    if (names.size() > 200) return fail(FaultCode::bad_input, "the objects have more than 200 names", std::string(source), "give only what a plan needs");
+    if (names.size() > 200)
+      return fail(FaultCode::bad_input, "the objects have more than 200 names", std::string(source), "give only what a plan needs");
   }
   std::string out;
   const auto put = [&](std::string_view text, bool last) {
@@ -147,7 +151,7 @@ Outcome<std::vector<DayBench>> read_shifts(std::string_view bytes, const PlanClo
     out[found->second].open.push_back(shift.span);
   }
   for (DayBench& bench : out) bench.open = joined(std::move(bench.open));
-  const auto take = [&](const std::vector<ShiftRow>& rows, std::string DayBench::* who, std::string ShiftRow::* named, const char* what) -> Outcome<> {
+  const auto take = [&](const std::vector<ShiftRow>& rows, std::string DayBench::*who, std::string ShiftRow::*named, const char* what) -> Outcome<> {
     for (const ShiftRow& row : rows) {
       bool any = false;
       for (DayBench& bench : out)
@@ -155,7 +159,8 @@ Outcome<std::vector<DayBench>> read_shifts(std::string_view bytes, const PlanClo
           bench.open = cut_out(std::move(bench.open), row.span);
           any = true;
         }
-      if (!any) return fail(FaultCode::bad_input, "no shift is " + std::string(what) + " " + row.*named, row.place, "write the name as in the shifts");
+      if (!any)
+        return fail(FaultCode::bad_input, "no shift is " + std::string(what) + " " + row.*named, row.place, "write the name as in the shifts");
     }
     return {};
   };
@@ -187,12 +192,15 @@ Outcome<std::size_t> bench_named(const std::vector<DayBench>& benches, std::stri
     if (search_key(benches[i].stringer) == key || (!benches[i].machine.empty() && search_key(benches[i].machine) == key)) parts.push_back(i);
   }
   const auto& meant = exact.empty() ? parts : exact;
-  if (meant.empty()) return fail(FaultCode::not_found, in_quotes(name) + " has no shift", {}, "write the bench, stringer or machine as in the shifts");
-  if (meant.size() > 1) return fail(FaultCode::bad_input, in_quotes(name) + " is at several benches", {}, "write the bench as \"stringer / machine\"");
+  if (meant.empty())
+    return fail(FaultCode::not_found, in_quotes(name) + " has no shift", {}, "write the bench, stringer or machine as in the shifts");
+  if (meant.size() > 1)
+    return fail(FaultCode::bad_input, in_quotes(name) + " is at several benches", {}, "write the bench as \"stringer / machine\"");
   return meant.front();
 }
 
-Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>& benches, const WorkTimes& times, const PlanClock& clock, std::string_view source) {
+Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>& benches, const WorkTimes& times, const PlanClock& clock,
+                            std::string_view source) {
   const auto table = table_of(bytes, source, {"racket"});
   if (!table) return fail(table.error());
   JobTable out;
@@ -201,7 +209,8 @@ Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>&
     DayJob job;
     job.id = table->cell(row, "racket");
     if (job.id.empty()) return table->wrong(row, "racket", "the racket has no number", "give it one");
-    if (!seen.insert(job.id).second) return table->wrong(row, "racket", "racket " + in_quotes(job.id) + " is there twice", "leave one of the two out");
+    if (!seen.insert(job.id).second)
+      return table->wrong(row, "racket", "racket " + in_quotes(job.id) + " is there twice", "leave one of the two out");
     const auto kind = kind_in(*table, row);
     if (!kind) return fail(kind.error());
     const auto minutes = minutes_in(*table, row, times, *kind);
@@ -243,7 +252,8 @@ Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>&
       job.only.push_back(*found);
     }
     const std::string rush = search_key(table->cell(row, "on_court"));
-    if (!rush.empty() && rush != "yes" && rush != "no") return table->wrong(row, "on_court", in_quotes(rush) + " is neither yes nor no", "write yes or no");
+    if (!rush.empty() && rush != "yes" && rush != "no")
+      return table->wrong(row, "on_court", in_quotes(rush) + " is neither yes nor no", "write yes or no");
     job.on_court = rush == "yes";
     const std::string since = table->cell(row, "since");
     if (const std::string bench = table->cell(row, "bench"); !bench.empty() || !since.empty()) {
@@ -272,7 +282,8 @@ Outcome<std::vector<ForecastPlayer>> read_forecast_players(std::string_view byte
     player.string = table->cell(row, "string");
     for (const std::string& text : table->list(row, "chances")) {
       const auto chance = PlanTable::number<double>(text);
-      if (!chance || *chance < 0 || *chance > 1) return table->wrong(row, "chances", in_quotes(text) + " is no chance", "write one from 0 to 1 for every day, as 1|0.5|0.25");
+      if (!chance || *chance < 0 || *chance > 1)
+        return table->wrong(row, "chances", in_quotes(text) + " is no chance", "write one from 0 to 1 for every day, as 1|0.5|0.25");
       player.chances.push_back(*chance);
     }
     const auto kind = kind_in(*table, row);

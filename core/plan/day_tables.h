@@ -44,13 +44,15 @@ struct JobTable {
 /// racket, and arrives, due, or match and margin (minutes; due is the match less the margin), weight, player, home, only, on_court, pattern,
 /// material, pieces, minutes (expected, in place of what `times` knows), bench with since (in work). Benches go by their name, or by a
 /// stringer or machine that has only one. Faults, with the place: bad_input.
-[[nodiscard]] Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>& benches, const WorkTimes& times, const PlanClock& clock,
-                                          std::string_view source = {});
+[[nodiscard]] Outcome<JobTable> read_jobs(std::string_view bytes, const std::vector<DayBench>& benches, const WorkTimes& times,
+                                          const PlanClock& clock, std::string_view source = {});
 /// By its name, or by a stringer or machine that has only one. Faults: not_found; bad_input (several).
 [[nodiscard]] Outcome<std::size_t> bench_named(const std::vector<DayBench>& benches, std::string_view name);
 
-/// player, chances (one a day, divided by |), and draw, matches, rackets, string, metres, pattern, material, pieces, minutes. Faults, with the place: bad_input.
-[[nodiscard]] Outcome<std::vector<ForecastPlayer>> read_forecast_players(std::string_view bytes, const WorkTimes& times, std::string_view source = {});
+/// player, chances (one a day, divided by |), and draw, matches, rackets, string, metres, pattern, material, pieces, minutes. Faults, with the place:
+/// bad_input.
+[[nodiscard]] Outcome<std::vector<ForecastPlayer>> read_forecast_players(std::string_view bytes, const WorkTimes& times,
+                                                                         std::string_view source = {});
 /// hour (0 to 23), rackets. Faults, with the place: bad_input.
 [[nodiscard]] Outcome<std::array<double, 24>> read_hours(std::string_view bytes, std::string_view source = {});
 

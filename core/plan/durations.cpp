@@ -255,7 +255,8 @@ WorkTimes::WorkTimes(std::span<const WorkReading> readings)
 namespace {
 
 const WorkTimes::Stringer* find_stringer(const std::vector<WorkTimes::Stringer>& stringers, std::string_view name) {
-  const auto found = std::lower_bound(stringers.begin(), stringers.end(), name, [](const auto& one, std::string_view wanted) { return one.name < wanted; });
+  const auto found =
+      std::lower_bound(stringers.begin(), stringers.end(), name, [](const auto& one, std::string_view wanted) { return one.name < wanted; });
   return found != stringers.end() && found->name == name ? &*found : nullptr;
 }
 

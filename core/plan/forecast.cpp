@@ -30,12 +30,14 @@ Outcome<> check(const ForecastInput& input) {
     const std::string place = "player " + player.name;
     if (player.name.empty()) return fail(FaultCode::bad_input, "a player has no name", "players", "give it");
     if (!names.emplace(player.draw, player.name).second)
-      return fail(FaultCode::bad_input, "this player is there twice" + (player.draw.empty() ? std::string() : " in draw " + player.draw), place, "leave one of the two out");
+      return fail(FaultCode::bad_input, "this player is there twice" + (player.draw.empty() ? std::string() : " in draw " + player.draw), place,
+                  "leave one of the two out");
     if (!player.draw.empty() && player.draw != draw && !draws.insert(player.draw).second)
       return fail(FaultCode::bad_input, "draw " + player.draw + " is not together", place, "list each draw from top to bottom, one after the other");
     draw = player.draw;
     if (player.chances.size() != input.days.size())
-      return fail(FaultCode::bad_input, "there are " + std::to_string(player.chances.size()) + " chances for " + std::to_string(input.days.size()) + " days", place,
+      return fail(FaultCode::bad_input,
+                  "there are " + std::to_string(player.chances.size()) + " chances for " + std::to_string(input.days.size()) + " days", place,
                   "give one a day");
     for (std::size_t day = 0; day < player.chances.size(); ++day)
       if (!(player.chances[day] >= 0 && player.chances[day] <= 1))
@@ -207,7 +209,8 @@ class DaysToCome {
     for (std::size_t hour = 0; hour < 24; ++hour) {
       out.by_hour[hour] = over_runs([&](std::size_t run) { return rackets_[at(run) + hour]; });
       const std::size_t first = hour + 1 >= within ? hour + 1 - within : 0;
-      const Band load = over_runs([&](std::size_t run) { return sum_of(minutes_, at(run) + first, hour + 1 - first) / static_cast<float>(within) / bench_hour; });
+      const Band load =
+          over_runs([&](std::size_t run) { return sum_of(minutes_, at(run) + first, hour + 1 - first) / static_cast<float>(within) / bench_hour; });
       out.benches_by_hour[hour] = static_cast<int>(std::ceil(load.high - 1e-6));
     }
     // Whatever comes between two hours has to be done until so many hours after the later, and until the room closes.

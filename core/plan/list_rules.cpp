@@ -31,7 +31,8 @@ Outcome<std::vector<ListTurn>> list_schedule(std::span<const ListTask> tasks, st
   for (const ListTask& task : tasks) moments.push(task.earliest);
   while (!on_list.empty()) {
     if (moments.empty())
-      return fail(FaultCode::bad_input, "it waits for itself, by way of what it comes after", task_name(on_list.front()), "take one of these conditions off");
+      return fail(FaultCode::bad_input, "it waits for itself, by way of what it comes after", task_name(on_list.front()),
+                  "take one of these conditions off");
     const std::int64_t now = moments.top();
     while (!moments.empty() && moments.top() == now) moments.pop();
     for (std::size_t task = 0; task < tasks.size(); ++task)

@@ -145,7 +145,8 @@ Outcome<Promiser> Promiser::make(PromiseInput input) {
       double z = normal_quantile(luck);
       if (one.in_work) {
         // It was not done yet: of the times that it may take, only those that are longer than it has been.
-        const double expected = static_cast<double>(length_at(one, day.benches[one.in_work->bench])) * out.bench_luck_[run * benches + one.in_work->bench];
+        const double expected =
+            static_cast<double>(length_at(one, day.benches[one.in_work->bench])) * out.bench_luck_[run * benches + one.in_work->bench];
         const double elapsed = static_cast<double>(day.now - one.in_work->since) / expected;
         if (elapsed > 0 && own > 0) {
           const double before = normal_chance((std::log(elapsed) + own * own / 2) / own);
@@ -205,7 +206,8 @@ Promiser::Ends Promiser::play(const DayJob* job, double own, std::size_t place, 
     player.rushes = rush_luck_[run];
     player.free.assign(benches, day.now);
     player.window.assign(benches, 0);
-    player.pace.assign(bench_luck_.begin() + static_cast<std::ptrdiff_t>(run * benches), bench_luck_.begin() + static_cast<std::ptrdiff_t>((run + 1) * benches));
+    player.pace.assign(bench_luck_.begin() + static_cast<std::ptrdiff_t>(run * benches),
+                       bench_luck_.begin() + static_cast<std::ptrdiff_t>((run + 1) * benches));
     for (std::size_t i = 0; i < jobs; ++i) {
       const DayJob& one = day.jobs[i];
       if (!one.in_work) continue;
@@ -252,14 +254,16 @@ std::vector<EndangeredPromise> Promiser::endangered(const Ends& ends, const std:
 std::size_t Promiser::place_by(UnixMs due) const {
   const auto& jobs = input_.day.jobs;
   const auto begin = queue_.begin() + static_cast<std::ptrdiff_t>(rushes_);
-  return static_cast<std::size_t>(std::partition_point(begin, queue_.end(), [&](std::size_t job) { return jobs[job].due.value_or(kNever) <= due; }) - queue_.begin());
+  return static_cast<std::size_t>(std::partition_point(begin, queue_.end(), [&](std::size_t job) { return jobs[job].due.value_or(kNever) <= due; }) -
+                                  queue_.begin());
 }
 
 Outcome<> Promiser::check_new(const DayJob& job, double own) const {
   DayInput day = input_.day;
   day.jobs.assign(1, job);
   for (const DayJob& other : input_.day.jobs)
-    if (other.id == job.id) return fail(FaultCode::bad_input, "this racket is in the queue already", "racket " + job.id, "give the new one another number");
+    if (other.id == job.id)
+      return fail(FaultCode::bad_input, "this racket is in the queue already", "racket " + job.id, "give the new one another number");
   if (job.in_work) return fail(FaultCode::bad_input, "it is in work already", "racket " + job.id, "only what waits is promised");
   if (!(own >= 0 && own <= 2)) return fail(FaultCode::bad_input, "this spread can't be", "racket " + job.id, "give 0 to 2");
   return check_day(day);

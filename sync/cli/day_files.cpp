@@ -8,10 +8,13 @@
 namespace weavelog::cli {
 
 void add_day_options(CLI::App& command, DayArguments& arguments) {
-  command.add_option("--shifts", arguments.shifts, "CSV or JSON with stringer, from, until, and machine, kind (shift, break, out of order)")->required();
-  command.add_option("--jobs", arguments.jobs,
-                     "CSV or JSON with racket, and arrives, due, match, margin (minutes before the match, default 60), weight, player, home, only, on_court,\n"
-                     "pattern, material, pieces, minutes; bench and since of what is in work")
+  command.add_option("--shifts", arguments.shifts, "CSV or JSON with stringer, from, until, and machine, kind (shift, break, out of order)")
+      ->required();
+  command
+      .add_option(
+          "--jobs", arguments.jobs,
+          "CSV or JSON with racket, and arrives, due, match, margin (minutes before the match, default 60), weight, player, home, only, on_court,\n"
+          "pattern, material, pieces, minutes; bench and since of what is in work")
       ->required();
   command.add_option("--work", arguments.work, "CSV or JSON with stringer, minutes, and pattern, material, pieces: what rackets took so far");
   command.add_option("--benches", arguments.benches, "A plan of `plan benches`: the home benches of players");

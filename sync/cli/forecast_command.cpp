@@ -71,7 +71,8 @@ Outcome<Ending> forecast(const Settings& settings, const ForecastArguments& argu
     text += day.day + ": " + band_text(day.rackets) + " rackets, " + std::to_string(day.benches) + " benches\n";
     for (std::size_t hour = 0; hour < 24; ++hour)
       if (day.by_hour[hour].mean > 0)
-        text += "  " + std::string(hour < 10 ? "0" : "") + std::to_string(hour) + "  " + band_text(day.by_hour[hour]) + ", " + std::to_string(day.benches_by_hour[hour]) + " benches\n";
+        text += "  " + std::string(hour < 10 ? "0" : "") + std::to_string(hour) + "  " + band_text(day.by_hour[hour]) + ", " +
+                std::to_string(day.benches_by_hour[hour]) + " benches\n";
   }
   text += "all days: " + band_text(made->rackets) + " rackets\n";
   for (const StringNeed& need : made->strings) text += need.string + ": " + band_text(need.metres) + " m\n";
@@ -84,25 +85,30 @@ Outcome<Ending> forecast(const Settings& settings, const ForecastArguments& argu
 }  // namespace
 
 void add_forecast_command(CLI::App& plan, FolderWork& chosen) {
-  add_plan_command<ForecastArguments>(plan, chosen, "forecast", "Rackets to come by day and hour, with the benches and the string they need", forecast,
-                                      [](CLI::App& command, ForecastArguments& arguments) {
-    command.add_option("--players", arguments.players,
-                       "CSV or JSON with player, chances (to play, one a day, as 1|0.5), and draw (players from top to bottom), matches, rackets (own history),\n"
-                       "string, metres, pattern, material, pieces, minutes (of a racket)")
-        ->required();
-    command.add_option("--days", arguments.days, "The days, as 2031-05-27,2031-05-28")->delimiter(',')->required();
-    command.add_option("--hours", arguments.hours, "CSV or JSON with hour, rackets: taken in so far by hour of the day");
-    command.add_option("--work", arguments.work, "As of `plan schedule`");
-    command.option_defaults()->always_capture_default();
-    command.add_option("--opens", arguments.input.opens, "Hour");
-    command.add_option("--closes", arguments.input.closes, "Hour");
-    command.add_option("--within", arguments.input.within, "Hours after which a racket should be ready");
-    command.add_option("--at-work", arguments.input.at_work, "Part of an hour that a stringer is at the machine");
-    command.footer(
-        "--json: one object: days [{day, rackets, minutes, benches, hours [{hour, rackets, benches}], strings [{string, metres}]}], rackets, rackets_a_match,\n"
-        "strings; rackets, minutes and metres are {mean, low, middle, high}: exceeded nine times of ten, one of two, one of ten. benches: enough nine times of\n"
-        "ten.");
-  });
+  add_plan_command<ForecastArguments>(
+      plan, chosen, "forecast", "Rackets to come by day and hour, with the benches and the string they need", forecast,
+      [](CLI::App& command, ForecastArguments& arguments) {
+        command
+            .add_option("--players", arguments.players,
+                        "CSV or JSON with player, chances (to play, one a day, as 1|0.5), and draw (players from top to bottom), matches, rackets "
+                        "(own history),\n"
+                        "string, metres, pattern, material, pieces, minutes (of a racket)")
+            ->required();
+        command.add_option("--days", arguments.days, "The days, as 2031-05-27,2031-05-28")->delimiter(',')->required();
+        command.add_option("--hours", arguments.hours, "CSV or JSON with hour, rackets: taken in so far by hour of the day");
+        command.add_option("--work", arguments.work, "As of `plan schedule`");
+        command.option_defaults()->always_capture_default();
+        command.add_option("--opens", arguments.input.opens, "Hour");
+        command.add_option("--closes", arguments.input.closes, "Hour");
+        command.add_option("--within", arguments.input.within, "Hours after which a racket should be ready");
+        command.add_option("--at-work", arguments.input.at_work, "Part of an hour that a stringer is at the machine");
+        command.footer(
+            "--json: one object: days [{day, rackets, minutes, benches, hours [{hour, rackets, benches}], strings [{string, metres}]}], rackets, "
+            "rackets_a_match,\n"
+            "strings; rackets, minutes and metres are {mean, low, middle, high}: exceeded nine times of ten, one of two, one of ten. benches: enough "
+            "nine times of\n"
+            "ten.");
+      });
 }
 
 }  // namespace weavelog::cli

@@ -39,7 +39,9 @@ Outcome<std::vector<ToldJob>> told_in(const std::string& path, const PlanClock& 
   if (!bytes) return fail(bytes.error());
   boost::system::error_code error;
   const json::value document = json::parse(*bytes, error);
-  const auto wrong = [&](const char* what) { return fail(FaultCode::bad_input, what, path, "give a plan that `plan schedule --json` or --out wrote"); };
+  const auto wrong = [&](const char* what) {
+    return fail(FaultCode::bad_input, what, path, "give a plan that `plan schedule --json` or --out wrote");
+  };
   if (error) return wrong("this is no JSON");
   const json::value* jobs = document.is_object() ? document.get_object().if_contains("jobs") : nullptr;
   if (jobs == nullptr || !jobs->is_array()) return wrong("this is no plan: the list of jobs is missing");
@@ -49,7 +51,8 @@ Outcome<std::vector<ToldJob>> told_in(const std::string& path, const PlanClock& 
       return field != nullptr && field->is_string() ? std::string(field->get_string()) : std::string();
     };
     const auto begin = moment_from(text("begin"), clock.zone, clock.now), ready = moment_from(text("ready"), clock.zone, clock.now);
-    if (text("racket").empty() || text("bench").empty() || !begin || !ready) return wrong("this is no plan: a job lacks its racket, bench, begin or ready");
+    if (text("racket").empty() || text("bench").empty() || !begin || !ready)
+      return wrong("this is no plan: a job lacks its racket, bench, begin or ready");
     out.push_back({text("racket"), text("bench"), *begin, *ready + 999});  // it was written in whole seconds, rounded down
   }
   return out;
@@ -98,14 +101,22 @@ Outcome<Ending> schedule(const Settings& settings, const ScheduleArguments& argu
       if (job.late > 0) text += "  LATE by " + std::to_string((job.late + 59'999) / 60'000) + " min";
       text += "\n";
     }
-    benches.push_back(json::object{{"bench", one.name}, {"stringer", one.stringer}, {"machine", one.machine}, {"pace", std::round(one.pace * 1000) / 1000},
-                                   {"open_minutes", minutes(open)}, {"busy_minutes", minutes(busy)}});
+    benches.push_back(json::object{{"bench", one.name},
+                                   {"stringer", one.stringer},
+                                   {"machine", one.machine},
+                                   {"pace", std::round(one.pace * 1000) / 1000},
+                                   {"open_minutes", minutes(open)},
+                                   {"busy_minutes", minutes(busy)}});
   }
   for (const PlannedJob& one : plan->jobs) jobs.push_back(job_json(*files, one));
   for (const std::size_t job : plan->unfitting) unfitting.push_back(json::string(day.jobs[job].id));
   for (const PlanChange& change : changes_of(day, *plan)) {
     const std::string& id = day.jobs[change.job].id;
-    json::object one{{"racket", id}, {"bench_told", change.bench_told}, {"ready_told", iso_utc(change.ready_told)}, {"late_told", change.late_told}, {"late", change.late_now}};
+    json::object one{{"racket", id},
+                     {"bench_told", change.bench_told},
+                     {"ready_told", iso_utc(change.ready_told)},
+                     {"late_told", change.late_told},
+                     {"late", change.late_now}};
     if (change.ready_now) one["bench"] = change.bench_now, one["ready"] = iso_utc(*change.ready_now);
     changes.push_back(std::move(one));
     text += "changed: " + id + ", told " + clock(change.ready_told) + " at " + change.bench_told + ", now ";
@@ -116,7 +127,8 @@ Outcome<Ending> schedule(const Settings& settings, const ScheduleArguments& argu
                         {"changes", std::move(changes)}, {"late_minutes", minutes(plan->cost.late)}, {"least_late_minutes", minutes(plan->bound)},
                         {"surely_late", plan->surely_late}, {"changed", plan->cost.changed},
                         {"durations", json::object{{"readings", files->times.used()}, {"ignored", files->times.ignored().size()}}}};
-  text += "late, weighted, home benches left included: " + decimals(minutes(plan->cost.late)) + " minutes; no plan has less than " + decimals(minutes(plan->bound)) + "\n";
+  text += "late, weighted, home benches left included: " + decimals(minutes(plan->cost.late)) + " minutes; no plan has less than " +
+          decimals(minutes(plan->bound)) + "\n";
   if (plan->surely_late > 0) text += "at least " + std::to_string(plan->surely_late) + " are late, whoever strings what\n";
   const auto overload = overload_of(day, *plan);
   if (overload) {
@@ -190,10 +202,13 @@ Outcome<Ending> promise(const Settings& settings, const PromiseArguments& argume
       must_move.push_back(json::object{{"racket", other.id}, {"player", files->table.players[one.job]}, {"due", iso_utc(other.due.value_or(0))},
                                        {"before", one.before}, {"after", one.after}});
       if (answer->even_first)
-        text += "would have to move: " + other.id + " " + files->table.players[one.job] + ", promised for " + clock(other.due.value_or(0)) + " (" + percent(one.before) +
-                " now, " + percent(one.after) + " then)\n";
+        text += "would have to move: " + other.id + " " + files->table.players[one.job] + ", promised for " + clock(other.due.value_or(0)) + " (" +
+                percent(one.before) + " now, " + percent(one.after) + " then)\n";
     }
-    document["wish"] = json::object{{"ready_by", iso_utc(*wish)}, {"can_be_kept", kept}, {"chance", answer->chance}, {"even_first", answer->even_first},
+    document["wish"] = json::object{{"ready_by", iso_utc(*wish)},
+                                    {"can_be_kept", kept},
+                                    {"chance", answer->chance},
+                                    {"even_first", answer->even_first},
                                     {"must_move", std::move(must_move)}};
     if (answer->earliest) put(*answer->earliest);
     if (!answer->earliest) text += "no time can be promised: the shifts end before it would surely be ready\n";
@@ -213,19 +228,24 @@ Outcome<Ending> promise(const Settings& settings, const PromiseArguments& argume
 }  // namespace
 
 void add_schedule_commands(CLI::App& plan, FolderWork& chosen) {
-  add_plan_command<ScheduleArguments>(plan, chosen, "schedule", "Rackets to benches over the day", schedule, [](CLI::App& command, ScheduleArguments& arguments) {
-    add_day_options(command, arguments.day);
-    command.add_option("--last", arguments.last, "The plan so far, as --json or --out gave it: what was told changes as little as can be");
-    command.add_flag("--event", arguments.event, "After one event, quickly on from --last: nothing moves for a few minutes");
-    command.add_option("--away-minutes", arguments.away, "Leaving the home bench counts as so many minutes late")->check(CLI::Range(0, 10'000))->capture_default_str();
-    command.add_option("--out", arguments.out, "Writes the plan there too, if there is one; what is there stays otherwise");
-    command.footer(
-        "Ends with 3 if the shifts can't carry the load; the plan is of the rest.\n"
-        "--json: one object: at, benches [{bench, stringer, machine, pace, open_minutes, busy_minutes}], jobs [{racket, player, bench, begin, ready, due,\n"
-        "late_minutes, fixed (in_work, on_court), away_from}] in order of begin, unfitting [racket], overload {code, what, where, what_to_do},\n"
-        "changes [{racket, bench_told, ready_told, late_told, bench, ready, late}] of --last, late_minutes (weighted), least_late_minutes (no plan has less),\n"
-        "surely_late, changed, durations {readings, ignored}.");
-  });
+  add_plan_command<ScheduleArguments>(
+      plan, chosen, "schedule", "Rackets to benches over the day", schedule, [](CLI::App& command, ScheduleArguments& arguments) {
+        add_day_options(command, arguments.day);
+        command.add_option("--last", arguments.last, "The plan so far, as --json or --out gave it: what was told changes as little as can be");
+        command.add_flag("--event", arguments.event, "After one event, quickly on from --last: nothing moves for a few minutes");
+        command.add_option("--away-minutes", arguments.away, "Leaving the home bench counts as so many minutes late")
+            ->check(CLI::Range(0, 10'000))
+            ->capture_default_str();
+        command.add_option("--out", arguments.out, "Writes the plan there too, if there is one; what is there stays otherwise");
+        command.footer(
+            "Ends with 3 if the shifts can't carry the load; the plan is of the rest.\n"
+            "--json: one object: at, benches [{bench, stringer, machine, pace, open_minutes, busy_minutes}], jobs [{racket, player, bench, begin, "
+            "ready, due,\n"
+            "late_minutes, fixed (in_work, on_court), away_from}] in order of begin, unfitting [racket], overload {code, what, where, what_to_do},\n"
+            "changes [{racket, bench_told, ready_told, late_told, bench, ready, late}] of --last, late_minutes (weighted), least_late_minutes (no "
+            "plan has less),\n"
+            "surely_late, changed, durations {readings, ignored}.");
+      });
   add_plan_command<PromiseArguments>(plan, chosen, "promise", "The earliest time that can be kept, or whether a wish can", promise,
                                      [](CLI::App& command, PromiseArguments& arguments) {
     add_day_options(command, arguments.day);
@@ -237,13 +257,16 @@ void add_schedule_commands(CLI::App& plan, FolderWork& chosen) {
     command.add_option("--pieces", arguments.pieces, "1 or 2")->check(CLI::Range(1, 2))->capture_default_str();
     command.add_option("--minutes", arguments.minutes, "Expected, in place of what --work says")->check(CLI::Range(1.0, 720.0));
     command.add_option("--only", arguments.only, "The benches that may string it")->delimiter('|');
-    command.add_option("--rushes-per-hour", arguments.rushes_per_hour, "On-court rushes to expect")->check(CLI::Range(0.0, 60.0))->capture_default_str();
+    command.add_option("--rushes-per-hour", arguments.rushes_per_hour, "On-court rushes to expect")
+        ->check(CLI::Range(0.0, 60.0))
+        ->capture_default_str();
     command.add_option("--rushes-seen", arguments.rushes_seen, "How many that was learned from")->check(CLI::Range(0.0, 1e5))->capture_default_str();
     command.add_option("--rush-minutes", arguments.rush_minutes, "What one takes")->check(CLI::Range(1.0, 720.0))->capture_default_str();
     command.add_option("--confidence", arguments.confidence, "Chance that a promise is kept")->check(CLI::Range(0.5, 0.99))->capture_default_str();
     command.footer(
         "due in --jobs is what was promised. Ends with 3 if a wish can't be kept.\n"
-        "--json: one object: at, confidence, ready_by, chance, expected (as likely before as after), wish {ready_by, can_be_kept, chance, even_first,\n"
+        "--json: one object: at, confidence, ready_by, chance, expected (as likely before as after), wish {ready_by, can_be_kept, chance, "
+        "even_first,\n"
         "must_move [{racket, player, due, before, after}]}, endangered [{racket, due, chance}] that are below confidence already.");
   });
 }

@@ -25,7 +25,8 @@ struct Files {
     return json::parse(finished.out);
   }
   /// A command for a day at eight o'clock.
-  [[nodiscard]] static std::vector<std::string> day(const char* command, const std::string& shifts, const std::string& jobs, std::vector<std::string> more = {}) {
+  [[nodiscard]] static std::vector<std::string> day(const char* command, const std::string& shifts, const std::string& jobs,
+                                                    std::vector<std::string> more = {}) {
     std::vector<std::string> out{command, "--shifts", shifts, "--jobs", jobs, "--day", "2031-05-26", "--at", "08:00", "--zone", "Europe/Lisbon"};
     out.insert(out.end(), more.begin(), more.end());
     return out;
@@ -80,7 +81,8 @@ TEST_CASE("a day is planned out of files, and a rush on from the plan that was t
 
 TEST_CASE("shifts that can't carry the load end with 3 and name the rackets; bad input leaves the last plan") {
   const Files files;
-  const auto few = files.file("few.csv", "stringer,from,until\nMaren Oldvik,08:00,09:00\n"), jobs = files.file("jobs.csv", "racket,minutes\n1,40\n2,40\n3,30\n");
+  const auto few = files.file("few.csv", "stringer,from,until\nMaren Oldvik,08:00,09:00\n"),
+             jobs = files.file("jobs.csv", "racket,minutes\n1,40\n2,40\n3,30\n");
   const auto kept = (files.home / "plan.json").string();
   const auto plan = Files::ask(Files::day("schedule", few, jobs, {"--out", kept}), 3);
   CHECK(size_at(plan, "/unfitting") == 2);
@@ -92,8 +94,8 @@ TEST_CASE("shifts that can't carry the load end with 3 and name the rackets; bad
     return text_at(document, "/error/where") + ": " + text_at(document, "/error/what");
   };
   CHECK(fault(few, files.file("twice.csv", "racket\n1\n1\n")).find("twice.csv, line 3, column 1 (racket)") != std::string::npos);
-  CHECK(fault(files.file("both.csv", "stringer,machine,from,until\nAna,M1,08:00,12:00\nAna,M2,11:00,13:00\n"), jobs).find("stringer Ana is at Ana / M1 and at Ana / M2 at once") !=
-        std::string::npos);
+  CHECK(fault(files.file("both.csv", "stringer,machine,from,until\nAna,M1,08:00,12:00\nAna,M2,11:00,13:00\n"), jobs)
+            .find("stringer Ana is at Ana / M1 and at Ana / M2 at once") != std::string::npos);
   CHECK(fault(few, (files.home / "none.csv").string(), {}, 4).find("no such file") != std::string::npos);
   CHECK(fault(few, jobs, {"--last", jobs}).find("no JSON") != std::string::npos);
   CHECK(text_at(Files::ask({"schedule", "--shifts", few, "--jobs", jobs, "--zone", "Mars/Olympus"}, 1), "/error/where") == "--zone");
@@ -124,15 +126,18 @@ TEST_CASE("a time is promised, and a wish that can't be kept says what would hav
   CHECK(said.out.find("not even before all that waits") != std::string::npos);
   CHECK(text_at(Files::ask(Files::day("promise", shifts, jobs, {"--wish", "soon"}), 1), "/error/where") == "--wish");
   CHECK(text_at(Files::ask(Files::day("promise", shifts, jobs, {"--only", "Table 9"}), 4), "/error/where") == "--only");
-  CHECK(text_at(Files::ask(Files::day("promise", files.file("short.csv", "stringer,from,until\nAna,08:00,08:10\n"), files.file("none.csv", "racket\n")), 1), "/error/what")
+  CHECK(text_at(Files::ask(
+                    Files::day("promise", files.file("short.csv", "stringer,from,until\nAna,08:00,08:10\n"), files.file("none.csv", "racket\n")), 1),
+                "/error/what")
             .find("no time can be promised") != std::string::npos);
 }
 
 TEST_CASE("rackets, benches and string to come out of files") {
   const Files files;
-  const auto players = files.file("players.csv",
-                                  "player,draw,chances,matches,rackets,string\nIria,singles,1|0.6,3,9,Tarnbrook Silk\nNerea,singles,1|0.4,3,4,Velmora Round\n"
-                                  "Tove,singles,1|0.5,0,,Velmora Round\nKaja,singles,1|0.5,1,2,\n");
+  const auto players =
+      files.file("players.csv",
+                 "player,draw,chances,matches,rackets,string\nIria,singles,1|0.6,3,9,Tarnbrook Silk\nNerea,singles,1|0.4,3,4,Velmora Round\n"
+                 "Tove,singles,1|0.5,0,,Velmora Round\nKaja,singles,1|0.5,1,2,\n");
   const auto hours = files.file("hours.csv", "hour,rackets\n8,30\n9,20\n15,10\n");
   const auto said = Files::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours});
   REQUIRE(size_at(said, "/days") == 2);
@@ -144,7 +149,9 @@ TEST_CASE("rackets, benches and string to come out of files") {
   CHECK(number("/days/0/benches") >= 1);
   CHECK(size_at(said, "/strings") == 2);
   CHECK(Files::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours}) == said);
-  const auto fault = [&](const std::vector<std::string>& words) { return text_at(Files::ask(words, 1), "/error/where") + ": " + text_at(Files::ask(words, 1), "/error/what"); };
+  const auto fault = [&](const std::vector<std::string>& words) {
+    return text_at(Files::ask(words, 1), "/error/where") + ": " + text_at(Files::ask(words, 1), "/error/what");
+  };
   CHECK(fault({"forecast", "--players", players, "--days", "2031-05-27"}).find("player Iria: there are 2 chances for 1 days") != std::string::npos);
   CHECK(fault({"forecast", "--players", players, "--days", "a,b", "--hours", players}).find("the column hour is missing") != std::string::npos);
   CHECK(Files::run({"forecast", "--players", players, "--days", "a,b"}).out.find("all days: ") != std::string::npos);

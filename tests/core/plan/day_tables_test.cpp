@@ -35,8 +35,10 @@ TEST_CASE("shifts become benches, without breaks and machines out of order") {
   const auto read = benches();
   REQUIRE(read.size() == 2);
   CHECK(read[0].name == "Maren Oldvik / Table 1");
-  CHECK(read[0].open == std::vector<TimeSpan>{{kMidnight + 480 * kMinute, kMidnight + 720 * kMinute}, {kMidnight + 765 * kMinute, kMidnight + 1080 * kMinute}});
-  CHECK(read[1].open == std::vector<TimeSpan>{{kMidnight + 480 * kMinute, kMidnight + 540 * kMinute}, {kMidnight + 580 * kMinute, kMidnight + 960 * kMinute}});
+  CHECK(read[0].open ==
+        std::vector<TimeSpan>{{kMidnight + 480 * kMinute, kMidnight + 720 * kMinute}, {kMidnight + 765 * kMinute, kMidnight + 1080 * kMinute}});
+  CHECK(read[1].open ==
+        std::vector<TimeSpan>{{kMidnight + 480 * kMinute, kMidnight + 540 * kMinute}, {kMidnight + 580 * kMinute, kMidnight + 960 * kMinute}});
   const auto json = read_shifts(R"([{"stringer": "Ana", "from": "08:00", "until": "+300"}])", clock_at(480));
   REQUIRE(json);
   CHECK(json->at(0).name == "Ana");
@@ -56,7 +58,8 @@ TEST_CASE("rackets are read with all that a plan can know of them") {
   const WorkTimes times;
   const auto read = read_jobs(
       "racket,player,arrives,due,match,margin,weight,home,only,on_court,material,pieces,minutes,bench,since\n"
-      "101,Ilse,08:00,09:30,,,5,Table 1,,,hybrid,2,,,\n102,,,,11:00,45,,,Table 1|Pio Castellane,yes,,,21,,\n103,,,12:00,11:00,,,,,no,,,,Maren Oldvik,07:50\n",
+      "101,Ilse,08:00,09:30,,,5,Table 1,,,hybrid,2,,,\n102,,,,11:00,45,,,Table 1|Pio Castellane,yes,,,21,,\n103,,,12:00,11:00,,,,,no,,,,Maren "
+      "Oldvik,07:50\n",
       benches(), times, clock_at(480), "jobs.csv");
   if (!read) FAIL(read.error().message());
   const auto& jobs = read->jobs;
@@ -88,7 +91,9 @@ TEST_CASE("JSON is read as a table with the same names") {
 }
 
 TEST_CASE("what is wrong with a table is named with its place") {
-  const auto shifts = [](const std::string& row) { return said(read_shifts("stringer,machine,from,until,kind\n" + row, clock_at(480), "shifts.csv")); };
+  const auto shifts = [](const std::string& row) {
+    return said(read_shifts("stringer,machine,from,until,kind\n" + row, clock_at(480), "shifts.csv"));
+  };
   has(shifts("Ana,,18:00,08:00,\n"), "shifts.csv, line 2, column 4 (until): it ends before it begins");
   has(shifts("Ana,,eight,08:00,\n"), "'eight' is no time");
   has(shifts(",,08:00,09:00,\n"), "a shift of nobody");

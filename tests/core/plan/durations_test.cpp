@@ -152,7 +152,8 @@ TEST_CASE("readings of ten thousand rackets and of more names than fit stay quic
   std::vector<WorkReading> readings;
   Chance chance(3);
   for (int i = 0; i < 3000; ++i)
-    readings.push_back({"somebody " + std::to_string(i), {std::to_string(10 + i % 20) + "x" + std::to_string(12 + i % 17), "word " + std::to_string(i), 1 + i % 2},
+    readings.push_back({"somebody " + std::to_string(i),
+                        {std::to_string(10 + i % 20) + "x" + std::to_string(12 + i % 17), "word " + std::to_string(i), 1 + i % 2},
                         26 * std::exp(0.2 * chance.normal())});
   const WorkTimes times(readings);
   CHECK(times.stringers().size() <= 120);

@@ -200,7 +200,8 @@ TEST_CASE("a forecast that can't be is refused, with the place") {
   };
   CHECK(said([](ForecastInput&) {}) == "no fault");
   CHECK(said([](ForecastInput& in) { in.days.clear(); }).find("no day") != std::string::npos);
-  CHECK(said([](ForecastInput& in) { in.players[1].chances[1] = 1.2; }).find("player Ana, day Tuesday: a chance is from 0 to 1") != std::string::npos);
+  CHECK(said([](ForecastInput& in) { in.players[1].chances[1] = 1.2; }).find("player Ana, day Tuesday: a chance is from 0 to 1") !=
+        std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players[1].chances[1] = std::nan(""); }).find("player Ana") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players[1].chances.pop_back(); }).find("1 chances for 2 days") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players[1].name = "Ilse"; }).find("twice in draw singles") != std::string::npos);

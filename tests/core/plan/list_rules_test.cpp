@@ -50,11 +50,13 @@ TEST_CASE("longest first and list scheduling end as in Graham's examples", "[pub
     const std::int64_t end = makespan(tasks_of(jobs), machines, longest_first(jobs));
     CHECK(end == one.at("lpt_makespan").to_number<std::int64_t>());
     // 4/3 - 1/(3m), reached by these.
-    CHECK(3 * static_cast<std::int64_t>(machines) * end == (4 * static_cast<std::int64_t>(machines) - 1) * one.at("optimum").to_number<std::int64_t>());
+    CHECK(3 * static_cast<std::int64_t>(machines) * end ==
+          (4 * static_cast<std::int64_t>(machines) - 1) * one.at("optimum").to_number<std::int64_t>());
   }
   for (const auto& one : document.at("list_graham").as_array()) {
     const Numbers jobs = numbers(one.at("jobs_in_list_order"));
-    CHECK(makespan(tasks_of(jobs), one.at("m").to_number<std::size_t>(), as_listed(jobs.size())) == one.at("list_makespan").to_number<std::int64_t>());
+    CHECK(makespan(tasks_of(jobs), one.at("m").to_number<std::size_t>(), as_listed(jobs.size())) ==
+          one.at("list_makespan").to_number<std::int64_t>());
   }
 }
 

@@ -15,7 +15,8 @@ PromiseInput one_bench(std::size_t queue, double own = 0.2) {
   PromiseInput out;
   out.day.now = kMorning;
   out.day.benches.push_back({"bench", "stringer", "", {{kMorning, kMorning + 720 * kMinute}}});
-  for (std::size_t i = 0; i < queue; ++i) out.day.jobs.push_back({"q" + std::to_string(i), kMorning, 30 * kMinute, kMorning + static_cast<std::int64_t>(60 + 45 * i) * kMinute});
+  for (std::size_t i = 0; i < queue; ++i)
+    out.day.jobs.push_back({"q" + std::to_string(i), kMorning, 30 * kMinute, kMorning + static_cast<std::int64_t>(60 + 45 * i) * kMinute});
   out.own.assign(queue, own);
   out.shared = {0.0};
   return out;
@@ -177,8 +178,8 @@ TEST_CASE("in two played weeks promises are kept as often as they say, and are n
   const double earliest = static_cast<double>(all.kept) / promised, wishes = static_cast<double>(all.wishes_kept) / static_cast<double>(all.granted);
   const double together = static_cast<double>(all.kept + all.wishes_kept) / static_cast<double>(all.promised + all.granted);
   const double slack = all.slack / promised, oracle = all.oracle_slack / promised;
-  INFO("earliest " << earliest << " of " << all.promised << ", wishes " << wishes << " of " << all.granted << ", together " << together << ", slack " << slack
-                   << " minutes, of one who knows the room " << oracle);
+  INFO("earliest " << earliest << " of " << all.promised << ", wishes " << wishes << " of " << all.granted << ", together " << together << ", slack "
+                   << slack << " minutes, of one who knows the room " << oracle);
   CHECK(all.promised > 500);
   CHECK(earliest >= 0.93);
   CHECK(earliest <= 0.97);

@@ -88,7 +88,8 @@ TEST_CASE("total tardiness is that of full enumeration", "[published]") {
   const auto day_of = [](const boost::json::value& one, std::size_t benches) {
     DayInput day;
     day.now = kMorning;
-    for (std::size_t b = 0; b < benches; ++b) day.benches.push_back({"bench " + std::to_string(b + 1), "", "", {{kMorning, kMorning + 10'000 * kMinute}}});
+    for (std::size_t b = 0; b < benches; ++b)
+      day.benches.push_back({"bench " + std::to_string(b + 1), "", "", {{kMorning, kMorning + 10'000 * kMinute}}});
     for (std::size_t j = 0; j < one.at("p").as_array().size(); ++j) {
       DayJob job;
       job.id = std::to_string(j + 1);
@@ -106,7 +107,8 @@ TEST_CASE("total tardiness is that of full enumeration", "[published]") {
     CHECK(plan.bound <= plan.cost.late);
   }
   for (const auto& one : document.at("parallel_due_dates").as_array())
-    CHECK(planned(day_of(one, one.at("machines").to_number<std::size_t>())).cost.late == one.at("min_total_tardiness").to_number<std::int64_t>() * kMinute);
+    CHECK(planned(day_of(one, one.at("machines").to_number<std::size_t>())).cost.late ==
+          one.at("min_total_tardiness").to_number<std::int64_t>() * kMinute);
   // Pinedo's data (memory): the sum of lateness, by enumeration here, as the published optimum is of the greatest.
   const DayInput pinedo = day_of(document.at("single_machine_release_dates"), 1);
   CHECK(planned(pinedo).cost == exact_cost(pinedo, kMinute));
@@ -148,7 +150,8 @@ TEST_CASE("an on-court rush goes first, and what gives way is listed") {
   day.told = told_by(day, before);
   day.now += 20 * kMinute;
   for (std::size_t job = 0; job < day.jobs.size(); ++job)
-    if (const PlannedJob* one = before.of(job); one != nullptr && one->begin < day.now && one->end > day.now) day.jobs[job].in_work = InWork{one->bench, one->begin};
+    if (const PlannedJob* one = before.of(job); one != nullptr && one->begin < day.now && one->end > day.now)
+      day.jobs[job].in_work = InWork{one->bench, one->begin};
   std::erase_if(day.jobs, [&](const DayJob& job) {
     const auto told = std::find_if(day.told.begin(), day.told.end(), [&](const ToldJob& one) { return one.job == job.id; });
     return told != day.told.end() && told->ready <= day.now;
@@ -216,8 +219,8 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
   const double event = std::chrono::duration<double, std::milli>(Clock::now() - begin).count();
   REQUIRE(again);
   sound(day, *again);
-  INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinute << " for at least " << plan->bound / kMinute << "; a rush: " << event << " ms, "
-                       << again->cost.changed << " changes");
+  INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinute << " for at least " << plan->bound / kMinute << "; a rush: " << event
+                       << " ms, " << again->cost.changed << " changes");
   CHECK(whole < 1000);  // ten times what is wanted, for a machine that does other things; the bench measures
   CHECK(event < 200);
 }
@@ -260,7 +263,10 @@ TEST_CASE("a day that can't be is refused, with the place") {
   has(with([](DayInput& day) { day.jobs[3].length = 0; }), "racket 104: no racket takes 0 minutes");
   has(with([](DayInput& day) { day.jobs[3].weight = 0; }), "weight");
   has(with([](DayInput& day) { day.jobs[3].home = 9; }), "racket 104: it names a bench that is not there");
-  has(with([](DayInput& day) { day.jobs[1].in_work = day.jobs[2].in_work = InWork{0, kMorning}; }), "racket 103: racket 102 is in work at bench bench 1 too");
+  has(with([](DayInput& day) {
+        day.jobs[1].in_work = day.jobs[2].in_work = InWork{0, kMorning};
+      }),
+      "racket 103: racket 102 is in work at bench bench 1 too");
   has(with([](DayInput& day) { day.jobs[1].in_work = InWork{0, day.now + 1}; }), "a time to come");
   has(with([](DayInput& day) { day.jobs[1].due = INT64_MAX; }), "time can't be");
   has(with([](DayInput& day) { day.jobs.resize(6000); }), "5,000");
