@@ -378,7 +378,7 @@ std::vector<std::uint32_t> in_order(const DayProblem& p, const std::function<std
 }  // namespace
 
 std::vector<Sequence> search_day(const DayProblem& p, std::int64_t bound, PlanEffort effort, const std::vector<Sequence>& told) {
-  constexpr std::int64_t kDayTimings = 2'500'000, kEventTimings = 400'000;
+  constexpr std::int64_t kDayTimings = 2'500'000, kEventTimings = 300'000;
   Search search(p, bound);
   std::vector<Sequence> best;
   DayCost best_cost{INT64_MAX, 0};

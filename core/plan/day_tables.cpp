@@ -314,6 +314,19 @@ Outcome<std::array<double, 24>> read_hours(std::string_view bytes, std::string_v
   return out;
 }
 
+Outcome<std::vector<bool>> read_settled(std::string_view bytes, const PlanClock& clock, std::string_view source) {
+  const auto table = table_of(bytes, source, {"due", "ready"});
+  if (!table) return fail(table.error());
+  std::vector<bool> out;
+  for (const CsvRow& row : table->rows()) {
+    const auto due = moment_in(*table, row, "due", clock), ready = moment_in(*table, row, "ready", clock);
+    if (!due) return fail(due.error());
+    if (!ready) return fail(ready.error());
+    out.push_back(*ready <= *due);
+  }
+  return out;
+}
+
 void set_paces(std::vector<DayBench>& benches, const WorkTimes& times) {
   const double room = times.of("", {}).mean();
   for (DayBench& bench : benches) bench.pace = std::clamp(times.of(bench.stringer, {}).mean() / room, 0.1, 10.0);

@@ -56,6 +56,9 @@ struct JobTable {
 /// hour (0 to 23), rackets. Faults, with the place: bad_input.
 [[nodiscard]] Outcome<std::array<double, 24>> read_hours(std::string_view bytes, std::string_view source = {});
 
+/// due, ready, of promises that came to an end, in their order: whether each was kept. Faults, with the place: bad_input.
+[[nodiscard]] Outcome<std::vector<bool>> read_settled(std::string_view bytes, const PlanClock& clock, std::string_view source = {});
+
 /// Sets the benches' paces by what was learned.
 void set_paces(std::vector<DayBench>& benches, const WorkTimes& times);
 /// A queue and its spreads out of tables. `day`: its jobs as in `table`.

@@ -22,6 +22,13 @@ double lognormal(double z, double sigma) { return std::exp(sigma * z - sigma * s
 
 }  // namespace
 
+double confidence_after(const std::vector<bool>& kept, double wanted) {
+  constexpr double kStep = 0.01, kLeast = 0.8, kMost = 0.985;
+  double out = wanted;
+  for (const bool one : kept) out = std::clamp(out + kStep * (wanted - (one ? 1 : 0)), kLeast, kMost);
+  return out;
+}
+
 /// When the new job, and every job of the queue, was ready in each run.
 struct Promiser::Ends {
   std::vector<UnixMs> fresh;   // by run

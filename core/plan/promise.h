@@ -46,6 +46,11 @@ struct WishAnswer {
   std::vector<EndangeredPromise> must_move{};  ///< whose promises that would cost; by what they lose
 };
 
+/// The confidence to ask of simulated rooms so that `wanted` of the promises of the real one are kept, by how earlier ones ended (in their
+/// order; true: kept). A room that does better than the rule above, or worse, is met by that within some days: each miss raises it, each that
+/// is kept lowers it a little (Gibbs and Candes, Adaptive conformal inference under distribution shift, 2021). Between 0.8 and 0.985.
+[[nodiscard]] double confidence_after(const std::vector<bool>& kept, double wanted = 0.95);
+
 class Promiser {
  public:
   /// Plays the queue as it is. Faults: those of check_day(); bad_input (spreads that are not one a job and one a bench, or that can't be).

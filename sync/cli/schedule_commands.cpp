@@ -143,7 +143,7 @@ Outcome<Ending> schedule(const Settings& settings, const ScheduleArguments& argu
 
 struct PromiseArguments {
   DayArguments day;
-  std::string racket = "new", arrives, wish, pattern, material;
+  std::string racket = "new", arrives, wish, pattern, material, settled;
   std::vector<std::string> only;
   double minutes = 0, rushes_per_hour = 0.5, rushes_seen = 0, rush_minutes = 20, confidence = 0.95;
   int pieces = 1;
@@ -171,11 +171,19 @@ Outcome<Ending> promise(const Settings& settings, const PromiseArguments& argume
   input.rushes_seen = arguments.rushes_seen;
   input.rush_length = std::llround(arguments.rush_minutes * 60'000);
   input.confidence = arguments.confidence;
+  if (!arguments.settled.empty()) {
+    const auto bytes = plan_file(arguments.settled);
+    if (!bytes) return fail(bytes.error());
+    const auto kept = read_settled(*bytes, files->clock, arguments.settled);
+    if (!kept) return fail(kept.error());
+    input.confidence = confidence_after(*kept, arguments.confidence);
+  }
+  const double asked = input.confidence;
   const auto room = Promiser::make(std::move(input));
   if (!room) return fail(room.error());
   const Context context(settings);
   const MomentWriter clock(context.language(), files->clock.zone, Moment::Form::day_and_time);
-  json::object document{{"at", iso_utc(files->clock.now)}, {"confidence", arguments.confidence}};
+  json::object document{{"at", iso_utc(files->clock.now)}, {"confidence", asked}};
   std::string text;
   const auto put = [&](const Promise& found) {
     document["ready_by"] = iso_utc(found.ready_by);
@@ -215,7 +223,7 @@ Outcome<Ending> promise(const Settings& settings, const PromiseArguments& argume
   }
   json::array endangered;
   for (std::size_t i = 0; i < room->chances().size(); ++i)
-    if (room->chances()[i] < arguments.confidence) {
+    if (room->chances()[i] < asked) {
       const DayJob& other = files->day.jobs[i];
       endangered.push_back(json::object{{"racket", other.id}, {"due", iso_utc(other.due.value_or(0))}, {"chance", room->chances()[i]}});
       text += "in danger already: " + other.id + ", " + clock(other.due.value_or(0)) + " (" + percent(room->chances()[i]) + ")\n";
@@ -262,7 +270,9 @@ void add_schedule_commands(CLI::App& plan, FolderWork& chosen) {
         ->capture_default_str();
     command.add_option("--rushes-seen", arguments.rushes_seen, "How many that was learned from")->check(CLI::Range(0.0, 1e5))->capture_default_str();
     command.add_option("--rush-minutes", arguments.rush_minutes, "What one takes")->check(CLI::Range(1.0, 720.0))->capture_default_str();
-    command.add_option("--confidence", arguments.confidence, "Chance that a promise is kept")->check(CLI::Range(0.5, 0.99))->capture_default_str();
+    command.add_option("--settled", arguments.settled,
+                       "CSV or JSON with due, ready, of earlier promises in their order: what is asked for follows how they ended");
+    command.add_option("--confidence", arguments.confidence, "Part of promises to be kept")->check(CLI::Range(0.5, 0.99))->capture_default_str();
     command.footer(
         "due in --jobs is what was promised. Ends with 3 if a wish can't be kept.\n"
         "--json: one object: at, confidence, ready_by, chance, expected (as likely before as after), wish {ready_by, can_be_kept, chance, "

@@ -24,9 +24,9 @@ DayInput made_up(std::size_t jobs, std::size_t benches) {
   for (std::size_t bench = 0; bench < benches; ++bench)
     day.benches.push_back({"bench " + std::to_string(bench + 1), "", "", {{kMorning, kMorning + 900 * kMinute}}});
   for (std::size_t i = 0; i < jobs; ++i) {
-    DayJob job{std::to_string(i + 1), kMorning + static_cast<std::int64_t>(chance.below(450)) * kMinute,
+    DayJob job{std::to_string(i + 1), kMorning + static_cast<std::int64_t>(chance.below(330)) * kMinute,
                static_cast<std::int64_t>(18 + chance.below(16)) * kMinute};
-    job.due = job.arrives + static_cast<std::int64_t>(60 + chance.below(300)) * kMinute;
+    job.due = job.arrives + static_cast<std::int64_t>(45 + chance.below(240)) * kMinute;
     job.weight = chance.below(6) == 0 ? 5 : 1;
     day.jobs.push_back(std::move(job));
   }

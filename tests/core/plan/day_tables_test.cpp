@@ -118,6 +118,11 @@ TEST_CASE("what is wrong with a table is named with its place") {
   has(said(read_hours("hour,rackets\n24,1\n", "hours.csv")), "'24' is no hour");
 }
 
+TEST_CASE("how promises ended is read in their order") {
+  CHECK(read_settled("racket,due,ready\n1,09:00,08:55\n2,09:00,09:01\n3,+5,+5\n", clock_at(480)).value() == std::vector<bool>{true, false, true});
+  has(said(read_settled("due,ready\n09:00,\n", clock_at(480), "settled.csv")), "settled.csv, line 2, column 2 (ready)");
+}
+
 TEST_CASE("what is learned goes into paces and spreads") {
   std::string work = "stringer,minutes\n";
   for (int i = 0; i < 40; ++i) work += "Maren Oldvik," + std::to_string(30 + i % 3) + "\nPio Castellane," + std::to_string(20 + i % 3) + "\n";

@@ -83,6 +83,7 @@ class RoomPlayer {
     double log_expected = 0, log_truth = 0;  // of minutes at pace 1: without luck, with it
     bool wish = false, rush = false;
     std::size_t bench = SIZE_MAX;
+    bool settled = false;
   };
 
   [[nodiscard]] std::vector<UnixMs> arrivals() {
@@ -175,6 +176,8 @@ class RoomPlayer {
     } else {
       std::vector<std::size_t> places;
       PromiseInput input = seen(now, places);
+      settle(now);
+      input.confidence = confidence_after(settled_);
       const DayJob job = job_of(racket, "new");
       auto promiser = Promiser::make(std::move(input));
       if (!promiser) FAIL(promiser.error().message());
@@ -202,6 +205,14 @@ class RoomPlayer {
     start_idle(now);
   }
 
+  /// What has become of the earliest times that were promised.
+  void settle(UnixMs now) {
+    for (Racket& racket : rackets_)
+      if (!racket.settled && racket.end != 0 && racket.end <= now) {
+        racket.settled = true;
+        if (!racket.wish && !racket.rush) settled_.push_back(racket.end <= racket.due);
+      }
+  }
   /// What could be promised by one who knows the room, though not the luck of each racket.
   [[nodiscard]] UnixMs oracle(UnixMs now, const Racket& racket) const {
     std::vector<std::size_t> places;
@@ -304,6 +315,7 @@ class RoomPlayer {
   std::vector<std::pair<std::size_t, std::size_t>> plan_;  // bench, racket: in order of begin
   std::vector<UnixMs> rush_at_;
   std::vector<WorkReading> readings_;
+  std::vector<bool> settled_;
   WorkTimes times_;
   double rushes_expected_ = 0, rushes_seen_ = 0, hours_ = 0, rushes_strung_ = 0, rush_minutes_ = 0;
   UnixMs day_begin_ = kDay0, now_ = kDay0;

@@ -6,6 +6,7 @@
 
 #include "core/plan/chance.h"
 #include "core/plan/day_problem.h"
+#include "core/plan/list_rules.h"
 #include "tests/core/plan/day_samples.h"
 #include "tests/core/plan/exact_day.h"
 #include "tests/support/published.h"
@@ -190,6 +191,30 @@ TEST_CASE("a plan that still holds is not changed") {
     if (second.cost.late == first.cost.late) CHECK(second.cost.changed == 0);
   }
   CHECK(planned(day).jobs.size() == planned(day).jobs.size());
+}
+
+TEST_CASE("a plan is never later than plain list scheduling by due date") {
+  // The reference is the rule that Graham's examples check.
+  int better = 0;
+  for (std::uint64_t start = 1; start <= 12; ++start) {
+    DayInput day = room(1 + start % 5, 15 + 8 * (start % 4), start);
+    for (DayBench& bench : day.benches) bench.pace = 1, bench.open = {{kMorning, kMorning + 100'000 * kMinute}};
+    std::vector<ListTask> tasks;
+    std::vector<std::int64_t> dues;
+    for (DayJob& job : day.jobs) {
+      job.home.reset();
+      tasks.push_back({job.length, job.arrives, {}, {}});
+      dues.push_back(*job.due);
+    }
+    const auto turns = list_schedule(tasks, day.benches.size(), by_due(dues));
+    REQUIRE(turns);
+    std::int64_t late = 0;
+    for (std::size_t job = 0; job < turns->size(); ++job) late += day.jobs[job].weight * std::max<std::int64_t>(0, turns->at(job).end - dues[job]);
+    const DayPlan plan = planned(day);
+    CHECK(plan.cost.late <= late);
+    better += plan.cost.late < late;
+  }
+  CHECK(better > 0);
 }
 
 TEST_CASE("the same day gives the same plan") {
