@@ -414,7 +414,7 @@ std::vector<Sequence> search_day(const DayProblem& p, std::int64_t bound, PlanEf
         p, [&](std::size_t job) { return p.due[job] - *std::max_element(&p.length[job * p.benches], &p.length[job * p.benches] + p.benches); }));
     with_rule(in_order(p, [&](std::size_t job) { return p.arrives[job]; }));
     with_rule(in_order(p, [&](std::size_t job) { return -p.weight[job]; }));
-    if (p.jobs <= 800) {
+    if (p.jobs <= 2500) {
       search.start(dispatched(p));
       keep();
     }
