@@ -11,6 +11,9 @@ namespace weavelog {
 namespace {
 
 constexpr UnixMs kFar = 10'000'000'000'000;  // the year 2286
+constexpr std::int64_t kNear = 400LL * 86'400'000;  // a plan knows nothing further from now: so no sum of lateness overflows
+
+bool near_now(const DayInput& day, UnixMs at) { return at >= 0 && at <= kFar && std::abs(at - day.now) <= kNear; }
 
 struct Use {
   TimeSpan span;
@@ -35,12 +38,13 @@ Outcome<> check_shared(const DayInput& day, std::string DayBench::* who, const c
   return {};
 }
 
-Outcome<> check_bench(const DayBench& bench) {
+Outcome<> check_bench(const DayInput& day, const DayBench& bench) {
   const std::string place = "bench " + bench.name;
   if (bench.name.empty()) return fail(FaultCode::bad_input, "a bench has no name", "benches", "give it one");
   if (!(bench.pace >= 0.1 && bench.pace <= 10)) return fail(FaultCode::bad_input, "this pace can't be", place, "1 is the room's; give 0.1 to 10");
   for (const TimeSpan& span : bench.open) {
-    if (span.from < 0 || span.until > kFar) return fail(FaultCode::bad_input, "this time can't be", place, "check the shift's times");
+    if (!near_now(day, span.from) || !near_now(day, span.until))
+      return fail(FaultCode::bad_input, "this time can't be: it is more than 400 days from now", place, "check the shift's times");
     if (span.until <= span.from)
       return fail(FaultCode::bad_input, "it closes before it opens, at " + iso_utc(span.from), place, "check the shift's times");
   }
@@ -53,14 +57,14 @@ Outcome<> check_job(const DayInput& day, const DayJob& job) {
   if (job.length <= 0 || job.length > kLongestLength)
     return fail(FaultCode::bad_input, "no racket takes " + std::to_string(job.length / 60'000) + " minutes", place, "give up to 12 hours");
   if (job.weight < 1 || job.weight > 1000) return fail(FaultCode::bad_input, "its weight is " + std::to_string(job.weight), place, "give 1 to 1,000");
-  if (job.arrives < 0 || job.arrives > kFar || job.due.value_or(0) < 0 || job.due.value_or(0) > kFar)
-    return fail(FaultCode::bad_input, "this time can't be", place, "check when it comes and when it is wanted");
+  if (!near_now(day, job.arrives) || !near_now(day, job.due.value_or(day.now)) || (job.in_work && !near_now(day, job.in_work->since)))
+    return fail(FaultCode::bad_input, "this time can't be: it is more than 400 days from now", place, "check when it comes and when it is wanted");
   std::vector<std::size_t> named = job.only;
   if (job.home) named.push_back(*job.home);
   if (job.in_work) named.push_back(job.in_work->bench);
   for (const std::size_t bench : named)
     if (bench >= day.benches.size()) return fail(FaultCode::bad_input, "it names a bench that is not there", place, "correct the bench");
-  if (job.in_work && (job.in_work->since < 0 || job.in_work->since > day.now))
+  if (job.in_work && job.in_work->since > day.now)
     return fail(FaultCode::bad_input, "it is in work since a time to come", place, "check when it went on the machine");
   return {};
 }
@@ -77,9 +81,12 @@ Outcome<> check_day(const DayInput& day) {
     return fail(FaultCode::bad_input, "a weight of the plan can't be", "weights", "give minutes from 0 up");
   std::set<std::string> names, ids;
   for (const DayBench& bench : day.benches) {
-    if (auto checked = check_bench(bench); !checked) return checked;
+    if (auto checked = check_bench(day, bench); !checked) return checked;
     if (!names.insert(bench.name).second) return fail(FaultCode::bad_input, "two benches have this name", "bench " + bench.name, "rename one");
   }
+  for (const ToldJob& one : day.told)
+    if (!near_now(day, one.begin) || !near_now(day, one.ready))
+      return fail(FaultCode::bad_input, "what was told of it is more than 400 days from now", "racket " + one.job, "leave the earlier plan out");
   std::map<std::size_t, std::string> in_work;
   for (const DayJob& job : day.jobs) {
     if (auto checked = check_job(day, job); !checked) return checked;

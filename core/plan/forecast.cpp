@@ -10,7 +10,11 @@
 namespace weavelog {
 namespace {
 
-constexpr std::size_t kRuns = 1000;
+/// How often the days are played: less often where there are very many players and days, so that an answer never takes long.
+std::size_t runs_of(const ForecastInput& input) {
+  return std::clamp<std::size_t>(20'000'000 / std::max<std::size_t>(1, input.players.size() * input.days.size()), 200, 1000);
+}
+
 constexpr double kGuess = 2, kGuessMatches = 5;  // rackets a match, worth the history of so many matches
 
 Outcome<> check(const ForecastInput& input) {
@@ -44,6 +48,8 @@ Outcome<> check(const ForecastInput& input) {
         return fail(FaultCode::bad_input, "a chance is from 0 to 1", place + ", day " + input.days[day], "correct it");
     if (!(player.matches >= 0 && player.matches < 10'000) || !(player.rackets >= 0 && player.rackets < 100'000))
       return fail(FaultCode::bad_input, "this history can't be", place, "check matches and rackets");
+    if (player.rackets > 50 * player.matches && player.matches > 0)
+      return fail(FaultCode::bad_input, "nobody brings more than 50 rackets a match", place, "check matches and rackets");
     if (!(player.metres >= 0 && player.metres <= 100) || !(player.minutes > 0 && player.minutes <= 720))
       return fail(FaultCode::bad_input, "a racket can't need so much string or time", place, "check metres and minutes");
     strings.insert(player.string);
@@ -97,12 +103,12 @@ class Picker {
 
 class DaysToCome {
  public:
-  explicit DaysToCome(const ForecastInput& input) : in_(input), days_(input.days.size()) {
+  explicit DaysToCome(const ForecastInput& input) : in_(input), runs_(runs_of(input)), days_(input.days.size()) {
     for (const ForecastPlayer& player : input.players) string_number_.emplace(player.string, 0);
     for (auto& [name, number] : string_number_) number = strings_++;
-    rackets_.resize(kRuns * days_ * 24);
-    minutes_.resize(kRuns * days_ * 24);
-    metres_.resize(kRuns * days_ * strings_);
+    rackets_.resize(runs_ * days_ * 24);
+    minutes_.resize(runs_ * days_ * 24);
+    metres_.resize(runs_ * days_ * strings_);
     double matches = 0, rackets = 0;
     for (const ForecastPlayer& player : input.players) if (player.matches > 0) ++known_, matches += player.matches, rackets += player.rackets;
     room_rackets_ = kGuess * kGuessMatches + rackets;
@@ -192,9 +198,9 @@ class DaysToCome {
     return sum;
   }
   template <class Value>
-  static Band over_runs(const Value& value) {
+  [[nodiscard]] Band over_runs(const Value& value) const {
     std::vector<float> values;
-    for (std::size_t run = 0; run < kRuns; ++run) values.push_back(value(run));
+    for (std::size_t run = 0; run < runs_; ++run) values.push_back(value(run));
     return band_of(values);
   }
 
@@ -237,7 +243,7 @@ class DaysToCome {
   }
 
   const ForecastInput& in_;
-  std::size_t days_, strings_ = 0;
+  std::size_t runs_, days_, strings_ = 0;
   std::map<std::string, std::size_t> string_number_;
   double room_rackets_ = 0, room_matches_ = 0, shape_ = 4;
   double known_ = 0;  // players with a history
@@ -251,7 +257,7 @@ class DaysToCome {
 Outcome<Forecast> forecast_of(const ForecastInput& input) {
   if (auto checked = check(input); !checked) return fail(checked.error());
   DaysToCome days(input);
-  for (std::size_t run = 0; run < kRuns; ++run) days.run(run);
+  for (std::size_t run = 0; run < runs_of(input); ++run) days.run(run);
   return days.result();
 }
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/plan/bench_tables.h"
+#include "core/plan/day_tables.h"
 #include "core/plan/draw.h"
 #include "core/plan/draw_places.h"
 #include "core/plan/order_of_play.h"
@@ -96,6 +97,43 @@ std::vector<Bytes> seeds_plan_benches() {
                    "player,wish,with\nB,only,Pio\nC,never,Table 1\n\fplayer,bench\nD,Maren / Table 1\n"),
           bytes_of("stringer\nMaren\nPio\nSuna\n\f\f\f"),
           bytes_of("stringer,most\nMaren,8\nPio,8.5\n\f\fplayer,wish,with\nA,only,Maren\nA,never,Maren\n\f")};
+}
+
+void run_plan_day(ByteView input) {
+  const auto parts = tables(input);
+  const PlanClock clock{1'937'548'800'000, "Europe/Lisbon", "2031-05-26"};
+  const auto work = read_work(parts[2], "work.csv");
+  const WorkTimes times(work ? *work : std::vector<WorkReading>());
+  (void)read_settled(parts[3], clock, "settled.csv");
+  if (auto players = read_forecast_players(parts[3], times, "players.csv"); players && players->size() <= 20) {
+    ForecastInput asked;
+    asked.days = {"1", "2"};
+    asked.players = std::move(*players);
+    if (const auto hours = read_hours(parts[2], "hours.csv")) asked.taken_in = *hours;
+    if (const auto forecast = forecast_of(asked)) must_hold(std::isfinite(forecast->rackets.mean) && forecast->rackets.low <= forecast->rackets.high, "a band is none");
+  }
+  auto benches = read_shifts(parts[0], clock, "shifts.csv");
+  if (!benches || benches->size() > 6) return;
+  set_paces(*benches, times);
+  const auto table = read_jobs(parts[1], *benches, times, clock, "jobs.csv");
+  if (!table || table->jobs.size() > 12) return;
+  DayInput day{clock.now, *benches, table->jobs};
+  const auto plan = plan_day(day, PlanEffort::event);
+  if (!plan) return;
+  must_hold(plan->jobs.size() + plan->unfitting.size() == day.jobs.size(), "a racket is lost");
+  must_hold(plan->bound <= plan->cost.late, "a plan is less late than is proven");
+  (void)overload_of(day, *plan);
+  const auto room = Promiser::make(promise_input(day, *table, times));
+  must_hold(room.has_value(), "a day that is planned can't be promised");
+  (void)room->check({"a new racket", clock.now, 25 * 60'000}, 0.2, clock.now + 3'600'000);
+}
+
+std::vector<Bytes> seeds_plan_day() {
+  return {bytes_of("stringer,machine,from,until,kind\nMaren,T1,08:00,18:00,\nMaren,,12:00,12:30,break\nPio,T2,08:00,+400,shift\n,T2,09:00,09:30,out of order\n\f"
+                   "racket,arrives,due,match,margin,weight,home,only,on_court,material,pieces,minutes,bench,since\n1,08:00,09:30,,,5,T1,,,hybrid,2,,,\n2,,,11:00,45,,,T1|Pio,yes,,,21,,\n"
+                   "3,,,,,,,,,,,,Maren,07:50\n\fstringer,minutes,pattern\nMaren,24,16x19\nPio,-3,18x20\n\fdue,ready\n09:00,08:55\n"),
+          bytes_of("[{\"stringer\": \"Ana\", \"from\": \"08:00\", \"until\": \"+300\"}]\f[{\"racket\": 7, \"due\": \"10:00\", \"on_court\": true}]\f"
+                   "hour,rackets,stringer,minutes\n8,30,A,2\n\fplayer,draw,chances,matches,rackets,string\nIlse,s,1|0.5,2,5,Silk\nBo,s,1|0.5,,,\n")};
 }
 
 }  // namespace weavelog::fuzz

@@ -16,6 +16,7 @@ std::span<const Target> targets() {
       {"fields_json", run_fields_json, seeds_fields_json},
       {"plan_draw", run_plan_draw, seeds_plan_draw},
       {"plan_benches", run_plan_benches, seeds_plan_benches},
+      {"plan_day", run_plan_day, seeds_plan_day},
       {"words", run_words, seeds_words},
       {"near", run_near, seeds_near},
       {"bundle", run_bundle, seeds_bundle},

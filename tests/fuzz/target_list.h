@@ -36,6 +36,8 @@ void run_plan_draw(ByteView input);
 std::vector<Bytes> seeds_plan_draw();
 void run_plan_benches(ByteView input);
 std::vector<Bytes> seeds_plan_benches();
+void run_plan_day(ByteView input);
+std::vector<Bytes> seeds_plan_day();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();

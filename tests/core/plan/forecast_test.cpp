@@ -207,6 +207,7 @@ TEST_CASE("a forecast that can't be is refused, with the place") {
   CHECK(said([](ForecastInput& in) { in.players[1].name = "Ilse"; }).find("twice in draw singles") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players.push_back({"Cy", "singles", {1, 1}}); }).find("not together") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players[0].rackets = -1; }).find("history") != std::string::npos);
+  CHECK(said([](ForecastInput& in) { in.players[0].matches = 1e-6, in.players[0].rackets = 9e4; }).find("50 rackets a match") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.players[0].minutes = 0; }).find("player Ilse") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.opens = 22; }).find("closes before it opens") != std::string::npos);
   CHECK(said([](ForecastInput& in) { in.taken_in[3] = -1; }).find("hour") != std::string::npos);

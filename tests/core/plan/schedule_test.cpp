@@ -294,6 +294,9 @@ TEST_CASE("a day that can't be is refused, with the place") {
       "racket 103: racket 102 is in work at bench bench 1 too");
   has(with([](DayInput& day) { day.jobs[1].in_work = InWork{0, day.now + 1}; }), "a time to come");
   has(with([](DayInput& day) { day.jobs[1].due = INT64_MAX; }), "time can't be");
+  has(with([](DayInput& day) { day.jobs[1].due = day.now + 500LL * 86'400'000; }),
+      "racket 102: this time can't be: it is more than 400 days from now");
+  has(with([](DayInput& day) { day.told = {{"101", "bench 1", INT64_MIN, INT64_MAX}}; }), "racket 101: what was told");
   has(with([](DayInput& day) { day.jobs.resize(6000); }), "5,000");
 }
 
