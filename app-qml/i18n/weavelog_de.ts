@@ -320,6 +320,18 @@
         <source>Several codes are in sight: hold one before the camera.</source>
         <translation>Mehrere Codes sind im Bild: halten Sie einen vor die Kamera.</translation>
     </message>
+    <message>
+        <source>No camera was found. Add a photo from a file.</source>
+        <translation>Keine Kamera gefunden. Ein Foto aus einer Datei hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or add a photo from a file.</source>
+        <translation>Die Kamera lässt sich nicht benutzen: %1. Vielleicht hält sie ein anderes Programm; oder ein Foto aus einer Datei hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Add a photo from a file.</source>
+        <translation>Die Bilder dieser Kamera lassen sich nicht lesen. Ein Foto aus einer Datei hinzufügen.</translation>
+    </message>
 </context>
 <context>
     <name>CameraSheet</name>
@@ -564,10 +576,6 @@
 </context>
 <context>
     <name>DropOffDraft</name>
-    <message>
-        <source>Usual</source>
-        <translation>Üblich</translation>
-    </message>
     <message>
         <source>Rackets taken in: %1</source>
         <translation>Schläger angenommen: %1</translation>
@@ -1884,8 +1892,12 @@
         <translation>Vier Knoten gehören zu zwei Längen: Längs- und Quersaiten werden getrennt geknotet, jede kann ihre eigene Saite und Härte haben.</translation>
     </message>
     <message>
-        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
-        <translation>Knotenvorspannung: 0, 10 oder 20 % mehr auf der letzten Saite vor einem Knoten gleichen aus, was der Knoten nachgibt. Übliche Praxis; was der Spieler will, kommt in die Notiz, und die Anleitungen von Rahmen und Maschine gehen vor.</translation>
+        <source>Knot pre-tension</source>
+        <translation>Mehrzug am Knoten</translation>
+    </message>
+    <message>
+        <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
+        <translation>So viel mehr auf der letzten Saite vor einem Knoten: Es gleicht aus, was der Knoten nachgibt. Übliche Praxis; die Anleitungen von Rahmen und Maschine gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -2617,6 +2629,28 @@
     </message>
 </context>
 <context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>Take a photo</source>
+        <translation>Foto aufnehmen</translation>
+    </message>
+    <message>
+        <source>Photo kept</source>
+        <translation>Foto gespeichert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n Foto gespeichert</numerusform>
+            <numerusform>%n Fotos gespeichert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Aufnehmen</translation>
+    </message>
+</context>
+<context>
     <name>Photos</name>
     <message>
         <source>The picture is damaged and can&apos;t be shown.</source>
@@ -2688,6 +2722,10 @@
     <message>
         <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
         <translation>Fügen Sie es noch einmal hinzu oder holen Sie es von dem Tablet, auf dem es aufgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Take a photo</source>
+        <translation>Foto aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -4571,6 +4609,22 @@
     <message>
         <source>Keep racket %1 as: %2</source>
         <translation>Schläger %1 behalten als: %2</translation>
+    </message>
+    <message>
+        <source>other …</source>
+        <translation>andere …</translation>
+    </message>
+    <message>
+        <source>Another name for racket %1</source>
+        <translation>Ein anderer Name für Schläger %1</translation>
+    </message>
+    <message>
+        <source>Name of the setup, as the player says it</source>
+        <translation>Name des Bespannungswunsches, wie man ihn hier sagt</translation>
+    </message>
+    <message>
+        <source>Empty: as it was before</source>
+        <translation>Leer: wie zuvor</translation>
     </message>
 </context>
 <context>

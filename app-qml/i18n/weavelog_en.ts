@@ -185,6 +185,16 @@
     </message>
 </context>
 <context>
+    <name>PhotoSheet</name>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n photo kept</numerusform>
+            <numerusform>%n photos kept</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message numerus="yes">
         <source>%n open. Ask the player, then close it with the answer.</source>

@@ -320,6 +320,18 @@
         <source>Several codes are in sight: hold one before the camera.</source>
         <translation>Se ven varios códigos: acerque uno solo a la cámara.</translation>
     </message>
+    <message>
+        <source>No camera was found. Add a photo from a file.</source>
+        <translation>No se encontró ninguna cámara. Añada una foto desde un archivo.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or add a photo from a file.</source>
+        <translation>La cámara no se puede usar: %1. Quizá la ocupa otro programa; o añada una foto desde un archivo.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Add a photo from a file.</source>
+        <translation>Las imágenes de esta cámara no se pueden leer. Añada una foto desde un archivo.</translation>
+    </message>
 </context>
 <context>
     <name>CameraSheet</name>
@@ -564,10 +576,6 @@
 </context>
 <context>
     <name>DropOffDraft</name>
-    <message>
-        <source>Usual</source>
-        <translation>Habitual</translation>
-    </message>
     <message>
         <source>Rackets taken in: %1</source>
         <translation>Raquetas recibidas: %1</translation>
@@ -1884,8 +1892,12 @@
         <translation>Cuatro nudos van con dos tramos: verticales y horizontales se anudan aparte, cada una puede tener su cuerda y su tensión.</translation>
     </message>
     <message>
-        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
-        <translation>Pretensión del nudo: un 0, 10 o 20 % más en la última cuerda antes de un nudo compensa lo que el nudo cede. Práctica habitual; lo que quiera el jugador va en la nota, y las instrucciones del marco y de la máquina van primero.</translation>
+        <source>Knot pre-tension</source>
+        <translation>Pretensión del nudo</translation>
+    </message>
+    <message>
+        <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
+        <translation>Ese tanto más en la última cuerda antes de un nudo: compensa lo que cede el nudo. Práctica habitual; las instrucciones del marco y de la máquina van primero.</translation>
     </message>
 </context>
 <context>
@@ -2617,6 +2629,28 @@
     </message>
 </context>
 <context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>Take a photo</source>
+        <translation>Tomar una foto</translation>
+    </message>
+    <message>
+        <source>Photo kept</source>
+        <translation>Foto guardada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n foto guardada</numerusform>
+            <numerusform>%n fotos guardadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Tomar</translation>
+    </message>
+</context>
+<context>
     <name>Photos</name>
     <message>
         <source>The picture is damaged and can&apos;t be shown.</source>
@@ -2688,6 +2722,10 @@
     <message>
         <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
         <translation>Añádala otra vez desde su archivo, o tráigala de la tableta en que se tomó.</translation>
+    </message>
+    <message>
+        <source>Take a photo</source>
+        <translation>Tomar una foto</translation>
     </message>
 </context>
 <context>
@@ -4571,6 +4609,22 @@
     <message>
         <source>Keep racket %1 as: %2</source>
         <translation>Guardar la raqueta %1 como: %2</translation>
+    </message>
+    <message>
+        <source>other …</source>
+        <translation>otro …</translation>
+    </message>
+    <message>
+        <source>Another name for racket %1</source>
+        <translation>Otro nombre para la raqueta %1</translation>
+    </message>
+    <message>
+        <source>Name of the setup, as the player says it</source>
+        <translation>Nombre del ajuste, como lo dice quien juega</translation>
+    </message>
+    <message>
+        <source>Empty: as it was before</source>
+        <translation>Vacío: como antes</translation>
     </message>
 </context>
 <context>

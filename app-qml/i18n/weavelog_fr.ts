@@ -320,6 +320,18 @@
         <source>Several codes are in sight: hold one before the camera.</source>
         <translation>Plusieurs codes sont visibles : présentez-en un seul à la caméra.</translation>
     </message>
+    <message>
+        <source>No camera was found. Add a photo from a file.</source>
+        <translation>Aucun appareil photo trouvé. Ajoutez une photo à partir d’un fichier.</translation>
+    </message>
+    <message>
+        <source>The camera can’t be used: %1. Another program may hold it; or add a photo from a file.</source>
+        <translation>L’appareil photo ne peut pas servir : %1. Un autre programme l’occupe peut-être ; ou ajoutez une photo à partir d’un fichier.</translation>
+    </message>
+    <message>
+        <source>The pictures of this camera can’t be read. Add a photo from a file.</source>
+        <translation>Les images de cet appareil ne se lisent pas. Ajoutez une photo à partir d’un fichier.</translation>
+    </message>
 </context>
 <context>
     <name>CameraSheet</name>
@@ -564,10 +576,6 @@
 </context>
 <context>
     <name>DropOffDraft</name>
-    <message>
-        <source>Usual</source>
-        <translation>Habituel</translation>
-    </message>
     <message>
         <source>Rackets taken in: %1</source>
         <translation>Raquettes prises : %1</translation>
@@ -1884,8 +1892,12 @@
         <translation>Quatre nœuds vont avec deux longueurs : montants et travers sont noués à part, chacun peut avoir son cordage et sa tension.</translation>
     </message>
     <message>
-        <source>Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.</source>
-        <translation>Prétension au nœud : 0, 10 ou 20 % de plus sur la dernière corde avant un nœud compensent ce que le nœud relâche. Pratique courante ; ce que le joueur veut va dans la note, et les notices du cadre et de la machine passent avant.</translation>
+        <source>Knot pre-tension</source>
+        <translation>Pré-tension au nœud</translation>
+    </message>
+    <message>
+        <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
+        <translation>Autant de plus sur la dernière corde avant un nœud : cela compense ce que le nœud relâche. Pratique courante ; les notices du cadre et de la machine priment.</translation>
     </message>
 </context>
 <context>
@@ -2617,6 +2629,28 @@
     </message>
 </context>
 <context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>Take a photo</source>
+        <translation>Prendre une photo</translation>
+    </message>
+    <message>
+        <source>Photo kept</source>
+        <translation>Photo gardée</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n photo gardée</numerusform>
+            <numerusform>%n photos gardées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Prendre</translation>
+    </message>
+</context>
+<context>
     <name>Photos</name>
     <message>
         <source>The picture is damaged and can&apos;t be shown.</source>
@@ -2688,6 +2722,10 @@
     <message>
         <source>Add it again from where it came, or fetch it from the tablet on which it was taken.</source>
         <translation>Ajoutez-la de nouveau depuis son fichier, ou cherchez-la sur la tablette où elle a été prise.</translation>
+    </message>
+    <message>
+        <source>Take a photo</source>
+        <translation>Prendre une photo</translation>
     </message>
 </context>
 <context>
@@ -4571,6 +4609,22 @@
     <message>
         <source>Keep racket %1 as: %2</source>
         <translation>Garder la raquette %1 comme : %2</translation>
+    </message>
+    <message>
+        <source>other …</source>
+        <translation>autre …</translation>
+    </message>
+    <message>
+        <source>Another name for racket %1</source>
+        <translation>Un autre nom pour la raquette %1</translation>
+    </message>
+    <message>
+        <source>Name of the setup, as the player says it</source>
+        <translation>Nom du réglage, comme la joueuse ou le joueur le dit</translation>
+    </message>
+    <message>
+        <source>Empty: as it was before</source>
+        <translation>Vide : comme avant</translation>
     </message>
 </context>
 <context>

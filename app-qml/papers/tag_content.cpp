@@ -51,7 +51,10 @@ QString stencilWords(const weavelog::Language& language, const weavelog::Agreed&
 
 QString makingWords(const weavelog::Language& language, const weavelog::Agreed& agreed) {
   return joinedOnPaper({agreed.pieces ? paperSay(language, "tag.pieces", {{"pieces", *agreed.pieces}}) : QString(),
-                        agreed.knots ? paperSay(language, "tag.knots", {{"knots", *agreed.knots}}) : QString()});
+                        agreed.knots ? paperSay(language, "tag.knots", {{"knots", *agreed.knots}}) : QString(),
+                        agreed.knot_pretension && agreed.knot_pretension->amount.mantissa != 0
+                            ? paperSay(language, "tag.knot_pretension", {{"value", *agreed.knot_pretension}})
+                            : QString()});
 }
 
 QString fieldOf(const weavelog::Language& language, weavelog::FieldTag tag) {

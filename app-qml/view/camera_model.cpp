@@ -6,15 +6,15 @@
 #include <QMediaCaptureSession>
 #include <QMediaDevices>
 #include <QVideoFrame>
-#include <QVideoFrameFormat>
 
 #include "app-qml/view/code_reader.h"
+#include "app-qml/view/frame_picture.h"
 
 namespace {
 
 constexpr qint64 kEvery = 120;         // ms: as often as a hand can hold a code still
 constexpr qint64 kOutOfSight = 1'500;  // ms
-constexpr int kWidest = 1280;
+constexpr int kWidestForCodes = 1280, kWidestForPhotos = 2560;
 
 // The one that looks away from who holds the tablet, if there are several.
 QCameraDevice bestCamera() {
@@ -24,57 +24,13 @@ QCameraDevice bestCamera() {
 }
 
 // The largest that is no larger than what is looked at.
-QCameraFormat bestFormat(const QCameraDevice& camera) {
+QCameraFormat bestFormat(const QCameraDevice& camera, int widest) {
   QCameraFormat best;
   for (const QCameraFormat& format : camera.videoFormats()) {
     const int width = format.resolution().width();
-    if (width <= kWidest && width > (best.isNull() ? 0 : best.resolution().width())) best = format;
+    if (width <= widest && width > (best.isNull() ? 0 : best.resolution().width())) best = format;
   }
   return best;
-}
-
-// The light of every dot `step` bytes apart.
-QImage lightOf(const uchar* bits, int stride, QSize size, int step) {
-  QImage out(size, QImage::Format_Grayscale8);
-  for (int y = 0; y < size.height(); ++y) {
-    const uchar* from = bits + static_cast<qsizetype>(y) * stride;
-    uchar* to = out.scanLine(y);
-    for (int x = 0; x < size.width(); ++x) to[x] = from[static_cast<qsizetype>(x) * step];
-  }
-  return out;
-}
-
-// The picture in grey; null for a format that cameras do not give. QVideoFrame::toImage() of Qt 6.4 draws with OpenGL and crashes where there
-// is none.
-QImage greyPicture(QVideoFrame frame) {
-  if (!frame.isValid() || !frame.map(QVideoFrame::ReadOnly)) return {};
-  const uchar* bits = frame.bits(0);
-  const int stride = frame.bytesPerLine(0);
-  QImage out;
-  switch (frame.pixelFormat()) {
-    case QVideoFrameFormat::Format_Y8:
-    case QVideoFrameFormat::Format_NV12:
-    case QVideoFrameFormat::Format_NV21:
-    case QVideoFrameFormat::Format_YUV420P:
-    case QVideoFrameFormat::Format_YUV422P:
-    case QVideoFrameFormat::Format_YV12:
-      out = lightOf(bits, stride, frame.size(), 1);
-      break;
-    case QVideoFrameFormat::Format_YUYV:
-      out = lightOf(bits, stride, frame.size(), 2);
-      break;
-    case QVideoFrameFormat::Format_UYVY:
-      out = lightOf(bits + 1, stride, frame.size(), 2);
-      break;
-    case QVideoFrameFormat::Format_Jpeg:
-      out = QImage::fromData(bits, frame.mappedBytes(0), "JPG");
-      break;
-    default:
-      if (const auto format = QVideoFrameFormat::imageFormatFromPixelFormat(frame.pixelFormat()); format != QImage::Format_Invalid)
-        out = QImage(bits, frame.width(), frame.height(), stride, format).convertToFormat(QImage::Format_Grayscale8);
-  }
-  frame.unmap();
-  return out;
 }
 
 }  // namespace
@@ -95,6 +51,8 @@ bool CameraModel::present() const {
 void CameraModel::setOn(bool on) {
   if (on == on_) return;
   on_ = on;
+  if (!on_) photos_ = false;
+  taking_ = false;
   last_.clear();
   setFault({});
   if (on_) {
@@ -107,14 +65,25 @@ void CameraModel::setOn(bool on) {
   emit onChanged();
 }
 
+void CameraModel::showForPhotos() {
+  setOn(false);
+  photos_ = true;
+  setOn(true);
+}
+
+void CameraModel::take() {
+  if (on_ && photos_) taking_ = true;
+}
+
 void CameraModel::start() {
   if (!sink_) return;  // goes on once it is there
   const QCameraDevice device = bestCamera();
-  if (device.isNull()) return setFault(tr("No camera was found. Type the number that stands on the tag."));
+  if (device.isNull()) return setFault(photos_ ? tr("No camera was found. Add a photo from a file.") : tr("No camera was found. Type the number that stands on the tag."));
   camera_ = std::make_unique<QCamera>(device);
-  if (const QCameraFormat format = bestFormat(device); !format.isNull()) camera_->setCameraFormat(format);
+  if (const QCameraFormat format = bestFormat(device, photos_ ? kWidestForPhotos : kWidestForCodes); !format.isNull()) camera_->setCameraFormat(format);
   connect(camera_.get(), &QCamera::errorOccurred, this, [this](QCamera::Error, const QString& why) {
-    setFault(tr("The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.").arg(why));
+    setFault(photos_ ? tr("The camera can’t be used: %1. Another program may hold it; or add a photo from a file.").arg(why)
+                     : tr("The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.").arg(why));
   });
   session_ = std::make_unique<QMediaCaptureSession>();
   session_->setCamera(camera_.get());
@@ -132,6 +101,7 @@ void CameraModel::setPicture(QVideoSink* sink) {
 }
 
 void CameraModel::look(const QVideoFrame& frame) {
+  if (on_ && photos_) return photograph(frame);
   if (!on_ || busy_ || (sinceLook_.isValid() && sinceLook_.elapsed() < kEvery)) return;
   sinceLook_.restart();
   const QImage picture = greyPicture(frame);
@@ -141,6 +111,15 @@ void CameraModel::look(const QVideoFrame& frame) {
     const QStringList codes = codesOn(picture);
     QMetaObject::invokeMethod(this, [this, codes] { seen(codes); }, Qt::QueuedConnection);
   });
+}
+
+void CameraModel::photograph(const QVideoFrame& frame) {
+  if (!taking_) return;
+  taking_ = false;
+  const QImage picture = colourPicture(frame);
+  if (picture.isNull()) return setFault(tr("The pictures of this camera can’t be read. Add a photo from a file."));
+  setFault({});
+  emit taken(picture);
 }
 
 void CameraModel::seen(const QStringList& codes) {

@@ -2,6 +2,7 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QElapsedTimer>
+#include <QImage>
 #include <QObject>
 #include <QPointer>
 #include <QThreadPool>
@@ -12,7 +13,7 @@
 class QCamera;
 class QMediaCaptureSession;
 
-// The device's camera as a reader of codes: while it is on, every code that is held before it is said once.
+// The device's camera: as a reader of codes (while it is on, every code that is held before it is said once), or for photos.
 class CameraModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -20,6 +21,8 @@ class CameraModel : public QObject {
   // There is one at all.
   Q_PROPERTY(bool present READ present CONSTANT)
   Q_PROPERTY(bool on READ on WRITE setOn NOTIFY onChanged)
+  // It is on for photos: codes are not read.
+  Q_PROPERTY(bool photos READ photos NOTIFY onChanged)
   // Where what it sees is shown: a VideoOutput's. The codes are read from the same pictures.
   Q_PROPERTY(QVideoSink* picture READ picture WRITE setPicture NOTIFY pictureChanged)
   // Why nothing is to be seen; empty while all is well.
@@ -32,6 +35,11 @@ class CameraModel : public QObject {
   [[nodiscard]] bool present() const;
   [[nodiscard]] bool on() const { return on_; }
   void setOn(bool on);
+  [[nodiscard]] bool photos() const { return photos_; }
+  // Turns it on for photos.
+  Q_INVOKABLE void showForPhotos();
+  // The next picture that it sees is taken().
+  Q_INVOKABLE void take();
   [[nodiscard]] QVideoSink* picture() const { return sink_; }
   void setPicture(QVideoSink* sink);
   [[nodiscard]] QString fault() const { return fault_; }
@@ -39,6 +47,7 @@ class CameraModel : public QObject {
  signals:
   // A code; the same one again only after it was out of sight.
   void read(const QString& code);
+  void taken(const QImage& picture);
   void onChanged();
   void pictureChanged();
   void faultChanged();
@@ -46,10 +55,13 @@ class CameraModel : public QObject {
  private:
   void start();
   void look(const QVideoFrame& frame);
+  void photograph(const QVideoFrame& frame);
   void seen(const QStringList& codes);
   void setFault(const QString& fault);
 
   bool on_ = false;
+  bool photos_ = false;
+  bool taking_ = false;
   bool busy_ = false;  // a picture is being looked at
   QString fault_;
   QString last_;

@@ -170,7 +170,7 @@ void DropOffDraft::pick(int racket, bool picked) {
 
 void DropOffDraft::addRacket() {
   if (!state_ || state_->lines.size() >= mostRackets) return;
-  state_->lines.push_back(oneMore(state_->lines, record_, tr("Usual")));
+  state_->lines.push_back(oneMore(state_->lines, record_));
   touch();
 }
 
@@ -247,7 +247,7 @@ QVariantList DropOffDraft::groups() const {
 }
 
 void DropOffDraft::nameGroup(int group, const QString& name) {
-  if (nameTensionGroup(inScope(), group, name.trimmed(), record_, tr("Usual"))) touch();
+  if (nameTensionGroup(inScope(), group, name.simplified().left(60), record_)) touch();
 }
 
 QVariantMap DropOffDraft::wish() const {

@@ -4,15 +4,18 @@
 
 #include "app-qml/view/model_text.h"
 #include "core/desk/last_time.h"
+#include "core/desk/phrases.h"
 #include "core/desk/stages.h"
 
 using Line = DropOffState::Line;
 
 namespace {
 
-QString setupNameOf(const Line& line, const weavelog::PlayerRecord& record) {
-  if (const auto* setup = record.setup(line.asked.setup)) return qtext(setup->now.name);
-  return qtext(line.asked.keep_as);
+constexpr auto usualSetup = "=usual";
+
+std::string setupNameOf(const Line& line, const weavelog::PlayerRecord& record) {
+  const auto* setup = record.setup(line.asked.setup);
+  return setup != nullptr ? setup->now.name : line.asked.keep_as;
 }
 
 // Which group each line is of, in order of their first racket.
@@ -68,7 +71,7 @@ std::vector<Line> linesOfLastTime(const weavelog::PlayerRecord& record, const we
   return lines;
 }
 
-Line oneMore(const std::vector<Line>& lines, const weavelog::PlayerRecord& record, const QString& usualName) {
+Line oneMore(const std::vector<Line>& lines, const weavelog::PlayerRecord& record) {
   Line line;
   // The next one is wanted like the one before it, as a rule.
   const auto like = std::find_if(lines.rbegin(), lines.rend(), [](const Line& one) { return one.picked; });
@@ -87,7 +90,7 @@ Line oneMore(const std::vector<Line>& lines, const weavelog::PlayerRecord& recor
   for (const Line& one : lines)
     if (const auto* racket = racketOf(one, record)) number = std::max(number, qtext(racket->label).toInt());
   line.asked.made->label = std::to_string(std::max(number, static_cast<int>(lines.size())) + 1);
-  if (!line.asked.setup) line.asked.keep_as = usualName.toStdString();
+  if (!line.asked.setup) line.asked.keep_as = usualSetup;
   line.picked = true;
   return line;
 }
@@ -117,24 +120,28 @@ QVariantList tensionGroups(const std::vector<const Line*>& lines, const weavelog
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const auto* racket = racketOf(*lines[i], record);
     const QString label = racket != nullptr && !racket->label.empty() ? qtext(racket->label) : QString::number(i + 1);
-    const QString name = setupNameOf(*lines[i], record);
+    const QString key = qtext(setupNameOf(*lines[i], record));
     if (groups[i] == out.size()) {
       out.append(QVariantMap{{"rackets", label},
                              {"mains", saidText(language, lines[i]->asked.agreed.mains_tension)},
                              {"crosses", saidText(language, lines[i]->asked.agreed.crosses_tension)},
-                             {"name", name}});
+                             {"key", key}});
       continue;
     }
     auto group = out[groups[i]].toMap();
     group["rackets"] = group["rackets"].toString() + QStringLiteral(", ") + label;
-    if (group["name"].toString() != name) group["name"] = QString();
+    if (group["key"].toString() != key) group["key"] = QString();
     out[groups[i]] = group;
+  }
+  for (auto& one : out) {
+    auto group = one.toMap();
+    group["name"] = qtext(weavelog::setup_words(language, group["key"].toString().toStdString()));
+    one = group;
   }
   return out;
 }
 
-bool nameTensionGroup(const std::vector<Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record,
-                      const QString& usualName) {
+bool nameTensionGroup(const std::vector<Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record) {
   bool found = false;
   const auto groups = groupsOf(lines);
   for (std::size_t i = 0; i < lines.size(); ++i) {
@@ -145,7 +152,7 @@ bool nameTensionGroup(const std::vector<Line*>& lines, int group, const QString&
     asked.keep_as.clear();
     if (name.isEmpty()) {
       if (const auto before = weavelog::same_as_last_time(record, asked.made ? weavelog::EntityId{} : asked.racket)) asked.setup = before->setup;
-      if (!asked.setup) asked.keep_as = usualName.toStdString();
+      if (!asked.setup) asked.keep_as = usualSetup;
       continue;
     }
     for (const auto& held : record.setups)

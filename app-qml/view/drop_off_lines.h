@@ -18,19 +18,18 @@
 // The rackets of last time first and picked, unless they are in the room, then the player's others.
 [[nodiscard]] std::vector<DropOffState::Line> linesOfLastTime(const weavelog::PlayerRecord& record,
                                                               const weavelog::BookId& event);
-// One more racket, picked: wanted as the one before it, numbered after the others. `usualName`: of the setup
-// that it may begin.
+// One more racket, picked: wanted as the one before it, numbered after the others.
 [[nodiscard]] DropOffState::Line oneMore(const std::vector<DropOffState::Line>& lines,
-                                         const weavelog::PlayerRecord& record, const QString& usualName);
+                                         const weavelog::PlayerRecord& record);
 // [{label, model, fields, picked, stage, made, mains, crosses}]
 [[nodiscard]] QVariantList listedLines(const std::vector<DropOffState::Line>& lines,
                                        const weavelog::PlayerRecord& record, const weavelog::BookId& event,
                                        const weavelog::Language& language);
 
-// Rackets that are wanted with the same tensions: [{rackets ("1, 2"), mains, crosses, name (of their setup; "" where they differ)}], in the
+// Rackets that are wanted with the same tensions: [{rackets ("1, 2"), mains, crosses, key (name of their setup as it is kept; "" where they differ),
+// name (as it reads in the language)}], in the
 // order in which they come.
 [[nodiscard]] QVariantList tensionGroups(const std::vector<const DropOffState::Line*>& lines, const weavelog::PlayerRecord& record,
                                          const weavelog::Language& language);
 // Names the setup of such a group: the player's own of that name and wish, or a new one. "": as it was before it was named. False: no such group.
-bool nameTensionGroup(const std::vector<DropOffState::Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record,
-                      const QString& usualName);
+bool nameTensionGroup(const std::vector<DropOffState::Line*>& lines, int group, const QString& name, const weavelog::PlayerRecord& record);

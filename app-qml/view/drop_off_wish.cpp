@@ -2,6 +2,7 @@
 
 #include "app-qml/view/model_text.h"
 #include "core/desk/adjust.h"
+#include "core/desk/check_setup.h"
 #include "core/desk/last_time.h"
 #include "core/desk/phrases.h"
 
@@ -18,9 +19,8 @@ std::optional<weavelog::Quantity>* tensionOf(weavelog::Agreed& agreed, std::stri
 }
 
 Unit unitOfField(std::string_view field, Unit tension) {
-  if (field.ends_with("_gauge")) return Unit::millimetre;
-  if (field.ends_with("_prestretch")) return Unit::percent;
-  return tension;
+  const Unit fixed = weavelog::fixed_unit(field);
+  return fixed == Unit::none ? tension : fixed;
 }
 
 }  // namespace

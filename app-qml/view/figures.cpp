@@ -65,3 +65,11 @@ QString Figures::shown(const QString& figure, const QString& language) {
   QString out = figure;
   return out.replace(u'.', QLocale(language).decimalPoint());
 }
+
+QString Figures::grouped(const QString& figure, const QString& language) {
+  const auto value = thousandths(figure);
+  if (!value) return shown(figure, language);
+  const qsizetype places = figure.contains(u'.') ? figure.size() - figure.indexOf(u'.') : 0;
+  const QString whole = QLocale(language).toString(std::abs(*value) / unit);
+  return (*value < 0 ? QStringLiteral("-") : QString()) + whole + shown(figure.right(places), language);
+}

@@ -30,4 +30,7 @@ class Figures : public QObject {
 
   // The figure with the decimal sign of a language, as it is read on a screen.
   [[nodiscard]] Q_INVOKABLE static QString shown(const QString& figure, const QString& language);
+
+  // The same with its thousands set apart, where it is only read: "12,345.5".
+  [[nodiscard]] Q_INVOKABLE static QString grouped(const QString& figure, const QString& language);
 };

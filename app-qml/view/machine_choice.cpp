@@ -88,8 +88,8 @@ bool MachineChoice::choose(const QString& machine, const QString& say) {
   const auto id = idFrom<weavelog::EntityId>(machine);
   const auto found = std::find_if(machines_.begin(), machines_.end(), [&](const auto& one) { return one.machine.id() == id; });
   if (found == machines_.end()) return false;
-  if (const auto fault = weavelog::unusable_for(*found, {})) {
-    work_.tell(*fault);
+  if (const auto inOrder = weavelog::require_in_order(*found); !inOrder) {
+    work_.tell(inOrder.error());
     return false;
   }
   if (id == chosen_) return true;

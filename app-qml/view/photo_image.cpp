@@ -75,12 +75,19 @@ weavelog::Outcome<QImage> decodedPhoto(weavelog::ByteView bytes, QSize box) {
 weavelog::Outcome<weavelog::Bytes> cleanPhoto(weavelog::ByteView bytes) {
   auto image = decodedPhoto(bytes, {kLongSide, kLongSide});
   if (!image) return weavelog::fail(image.error());
-  if (image->colorSpace().isValid()) image->convertToColorSpace(QColorSpace::SRgb);
+  return keptPhoto(std::move(*image));
+}
+
+weavelog::Outcome<weavelog::Bytes> keptPhoto(QImage image) {
+  if (image.isNull()) return damaged();
+  if (image.width() > kLongSide || image.height() > kLongSide)
+    image = image.scaled(kLongSide, kLongSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+  if (image.colorSpace().isValid()) image.convertToColorSpace(QColorSpace::SRgb);
   // Painted onto a new one: texts and profiles of the old one stay behind, and what was transparent is white.
-  QImage clean(image->size(), QImage::Format_RGB32);
+  QImage clean(image.size(), QImage::Format_RGB32);
   clean.fill(Qt::white);
   QPainter painter(&clean);
-  painter.drawImage(0, 0, *image);
+  painter.drawImage(0, 0, image);
   painter.end();
   QByteArray out;
   QBuffer buffer(&out);

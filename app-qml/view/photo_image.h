@@ -15,3 +15,6 @@
 // JPEG of quality 85, at most 2048 pixels on its long side, made anew out of its pixels alone: nothing that a camera wrote beside them (place, time,
 // owner, a small copy) is in it. Faults as above.
 [[nodiscard]] weavelog::Outcome<weavelog::Bytes> cleanPhoto(weavelog::ByteView bytes);
+
+// The same of what a camera sees. Faults: malformed (there is none).
+[[nodiscard]] weavelog::Outcome<weavelog::Bytes> keptPhoto(QImage image);

@@ -125,7 +125,17 @@ bool PhotosModel::add(const QUrl& file, const QString& say) {
   const QByteArray raw = source.read(kMostBytes + 1);
   if (raw.size() > kMostBytes)
     return refuse({FaultCode::bad_input, tr("The file is larger than 40 MiB.").toStdString(), path.toStdString(), tr("Choose a smaller one.").toStdString()});
-  const auto clean = cleanPhoto({reinterpret_cast<const std::uint8_t*>(raw.data()), static_cast<std::size_t>(raw.size())});
+  return keep(cleanPhoto({reinterpret_cast<const std::uint8_t*>(raw.data()), static_cast<std::size_t>(raw.size())}), say);
+}
+
+bool PhotosModel::addPicture(const QImage& picture, const QString& say) { return device_ != nullptr && keep(keptPhoto(picture), say); }
+
+bool PhotosModel::keep(const weavelog::Outcome<weavelog::Bytes>& clean, const QString& say) {
+  Work& work = device_->work();
+  const auto refuse = [&](const weavelog::Fault& fault) {
+    work.tell(fault);
+    return false;
+  };
   if (!clean) return refuse(clean.error());
   const auto record = weavelog::load_player(device_->ledger(), book_);
   if (!record) return refuse(record.error());

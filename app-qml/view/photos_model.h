@@ -7,6 +7,7 @@
 #include <QUrl>
 #include <QVariant>
 
+#include "core/base/bytes.h"
 #include "core/base/digest.h"
 #include "core/base/id.h"
 #include "core/base/outcome.h"
@@ -43,6 +44,8 @@ class PhotosModel : public QObject, public QQmlParserStatus {
 
   // Keeps a picture file: made smaller, without place and time. `say` is what the toast says. False: failed() of the work has told why.
   Q_INVOKABLE bool add(const QUrl& file, const QString& say);
+  // Keeps what a camera took, likewise.
+  Q_INVOKABLE bool addPicture(const QImage& picture, const QString& say);
   // Asks the event server for it.
   Q_INVOKABLE void fetch(const QString& content);
   // As large as fits the box. Faults: that it is not here, or damaged.
@@ -55,6 +58,7 @@ class PhotosModel : public QObject, public QQmlParserStatus {
  private:
   void follow(AppDevice& device);
   void refresh();
+  bool keep(const weavelog::Outcome<weavelog::Bytes>& clean, const QString& say);
 
   AppDevice* device_ = nullptr;
   weavelog::BookId book_;

@@ -107,7 +107,7 @@ void PlayerCard::readQuestions() {
                                  {"device", qtext(answer.device)},
                                  {"day", dayText(language, answer.at, work_.zone())}});
     questions_.append(QVariantMap{
-        {"subject", qtext(line.subject)}, {"field", fieldLabel(language, line.field)}, {"answers", answers}});
+        {"subject", qtext(weavelog::setup_words(language, line.subject))}, {"field", fieldLabel(language, line.field)}, {"answers", answers}});
   }
 }
 

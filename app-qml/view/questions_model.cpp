@@ -192,7 +192,7 @@ QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) co
   row.entity = line.question.entity;
   row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
   if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
-  row.subject = QString::fromStdString(line.subject);
+  row.subject = QString::fromStdString(weavelog::setup_words(work_.language(), line.subject));
   row.currency = line.currency;
   for (const auto& answer : line.answers) {
     if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer.value)) {

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "core/desk/bench.h"
 #include "core/desk/phrases.h"
 #include "core/desk/stages.h"
 #include "core/desk/work_list.h"
@@ -78,7 +79,11 @@ Outcome<Draft> check_racket(const PlayerRecord& record, const EntityId& id, cons
   result.back_to = found.back_to;
   Draft draft(record.book, kPlayerBook, kActCheck);
   (void)put_new(draft, result, found.at);
-  if (to != now.stage) (void)put_new(draft, StageMark{id, to, found.at, found.by, found.reason, join_ids(now.newest)}, found.at);
+  if (to != now.stage) {
+    StageMark mark{id, to, found.at, found.by, found.reason, join_ids(now.newest)};
+    if (to == Stage::on_machine) mark.machine = machine_of(record, id).machine;  // back to where it was strung
+    (void)put_new(draft, mark, found.at);
+  }
   return draft;
 }
 

@@ -30,8 +30,9 @@ class Check {
     both_tensions();
     gauge(agreed_.mains_gauge, "mains_gauge");
     gauge(agreed_.crosses_gauge, "crosses_gauge");
-    prestretch(agreed_.mains_prestretch, "mains_prestretch");
-    prestretch(agreed_.crosses_prestretch, "crosses_prestretch");
+    part_of_hundred(agreed_.mains_prestretch, "mains_prestretch", limits_.prestretch_high_percent, "prestretch_beyond");
+    part_of_hundred(agreed_.crosses_prestretch, "crosses_prestretch", limits_.prestretch_high_percent, "prestretch_beyond");
+    part_of_hundred(agreed_.knot_pretension, "knot_pretension", limits_.knot_pretension_high_percent, "knot_pretension_beyond");
     pieces_and_knots();
     std::stable_sort(found_.begin(), found_.end(),
                      [](const SetupFinding& a, const SetupFinding& b) { return a.refused > b.refused; });
@@ -110,11 +111,10 @@ class Check {
     }
   }
 
-  void prestretch(const std::optional<Quantity>& said, std::string_view field) {
+  void part_of_hundred(const std::optional<Quantity>& said, std::string_view field, double most, std::string_view code) {
     if (!said) return;
     const double percent = said->amount.to_double();
-    if (said->unit != Unit::percent || percent < 0 || percent > limits_.prestretch_high_percent)
-      add(true, "prestretch_beyond", field, {{"value", *said}});
+    if (said->unit != Unit::percent || percent < 0 || percent > most) add(true, code, field, {{"value", *said}});
   }
 
   void pieces_and_knots() {
@@ -136,6 +136,12 @@ class Check {
 };
 
 }  // namespace
+
+Unit fixed_unit(std::string_view field) {
+  if (field.ends_with("_gauge")) return Unit::millimetre;
+  if (field.ends_with("_prestretch") || field == "knot_pretension") return Unit::percent;
+  return Unit::none;
+}
 
 std::string SetupFinding::what(const Language& language) const {
   return desk_words().say(language, "check." + std::string(code), args);

@@ -23,6 +23,7 @@ struct SetupLimits {
   double usual_gauge_low_mm = 1.0;
   double usual_gauge_high_mm = 1.5;
   double prestretch_high_percent = 20;
+  double knot_pretension_high_percent = 20;
 };
 
 struct SetupFinding {
@@ -39,6 +40,9 @@ struct SetupFinding {
   /// The same in English as a fault.
   [[nodiscard]] Fault fault() const;
 };
+
+/// The unit of a field of Agreed in which nobody says it; none where the player chooses one.
+[[nodiscard]] Unit fixed_unit(std::string_view field);
 
 /// Refusals first, then by field. `racket` may be null.
 [[nodiscard]] std::vector<SetupFinding> check_setup(const Agreed& agreed, const Racket* racket,

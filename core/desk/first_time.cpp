@@ -28,6 +28,7 @@ constexpr auto kQuestions = std::to_array<FirstTimeQuestion>({
     {AskedOf::agreed, "crosses_prestretch", false},
     {AskedOf::agreed, "pieces", false},
     {AskedOf::agreed, "knots", false},
+    {AskedOf::agreed, "knot_pretension", false},
     {AskedOf::agreed, "racket_stencil", false},
     {AskedOf::agreed, "racket_ink", false},
     {AskedOf::agreed, "string_stencil", false},

@@ -137,17 +137,10 @@ std::vector<MachineNow> event_machines(const Ledger& ledger, const BookId& event
                       morning + kEveningHour * kHourMs, now);
 }
 
-std::optional<Fault> unusable_for(const MachineNow& machine, const std::optional<Quantity>& tension) {
-  const Machine& what = machine.machine.now;
-  if (machine.out_of_order)
-    return Fault{FaultCode::refused, "the machine is out of order: " + machine.out_of_order->note, what.name, "take another, or note that it is back in order"};
-  if (tension && what.max_tension) {
-    const auto wanted = in_newtons(*tension), most = in_newtons(*what.max_tension);
-    if (wanted && most && *wanted > *most)
-      return Fault{FaultCode::refused, text_of(*tension) + " is above the " + text_of(*what.max_tension) + " that the machine's maker allows", what.name,
-                   "take another machine"};
-  }
-  return std::nullopt;
+Outcome<> require_in_order(const MachineNow& machine) {
+  if (!machine.out_of_order) return {};
+  return fail(FaultCode::refused, "the machine is out of order: " + machine.out_of_order->note, machine.machine.now.name,
+              "take another, or note that it is back in order");
 }
 
 std::vector<std::string> machine_doubts(const Language& language, const Machine& machine, const Agreed& agreed) {

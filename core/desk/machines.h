@@ -50,8 +50,8 @@ struct MachineUse {
 /// Of an event, as of now: morning is its midnight, evening 18 o'clock there.
 [[nodiscard]] std::vector<MachineNow> event_machines(const Ledger& ledger, const BookId& event, const std::string& zone, UnixMs now);
 
-/// Why a job of that tension must not go on the machine, if so: it is out of order, or the tension is above what its maker allows.
-[[nodiscard]] std::optional<Fault> unusable_for(const MachineNow& machine, const std::optional<Quantity>& tension);
+/// Nothing goes on a machine that is out of order. Faults: refused, with what was noted about it.
+[[nodiscard]] Outcome<> require_in_order(const MachineNow& machine);
 
 /// What speaks against a machine for what is agreed, in words; empty: nothing. Whoever strings may know better, so it is no refusal: a
 /// tension above what its maker allows, a pre-stretch that it has no preset for (where presets are known).

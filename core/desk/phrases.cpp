@@ -44,4 +44,10 @@ std::string value_words(const Language& language, std::string_view field, const 
   return text_of(value);
 }
 
+std::string setup_words(const Language& language, std::string_view name) {
+  if (!name.starts_with('=')) return std::string(name);
+  const std::string key = "setup." + std::string(name.substr(1));
+  return desk_words().has(key) ? desk_words().say(language, key) : std::string(name.substr(1));  // of a newer version
+}
+
 }  // namespace weavelog

@@ -21,4 +21,8 @@ namespace weavelog {
 /// "not said".
 [[nodiscard]] std::string value_words(const Language& language, std::string_view field, const Value& value);
 
+/// A setup's name as a person reads it: one of those that every room has ("=day", "=night", "=new_balls", "=usual") in their language, any
+/// other as the player gave it.
+[[nodiscard]] std::string setup_words(const Language& language, std::string_view name);
+
 }  // namespace weavelog

@@ -77,6 +77,8 @@ class Speaker {
             wish.crosses_owner, wish.crosses_tension, wish.crosses_prestretch);
     if (wish.pieces) line("read_back.pieces", {{"pieces", *wish.pieces}});
     if (wish.knots) line("read_back.knots", {{"knots", *wish.knots}});
+    if (wish.knot_pretension && wish.knot_pretension->amount.mantissa != 0)
+      line("read_back.knot_pretension", {{"value", *wish.knot_pretension}});
     stencil("read_back.racket_stencil", wish.racket_stencil, wish.racket_ink);
     stencil("read_back.string_stencil", wish.string_stencil, wish.string_ink);
     if (!wish.dampener.empty()) line("read_back.dampener", {{"text", wish.dampener}});

@@ -55,6 +55,7 @@ struct Agreed {
   std::optional<Quantity> crosses_prestretch;
   std::optional<std::int64_t> pieces;  ///< 1 or 2 lengths of string
   std::optional<std::int64_t> knots;   ///< 2 or 4
+  std::optional<Quantity> knot_pretension;  ///< per cent more on the last string before a knot: what the knot gives way
   std::string racket_stencil;          ///< the mark on the strings for the racket's maker
   std::string racket_ink;
   std::string string_stencil;  ///< the mark for the string's maker
@@ -195,6 +196,7 @@ inline constexpr auto kAgreedFields = std::to_array<Field<Agreed>>({
     {16, "crosses_prestretch", &Agreed::crosses_prestretch, true},
     {21, "pieces", &Agreed::pieces, true},
     {22, "knots", &Agreed::knots, true},
+    {23, "knot_pretension", &Agreed::knot_pretension, true},
     {31, "racket_stencil", &Agreed::racket_stencil, true},
     {32, "racket_ink", &Agreed::racket_ink, true},
     {33, "string_stencil", &Agreed::string_stencil, true},

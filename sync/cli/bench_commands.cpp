@@ -187,7 +187,7 @@ Outcome<Ending> bench(Context& context, const JobArguments& arguments) {
   if (!arguments.machine.empty()) {
     const auto machine = choose_machine(context, here->row.event, arguments.machine);
     if (!machine) return fail(machine.error());
-    if (const auto fault = unusable_for(*machine, here->row.mains_tension)) return fail(*fault);
+    if (auto in_order = require_in_order(*machine); !in_order) return fail(in_order.error());
     const MachineSaid said{machine->machine.id(), machine->machine.now.name};
     // Before the ticks: what is refused leaves nothing.
     if (auto stored = commit(context, change_machine_of(here->record, here->row.job, said, hand)); !stored) return fail(stored.error());

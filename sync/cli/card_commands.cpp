@@ -113,7 +113,7 @@ std::string card_text(const Language& language, const PlayerCard& card, const Ca
   std::string out = listed_name(card.person()) + "\nsigned by \"" + card.device + "\" (" + std::string(name_of(findings.signer)) + ", " +
                     fingerprint_words(card.key) + ") at " + iso_utc(card.made) + (findings.taken ? "; taken in before" : "") + "\n";
   if (findings.ahead) out += "its clock is ahead of this device's: what it calls newer may not be\n";
-  for (const Setup& setup : card.setups()) out += "setup " + setup.name + "\n" + agreed_text(language, setup);
+  for (const Setup& setup : card.setups()) out += "setup " + setup_words(language, setup.name) + "\n" + agreed_text(language, setup);
   if (card.setups_left_out > 0) out += "and " + std::to_string(card.setups_left_out) + " older setups that had no room\n";
   for (const Racket& racket : card.rackets()) out += "racket " + racket.label + " " + racket.maker + " " + racket.model + "\n";
   for (const CardLine& line : findings.lines) {

@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "core/desk/last_time.h"
+#include "core/desk/phrases.h"
 #include "core/desk/stages.h"
 
 namespace weavelog::cli {
@@ -188,7 +189,8 @@ Outcome<MachineNow> choose_machine(Context& context, const BookId& event, const 
 Outcome<const Loaded<Setup>*> choose_setup(const PlayerRecord& record, const std::string& wanted) {
   if (!wanted.empty()) {
     for (const auto& setup : record.setups)
-      if (search_key(setup.now.name) == search_key(wanted) || setup.id().hex() == wanted) return &setup;
+      if (search_key(setup_words({}, setup.now.name)) == search_key(wanted) || setup.now.name == wanted || setup.id().hex() == wanted)
+        return &setup;
   } else {
     const auto last = same_as_last_time(record, {});
     if (last && last->setup) return record.setup(last->setup);

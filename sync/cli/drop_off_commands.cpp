@@ -235,7 +235,7 @@ class Request {
     auto wish = with_wish(line.agreed, arguments_.wish, desk_.typing);
     if (!wish) return fail(wish.error());
     line.agreed = std::move(*wish);
-    line.keep_as = arguments_.keep_as.empty() ? "usual" : arguments_.keep_as;
+    line.keep_as = arguments_.keep_as.empty() ? "=usual" : arguments_.keep_as;
     for (const json::object* object : {static_cast<const json::object*>(&input_), &described})
       if (const auto* name = object->if_contains("keep_as"))
         if (const auto* text = name->if_string()) line.keep_as = std::string(text->subview());

@@ -29,12 +29,6 @@ Outcome<Quantity> quantity_from(std::string_view text, Unit otherwise, const std
   return Quantity{*amount, *known};
 }
 
-Unit usual_unit(std::string_view field) {
-  if (field.ends_with("_gauge")) return Unit::millimetre;
-  if (field.ends_with("_prestretch")) return Unit::percent;
-  return Unit::none;
-}
-
 Outcome<std::int64_t> whole_from(std::string_view text, const std::string& where) {
   std::int64_t number = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);

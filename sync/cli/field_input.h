@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/desk/check_setup.h"
 #include "core/model/player.h"
 
 namespace weavelog::cli {
@@ -22,8 +23,6 @@ struct Typing {
 /// "24.5 kg", "24,5kg", "1.25". Without a unit it is in `otherwise`; none: bad_input.
 [[nodiscard]] Outcome<Quantity> quantity_from(std::string_view text, Unit otherwise,
                                               const std::string& where);
-/// The unit of a field that is said without one; none for tensions and head sizes.
-[[nodiscard]] Unit usual_unit(std::string_view field);
 /// A whole number.
 [[nodiscard]] Outcome<std::int64_t> whole_from(std::string_view text, const std::string& where);
 /// "field=value", parted.
@@ -47,7 +46,7 @@ inline Outcome<> read(std::string& member, std::string_view text, const Typing&,
 }
 inline Outcome<> read(std::optional<Quantity>& member, std::string_view text, const Typing& typing,
                       const std::string& field) {
-  const Unit usual = usual_unit(field);
+  const Unit usual = fixed_unit(field);
   const auto quantity = quantity_from(text, usual == Unit::none ? typing.tension_unit : usual, field);
   if (!quantity) return fail(quantity.error());
   member = *quantity;

@@ -201,7 +201,7 @@ json::object question_json(const QuestionLine& line, std::size_t number) {
 
 std::string question_text(const Language& language, const QuestionLine& line, std::size_t number) {
   std::string out = std::to_string(number) + ". " + field_words(language, line.field);
-  if (!line.subject.empty()) out += " (" + line.subject + (line.tag_number ? ", tag " + std::to_string(*line.tag_number) : "") + ")";
+  if (!line.subject.empty()) out += " (" + setup_words(language, line.subject) + (line.tag_number ? ", tag " + std::to_string(*line.tag_number) : "") + ")";
   for (std::size_t i = 0; i < line.answers.size(); ++i) {
     const AnswerLine& answer = line.answers[i];
     out += "\n   " + std::to_string(i + 1) + ") " + answer_words(language, line, answer.value) + "  " +

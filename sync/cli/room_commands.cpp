@@ -44,12 +44,14 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
   const auto by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
   const StageNow before = record->stage_of(row->job);
   StageStep step{*stage, by, arguments.reason, context.now()};
+  std::vector<std::string> doubts;
   if (!arguments.machine.empty()) {
     const auto machine = choose_machine(context, row->event, arguments.machine);
     if (!machine) return fail(machine.error());
-    if (const auto fault = unusable_for(*machine, row->mains_tension)) return fail(*fault);
+    if (auto in_order = require_in_order(*machine); !in_order) return fail(in_order.error());
     step.machine = machine->machine.id();
     step.machine_name = machine->machine.now.name;
+    doubts = machine_doubts(context.language(), machine->machine.now, record->job(row->job)->now);
   }
   const auto draft = step_at_bench(*record, row->job, step);
   if (!draft && before.clash && draft.error().code == FaultCode::conflict) {
@@ -69,8 +71,14 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
     cautions.push_back(json::string(caution_text(context.language(), caution)));
     text += caution_text(context.language(), caution) + "\n";
   }
+  json::array against;
+  for (const std::string& doubt : doubts) {
+    against.push_back(json::string(doubt));
+    text += doubt + "\n";
+  }
   json::object out = now ? row_json(*now) : json::object();
   out["from"] = to_json("stage", before.stage);
+  out["machine_doubts"] = std::move(against);
   out["cautions"] = std::move(cautions);
   context.answer(out, text);
   return Ending::done;
@@ -168,7 +176,8 @@ void add_room_commands(CLI::App& app, Work& chosen) {
         command.add_option("--machine", arguments.machine, "On which machine it is put: its name or number in `machines`");
         add_event_option(command, arguments.event);
         command.footer(
-            "--json: the job as `board` has it, and from (stage before), cautions.\n"
+            "--json: the job as `board` has it, and from (stage before), cautions, machine_doubts (what speaks against the machine: a tension\n"
+            "above what its maker allows, a pre-stretch that it has no preset for).\n"
             "Exit code 3 if two people moved it on while apart and no reason is given.");
       });
   add_command<BoardArguments>(app, chosen, "board", "The event's jobs by stage", board,

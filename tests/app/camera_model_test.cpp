@@ -9,6 +9,7 @@
 #include <QVideoFrameFormat>
 
 #include "app-qml/view/code_reader.h"
+#include "app-qml/view/frame_picture.h"
 #include "core/desk/tag_code.h"
 #include "tests/app/device_room.h"
 
@@ -42,6 +43,50 @@ QVideoFrame luma_frame(const QImage& picture, QVideoFrameFormat::PixelFormat for
     for (int x = 0; x < grey.width(); ++x)
       frame.bits(0)[static_cast<qsizetype>(y) * frame.bytesPerLine(0) + (between ? 2 * x + (format == QVideoFrameFormat::Format_UYVY) : x)] =
           grey.constScanLine(y)[x];
+  frame.unmap();
+  return frame;
+}
+
+/// Six bars of one colour each, in a frame as cameras give it. Light, blue and red parts of the full bars by ITU-R BT.601, from memory.
+struct Bar {
+  int y, cb, cr;
+  QColor colour;
+};
+const Bar kBars[] = {{235, 128, 128, Qt::white}, {210, 16, 146, Qt::yellow}, {145, 54, 34, Qt::green},
+                     {81, 90, 240, Qt::red},     {41, 240, 110, Qt::blue},   {16, 128, 128, Qt::black}};
+
+QVideoFrame bars_frame(QVideoFrameFormat::PixelFormat format) {
+  using F = QVideoFrameFormat;
+  constexpr int kBarWidth = 20, kHeight = 8;
+  QVideoFrame frame(F(QSize(kBarWidth * 6, kHeight), format));
+  REQUIRE(frame.map(QVideoFrame::WriteOnly));
+  const auto at = [&](int plane, int x, int y) { return frame.bits(plane) + static_cast<qsizetype>(y) * frame.bytesPerLine(plane) + x; };
+  for (int y = 0; y < kHeight; ++y) {
+    for (int x = 0; x < kBarWidth * 6; ++x) {
+      const Bar& bar = kBars[x / kBarWidth];
+      const auto light = static_cast<uchar>(bar.y), blue = static_cast<uchar>(bar.cb), red = static_cast<uchar>(bar.cr);
+      const bool even = x % 2 == 0;
+      switch (format) {
+        case F::Format_YUYV:
+          *at(0, 2 * x, y) = light;
+          *at(0, 2 * x + 1, y) = even ? blue : red;
+          break;
+        case F::Format_UYVY:
+          *at(0, 2 * x + 1, y) = light;
+          *at(0, 2 * x, y) = even ? blue : red;
+          break;
+        case F::Format_NV12:
+        case F::Format_NV21:
+          *at(0, x, y) = light;
+          *at(1, x, y / 2) = even == (format == F::Format_NV12) ? blue : red;
+          break;
+        default:
+          *at(0, x, y) = light;
+          *at(format == F::Format_YV12 ? 2 : 1, x / 2, y / 2) = blue;
+          *at(format == F::Format_YV12 ? 1 : 2, x / 2, y / 2) = red;
+      }
+    }
+  }
   frame.unmap();
   return frame;
 }
@@ -148,4 +193,48 @@ TEST_CASE("a camera that is shut off while a picture is looked at tells nothing 
   model.reset();
   rest(100);
   SUCCEED("gone while it worked");
+}
+
+TEST_CASE("a photo has the colours that the camera saw, whatever form its pictures have") {
+  using F = QVideoFrameFormat;
+  const auto format = GENERATE(F::Format_NV12, F::Format_NV21, F::Format_YUV420P, F::Format_YV12, F::Format_YUYV, F::Format_UYVY);
+  const QImage picture = colourPicture(bars_frame(format));
+  REQUIRE(picture.size() == QSize(120, 8));
+  for (int bar = 0; bar < 6; ++bar) {
+    CAPTURE(bar, static_cast<int>(format));
+    const QColor seen = picture.pixelColor(bar * 20 + 10, 5), meant = kBars[bar].colour;
+    CHECK(std::abs(seen.red() - meant.red()) <= 2);
+    CHECK(std::abs(seen.green() - meant.green()) <= 2);
+    CHECK(std::abs(seen.blue() - meant.blue()) <= 2);
+  }
+  CHECK(greyPicture(bars_frame(format)).pixelColor(70, 2).red() == 81);
+}
+
+TEST_CASE("the camera takes a photo when somebody says so, and reads no codes meanwhile") {
+  needApplication();
+  CameraModel model;
+  QVideoSink sink;
+  QSignalSpy taken(&model, &CameraModel::taken), read(&model, &CameraModel::read);
+  model.setPicture(&sink);
+  model.take();  // it is off
+  model.showForPhotos();
+  CHECK(model.photos());
+  if (!model.present()) CHECK(model.fault().contains("from a file"));
+  const QImage code = picture_of("WL:AS59RB:137:9", {640, 480});
+  show(sink, code);
+  rest(200);
+  CHECK(taken.isEmpty());
+  model.take();
+  show(sink, code);
+  REQUIRE(taken.size() == 1);
+  CHECK(taken.front().front().value<QImage>().size() == QSize(640, 480));
+  show(sink, code);
+  CHECK(taken.size() == 1);
+  CHECK(read.isEmpty());
+  CHECK(model.fault().isEmpty());
+  model.setOn(false);
+  CHECK_FALSE(model.photos());
+  model.setOn(true);
+  show(sink, code);
+  REQUIRE(waitUntil([&] { return read.size() == 1; }));
 }

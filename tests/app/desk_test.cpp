@@ -109,15 +109,20 @@ TEST_CASE("spread setups are named by a tap and kept under those names, and the 
   CHECK(group(0)["rackets"] == "1, 2");
   CHECK(group(1)["rackets"] == "3, 4");
   CHECK(group(1)["mains"] == QString::fromUtf8("25.5\u00a0kg"));
-  CHECK(group(0)["name"] == "Usual");
-  draft.nameGroup(0, "day");
+  CHECK(group(0)["name"] == "usual");
+  draft.nameGroup(0, "=day");
   draft.nameGroup(1, "night");
   draft.nameGroup(7, "nobody");
   CHECK(group(0)["name"] == "day");
+  CHECK(group(0)["key"] == "=day");
   CHECK(group(1)["name"] == "night");
   draft.nameGroup(1, "");
-  CHECK(group(1)["name"] == "Usual");
-  draft.nameGroup(1, "night");
+  CHECK(group(1)["name"] == "usual");
+  draft.nameGroup(1, "  slow   clay " + QString(100, 'y'));
+  CHECK(group(1)["name"].toString().size() == 60);
+  draft.nameGroup(1, " slow  clay ");
+  CHECK(group(1)["key"] == "slow clay");
+  draft.set("knot_pretension", "10");
   room.startAgain();  // the names are on the disk
   CHECK(room.draft().resume(room.draft().unfinished()[0].toMap()["id"].toString()));
   const BookId book = room.draft().book();
@@ -125,21 +130,23 @@ TEST_CASE("spread setups are named by a tap and kept under those names, and the 
   REQUIRE(room.draft().store(room.draft().readBack()));
   const auto record = must(load_player(room.ledger(), book));
   REQUIRE(record.setups.size() == 2);
-  CHECK(record.setups[0].now.name == "day");
+  CHECK(record.setups[0].now.name == "=day");
+  CHECK(record.setups[0].now.knot_pretension == Quantity{{10, 0}, Unit::percent});
   CHECK(record.setups[0].now.mains_tension == kg("25"));
-  CHECK(record.setups[1].now.name == "night");
+  CHECK(record.setups[1].now.name == "slow clay");
   CHECK(record.setups[1].now.mains_tension == kg("25.5"));
   std::vector<EntityId> jobs;
   for (const auto& job : record.jobs) jobs.push_back(job.id());
   CHECK(record.jobs.at(3).now.setup == record.setups[1].id());
   room.append(must(take_step(record, jobs, {Stage::collected, "Ines", "handed over", room.clock.now()})));
   room.settle();
-  // The player's own "night" of the same wish is taken, not made a second time.
+  // The player's own of that name and wish is taken, not made a second time.
   room.clock.advance(kDay);
   REQUIRE(room.draft().begin(book, false));
-  CHECK(group(1)["name"] == "night");
-  room.draft().nameGroup(1, "new balls");
-  room.draft().nameGroup(1, "night");
+  CHECK(group(1)["name"] == "slow clay");
+  room.draft().nameGroup(1, "=new_balls");
+  CHECK(group(1)["name"] == "new balls");
+  room.draft().nameGroup(1, "slow clay");
   REQUIRE(room.draft().prepareReadBack());
   REQUIRE(room.draft().store(room.draft().readBack()));
   CHECK(must(load_player(room.ledger(), book)).setups.size() == 2);

@@ -55,6 +55,14 @@ TEST_CASE("bounds belong to the range, and no figure does not") {
   CHECK_FALSE(Figures::within("", "5", "45"));
 }
 
+TEST_CASE("long figures are read with their thousands apart") {
+  CHECK(Figures::grouped("12345.50", "en") == "12,345.50");
+  CHECK(Figures::grouped("12345.5", "de") == "12.345,5");
+  CHECK(Figures::grouped("-1200", "en") == "-1,200");
+  CHECK(Figures::grouped("200", "fr") == "200");
+  CHECK(Figures::grouped("", "en") == "");
+}
+
 TEST_CASE("a figure is shown with the decimal sign of the language") {
   CHECK(Figures::shown("24.5", "en") == "24.5");
   CHECK(Figures::shown("24.5", "de") == "24,5");

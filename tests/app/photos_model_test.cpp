@@ -161,6 +161,18 @@ TEST_CASE("photos of a racket are shown newest first, and one that can't be kept
   CHECK(room.model->image(room.row(0)["content"].toString(), {100, 100}).error().code == FaultCode::damaged);
 }
 
+TEST_CASE("a photo from the camera is kept like one from a file") {
+  PhotoRoom room;
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  REQUIRE(room.model->addPicture(twoHalves(2560, 1440), "kept"));
+  REQUIRE(room.model->photos().size() == 1);
+  CHECK(room.model->image(room.row()["content"].toString(), {4000, 4000})->size() == QSize(2048, 1152));
+  CHECK(failed.isEmpty());
+  CHECK_FALSE(room.model->addPicture(QImage(), "kept"));
+  CHECK(failed.size() == 1);
+  CHECK(room.model->photos().size() == 1);
+}
+
 TEST_CASE("a photo that lies at the server only is fetched when somebody asks, and says how far it is") {
   PhotoRoom room;
   TemporaryFolder folder;

@@ -24,6 +24,7 @@ Agreed fullWish() {
   wish.mains_prestretch = Quantity{{10, 0}, Unit::percent};
   wish.pieces = 2;
   wish.knots = 4;
+  wish.knot_pretension = Quantity{{10, 0}, Unit::percent};
   wish.racket_stencil = "Oru";
   wish.racket_ink = "white";
   return wish;
@@ -42,7 +43,7 @@ TEST_CASE("a racket tag says in large print what was agreed, each figure with th
   room.receive(room.addPlayer(named("Okafor", "Ada Bea")), fullWish(), 137, room.clock.now() + kHour, Rush::on_court);
   const auto letters = lettersIn(room.pdf(room.made(room.request(PaperKind::tags, "62x100"))));
   for (const char* said : {"137", "Okafor", "Ada Bea", "55", "lb", "24.50", "kg", "Tarnbrook Silk 1.25 mm", "Velmora Round", "pre-stretch 10 %",
-                           "ON-COURT RUSH", "2 pieces", "4 knots", "Stencil Oru, white", "Ready by", "Harbour"}) {
+                           "ON-COURT RUSH", "2 pieces", "4 knots", "knot pre-tension 10 %", "Stencil Oru, white", "Ready by", "Harbour"}) {
     CAPTURE(said);
     CHECK(letters.contains(lettersOf(QString::fromUtf8(said))));
   }
@@ -158,6 +159,7 @@ TEST_CASE("a bag tag names its player, and tells how many rackets and which") {
   Draft draft(room.addPlayer(named("Okafor", "Ada")), kPlayerBook, kActDropOff);
   DropOff drop_off;
   drop_off.event = room.event;
+  drop_off.bags = 2;
   const auto id = put_new(draft, drop_off, room.clock.now()).id;
   for (int tag = 41; tag <= 43; ++tag) {
     Job job;
@@ -176,7 +178,7 @@ TEST_CASE("a bag tag names its player, and tells how many rackets and which") {
   const auto paper = room.made(room.request(PaperKind::bagTags));
   REQUIRE(paper.pages.size() == 1);
   const auto letters = lettersIn(room.pdf(paper));
-  for (const char* said : {"Okafor", "Ada", "3 rackets", "414243", "RUSH"}) CHECK(letters.contains(lettersOf(said)));
+  for (const char* said : {"Okafor", "Ada", "3 rackets, 2 bags", "414243", "RUSH"}) CHECK(letters.contains(lettersOf(said)));
   CHECK(newestDropOff(room.ledger(), draft.book()).size() == 3);
 }
 

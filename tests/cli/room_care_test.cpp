@@ -23,7 +23,9 @@ TEST_CASE("machines are kept clean, calibrated, and out of the run while they ar
   (void)desk.ask({"machine-add", "2", "lockout", "--max", "24 kg"});
   (void)desk.ask({"machine-add", "BY the window", "lockout"}, 1);
   (void)desk.ask({"machine-add", "3", "steam"}, 1);
-  (void)desk.ask({"stage", "1", "on_machine", "--machine", "2"}, 1);  // 25 kg is above its maker's 24
+  const auto doubted = desk.ask({"stage", "1", "on_machine", "--machine", "2"});  // 25 kg is above its maker's 24
+  CHECK(text_at(doubted, "/machine_doubts/0").find("24") != std::string::npos);
+  (void)desk.ask({"undo", "Wendelmoor"});
   (void)desk.ask({"stage", "1", "on_machine", "--machine", "by the window", "--by", "Mara"});
   const auto used = desk.ask({"machines"});
   CHECK(text_at(used, "/0/strung_since_cleaning") == "1");

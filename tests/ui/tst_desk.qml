@@ -1,5 +1,6 @@
 import QtQuick
 import QtTest
+import Weavelog.Parts
 import Weavelog.Screens
 import Weavelog.Theme
 import Weavelog.View
@@ -105,6 +106,46 @@ AppCase {
         compare(taps, 5);
         compare(Room.jobsOf(book), 7);
         tap("undo");
+    }
+    function test_setups_spread_over_rackets_are_named_as_the_player_says_data() { return sizes(); }
+    function test_setups_spread_over_rackets_are_named_as_the_player_says(data) {
+        Room.addPastPlayer(data.tag === "tablet" ? "Quillholt" : "Zornholt", 3);
+        make(data.width, data.height);
+        find(data.tag === "tablet" ? "quillh" : "zornh");
+        tap("sameAsLastTime");
+        tap("spreadEach");
+        tap("name0-0");
+        compare(DeskModel.draft.groups[0].key, "=day");
+        compare(item("name0-0").kind, ActionButton.Primary);
+        tap("otherName1");
+        const entry = item("ownName1"), field = entry.field;
+        tryCompare(field, "activeFocus", true);
+        for (const letter of "slow clay") keyClick(letter);
+        compare(DeskModel.draft.groups[1].key, "slow clay");
+        keyClick(Qt.Key_Return);
+        tryCompare(entry, "visible", false);
+        compare(item("otherName1").text, "slow clay");
+        tap("otherName1");
+        tryCompare(field, "activeFocus", true);
+        compare(field.text, "slow clay");
+        for (let i = 0; i < 9; ++i) keyClick(Qt.Key_Backspace);
+        compare(DeskModel.draft.groups[1].key, "=usual");  // as it was before
+    }
+    function test_the_pull_before_a_knot_is_one_tap_and_is_read_back() {
+        make(1280, 800);
+        find("wendel");
+        tap("sameAsLastTime");
+        DeskModel.draft.askAll();
+        tap("nextPart");
+        tap("nextPart");
+        tap("knot_pretension10");
+        compare(DeskModel.draft.wish["knot_pretension"], "10");
+        tap("nextPart");
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        tap("consentLater");
+        tryVerify(() => Walker.find(window.contentItem, "readBackText") !== null);
+        verify(item("readBackText").text.includes("10\u00a0%"), item("readBackText").text);
     }
     function test_the_same_without_a_finger() {
         make(1280, 800);

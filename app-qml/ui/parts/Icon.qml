@@ -65,6 +65,10 @@ Item {
     Accessible.ignored: true
 
     Shape {
+        // Drawn without a graphics processor, a shape that is wholly out of sight is not held back by what clips it (Qt 6.4): it would lie over the
+        // bars of the screen. A layer is held back.
+        layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
+        layer.textureSize: Qt.size(Math.ceil(icon.size), Math.ceil(icon.size))
         width: 24
         height: 24
         transform: [

@@ -6,6 +6,6 @@ import Weavelog.View
 QtObject {
     // "12.5" metres of a reel or "3" sets.
     function amount(figure, reel) {
-        return reel ? Figures.shown(figure, Settings.language) + "\u00a0m" : qsTr("%n set(s)", "", Number(figure));
+        return reel ? Figures.grouped(figure, Settings.language) + "\u00a0m" : qsTr("%n set(s)", "", Number(figure));
     }
 }

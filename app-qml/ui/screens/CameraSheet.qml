@@ -8,7 +8,7 @@ Sheet {
     id: sheet
 
     title: qsTr("Scan with the camera")
-    onClosed: CameraModel.on = false
+    onClosed: if (!CameraModel.photos) CameraModel.on = false
 
     Words {
         Layout.fillWidth: true

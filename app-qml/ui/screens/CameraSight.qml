@@ -17,6 +17,7 @@ Rectangle {
     }
     // Where the code is held.
     Rectangle {
+        visible: !CameraModel.photos
         anchors.centerIn: parent
         width: Math.min(parent.width, parent.height) * 0.6
         height: width

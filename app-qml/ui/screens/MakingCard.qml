@@ -5,13 +5,65 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// How it is strung: pre-stretch, lengths of string, knots.
+// How it is strung: pre-stretch, lengths of string, knots and the pull before them.
 Card {
     id: card
 
     required property DropOffDraft draft
 
     title: qsTr("Pre-stretch, lengths and knots")
+
+    // A number of per cent, with what players usually ask for (common practice) at one tap.
+    component Percentage: ColumnLayout {
+        id: percentage
+        property string field
+        property string text
+        property var usual: []
+        property string meaning
+        spacing: Theme.tight
+        FigureStepper {
+            Layout.fillWidth: true
+            label: percentage.text
+            unit: "%"
+            value: card.draft.wish[percentage.field]
+            step: "1"
+            least: "0"
+            most: "100"
+            onEdited: value => card.draft.set(percentage.field, value)
+        }
+        SideBySide {
+            id: taps
+            Layout.fillWidth: true
+            least: 48
+            most: 5
+            spacing: Theme.tight
+            Repeater {
+                model: percentage.usual
+                ActionButton {
+                    required property string modelData
+                    objectName: percentage.field + modelData
+                    width: taps.columnWidth
+                    leftPadding: Theme.tight
+                    rightPadding: Theme.tight
+                    kind: card.draft.wish[percentage.field] === modelData ? ActionButton.Primary : ActionButton.Secondary
+                    text: modelData
+                    Accessible.name: qsTr("%1: %2 %").arg(percentage.text).arg(modelData)
+                    onClicked: card.draft.set(percentage.field, modelData)
+                }
+            }
+        }
+        Words {
+            Layout.fillWidth: true
+            visible: text.length > 0
+            meaning: Words.Caption
+            quiet: true
+            text: percentage.meaning
+        }
+        FindingNote {
+            Layout.fillWidth: true
+            finding: card.draft.findings[percentage.field]
+        }
+    }
 
     SideBySide {
         id: row
@@ -23,47 +75,12 @@ Card {
             model: [{ field: "mains_prestretch", text: qsTr("Pre-stretch of the mains") },
                     { field: "crosses_prestretch", text: qsTr("Pre-stretch of the crosses") }]
 
-            ColumnLayout {
-                id: stretch
+            Percentage {
                 required property var modelData
                 width: row.columnWidth
-                spacing: Theme.tight
-                FigureStepper {
-                    Layout.fillWidth: true
-                    label: stretch.modelData.text
-                    unit: "%"
-                    value: card.draft.wish[stretch.modelData.field]
-                    step: "1"
-                    least: "0"
-                    most: "100"
-                    onEdited: value => card.draft.set(stretch.modelData.field, value)
-                }
-                // What players usually ask for: common practice.
-                SideBySide {
-                    id: usual
-                    Layout.fillWidth: true
-                    least: 48
-                    most: 5
-                    spacing: Theme.tight
-                    Repeater {
-                        model: ["0", "5", "10", "15", "20"]
-                        ActionButton {
-                            required property string modelData
-                            objectName: stretch.modelData.field + modelData
-                            width: usual.columnWidth
-                            leftPadding: Theme.tight
-                            rightPadding: Theme.tight
-                            kind: card.draft.wish[stretch.modelData.field] === modelData ? ActionButton.Primary : ActionButton.Secondary
-                            text: modelData
-                            Accessible.name: qsTr("%1: %2 %").arg(stretch.modelData.text).arg(modelData)
-                            onClicked: card.draft.set(stretch.modelData.field, modelData)
-                        }
-                    }
-                }
-                FindingNote {
-                    Layout.fillWidth: true
-                    finding: card.draft.findings[stretch.modelData.field]
-                }
+                field: modelData.field
+                text: modelData.text
+                usual: ["0", "5", "10", "15", "20"]
             }
         }
         ColumnLayout {
@@ -114,17 +131,17 @@ Card {
                     ? qsTr("Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.")
                     : qsTr("Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.")
             }
-            Words {
-                objectName: "knotPull"
-                Layout.fillWidth: true
-                meaning: Words.Caption
-                quiet: true
-                text: qsTr("Knot pre-tension: 0, 10 or 20 % more on the last string before a knot makes up for what the knot gives way. Common practice; what the player wants goes into the note, and the instructions of frame and machine come first.")
-            }
             FindingNote {
                 Layout.fillWidth: true
                 finding: card.draft.findings["knots"]
             }
+        }
+        Percentage {
+            width: row.columnWidth
+            field: "knot_pretension"
+            text: qsTr("Knot pre-tension")
+            usual: ["0", "10", "20"]
+            meaning: qsTr("So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.")
         }
     }
 }

@@ -118,6 +118,20 @@ Card {
         }
     }
     ActionButton {
+        objectName: "takePhotos"
+        Layout.fillWidth: true
+        visible: CameraModel.present
+        kind: ActionButton.Secondary
+        iconName: "camera"
+        text: qsTr("Take a photo")
+        onClicked: taking.show()
+    }
+    PhotoSheet {
+        id: taking
+        objectName: "takingPhotos"
+        photos: card.model
+    }
+    ActionButton {
         objectName: "addPhoto"
         Layout.fillWidth: true
         kind: ActionButton.Secondary

@@ -43,7 +43,7 @@ Item {
         else offer.open();
     }
 
-    Component.onCompleted: if (CameraModel.on) camera.open()
+    Component.onCompleted: if (CameraModel.on && !CameraModel.photos) camera.open()
 
     Connections {
         target: ScanModel
@@ -55,7 +55,7 @@ Item {
     }
     Connections {
         target: CameraModel
-        function onOnChanged() { CameraModel.on ? camera.open() : camera.close(); }
+        function onOnChanged() { CameraModel.on && !CameraModel.photos ? camera.open() : camera.close(); }
         function onRead(code) {
             if (!ScanModel.comparing) CameraModel.on = false;
             ScanModel.take(code);

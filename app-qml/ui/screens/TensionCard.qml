@@ -89,7 +89,10 @@ Card {
             Column {
                 id: group
                 required property int index
-                readonly property var held: spread.groups[group.index] ?? { rackets: "", mains: "", crosses: "", name: "" }
+                readonly property var held: spread.groups[group.index] ?? { rackets: "", mains: "", crosses: "", key: "", name: "" }
+                // Named by the player, not as every room has it.
+                readonly property bool own: held.key.length > 0 && !held.key.startsWith("=")
+                property bool naming: false
                 width: spread.width
                 spacing: Theme.tight
                 topPadding: Theme.tight
@@ -102,26 +105,54 @@ Card {
                     id: names
                     width: group.width
                     least: 96
-                    most: 3
+                    most: 4
                     spacing: Theme.tight
                     Repeater {
-                        model: [qsTr("day"), qsTr("night"), qsTr("new balls")]
+                        model: [{ key: "=day", text: qsTr("day") }, { key: "=night", text: qsTr("night") }, { key: "=new_balls", text: qsTr("new balls") }]
                         ActionButton {
-                            required property string modelData
+                            required property var modelData
                             required property int index
-                            readonly property bool on: group.held.name === modelData
+                            readonly property bool on: group.held.key === modelData.key
                             objectName: "name" + group.index + "-" + index
                             width: names.columnWidth
                             leftPadding: Theme.tight
                             rightPadding: Theme.tight
                             kind: on ? ActionButton.Primary : ActionButton.Secondary
                             iconName: on ? "check" : ""
-                            text: modelData
-                            Accessible.name: on ? qsTr("Racket %1 is kept as: %2").arg(group.held.rackets).arg(modelData)
-                                                : qsTr("Keep racket %1 as: %2").arg(group.held.rackets).arg(modelData)
-                            onClicked: card.draft.nameGroup(group.index, on ? "" : modelData)
+                            text: modelData.text
+                            Accessible.name: on ? qsTr("Racket %1 is kept as: %2").arg(group.held.rackets).arg(text)
+                                                : qsTr("Keep racket %1 as: %2").arg(group.held.rackets).arg(text)
+                            onClicked: card.draft.nameGroup(group.index, on ? "" : modelData.key)
                         }
                     }
+                    ActionButton {
+                        objectName: "otherName" + group.index
+                        width: names.columnWidth
+                        leftPadding: Theme.tight
+                        rightPadding: Theme.tight
+                        kind: group.own ? ActionButton.Primary : ActionButton.Secondary
+                        iconName: group.own ? "check" : ""
+                        text: group.own ? group.held.name : qsTr("other …")
+                        Accessible.name: group.own ? qsTr("Racket %1 is kept as: %2").arg(group.held.rackets).arg(group.held.name)
+                                                   : qsTr("Another name for racket %1").arg(group.held.rackets)
+                        onClicked: {
+                            group.naming = !group.naming;
+                            if (!group.naming) return;
+                            ownName.text = group.own ? group.held.name : "";
+                            ownName.takeFocus();
+                        }
+                    }
+                }
+                TextEntry {
+                    id: ownName
+                    objectName: "ownName" + group.index
+                    width: group.width
+                    visible: group.naming
+                    label: qsTr("Name of the setup, as the player says it")
+                    hint: qsTr("Empty: as it was before")
+                    field.maximumLength: 40
+                    onAccepted: group.naming = false
+                    onEdited: text => card.draft.nameGroup(group.index, text)
                 }
             }
         }

@@ -118,6 +118,9 @@ TEST_CASE("the rest of a wish is looked at as well") {
         "!prestretch_beyond@mains_prestretch ");
   CHECK(codes_with([](Agreed& w) { w.mains_prestretch = said("-1", Unit::percent); }) ==
         "!prestretch_beyond@mains_prestretch ");
+  CHECK(codes_with([](Agreed& w) { w.knot_pretension = said("20", Unit::percent); }).empty());
+  CHECK(codes_with([](Agreed& w) { w.knot_pretension = said("20.5", Unit::percent); }) == "!knot_pretension_beyond@knot_pretension ");
+  CHECK(codes_with([](Agreed& w) { w.knot_pretension = kg("2"); }) == "!knot_pretension_beyond@knot_pretension ");
   CHECK(codes_with([](Agreed& w) { w.pieces = 3; }) == "!pieces_odd@pieces ");
   CHECK(codes_with([](Agreed& w) { w.knots = 2; }) == "knots_do_not_fit@knots ");
   CHECK(codes_with([](Agreed& w) {
@@ -145,6 +148,7 @@ TEST_CASE("every finding and every caution can be said in every language") {
   odd.crosses_gauge = mm("0.9");
   odd.mains_prestretch = said("50", Unit::percent);
   odd.knots = 3;
+  odd.knot_pretension = said("50", Unit::percent);
   for (const Language& language : desk_words().languages()) {
     for (const auto& finding : check_setup(odd, nullptr)) {
       CAPTURE(language.tag(), finding.code);
@@ -160,7 +164,7 @@ TEST_CASE("every finding and every caution can be said in every language") {
   for (const char* code :
        {"missing", "unit_not_force", "unit_slip", "unit_slip_likely", "tension_beyond_reach",
         "tension_unusual", "outside_printed_range", "units_differ", "difference_unusual", "gauge_beyond",
-        "gauge_unusual", "prestretch_beyond", "pieces_odd", "knots_odd", "knots_do_not_fit",
+        "gauge_unusual", "prestretch_beyond", "knot_pretension_beyond", "pieces_odd", "knots_odd", "knots_do_not_fit",
         "hybrid_one_piece", "two_pieces_needed"})
     CHECK((desk_words().has(std::string("check.") + code) &&
            desk_words().has(std::string("check.") + code + ".do")));

@@ -74,6 +74,19 @@ TEST_CASE("a racket not in order goes back with the reason, is strung again unde
   CHECK(find_job(*room.ledger, room.book, room.job)->stage == Stage::strung);
 }
 
+TEST_CASE("a racket that goes back to the machine goes to the one on which it was strung") {
+  Checker room;
+  const EntityId machine{{7}};
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ruud", "put on again", room.clock.now(), machine, "by the window"}));
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::strung, "Ruud", "", room.clock.now()}));
+  room.append(room.check(false, Stage::on_machine, "the last cross is loose"));
+  CHECK(room.stage() == Stage::on_machine);
+  CHECK(machine_of(room.load(room.book), room.job).machine == machine);
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::strung, "Ruud", "", room.clock.now()}));
+  room.append(room.check(false, Stage::cut_out, "strung anew"));
+  CHECK_FALSE(marks_of(room.load(room.book), room.job).back().mark.machine);
+}
+
 TEST_CASE("what a check needs is said, and nothing is half stored") {
   Checker room;
   const auto code = [](const Outcome<Draft>& draft) { return draft ? std::string("done") : std::string(name_of(draft.error().code)); };

@@ -83,14 +83,14 @@ TEST_CASE("a machine is out of order until somebody says that it is back, by the
   const EntityId machine = shop.machine("1");
   shop.care(machine, CareKind::out_of_order, "a clamp slips");
   CHECK(shop.now(machine).out_of_order->note == "a clamp slips");
-  CHECK(unusable_for(shop.now(machine), kg("24")).has_value());
+  const auto refused = require_in_order(shop.now(machine));
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().code == FaultCode::refused);
+  CHECK(refused.error().what.find("a clamp slips") != std::string::npos);
   shop.clock.advance(kHour);
   shop.care(machine, CareKind::back_in_order);
   CHECK_FALSE(shop.now(machine).out_of_order);
-  CHECK_FALSE(unusable_for(shop.now(machine), kg("24")));
-  CHECK_FALSE(unusable_for(shop.now(machine), std::nullopt));
-  CHECK(unusable_for(shop.now(machine), kg("40.5")).has_value());
-  CHECK_FALSE(unusable_for(shop.now(machine), Quantity{Decimal::parse("88").value(), Unit::pound_force}));  // 39.9 kg
+  CHECK(require_in_order(shop.now(machine)));
 }
 
 TEST_CASE("a calibration tells how far the gauge was from what was set") {

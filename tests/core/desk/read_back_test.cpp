@@ -57,6 +57,30 @@ TEST_CASE("the read-back says every value as it was spoken, once for rackets wit
         "Please check and confirm.");
 }
 
+TEST_CASE("the pull before a knot is read back where there is any, and a change of it is a change") {
+  ReadBackRequest out = request("de");
+  Agreed before = day_wish(), now = before;
+  now.knot_pretension = said("10", Unit::percent);
+  out.lines = {{"1", now, before}};
+  const std::string text = read_back(out);
+  CHECK(has(text, "Die letzte Saite vor jedem Knoten wird 10\u00a0% stärker gezogen."));
+  CHECK(has(text, "Mehrzug am Knoten, nicht gesagt → 10\u00a0%"));
+  now.knot_pretension = said("0", Unit::percent);
+  out.lines = {{"1", now, now}};
+  CHECK_FALSE(has(read_back(out), "Knoten wird"));
+}
+
+TEST_CASE("setups that every room has are named in the language of who reads, the player's own as they said") {
+  const Language french = Language::from("fr").value();
+  CHECK(setup_words(french, "=night") == "nuit");
+  CHECK(setup_words(french, "=new_balls") == "balles neuves");
+  CHECK(setup_words(french, "clay, windy") == "clay, windy");
+  CHECK(setup_words(french, "") == "");
+  CHECK(setup_words(french, "=indoor") == "indoor");  // a later version's
+  for (const Language& language : desk_words().languages())
+    for (const char* name : {"=usual", "=day", "=night", "=new_balls"}) CHECK_FALSE(setup_words(language, name).starts_with('='));
+}
+
 TEST_CASE("each language speaks with its own decimal sign and never changes the digits") {
   for (const auto& [language, tension, rackets] :
        {std::tuple{"de", "24,50\u00a0kg", "2 Schläger"}, std::tuple{"fr", "24,50\u00a0kg", "2 raquettes"},
