@@ -11,6 +11,7 @@ Item {
     property real size: 24
     property color colour: Theme.colour.ink
     property real stroke: 2
+    readonly property real unit: size / 24  // of the drawing, in pixels
     // Arrows turn round where reading runs from right to left.
     readonly property bool turned: LayoutMirroring.enabled && directed.indexOf(name) >= 0
 
@@ -68,21 +69,18 @@ Item {
         // Drawn without a graphics processor, a shape that is wholly out of sight is not held back by what clips it (Qt 6.4): it would lie over the
         // bars of the screen. A layer is held back.
         layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
-        layer.textureSize: Qt.size(Math.ceil(icon.size), Math.ceil(icon.size))
-        width: 24
-        height: 24
-        transform: [
-            Scale { xScale: icon.turned ? -1 : 1; origin.x: 12 },
-            Scale { xScale: icon.size / 24; yScale: icon.size / 24 },
-            Translate { x: (icon.width - icon.size) / 2; y: (icon.height - icon.size) / 2 }
-        ]
+        anchors.centerIn: parent
+        width: icon.size
+        height: icon.size
+        transform: Scale { xScale: icon.turned ? -1 : 1; origin.x: icon.size / 2 }
 
         ShapePath {
             strokeColor: icon.colour
-            strokeWidth: icon.stroke
+            strokeWidth: icon.stroke * icon.unit
             fillColor: "transparent"
             capStyle: ShapePath.RoundCap
             joinStyle: ShapePath.RoundJoin
+            scale: Qt.size(icon.unit, icon.unit)
             PathSvg { path: icon.paths[icon.name] ?? "" }
         }
     }

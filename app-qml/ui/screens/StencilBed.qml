@@ -60,6 +60,7 @@ Column {
             }
         }
         Shape {
+            layer.enabled: GraphicsInfo.api === GraphicsInfo.Software  // as Icon
             anchors.fill: parent
             ShapePath {
                 strokeColor: Theme.colour.ink
