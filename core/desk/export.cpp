@@ -5,8 +5,13 @@
 
 #include "core/base/csv.h"
 #include "core/base/iso_time.h"
+#include "core/model/draw.h"
 #include "core/model/field_json.h"
 #include "core/model/list_step.h"
+#include "core/model/machine.h"
+#include "core/model/money.h"
+#include "core/model/shift.h"
+#include "core/model/stock.h"
 
 namespace weavelog {
 namespace {
@@ -114,6 +119,20 @@ std::string event_json(const BookId& book, std::span<const EntityState> entities
   out["entries"] = list_json<EntryListItem>(entities);
   out["prices"] = list_json<Price>(entities);
   out["lists"] = list_json<ListStep>(entities);
+  out["machines"] = list_json<Machine>(entities);
+  out["machine_care"] = list_json<MachineCare>(entities);
+  out["shifts"] = list_json<Shift>(entities);
+  out["stock_items"] = list_json<StockItem>(entities);
+  out["stock_moves"] = list_json<StockMove>(entities);
+  out["charges"] = list_json<Charge>(entities);
+  out["payments"] = list_json<Payment>(entities);
+  out["day_closes"] = list_json<DayClose>(entities);
+  out["draws"] = list_json<DrawSheet>(entities);
+  out["draw_lines"] = list_json<DrawPlace>(entities);
+  out["matches"] = list_json<MatchRecord>(entities);
+  out["home_benches"] = list_json<BenchPlace>(entities);
+  out["bench_wishes"] = list_json<BenchAsk>(entities);
+  out["plan_rules"] = list_json<PlanRules>(entities);
   return json::serialize(out);
 }
 

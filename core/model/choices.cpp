@@ -23,7 +23,8 @@ constexpr auto kVias = std::to_array<Choice<EntryVia>>({{EntryVia::unsaid, "unsa
                                                         {EntryVia::direct, "direct"},
                                                         {EntryVia::qualifier, "qualifier"},
                                                         {EntryVia::lucky_loser, "lucky_loser"},
-                                                        {EntryVia::wild_card, "wild_card"}});
+                                                        {EntryVia::wild_card, "wild_card"},
+                                                        {EntryVia::alternate, "alternate"}});
 constexpr auto kRoles = std::to_array<Choice<TeamRole>>({{TeamRole::unsaid, "unsaid"},
                                                          {TeamRole::head, "head"},
                                                          {TeamRole::desk, "desk"},
@@ -63,6 +64,15 @@ constexpr auto kMachineKinds = std::to_array<Choice<MachineKind>>({{MachineKind:
                                                                    {MachineKind::constant_pull, "constant_pull"},
                                                                    {MachineKind::lockout, "lockout"},
                                                                    {MachineKind::drop_weight, "drop_weight"}});
+constexpr auto kDrawKinds = std::to_array<Choice<DrawKind>>({{DrawKind::unsaid, "unsaid"},
+                                                             {DrawKind::knock_out, "knock_out"},
+                                                             {DrawKind::qualifying, "qualifying"},
+                                                             {DrawKind::round_robin, "round_robin"}});
+constexpr auto kMatchEnds = std::to_array<Choice<EndOfMatch>>({{EndOfMatch::unsaid, "unsaid"},
+                                                             {EndOfMatch::played, "played"},
+                                                             {EndOfMatch::walkover, "walkover"},
+                                                             {EndOfMatch::retired, "retired"},
+                                                             {EndOfMatch::disqualified, "disqualified"}});
 constexpr auto kCareKinds = std::to_array<Choice<CareKind>>({{CareKind::unsaid, "unsaid"},
                                                              {CareKind::clamps_cleaned, "clamps_cleaned"},
                                                              {CareKind::calibrated, "calibrated"},
@@ -128,6 +138,12 @@ std::span<const Choice<PaidBy>> choices(PaidBy) {
 }
 std::span<const Choice<MachineKind>> choices(MachineKind) {
   return kMachineKinds;
+}
+std::span<const Choice<DrawKind>> choices(DrawKind) {
+  return kDrawKinds;
+}
+std::span<const Choice<EndOfMatch>> choices(EndOfMatch) {
+  return kMatchEnds;
 }
 std::span<const Choice<CareKind>> choices(CareKind) {
   return kCareKinds;

@@ -21,7 +21,7 @@ enum class ConsentChoice : std::uint8_t {
 enum class Supply : std::uint8_t { unsaid = 0, reel = 1, set = 2 };
 enum class StringOwner : std::uint8_t { unsaid = 0, room = 1, player = 2 };
 enum class Rush : std::uint8_t { none = 0, rush = 1, on_court = 2 };
-enum class EntryVia : std::uint8_t { unsaid = 0, direct = 1, qualifier = 2, lucky_loser = 3, wild_card = 4 };
+enum class EntryVia : std::uint8_t { unsaid = 0, direct = 1, qualifier = 2, lucky_loser = 3, wild_card = 4, alternate = 5 };
 enum class TeamRole : std::uint8_t { unsaid = 0, head = 1, desk = 2, stringer = 3, reader = 4 };
 
 /// Why there is more or less string in stock.
@@ -37,6 +37,11 @@ enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account 
 enum class MachineKind : std::uint8_t { unsaid = 0, constant_pull = 1, lockout = 2, drop_weight = 3 };
 /// What was done to a machine, or happened to it.
 enum class CareKind : std::uint8_t { unsaid = 0, clamps_cleaned = 1, calibrated = 2, out_of_order = 3, back_in_order = 4 };
+
+/// How a draw is played.
+enum class DrawKind : std::uint8_t { unsaid = 0, knock_out = 1, qualifying = 2, round_robin = 3 };
+/// How a match came to its winner.
+enum class EndOfMatch : std::uint8_t { unsaid = 0, played = 1, walkover = 2, retired = 3, disqualified = 4 };
 
 /// What an inspection finds on a frame.
 enum class FrameFault : std::uint8_t {
@@ -91,6 +96,8 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
 [[nodiscard]] std::span<const Choice<MachineKind>> choices(MachineKind);
 [[nodiscard]] std::span<const Choice<CareKind>> choices(CareKind);
+[[nodiscard]] std::span<const Choice<DrawKind>> choices(DrawKind);
+[[nodiscard]] std::span<const Choice<EndOfMatch>> choices(EndOfMatch);
 [[nodiscard]] std::span<const Choice<FrameFault>> choices(FrameFault);
 [[nodiscard]] std::span<const Choice<FramePart>> choices(FramePart);
 [[nodiscard]] std::span<const Choice<FrameRemedy>> choices(FrameRemedy);

@@ -1,6 +1,7 @@
 #include <utility>
 
 #include "core/model/bench.h"
+#include "core/model/draw.h"
 #include "core/model/event.h"
 #include "core/model/field.h"
 #include "core/model/frame.h"
@@ -69,5 +70,11 @@ template struct FieldWork<Charge>;
 template struct FieldWork<Payment>;
 template struct FieldWork<DayClose>;
 template struct FieldWork<ListStep>;
+template struct FieldWork<DrawSheet>;
+template struct FieldWork<DrawPlace>;
+template struct FieldWork<MatchRecord>;
+template struct FieldWork<BenchPlace>;
+template struct FieldWork<BenchAsk>;
+template struct FieldWork<PlanRules>;
 
 }  // namespace weavelog

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/model/bench.h"
+#include "core/model/draw.h"
 #include "core/model/event.h"
 #include "core/model/frame.h"
 #include "core/model/list_step.h"
@@ -43,6 +44,12 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kDayClose, "day_close"},
     {kShift, "shift"},
     {kListStep, "list_step"},
+    {kDraw, "draw"},
+    {kDrawLine, "draw_line"},
+    {kMatch, "match"},
+    {kHomeBench, "home_bench"},
+    {kBenchWish, "bench_wish"},
+    {kPlanRules, "plan_rules"},
 });
 
 struct NamedAction {
@@ -84,6 +91,9 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActCheck, "check"},
     {kActPhoto, "photo"},
     {kActList, "list"},
+    {kActDraw, "draw"},
+    {kActMatch, "match"},
+    {kActBenches, "benches"},
 });
 
 template <class... Structs>
@@ -103,7 +113,8 @@ const FieldRegistry& model_registry() {
                                       fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, BenchRecord,
                                                 CheckResult, Reading, Photo, CardTaken,
                                                 EventInfo, TeamMember, EntryListItem, Price, Machine, MachineCare, StockItem, StockMove,
-                                                Charge, Payment, DayClose, Shift, ListStep>(),
+                                                Charge, Payment, DayClose, Shift, ListStep, DrawSheet, DrawPlace, MatchRecord,
+                                                BenchPlace, BenchAsk, PlanRules>(),
                                       kPlayerBook);
   return registry;
 }

@@ -41,7 +41,13 @@ inline constexpr EntityKind kPayment{29};
 inline constexpr EntityKind kDayClose{30};
 inline constexpr EntityKind kShift{31};
 inline constexpr EntityKind kListStep{32};
-// 33 to 39 (tags 3300 to 3999) are kept for what else belongs to an event: draws, matches.
+inline constexpr EntityKind kDraw{33};
+inline constexpr EntityKind kDrawLine{34};
+inline constexpr EntityKind kMatch{35};
+inline constexpr EntityKind kHomeBench{36};
+inline constexpr EntityKind kBenchWish{37};
+inline constexpr EntityKind kPlanRules{38};
+// 39 (tags 3900 to 3999) is kept for what else belongs to an event.
 // 40 to 59 (tags 4000 to 5999) are kept for the kit book.
 
 /// What the person did, for the history and for undo.
@@ -79,6 +85,9 @@ inline constexpr ActionKind kActMachine{35};
 inline constexpr ActionKind kActMachineCare{36};
 inline constexpr ActionKind kActShift{37};
 inline constexpr ActionKind kActList{38};
+inline constexpr ActionKind kActDraw{39};
+inline constexpr ActionKind kActMatch{40};
+inline constexpr ActionKind kActBenches{41};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

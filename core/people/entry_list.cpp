@@ -30,6 +30,8 @@ constexpr auto kEntries = std::to_array<std::pair<std::string_view, EntryVia>>({
     {"wc", EntryVia::wild_card},
     {"lucky loser", EntryVia::lucky_loser},
     {"ll", EntryVia::lucky_loser},
+    {"alternate", EntryVia::alternate},
+    {"alt", EntryVia::alternate},
 });
 constexpr auto kHands = std::to_array<std::pair<std::string_view, Hand>>({
     {"", Hand::unsaid},

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/desk/player_record.h"
+#include "core/log/derived_id.h"
 #include "core/people/consent.h"
 #include "core/store/database.h"
 
@@ -10,14 +11,7 @@ namespace weavelog {
 namespace {
 
 /// The same for every device that takes the card in.
-EntityId id_of(const PlayerCard& card) {
-  std::uint64_t chance = 0;
-  for (std::size_t i = 0; i < 8; ++i) chance = chance << 8 | card.digest[i];
-  const auto more = static_cast<std::uint16_t>((card.digest[8] << 8 | card.digest[9]) & 0x0fff);
-  EntityId id;
-  id.bytes = uuid_v7(static_cast<std::uint64_t>(std::max<UnixMs>(card.made, 0)) & 0xffff'ffff'ffffU, more, chance >> 2);
-  return id;
-}
+EntityId id_of(const PlayerCard& card) { return derived_id(card.made, card.digest); }
 
 /// What is held here of an item of the card.
 EntityState held_of(const Ledger& ledger, const PlayerCard& card, const CardItem& item) {
