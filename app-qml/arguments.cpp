@@ -105,9 +105,9 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));
   app.add_option("--place", place,
-                 "The place that opens: desk, room, bench, players, money, stock, team, questions, exchange, settings")
+                 "The place that opens: desk, room, bench, players, plan, money, stock, team, questions, exchange, settings")
       ->type_name("PLACE")
-      ->check(CLI::IsMember({"desk", "room", "bench", "players", "money", "stock", "team", "questions", "exchange", "settings"}));
+      ->check(CLI::IsMember({"desk", "room", "bench", "players", "plan", "money", "stock", "team", "questions", "exchange", "settings"}));
   std::string paper;
   std::string roll;
   std::string outFile;

@@ -1,6 +1,9 @@
 #pragma once
 
+#include <QFile>
 #include <QObject>
+#include <QTemporaryDir>
+#include <QUrl>
 
 #include "app-qml/view/app_models.h"
 #include "core/desk/stages.h"
@@ -27,6 +30,13 @@ class Room : public QObject {
     (void)weavelog::put_new(draft, info, ledger.wall().now());
     (void)ledger.append(draft);
     device_->chooseEvent(draft.book());
+  }
+  // A table on the disk, as a file dialog would give it.
+  Q_INVOKABLE QUrl table(const QString& name, const QString& text) {
+    const QString path = folder_.filePath(name);
+    QFile file(path);
+    if (file.open(QIODevice::WriteOnly)) file.write(text.toUtf8());
+    return QUrl::fromLocalFile(path);
   }
   // Somebody who had so many rackets strung, 25 / 24 kg, and took them away. Ends at the beginning of the
   // desk.
@@ -83,6 +93,7 @@ class Room : public QObject {
   }
 
  private:
+  QTemporaryDir folder_;
   AppDevice* device_ = nullptr;
   AppModels* models_ = nullptr;
 };

@@ -12,7 +12,7 @@ TouchButton {
 
     padding: 2
     ringInside: true
-    implicitHeight: Math.max(64, implicitContentHeight + 2 * padding)
+    implicitHeight: Math.max(60, implicitContentHeight + 2 * padding)
     Accessible.role: Accessible.PageTab
     Accessible.name: waiting > 0 ? qsTr("%1, %2 waiting").arg(text).arg(waiting) : text
     Accessible.selected: current

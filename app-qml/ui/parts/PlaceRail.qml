@@ -23,7 +23,7 @@ Rectangle {
         anchors.fill: parent
         anchors.margins: Theme.tight
         anchors.topMargin: Theme.gap
-        spacing: Theme.tight
+        spacing: 4
 
         Repeater {
             model: rail.places

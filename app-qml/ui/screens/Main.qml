@@ -19,6 +19,7 @@ Window {
         { key: "room", text: qsTr("Room"), icon: "room", page: "RoomPage.qml" },
         { key: "bench", text: qsTr("Bench"), icon: "bench", page: "BenchPage.qml" },
         { key: "players", text: qsTr("Players"), icon: "players", page: "PlayersPage.qml" },
+        { key: "plan", text: qsTr("Plan"), icon: "plan", page: "PlanPage.qml" },
         { key: "money", text: qsTr("Money"), icon: "money", page: "MoneyPage.qml" },
         { key: "stock", text: qsTr("Stock"), icon: "stock", page: "StockPage.qml" },
         { key: "team", text: qsTr("Team"), icon: "team", page: "TeamPage.qml" },

@@ -1,0 +1,147 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// Whose rackets go to whom for the whole event: a column for each stringer, with the rackets that are to be expected.
+ScrollColumn {
+    id: view
+
+    readonly property var benches: BenchesModel.benches
+
+    spacing: Theme.room
+
+    Notice {
+        objectName: "benchesFault"
+        Layout.fillWidth: true
+        visible: BenchesModel.fault.length > 0
+        kind: Notice.Info
+        title: qsTr("There can be no plan yet")
+        text: BenchesModel.fault
+    }
+    Notice {
+        Layout.fillWidth: true
+        visible: BenchesModel.planned === false && BenchesModel.without.length > 0 && BenchesModel.fault.length === 0
+        kind: Notice.Info
+        title: qsTr("%n player(s) without a bench", "", BenchesModel.without.length)
+        text: qsTr("A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.")
+    }
+    ActionButton {
+        objectName: "planBenches"
+        Layout.fillWidth: true
+        Layout.maximumWidth: 420
+        visible: BenchesModel.fault.length === 0
+        enabled: !BenchesModel.busy
+        text: BenchesModel.busy ? qsTr("Planning …") : BenchesModel.planned ? qsTr("Plan anew") : qsTr("Plan the benches")
+        onClicked: BenchesModel.plan(qsTr("Benches planned"))
+    }
+    Words {
+        objectName: "benchesProof"
+        Layout.fillWidth: true
+        visible: text.length > 0
+        text: BenchesModel.proof
+    }
+    SideBySide {
+        id: columns
+        Layout.fillWidth: true
+        visible: BenchesModel.planned
+        least: 260
+        most: 4
+        spacing: Theme.gap
+
+        Repeater {
+            model: view.benches.length
+            Card {
+                id: column
+                required property int index
+                readonly property var bench: view.benches[column.index] ?? { name: "", machine: "", rackets: "", share: 0, people: [] }
+                width: columns.columnWidth
+                title: column.bench.name
+                detail: Listing.commas([column.bench.machine, qsTr("%1 rackets to come").arg(column.bench.rackets)])
+                spacing: 0
+
+                Rectangle {
+                    Layout.fillWidth: true
+                    Layout.bottomMargin: Theme.tight
+                    implicitHeight: 8
+                    radius: 4
+                    color: Theme.colour.ground
+                    Accessible.ignored: true
+                    Rectangle {
+                        width: parent.width * column.bench.share
+                        height: parent.height
+                        radius: 4
+                        color: Theme.colour.action
+                    }
+                }
+                Repeater {
+                    model: column.bench.people
+                    ListRow {
+                        required property var modelData
+                        objectName: "person" + modelData.person
+                        Layout.fillWidth: true
+                        leftPadding: 0
+                        mostLines: 3
+                        text: modelData.name
+                        detail: modelData.meets
+                        endText: modelData.pinned ? qsTr("pinned") : ""
+                        onClicked: sheet.begin(modelData)
+                    }
+                }
+                Words {
+                    Layout.fillWidth: true
+                    visible: column.bench.people.length === 0
+                    quiet: true
+                    text: qsTr("Nobody yet")
+                }
+            }
+        }
+    }
+    Sheet {
+        id: sheet
+        property var who: ({ person: -1, name: "", pinned: false })
+        property var ways: []
+
+        function begin(person) {
+            who = person;
+            ways = BenchesModel.waysOf(person.person);
+            open();
+        }
+
+        title: sheet.who.name
+        Words {
+            objectName: "why"
+            Layout.fillWidth: true
+            text: sheet.opened ? BenchesModel.why(sheet.who.person) : ""
+        }
+        Words {
+            Layout.fillWidth: true
+            meaning: Words.Strong
+            text: qsTr("Move to, and what it costs the plan")
+        }
+        Repeater {
+            model: sheet.ways
+            ListRow {
+                required property var modelData
+                objectName: "way" + modelData.bench
+                Layout.fillWidth: true
+                enabled: modelData.allowed && !modelData.here
+                opens: false
+                text: modelData.name
+                detail: modelData.here ? qsTr("here") : modelData.allowed ? "" : qsTr("a wish forbids it")
+                endText: modelData.here || !modelData.allowed ? "" : modelData.cost
+                onClicked: if (BenchesModel.move(sheet.who.person, modelData.bench, qsTr("Moved, and pinned there"))) sheet.close()
+            }
+        }
+        ActionButton {
+            objectName: "unpin"
+            Layout.fillWidth: true
+            visible: sheet.who.pinned
+            kind: ActionButton.Secondary
+            text: qsTr("Take the pin out")
+            onClicked: if (BenchesModel.unpin(sheet.who.person, qsTr("The next plan may move them"))) sheet.close()
+        }
+    }
+}

@@ -1,0 +1,80 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QThreadPool>
+#include <QVariant>
+
+#include <memory>
+
+#include "app-qml/view/work.h"
+#include "core/desk/room_benches.h"
+
+class QQmlEngine;
+class QJSEngine;
+
+// The home benches of today's event: who strings whom, with the load of each bench and who might meet on one.
+class BenchesModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
+  // Somebody looks at it: only then it is worked out.
+  Q_PROPERTY(bool watched MEMBER watched_ WRITE setWatched NOTIFY watchedChanged)
+  // Why there can be no plan, and what to do; "" where there can.
+  Q_PROPERTY(QString fault READ fault NOTIFY changed)
+  // Everybody has a bench.
+  Q_PROPERTY(bool planned READ planned NOTIFY changed)
+  // A plan is being worked out.
+  Q_PROPERTY(bool busy READ busy NOTIFY busyChanged)
+  // How good the last plan is, in a sentence; "" before the first.
+  Q_PROPERTY(QString proof READ proof NOTIFY changed)
+  // [{bench, name, machine, rackets (expected of all that is left, text), share (0 to 1 of the largest), people: [{person, name, pinned, meets}]}]
+  Q_PROPERTY(QVariantList benches READ benches NOTIFY changed)
+  // Of those without a bench, where some have one: names.
+  Q_PROPERTY(QStringList without READ without NOTIFY changed)
+
+ public:
+  explicit BenchesModel(Work& work, QObject* parent = nullptr);
+  // Works on the engine's device, which must be open.
+  static BenchesModel* create(QQmlEngine* engine, QJSEngine* script);
+  ~BenchesModel() override;
+
+  void setWatched(bool watched);
+  [[nodiscard]] QString fault() const { return fault_; }
+  [[nodiscard]] bool planned() const { return choice_.has_value(); }
+  [[nodiscard]] bool busy() const { return busy_; }
+  [[nodiscard]] QString proof() const { return proof_; }
+  [[nodiscard]] QVariantList benches() const { return benches_; }
+  [[nodiscard]] QStringList without() const { return without_; }
+
+  // Works a plan out and keeps it; `say` is what the toast says. Goes on beside the screen.
+  Q_INVOKABLE void plan(const QString& say);
+  // Why a player is where they are.
+  Q_INVOKABLE QString why(int person) const;
+  // [{bench, name, here, cost ("+2.5", "0"), allowed}]: what it costs to have that player there.
+  Q_INVOKABLE QVariantList waysOf(int person) const;
+  // By hand: the player stays there until the pin is taken out.
+  Q_INVOKABLE bool move(int person, int bench, const QString& say);
+  Q_INVOKABLE bool unpin(int person, const QString& say);
+
+ signals:
+  void changed();
+  void watchedChanged();
+  void busyChanged();
+
+ private:
+  void refresh();
+  void show();
+  void take(const std::shared_ptr<weavelog::RoomBenches>& room, const weavelog::Outcome<weavelog::BenchPlan>& plan, const QString& say);
+  [[nodiscard]] bool knows(int person) const;
+  [[nodiscard]] bool pinned(std::size_t person) const;
+
+  Work& work_;
+  bool watched_ = false, busy_ = false;
+  QString fault_, proof_;
+  std::shared_ptr<weavelog::RoomBenches> room_;
+  std::optional<weavelog::BenchChoice> choice_;
+  QVariantList benches_;
+  QStringList without_;
+  QThreadPool pool_;  // ends before what it reports to
+};

@@ -1,0 +1,220 @@
+#include "app-qml/view/draw_model.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QQmlEngine>
+
+#include <algorithm>
+#include <tuple>
+
+#include "app-qml/view/app_device.h"
+#include "app-qml/view/model_text.h"
+#include "app-qml/view/provided.h"
+#include "core/base/iso_time.h"
+#include "core/base/text.h"
+#include "core/desk/room_benches.h"
+
+namespace {
+
+using weavelog::FaultCode;
+
+constexpr qint64 mostBytes = 1 << 20;  // of a table; a draw of 256 has some kilobytes
+
+QString roundTitle(const weavelog::HeldDraw& draw, int round) {
+  const bool qualifying = draw.sheet.now.kind == weavelog::DrawKind::qualifying;
+  const int left = draw.rounds() - round;
+  if (qualifying) return left == 0 ? DrawModel::tr("Last round of qualifying") : DrawModel::tr("Qualifying, round %1").arg(round);
+  switch (left) {
+    case 0: return DrawModel::tr("Final");
+    case 1: return DrawModel::tr("Semi-finals");
+    case 2: return DrawModel::tr("Quarter-finals");
+    default: return DrawModel::tr("Round %1").arg(round);
+  }
+}
+
+QString roundShort(const weavelog::HeldDraw& draw, int round) {
+  const int left = draw.sheet.now.kind == weavelog::DrawKind::qualifying ? 9 : draw.rounds() - round;
+  switch (left) {
+    case 0: return DrawModel::tr("Final");
+    case 1: return QStringLiteral("1/2");
+    case 2: return QStringLiteral("1/4");
+    default: return QString::number(round);
+  }
+}
+
+// "2" of a seed; how somebody came in.
+QString markOf(const weavelog::BracketLine& line) {
+  if (line.seed) return QString::number(*line.seed);
+  switch (line.entry) {
+    case weavelog::DrawEntry::wild_card: return DrawModel::tr("wild card");
+    case weavelog::DrawEntry::qualifier: return DrawModel::tr("qualifier");
+    case weavelog::DrawEntry::lucky_loser: return DrawModel::tr("lucky loser");
+    case weavelog::DrawEntry::alternate: return DrawModel::tr("alternate");
+    case weavelog::DrawEntry::direct: return {};
+  }
+  return {};
+}
+
+QVariantMap sideOf(const weavelog::HeldDraw& draw, std::optional<std::size_t> line, std::optional<std::size_t> winner,
+                   const std::map<std::string, std::string>& stringers) {
+  QVariantMap out{{"line", 0}, {"name", QString()}, {"mark", QString()}, {"known", false}, {"bye", false}, {"won", false}, {"lost", false}, {"out", false},
+                  {"bench", QString()}};
+  if (!line) return out;
+  const auto& one = draw.draw ? draw.draw->bracket().lines()[*line] : draw.lines[*line];
+  out["line"] = static_cast<int>(*line) + 1;
+  out["name"] = qtext(one.bye ? std::string() : weavelog::line_name(one));
+  out["mark"] = markOf(one);
+  out["known"] = !one.bye && !one.player.empty();
+  out["bye"] = one.bye;
+  out["won"] = winner == line;
+  out["lost"] = winner && winner != line;
+  out["out"] = one.withdrawn;
+  if (const auto stringer = stringers.find(weavelog::search_key(one.player)); stringer != stringers.end()) out["bench"] = qtext(stringer->second);
+  return out;
+}
+
+}  // namespace
+
+DrawModel::DrawModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
+  connect(&work_, &Work::changed, this, &DrawModel::refresh);
+  refresh();
+}
+
+DrawModel* DrawModel::create(QQmlEngine* engine, QJSEngine*) {
+  return new DrawModel(provided<AppDevice>(engine)->work());  // the engine takes it over
+}
+
+const weavelog::HeldDraw* DrawModel::shown() const {
+  const auto found = std::find_if(held_.begin(), held_.end(), [&](const auto& one) { return idText(one.sheet.id()) == draw_; });
+  return found == held_.end() ? nullptr : &*found;
+}
+
+void DrawModel::setDraw(const QString& draw) {
+  if (draw == draw_) return;
+  draw_ = draw;
+  refresh();
+}
+
+void DrawModel::refresh() {
+  const auto before = std::tuple(draws_, draw_, rounds_, troubles_);
+  held_ = work_.event() ? weavelog::event_draws(work_.ledger(), work_.event()) : std::vector<weavelog::HeldDraw>{};
+  if (shown() == nullptr) draw_ = held_.empty() ? QString() : idText(held_.front().sheet.id());
+  draws_.clear();
+  rounds_.clear();
+  troubles_.clear();
+  for (const auto& one : held_) {
+    const auto players = std::count_if(one.lines.begin(), one.lines.end(), [](const auto& line) { return !line.bye; });
+    draws_.append(QVariantMap{{"id", idText(one.sheet.id())}, {"name", qtext(one.sheet.now.name)}, {"detail", tr("%n place(s)", nullptr, static_cast<int>(players))}});
+  }
+  if (const auto* draw = shown()) {
+    for (const auto& fault : draw->troubles) troubles_.append(qtext(fault.message()));
+    const auto stringers = weavelog::home_stringers(work_.ledger(), work_.event());
+    for (int round = 1; round <= draw->rounds(); ++round) {
+      QVariantList matches;
+      for (std::size_t match = 0; match < draw->lines.size() >> round; ++match) {
+        std::optional<std::size_t> winner, one, other;
+        if (draw->draw) {
+          winner = draw->draw->bracket().winner(round, match);
+          std::tie(one, other) = draw->draw->bracket().sides(round, match);
+        } else if (round == 1) {
+          one = 2 * match;
+          other = 2 * match + 1;
+        }
+        const auto* record = draw->match(round, match);
+        QVariantMap out{{"round", round}, {"match", static_cast<int>(match) + 1}, {"one", sideOf(*draw, one, winner, stringers)}, {"other", sideOf(*draw, other, winner, stringers)}};
+        out["decided"] = record != nullptr && record->now.winner.value_or(0) > 0;
+        out["score"] = record != nullptr ? qtext(record->now.score) : QString();
+        out["end"] = record != nullptr ? static_cast<int>(record->now.end) : 0;
+        out["court"] = record != nullptr ? qtext(record->now.court) : QString();
+        out["when"] = record != nullptr ? work_.timeText(record->now.not_before) : QString();
+        matches.append(out);
+      }
+      rounds_.append(QVariantMap{{"title", roundTitle(*draw, round)}, {"short", roundShort(*draw, round)}, {"matches", matches}});
+    }
+  }
+  if (before != std::tuple(draws_, draw_, rounds_, troubles_)) emit changed();
+}
+
+bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, const QString& say) {
+  const QString path = file.toLocalFile();
+  QFile source(path);
+  if (!QFileInfo(path).isFile() || !source.open(QIODevice::ReadOnly)) {
+    work_.tell({FaultCode::io, tr("The file can't be read.").toStdString(), path.toStdString(), tr("Choose another one.").toStdString()});
+    return false;
+  }
+  const QByteArray bytes = source.read(mostBytes + 1);
+  if (bytes.size() > mostBytes) {
+    work_.tell({FaultCode::bad_input, tr("The file is larger than a draw can be.").toStdString(), path.toStdString(), tr("Choose another one.").toStdString()});
+    return false;
+  }
+  auto lines = weavelog::read_bracket({bytes.constData(), static_cast<std::size_t>(bytes.size())}, QFileInfo(path).fileName().toStdString());
+  if (!lines) {
+    work_.tell(lines.error());
+    return false;
+  }
+  weavelog::NewDraw wanted;
+  wanted.name = name.simplified().toStdString();
+  wanted.kind = qualifiers > 0 ? weavelog::DrawKind::qualifying : weavelog::DrawKind::knock_out;
+  wanted.sections = qualifiers;
+  wanted.lines = std::move(*lines);
+  if (!work_.commit(weavelog::add_draw(work_.event(), held_, wanted, work_.now()), say)) return false;
+  for (const auto& one : held_)
+    if (one.sheet.now.name == wanted.name) setDraw(idText(one.sheet.id()));
+  return true;
+}
+
+bool DrawModel::with(const QString& say, const std::function<weavelog::Outcome<weavelog::Draft>(const weavelog::HeldDraw&)>& make) {
+  const auto* draw = shown();
+  return draw != nullptr && work_.commit(make(*draw), say);
+}
+
+bool DrawModel::takeAway(const QString& say) {
+  return with(say, [](const auto& draw) { return weavelog::remove_draw(draw); });
+}
+
+bool DrawModel::won(int round, int line, int end, const QString& score, const QString& say) {
+  if (line < 1) return false;
+  return with(say, [&](const auto& draw) {
+    return weavelog::note_winner(draw, {round, static_cast<std::size_t>(line - 1), static_cast<weavelog::EndOfMatch>(end), score.simplified().toStdString(),
+                                        work_.who().toStdString(), work_.now()});
+  });
+}
+
+bool DrawModel::takeBack(int round, int match, const QString& say) {
+  if (match < 1) return false;
+  return with(say, [&](const auto& draw) { return weavelog::take_back_winner(draw, round, static_cast<std::size_t>(match - 1)); });
+}
+
+bool DrawModel::withdraw(int line, const QString& say) {
+  if (line < 1) return false;
+  return with(say, [&](const auto& draw) { return weavelog::withdraw_line(draw, static_cast<std::size_t>(line - 1), work_.now()); });
+}
+
+bool DrawModel::putOn(int line, const QString& player, const QString& partner, const QString& say) {
+  if (line < 1) return false;
+  return with(say, [&](const auto& draw) -> weavelog::Outcome<weavelog::Draft> {
+    const auto at = static_cast<std::size_t>(line - 1);
+    if (at >= draw.lines.size()) return weavelog::fail(FaultCode::bad_input, "there is no such line");
+    weavelog::BracketLine by;
+    by.player = player.simplified().toStdString();
+    by.partner = partner.simplified().toStdString();
+    by.entry = draw.lines[at].player.empty() ? weavelog::DrawEntry::qualifier : weavelog::DrawEntry::lucky_loser;
+    by.qualifier = draw.lines[at].qualifier;
+    return weavelog::put_on_line(draw, at, by);
+  });
+}
+
+bool DrawModel::setPlay(int round, int match, const QString& court, const QString& notBefore, const QString& say) {
+  if (match < 1) return false;
+  weavelog::PlaySaid said;
+  said.court = court.simplified().toStdString();
+  if (!notBefore.trimmed().isEmpty()) {
+    const auto at = weavelog::moment_from(notBefore.trimmed().toStdString(), work_.zone(), work_.now());
+    if (!at) {
+      work_.tell(at.error());
+      return false;
+    }
+    said.not_before = *at;
+  }
+  return with(say, [&](const auto& draw) { return weavelog::set_play(draw, round, static_cast<std::size_t>(match - 1), said); });
+}

@@ -1,0 +1,73 @@
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QUrl>
+#include <QVariant>
+
+#include <functional>
+
+#include "app-qml/view/work.h"
+#include "core/desk/draws.h"
+
+class QQmlEngine;
+class QJSEngine;
+
+// The draws of today's event: brought in from a file, played on by tapping who won.
+class DrawModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_SINGLETON
+  // [{id, name, detail}], in order of making.
+  Q_PROPERTY(QVariantList draws READ draws NOTIFY changed)
+  // Which one is shown: its id; "" while there is none.
+  Q_PROPERTY(QString draw READ draw WRITE setDraw NOTIFY changed)
+  // [{title, short, matches: [{round, match, decided, court, when, one, other}]}], first round first. A side: {line, name, mark ("2", "WC"), known,
+  // bye, won, lost, out (withdrawn), bench (the home stringer's name)}.
+  Q_PROPERTY(QVariantList rounds READ rounds NOTIFY changed)
+  // What does not fit together, in words.
+  Q_PROPERTY(QStringList troubles READ troubles NOTIFY changed)
+
+ public:
+  // As EndOfMatch.
+  enum End { Played = 1, Walkover, Retired, Disqualified };
+  Q_ENUM(End)
+
+  explicit DrawModel(Work& work, QObject* parent = nullptr);
+  // Works on the engine's device, which must be open.
+  static DrawModel* create(QQmlEngine* engine, QJSEngine* script);
+
+  [[nodiscard]] QVariantList draws() const { return draws_; }
+  [[nodiscard]] QString draw() const { return draw_; }
+  void setDraw(const QString& draw);
+  [[nodiscard]] QVariantList rounds() const { return rounds_; }
+  [[nodiscard]] QStringList troubles() const { return troubles_; }
+
+  // Brings a draw in from a table (DEVELOPERS.md, "Tables of a plan"); of qualifying with the number of those who come through, otherwise 0. False:
+  // failed() of the work has told why. `say` is what the toast says.
+  Q_INVOKABLE bool bringIn(const QUrl& file, const QString& name, int qualifiers, const QString& say);
+  Q_INVOKABLE bool takeAway(const QString& say);
+  // The line (from 1) won its match of that round.
+  Q_INVOKABLE bool won(int round, int line, int end, const QString& score, const QString& say);
+  Q_INVOKABLE bool takeBack(int round, int match, const QString& say);
+  Q_INVOKABLE bool withdraw(int line, const QString& say);
+  // Somebody on a line where nobody is known, or in the place of who withdrew.
+  Q_INVOKABLE bool putOn(int line, const QString& player, const QString& partner, const QString& say);
+  // "14:05" today or "" for none.
+  Q_INVOKABLE bool setPlay(int round, int match, const QString& court, const QString& notBefore, const QString& say);
+
+ signals:
+  void changed();
+
+ private:
+  void refresh();
+  [[nodiscard]] const weavelog::HeldDraw* shown() const;
+  // The draw that is shown, or a fault that failed() tells.
+  bool with(const QString& say, const std::function<weavelog::Outcome<weavelog::Draft>(const weavelog::HeldDraw&)>& make);
+
+  Work& work_;
+  QString draw_;
+  std::vector<weavelog::HeldDraw> held_;
+  QVariantList draws_, rounds_;
+  QStringList troubles_;
+};
