@@ -303,6 +303,153 @@
     </message>
 </context>
 <context>
+    <name>BenchesModel</name>
+    <message>
+        <source>There is no event yet.</source>
+        <translation>Es gibt noch kein Turnier.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %</source>
+        <translation>%1: %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Proven: no plan is better.</source>
+        <translation>Bewiesen: Kein Plan ist besser.</translation>
+    </message>
+    <message>
+        <source>No plan is better by more than %1 %.</source>
+        <translation>Kein Plan ist um mehr als %1 % besser.</translation>
+    </message>
+    <message>
+        <source> Nobody shares a bench with somebody they can meet late in the draw.</source>
+        <translation> Niemand teilt eine Bank mit jemandem, auf den er spät im Tableau treffen kann.</translation>
+    </message>
+    <message>
+        <source> Some who can meet late in the draw share a bench: there are too few benches to hold all apart.</source>
+        <translation> Einige, die spät im Tableau aufeinandertreffen können, teilen eine Bank: Es gibt zu wenige Bänke, um alle zu trennen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) moved.</source>
+        <translation>
+            <numerusform>%n Name umgesetzt.</numerusform>
+            <numerusform>%n Namen umgesetzt.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BenchesView</name>
+    <message>
+        <source>There can be no plan yet</source>
+        <translation>Noch kann es keinen Plan geben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) without a bench</source>
+        <translation>
+            <numerusform>%n Name ohne Bank</numerusform>
+            <numerusform>%n Namen ohne Bank</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.</source>
+        <translation>Ein Plan gibt allen für das Turnier eine Person und eine Maschine und hält auseinander, wer bald aufeinandertreffen kann.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Es wird geplant …</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>Plan the benches</source>
+        <translation>Bänke planen</translation>
+    </message>
+    <message>
+        <source>Benches planned</source>
+        <translation>Bänke geplant</translation>
+    </message>
+    <message>
+        <source>%1 rackets to come</source>
+        <translation>%1 Schläger zu erwarten</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <source>Nobody yet</source>
+        <translation>Noch niemand</translation>
+    </message>
+    <message>
+        <source>Move to, and what it costs the plan</source>
+        <translation>Umsetzen, und was es den Plan kostet</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>ein Wunsch verbietet es</translation>
+    </message>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Umgesetzt und dort festgelegt</translation>
+    </message>
+    <message>
+        <source>Take the pin out</source>
+        <translation>Nicht mehr festlegen</translation>
+    </message>
+    <message>
+        <source>The next plan may move them</source>
+        <translation>Der nächste Plan darf umsetzen</translation>
+    </message>
+</context>
+<context>
+    <name>BringDrawSheet</name>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Tableau einlesen</translation>
+    </message>
+    <message>
+        <source>Name of the draw</source>
+        <translation>Name des Tableaus</translation>
+    </message>
+    <message>
+        <source>Women’s singles</source>
+        <translation>Damen Einzel</translation>
+    </message>
+    <message>
+        <source>It is qualifying</source>
+        <translation>Es ist die Qualifikation</translation>
+    </message>
+    <message>
+        <source>So many come through</source>
+        <translation>So viele kommen weiter</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Tabelle wählen (CSV)</translation>
+    </message>
+    <message>
+        <source>Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.</source>
+        <translation>Spalten: line (ab 1), player; falls bekannt partner, seed, rating, entry. Ein Freilos heißt bye.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Einlesen</translation>
+    </message>
+    <message>
+        <source>Draw brought in</source>
+        <translation>Tableau eingelesen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV)</source>
+        <translation>Tabellen (*.csv *.CSV)</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -572,6 +719,107 @@
     <message>
         <source>I see</source>
         <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
+    <name>DrawModel</name>
+    <message>
+        <source>Last round of qualifying</source>
+        <translation>Letzte Runde der Qualifikation</translation>
+    </message>
+    <message>
+        <source>Qualifying, round %1</source>
+        <translation>Qualifikation, Runde %1</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Finale</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Halbfinale</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Viertelfinale</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>wild card</source>
+        <translation>Wildcard</translation>
+    </message>
+    <message>
+        <source>qualifier</source>
+        <translation>qualifiziert</translation>
+    </message>
+    <message>
+        <source>lucky loser</source>
+        <translation>Lucky Loser</translation>
+    </message>
+    <message>
+        <source>alternate</source>
+        <translation>nachgerückt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n Platz</numerusform>
+            <numerusform>%n Plätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>Die Datei lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>The file is larger than a draw can be.</source>
+        <translation>Die Datei ist größer, als ein Tableau sein kann.</translation>
+    </message>
+</context>
+<context>
+    <name>DrawView</name>
+    <message>
+        <source>There is no draw yet</source>
+        <translation>Es gibt noch kein Tableau</translation>
+    </message>
+    <message>
+        <source>Bring it in from a table with a line for each place: line, player, and if they are known seed and rating.</source>
+        <translation>Aus einer Tabelle mit einer Zeile je Platz einlesen: line, player und, falls bekannt, seed und rating.</translation>
+    </message>
+    <message>
+        <source>Draw: %1</source>
+        <translation>Tableau: %1</translation>
+    </message>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Tableau einlesen</translation>
+    </message>
+    <message>
+        <source>Something in this draw does not fit together</source>
+        <translation>In diesem Tableau passt etwas nicht zusammen</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Zeigen: %1</translation>
+    </message>
+    <message>
+        <source>Which draw</source>
+        <translation>Welches Tableau</translation>
+    </message>
+    <message>
+        <source>Take this draw away</source>
+        <translation>Dieses Tableau wegnehmen</translation>
+    </message>
+    <message>
+        <source>Draw taken away</source>
+        <translation>Tableau weggenommen</translation>
     </message>
 </context>
 <context>
@@ -1832,6 +2080,10 @@
         <source>Stock</source>
         <translation>Vorrat</translation>
     </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1898,6 +2150,148 @@
     <message>
         <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
         <translation>So viel mehr auf der letzten Saite vor einem Knoten: Es gleicht aus, was der Knoten nachgibt. Übliche Praxis; die Anleitungen von Rahmen und Maschine gehen vor.</translation>
+    </message>
+</context>
+<context>
+    <name>MatchCard</name>
+    <message>
+        <source>bye</source>
+        <translation>Freilos</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch offen</translation>
+    </message>
+    <message>
+        <source>won by %1</source>
+        <translation>gewonnen von %1</translation>
+    </message>
+    <message>
+        <source>Not known yet who meets here</source>
+        <translation>Noch offen, wer hier aufeinandertrifft</translation>
+    </message>
+</context>
+<context>
+    <name>MatchSheet</name>
+    <message>
+        <source>%1, match %2</source>
+        <translation>%1, Match %2</translation>
+    </message>
+    <message>
+        <source>Decided without a match.</source>
+        <translation>Ohne Match entschieden.</translation>
+    </message>
+    <message>
+        <source>It is not known yet who meets here.</source>
+        <translation>Es steht noch nicht fest, wer hier aufeinandertrifft.</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Wie es endete</translation>
+    </message>
+    <message>
+        <source>Played</source>
+        <translation>Gespielt</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Walkover</source>
+        <translation>Kampflos</translation>
+    </message>
+    <message>
+        <source>Score, if wanted</source>
+        <translation>Ergebnis, wenn gewünscht</translation>
+    </message>
+    <message>
+        <source>%1 won</source>
+        <translation>%1 hat gewonnen</translation>
+    </message>
+    <message>
+        <source>Result noted</source>
+        <translation>Ergebnis notiert</translation>
+    </message>
+    <message>
+        <source>by a walkover</source>
+        <translation>kampflos</translation>
+    </message>
+    <message>
+        <source>the other retired</source>
+        <translation>durch Aufgabe</translation>
+    </message>
+    <message>
+        <source>Won by %1</source>
+        <translation>Gewonnen von %1</translation>
+    </message>
+    <message>
+        <source>Take the result back</source>
+        <translation>Ergebnis zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Result taken back</source>
+        <translation>Ergebnis zurückgenommen</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>nicht vor %1</translation>
+    </message>
+    <message>
+        <source>Court and time</source>
+        <translation>Platz und Zeit</translation>
+    </message>
+    <message>
+        <source>Court</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation>Nicht vor</translation>
+    </message>
+    <message>
+        <source>A time such as 14:05, or a day with it: 2031-05-26T14:05</source>
+        <translation>Eine Uhrzeit wie 14:05, oder mit Tag: 2031-05-26T14:05</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Court and time kept</source>
+        <translation>Platz und Zeit gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 withdraws</source>
+        <translation>%1 zieht zurück</translation>
+    </message>
+    <message>
+        <source>Withdrawal noted</source>
+        <translation>Rückzug notiert</translation>
+    </message>
+    <message>
+        <source>Somebody in the place of %1</source>
+        <translation>Jemand an Stelle von %1</translation>
+    </message>
+    <message>
+        <source>Say who plays here</source>
+        <translation>Sagen, wer hier spielt</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Partner, in doubles</source>
+        <translation>Name im Doppel daneben</translation>
+    </message>
+    <message>
+        <source>Put on line %1</source>
+        <translation>Auf Zeile %1 setzen</translation>
+    </message>
+    <message>
+        <source>Put into the draw</source>
+        <translation>Ins Tableau gesetzt</translation>
     </message>
 </context>
 <context>
@@ -2813,6 +3207,33 @@
     <message>
         <source>Places</source>
         <translation>Orte</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Home benches</source>
+        <translation>Stammbänke</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
+        <translation>Unter Abgleich mit einem Turnierserver verbinden; seine Tableaus kommen von selbst hierher.</translation>
     </message>
 </context>
 <context>

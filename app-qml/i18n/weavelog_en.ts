@@ -39,6 +39,26 @@
     </message>
 </context>
 <context>
+    <name>BenchesModel</name>
+    <message numerus="yes">
+        <source>%n player(s) moved.</source>
+        <translation>
+            <numerusform>%n player moved.</numerusform>
+            <numerusform>%n players moved.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BenchesView</name>
+    <message numerus="yes">
+        <source>%n player(s) without a bench</source>
+        <translation>
+            <numerusform>%n player without a bench</numerusform>
+            <numerusform>%n players without a bench</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CheckSheet</name>
     <message numerus="yes">
         <source>Done again: %n time(s)</source>
@@ -52,6 +72,16 @@
         <translation>
             <numerusform>%n item to look at</numerusform>
             <numerusform>%n items to look at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DrawModel</name>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
         </translation>
     </message>
 </context>

@@ -303,6 +303,153 @@
     </message>
 </context>
 <context>
+    <name>BenchesModel</name>
+    <message>
+        <source>There is no event yet.</source>
+        <translation>Todavía no hay torneo.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %</source>
+        <translation>%1: %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Proven: no plan is better.</source>
+        <translation>Demostrado: ningún plan es mejor.</translation>
+    </message>
+    <message>
+        <source>No plan is better by more than %1 %.</source>
+        <translation>Ningún plan es mejor en más de un %1 %.</translation>
+    </message>
+    <message>
+        <source> Nobody shares a bench with somebody they can meet late in the draw.</source>
+        <translation> Nadie comparte banco con quien podría encontrarse al final del cuadro.</translation>
+    </message>
+    <message>
+        <source> Some who can meet late in the draw share a bench: there are too few benches to hold all apart.</source>
+        <translation> Algunos que podrían encontrarse al final del cuadro comparten banco: hay muy pocos bancos para separarlos a todos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) moved.</source>
+        <translation>
+            <numerusform>%n persona movida.</numerusform>
+            <numerusform>%n personas movidas.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BenchesView</name>
+    <message>
+        <source>There can be no plan yet</source>
+        <translation>Todavía no puede haber un plan</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) without a bench</source>
+        <translation>
+            <numerusform>%n persona sin banco</numerusform>
+            <numerusform>%n personas sin banco</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.</source>
+        <translation>Un plan da a cada quien una persona y una máquina para el torneo, y separa a quienes pronto podrían encontrarse.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Planificando …</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Planificar de nuevo</translation>
+    </message>
+    <message>
+        <source>Plan the benches</source>
+        <translation>Planificar los bancos</translation>
+    </message>
+    <message>
+        <source>Benches planned</source>
+        <translation>Bancos planificados</translation>
+    </message>
+    <message>
+        <source>%1 rackets to come</source>
+        <translation>%1 raquetas por venir</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+    <message>
+        <source>Nobody yet</source>
+        <translation>Nadie todavía</translation>
+    </message>
+    <message>
+        <source>Move to, and what it costs the plan</source>
+        <translation>Mover a, y lo que cuesta al plan</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>aquí</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>un deseo lo impide</translation>
+    </message>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Movido y fijado allí</translation>
+    </message>
+    <message>
+        <source>Take the pin out</source>
+        <translation>Dejar de fijar</translation>
+    </message>
+    <message>
+        <source>The next plan may move them</source>
+        <translation>El próximo plan puede mover</translation>
+    </message>
+</context>
+<context>
+    <name>BringDrawSheet</name>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Traer un cuadro</translation>
+    </message>
+    <message>
+        <source>Name of the draw</source>
+        <translation>Nombre del cuadro</translation>
+    </message>
+    <message>
+        <source>Women’s singles</source>
+        <translation>Individual femenino</translation>
+    </message>
+    <message>
+        <source>It is qualifying</source>
+        <translation>Es la clasificación</translation>
+    </message>
+    <message>
+        <source>So many come through</source>
+        <translation>Cuántos se clasifican</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Elegir la tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.</source>
+        <translation>Columnas: line (desde 1), player; si se conocen partner, seed, rating, entry. Una línea exenta se llama bye.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Traer</translation>
+    </message>
+    <message>
+        <source>Draw brought in</source>
+        <translation>Cuadro traído</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV)</source>
+        <translation>Tablas (*.csv *.CSV)</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -572,6 +719,107 @@
     <message>
         <source>I see</source>
         <translation>Entendido</translation>
+    </message>
+</context>
+<context>
+    <name>DrawModel</name>
+    <message>
+        <source>Last round of qualifying</source>
+        <translation>Última ronda de clasificación</translation>
+    </message>
+    <message>
+        <source>Qualifying, round %1</source>
+        <translation>Clasificación, ronda %1</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Semifinales</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Cuartos de final</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Ronda %1</translation>
+    </message>
+    <message>
+        <source>wild card</source>
+        <translation>invitación</translation>
+    </message>
+    <message>
+        <source>qualifier</source>
+        <translation>clasificado</translation>
+    </message>
+    <message>
+        <source>lucky loser</source>
+        <translation>repescado</translation>
+    </message>
+    <message>
+        <source>alternate</source>
+        <translation>suplente</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n plaza</numerusform>
+            <numerusform>%n plazas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>El archivo no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Elija otro.</translation>
+    </message>
+    <message>
+        <source>The file is larger than a draw can be.</source>
+        <translation>El archivo es mayor de lo que puede ser un cuadro.</translation>
+    </message>
+</context>
+<context>
+    <name>DrawView</name>
+    <message>
+        <source>There is no draw yet</source>
+        <translation>Todavía no hay cuadro</translation>
+    </message>
+    <message>
+        <source>Bring it in from a table with a line for each place: line, player, and if they are known seed and rating.</source>
+        <translation>Tráigalo de una tabla con una fila por plaza: line, player y, si se conocen, seed y rating.</translation>
+    </message>
+    <message>
+        <source>Draw: %1</source>
+        <translation>Cuadro: %1</translation>
+    </message>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Traer un cuadro</translation>
+    </message>
+    <message>
+        <source>Something in this draw does not fit together</source>
+        <translation>Algo no concuerda en este cuadro</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Mostrar: %1</translation>
+    </message>
+    <message>
+        <source>Which draw</source>
+        <translation>Qué cuadro</translation>
+    </message>
+    <message>
+        <source>Take this draw away</source>
+        <translation>Quitar este cuadro</translation>
+    </message>
+    <message>
+        <source>Draw taken away</source>
+        <translation>Cuadro quitado</translation>
     </message>
 </context>
 <context>
@@ -1832,6 +2080,10 @@
         <source>Stock</source>
         <translation>Existencias</translation>
     </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1898,6 +2150,148 @@
     <message>
         <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
         <translation>Ese tanto más en la última cuerda antes de un nudo: compensa lo que cede el nudo. Práctica habitual; las instrucciones del marco y de la máquina van primero.</translation>
+    </message>
+</context>
+<context>
+    <name>MatchCard</name>
+    <message>
+        <source>bye</source>
+        <translation>exento</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>aún no se sabe</translation>
+    </message>
+    <message>
+        <source>won by %1</source>
+        <translation>ganado por %1</translation>
+    </message>
+    <message>
+        <source>Not known yet who meets here</source>
+        <translation>Aún no se sabe quiénes se encuentran aquí</translation>
+    </message>
+</context>
+<context>
+    <name>MatchSheet</name>
+    <message>
+        <source>%1, match %2</source>
+        <translation>%1, partido %2</translation>
+    </message>
+    <message>
+        <source>Decided without a match.</source>
+        <translation>Decidido sin partido.</translation>
+    </message>
+    <message>
+        <source>It is not known yet who meets here.</source>
+        <translation>Aún no se sabe quiénes se encuentran aquí.</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Cómo terminó</translation>
+    </message>
+    <message>
+        <source>Played</source>
+        <translation>Jugado</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Retirada</translation>
+    </message>
+    <message>
+        <source>Walkover</source>
+        <translation>No presentado</translation>
+    </message>
+    <message>
+        <source>Score, if wanted</source>
+        <translation>Resultado, si se quiere</translation>
+    </message>
+    <message>
+        <source>%1 won</source>
+        <translation>%1 ganó</translation>
+    </message>
+    <message>
+        <source>Result noted</source>
+        <translation>Resultado anotado</translation>
+    </message>
+    <message>
+        <source>by a walkover</source>
+        <translation>por no presentación</translation>
+    </message>
+    <message>
+        <source>the other retired</source>
+        <translation>por retirada</translation>
+    </message>
+    <message>
+        <source>Won by %1</source>
+        <translation>Ganado por %1</translation>
+    </message>
+    <message>
+        <source>Take the result back</source>
+        <translation>Retirar el resultado</translation>
+    </message>
+    <message>
+        <source>Result taken back</source>
+        <translation>Resultado retirado</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>no antes de las %1</translation>
+    </message>
+    <message>
+        <source>Court and time</source>
+        <translation>Pista y hora</translation>
+    </message>
+    <message>
+        <source>Court</source>
+        <translation>Pista</translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation>No antes de</translation>
+    </message>
+    <message>
+        <source>A time such as 14:05, or a day with it: 2031-05-26T14:05</source>
+        <translation>Una hora como 14:05, o con el día: 2031-05-26T14:05</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Court and time kept</source>
+        <translation>Pista y hora guardadas</translation>
+    </message>
+    <message>
+        <source>%1 withdraws</source>
+        <translation>%1 se retira</translation>
+    </message>
+    <message>
+        <source>Withdrawal noted</source>
+        <translation>Retirada anotada</translation>
+    </message>
+    <message>
+        <source>Somebody in the place of %1</source>
+        <translation>Alguien en lugar de %1</translation>
+    </message>
+    <message>
+        <source>Say who plays here</source>
+        <translation>Decir quién juega aquí</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Partner, in doubles</source>
+        <translation>Pareja, en dobles</translation>
+    </message>
+    <message>
+        <source>Put on line %1</source>
+        <translation>Poner en la línea %1</translation>
+    </message>
+    <message>
+        <source>Put into the draw</source>
+        <translation>Puesto en el cuadro</translation>
     </message>
 </context>
 <context>
@@ -2813,6 +3207,33 @@
     <message>
         <source>Places</source>
         <translation>Lugares</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Cuadro</translation>
+    </message>
+    <message>
+        <source>Home benches</source>
+        <translation>Bancos fijos</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Qué se muestra</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Todavía no hay torneo</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
+        <translation>Vincúlese con un servidor de torneo en Intercambio; sus cuadros llegan aquí solos.</translation>
     </message>
 </context>
 <context>

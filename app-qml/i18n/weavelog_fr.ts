@@ -303,6 +303,153 @@
     </message>
 </context>
 <context>
+    <name>BenchesModel</name>
+    <message>
+        <source>There is no event yet.</source>
+        <translation>Il n’y a pas encore de tournoi.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %</source>
+        <translation>%1 : %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Proven: no plan is better.</source>
+        <translation>Prouvé : aucun plan n’est meilleur.</translation>
+    </message>
+    <message>
+        <source>No plan is better by more than %1 %.</source>
+        <translation>Aucun plan n’est meilleur de plus de %1 %.</translation>
+    </message>
+    <message>
+        <source> Nobody shares a bench with somebody they can meet late in the draw.</source>
+        <translation> Personne ne partage un poste avec une adversaire ou un adversaire possible de la fin du tableau.</translation>
+    </message>
+    <message>
+        <source> Some who can meet late in the draw share a bench: there are too few benches to hold all apart.</source>
+        <translation> Certains qui peuvent se rencontrer en fin de tableau partagent un poste : il y a trop peu de postes pour tous les séparer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) moved.</source>
+        <translation>
+            <numerusform>%n joueur déplacé.</numerusform>
+            <numerusform>%n joueurs déplacés.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BenchesView</name>
+    <message>
+        <source>There can be no plan yet</source>
+        <translation>Pas encore de plan possible</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) without a bench</source>
+        <translation>
+            <numerusform>%n joueur sans poste</numerusform>
+            <numerusform>%n joueurs sans poste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.</source>
+        <translation>Un plan donne à chacun un cordeur et une machine pour le tournoi, et sépare ceux qui pourraient bientôt se rencontrer.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Calcul en cours …</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Planifier à nouveau</translation>
+    </message>
+    <message>
+        <source>Plan the benches</source>
+        <translation>Planifier les postes</translation>
+    </message>
+    <message>
+        <source>Benches planned</source>
+        <translation>Postes planifiés</translation>
+    </message>
+    <message>
+        <source>%1 rackets to come</source>
+        <translation>%1 raquettes attendues</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fixé</translation>
+    </message>
+    <message>
+        <source>Nobody yet</source>
+        <translation>Personne encore</translation>
+    </message>
+    <message>
+        <source>Move to, and what it costs the plan</source>
+        <translation>Déplacer vers, et ce que cela coûte au plan</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>un souhait l’interdit</translation>
+    </message>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Déplacé et fixé là</translation>
+    </message>
+    <message>
+        <source>Take the pin out</source>
+        <translation>Ne plus fixer</translation>
+    </message>
+    <message>
+        <source>The next plan may move them</source>
+        <translation>Le prochain plan peut déplacer</translation>
+    </message>
+</context>
+<context>
+    <name>BringDrawSheet</name>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Importer un tableau</translation>
+    </message>
+    <message>
+        <source>Name of the draw</source>
+        <translation>Nom du tableau</translation>
+    </message>
+    <message>
+        <source>Women’s singles</source>
+        <translation>Simple dames</translation>
+    </message>
+    <message>
+        <source>It is qualifying</source>
+        <translation>C’est la qualification</translation>
+    </message>
+    <message>
+        <source>So many come through</source>
+        <translation>Nombre de qualifiés</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Choisir le tableau de données (CSV)</translation>
+    </message>
+    <message>
+        <source>Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.</source>
+        <translation>Colonnes : line (à partir de 1), player ; si connus partner, seed, rating, entry. Une ligne exempte s’appelle bye.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Importer</translation>
+    </message>
+    <message>
+        <source>Draw brought in</source>
+        <translation>Tableau importé</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV)</source>
+        <translation>Tables (*.csv *.CSV)</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -572,6 +719,107 @@
     <message>
         <source>I see</source>
         <translation>Compris</translation>
+    </message>
+</context>
+<context>
+    <name>DrawModel</name>
+    <message>
+        <source>Last round of qualifying</source>
+        <translation>Dernier tour de qualification</translation>
+    </message>
+    <message>
+        <source>Qualifying, round %1</source>
+        <translation>Qualification, tour %1</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Finale</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Demi-finales</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Quarts de finale</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Tour %1</translation>
+    </message>
+    <message>
+        <source>wild card</source>
+        <translation>invitation</translation>
+    </message>
+    <message>
+        <source>qualifier</source>
+        <translation>qualifié</translation>
+    </message>
+    <message>
+        <source>lucky loser</source>
+        <translation>repêché</translation>
+    </message>
+    <message>
+        <source>alternate</source>
+        <translation>remplaçant</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read.</source>
+        <translation>Le fichier ne se lit pas.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Choisissez-en un autre.</translation>
+    </message>
+    <message>
+        <source>The file is larger than a draw can be.</source>
+        <translation>Le fichier est plus grand qu’un tableau ne peut l’être.</translation>
+    </message>
+</context>
+<context>
+    <name>DrawView</name>
+    <message>
+        <source>There is no draw yet</source>
+        <translation>Il n’y a pas encore de tableau</translation>
+    </message>
+    <message>
+        <source>Bring it in from a table with a line for each place: line, player, and if they are known seed and rating.</source>
+        <translation>Importez-le d’une table avec une ligne par place : line, player et, si connus, seed et rating.</translation>
+    </message>
+    <message>
+        <source>Draw: %1</source>
+        <translation>Tableau : %1</translation>
+    </message>
+    <message>
+        <source>Bring a draw in</source>
+        <translation>Importer un tableau</translation>
+    </message>
+    <message>
+        <source>Something in this draw does not fit together</source>
+        <translation>Quelque chose ne concorde pas dans ce tableau</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Montrer : %1</translation>
+    </message>
+    <message>
+        <source>Which draw</source>
+        <translation>Quel tableau</translation>
+    </message>
+    <message>
+        <source>Take this draw away</source>
+        <translation>Retirer ce tableau</translation>
+    </message>
+    <message>
+        <source>Draw taken away</source>
+        <translation>Tableau retiré</translation>
     </message>
 </context>
 <context>
@@ -1832,6 +2080,10 @@
         <source>Stock</source>
         <translation>Stock</translation>
     </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
 </context>
 <context>
     <name>MakingCard</name>
@@ -1898,6 +2150,148 @@
     <message>
         <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
         <translation>Autant de plus sur la dernière corde avant un nœud : cela compense ce que le nœud relâche. Pratique courante ; les notices du cadre et de la machine priment.</translation>
+    </message>
+</context>
+<context>
+    <name>MatchCard</name>
+    <message>
+        <source>bye</source>
+        <translation>exempt</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>pas encore connu</translation>
+    </message>
+    <message>
+        <source>won by %1</source>
+        <translation>gagné par %1</translation>
+    </message>
+    <message>
+        <source>Not known yet who meets here</source>
+        <translation>On ne sait pas encore qui se rencontre ici</translation>
+    </message>
+</context>
+<context>
+    <name>MatchSheet</name>
+    <message>
+        <source>%1, match %2</source>
+        <translation>%1, match %2</translation>
+    </message>
+    <message>
+        <source>Decided without a match.</source>
+        <translation>Décidé sans match.</translation>
+    </message>
+    <message>
+        <source>It is not known yet who meets here.</source>
+        <translation>On ne sait pas encore qui se rencontre ici.</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Comment il s’est terminé</translation>
+    </message>
+    <message>
+        <source>Played</source>
+        <translation>Joué</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Abandon</translation>
+    </message>
+    <message>
+        <source>Walkover</source>
+        <translation>Forfait</translation>
+    </message>
+    <message>
+        <source>Score, if wanted</source>
+        <translation>Score, si souhaité</translation>
+    </message>
+    <message>
+        <source>%1 won</source>
+        <translation>%1 a gagné</translation>
+    </message>
+    <message>
+        <source>Result noted</source>
+        <translation>Résultat noté</translation>
+    </message>
+    <message>
+        <source>by a walkover</source>
+        <translation>par forfait</translation>
+    </message>
+    <message>
+        <source>the other retired</source>
+        <translation>par abandon</translation>
+    </message>
+    <message>
+        <source>Won by %1</source>
+        <translation>Gagné par %1</translation>
+    </message>
+    <message>
+        <source>Take the result back</source>
+        <translation>Annuler le résultat</translation>
+    </message>
+    <message>
+        <source>Result taken back</source>
+        <translation>Résultat annulé</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>pas avant %1</translation>
+    </message>
+    <message>
+        <source>Court and time</source>
+        <translation>Court et heure</translation>
+    </message>
+    <message>
+        <source>Court</source>
+        <translation>Court</translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation>Pas avant</translation>
+    </message>
+    <message>
+        <source>A time such as 14:05, or a day with it: 2031-05-26T14:05</source>
+        <translation>Une heure comme 14:05, ou avec le jour : 2031-05-26T14:05</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Court and time kept</source>
+        <translation>Court et heure gardés</translation>
+    </message>
+    <message>
+        <source>%1 withdraws</source>
+        <translation>%1 déclare forfait</translation>
+    </message>
+    <message>
+        <source>Withdrawal noted</source>
+        <translation>Forfait noté</translation>
+    </message>
+    <message>
+        <source>Somebody in the place of %1</source>
+        <translation>Quelqu’un à la place de %1</translation>
+    </message>
+    <message>
+        <source>Say who plays here</source>
+        <translation>Dire qui joue ici</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Partner, in doubles</source>
+        <translation>Partenaire, en double</translation>
+    </message>
+    <message>
+        <source>Put on line %1</source>
+        <translation>Mettre à la ligne %1</translation>
+    </message>
+    <message>
+        <source>Put into the draw</source>
+        <translation>Mis dans le tableau</translation>
     </message>
 </context>
 <context>
@@ -2813,6 +3207,33 @@
     <message>
         <source>Places</source>
         <translation>Lieux</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Home benches</source>
+        <translation>Postes attitrés</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Ce qui est montré</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
+        <translation>Associez-vous à un serveur de tournoi sous Échange ; ses tableaux arrivent ici d’eux-mêmes.</translation>
     </message>
 </context>
 <context>

@@ -73,7 +73,7 @@ void BenchesModel::show() {
       if (meeting.odds < 0.005) continue;
       const auto words = [&](std::size_t other) {
         return tr("%1: %2, %3 %")
-            .arg(qtext(plan.people()[other].name), qtext(weavelog::round_words(work_.language(), plan.rounds(meeting.draw), meeting.round)),
+            .arg(qtext(plan.people()[other].name), qtext(weavelog::round_words(work_.language(), plan, meeting)),
                  locale.toString(meeting.odds * 100, 'f', meeting.odds < 0.1 ? 1 : 0));
       };
       if (meets[meeting.one].size() < 2) meets[meeting.one].append(words(meeting.other));

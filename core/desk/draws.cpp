@@ -96,15 +96,30 @@ void understand(HeldDraw& held) {
     fault.where = draw_name(held.sheet.now) + (fault.where.empty() ? "" : ", " + fault.where);
     held.troubles.push_back(std::move(fault));
   };
-  auto draw = Draw::make(held.lines);
-  if (!draw) return trouble(draw.error());
+  std::vector<BracketResult> results;
   for (const auto& match : held.matches) {
     if (!match.now.winner || *match.now.winner < 1) continue;
     BracketResult result;
     result.round = static_cast<int>(*match.now.round);
     result.winner = static_cast<std::size_t>(*match.now.winner - 1);
     result.end = end_of(match.now.end);
-    if (auto taken = draw->record(result); !taken) trouble(taken.error());
+    results.push_back(result);
+  }
+  // As a whole, which is nearly always right; and not by record(), for who withdrew later won what they won.
+  auto draw = Draw::make(held.lines, results);
+  if (!draw) {
+    std::vector<BracketResult> fitting;
+    draw = Draw::make(held.lines);
+    if (!draw) return trouble(draw.error());
+    for (const BracketResult& result : results) {
+      fitting.push_back(result);
+      if (auto next = Draw::make(held.lines, fitting)) {
+        draw = std::move(next);
+      } else {
+        trouble(next.error());
+        fitting.pop_back();
+      }
+    }
   }
   held.draw = std::move(*draw);
 }

@@ -62,13 +62,13 @@ AppCase {
         tryVerify(() => card.width > 48);
         look(window);
         mouseClick(card);
-        mouseClick(find(window, "wins1"));
+        find(window, "wins1").clicked();
         gone(window, "wins1");
         compare(DrawModel.rounds[0].matches[1].other.won, true);
         compare(DrawModel.rounds[1].matches[0].other.name, "Player 4");
         compare(DrawModel.rounds[0].matches[0].one.won, true); // by the bye
         mouseClick(find(window, "match1-2"));
-        mouseClick(find(window, "takeResultBack"));
+        find(window, "takeResultBack").clicked();
         gone(window, "takeResultBack");
         compare(DrawModel.rounds[1].matches[0].other.known, false);
         find(window, "round3").clicked();

@@ -157,19 +157,17 @@ Item {
                             height: 2
                             color: Theme.colour.controlLine
                         }
-                        Loader {
+                        MatchCard {
+                            objectName: "match" + (round.index + 1) + "-" + (place.index + 1)
                             y: place.middle - view.cardHeight / 2
-                            // Of a large draw only what is in sight, and a screen round it, is made.
-                            active: place.match !== null
-                                    && y + view.cardHeight > flick.contentY - flick.height && y < flick.contentY + 2 * flick.height
-                                    && round.x + view.cardWidth > flick.contentX - flick.width && round.x < flick.contentX + 2 * flick.width
-                            sourceComponent: MatchCard {
-                                objectName: "match" + (round.index + 1) + "-" + (place.index + 1)
-                                width: view.cardWidth
-                                height: view.cardHeight
-                                match: place.match
-                                onClicked: sheet.begin(place.match.round, place.match.match)
-                            }
+                            width: view.cardWidth
+                            height: view.cardHeight
+                            match: place.match
+                            // Of a large draw only what is in sight, and a screen round it, is drawn.
+                            visible: place.match !== null
+                                     && y + view.cardHeight > flick.contentY - flick.height && y < flick.contentY + 2 * flick.height
+                                     && round.x + view.cardWidth > flick.contentX - flick.width && round.x < flick.contentX + 2 * flick.width
+                            onClicked: sheet.begin(place.match.round, place.match.match)
                         }
                     }
                 }
