@@ -405,6 +405,30 @@
         <source>The next plan may move them</source>
         <translation>Der nächste Plan darf umsetzen</translation>
     </message>
+    <message>
+        <source>Nobody shares a bench with somebody they can meet from here on</source>
+        <translation>Niemand teilt eine Bank mit jemandem, auf den er ab hier treffen kann</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Viertelfinale</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Halbfinale</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Finale</translation>
+    </message>
+    <message>
+        <source>No rule</source>
+        <translation>Keine Regel</translation>
+    </message>
+    <message>
+        <source>The next plan goes by it</source>
+        <translation>Der nächste Plan hält sich daran</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>

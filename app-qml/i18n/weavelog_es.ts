@@ -405,6 +405,30 @@
         <source>The next plan may move them</source>
         <translation>El próximo plan puede mover</translation>
     </message>
+    <message>
+        <source>Nobody shares a bench with somebody they can meet from here on</source>
+        <translation>Nadie comparte banco con quien pueda encontrarse desde aquí</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Cuartos de final</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Semifinales</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>No rule</source>
+        <translation>Sin regla</translation>
+    </message>
+    <message>
+        <source>The next plan goes by it</source>
+        <translation>El próximo plan lo sigue</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>

@@ -405,6 +405,30 @@
         <source>The next plan may move them</source>
         <translation>Le prochain plan peut déplacer</translation>
     </message>
+    <message>
+        <source>Nobody shares a bench with somebody they can meet from here on</source>
+        <translation>Personne ne partage un poste avec qui il peut rencontrer à partir d’ici</translation>
+    </message>
+    <message>
+        <source>Quarter-finals</source>
+        <translation>Quarts de finale</translation>
+    </message>
+    <message>
+        <source>Semi-finals</source>
+        <translation>Demi-finales</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Finale</translation>
+    </message>
+    <message>
+        <source>No rule</source>
+        <translation>Sans règle</translation>
+    </message>
+    <message>
+        <source>The next plan goes by it</source>
+        <translation>Le prochain plan en tient compte</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>

@@ -38,6 +38,7 @@ void BenchesModel::refresh() {
   } else if (auto room = weavelog::RoomBenches::make(work_.ledger(), work_.event())) {
     room_ = std::move(*room);
     choice_ = room_->held();
+    apartFrom_ = static_cast<int>(room_->book().rules.now.hard_places.value_or(weavelog::BenchWeights{}.hard_places));
   } else {
     fault_ = qtext(room.error().message());
   }
@@ -96,6 +97,13 @@ void BenchesModel::show() {
                                 {"share", rackets[bench] / most},
                                 {"people", people[bench]}});
   emit changed();
+}
+
+bool BenchesModel::keepApartFrom(int places, const QString& say) {
+  if (!room_) return false;
+  auto rules = room_->book().rules.now;
+  rules.hard_places = places;
+  return work_.commit(weavelog::set_plan_rules(work_.event(), room_->book(), rules), say);
 }
 
 void BenchesModel::plan(const QString& say) {

@@ -18,8 +18,12 @@ class BenchesModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_SINGLETON
+  // Of the plan's two views this one is shown, not the draw.
+  Q_PROPERTY(bool shown MEMBER shown_ NOTIFY shownChanged)
   // Somebody looks at it: only then it is worked out.
   Q_PROPERTY(bool watched MEMBER watched_ WRITE setWatched NOTIFY watchedChanged)
+  // No two share a bench who can meet when so many or fewer are left: 8 from the quarter-finals on; 0: they may.
+  Q_PROPERTY(int apartFrom READ apartFrom NOTIFY changed)
   // Why there can be no plan, and what to do; "" where there can.
   Q_PROPERTY(QString fault READ fault NOTIFY changed)
   // Everybody has a bench.
@@ -40,6 +44,9 @@ class BenchesModel : public QObject {
   ~BenchesModel() override;
 
   void setWatched(bool watched);
+  [[nodiscard]] int apartFrom() const { return apartFrom_; }
+  // Holds for the next plan.
+  Q_INVOKABLE bool keepApartFrom(int places, const QString& say);
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] bool planned() const { return choice_.has_value(); }
   [[nodiscard]] bool busy() const { return busy_; }
@@ -60,6 +67,7 @@ class BenchesModel : public QObject {
  signals:
   void changed();
   void watchedChanged();
+  void shownChanged();
   void busyChanged();
 
  private:
@@ -70,7 +78,8 @@ class BenchesModel : public QObject {
   [[nodiscard]] bool pinned(std::size_t person) const;
 
   Work& work_;
-  bool watched_ = false, busy_ = false;
+  bool watched_ = false, shown_ = false, busy_ = false;
+  int apartFrom_ = 8;
   QString fault_, proof_;
   std::shared_ptr<weavelog::RoomBenches> room_;
   std::optional<weavelog::BenchChoice> choice_;

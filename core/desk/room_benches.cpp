@@ -22,16 +22,18 @@ std::vector<std::string> split(std::string_view words, std::string_view signs) {
   return out;
 }
 
-/// The same on every device: of a player by name.
-EntityState place_state(const BookId& event, const std::string& player) {
+/// The same on every device.
+EntityState derived_state(const BookId& event, EntityKind kind, const std::string& what) {
   EntityState out;
   out.book = event;
-  out.kind = kHomeBench;
+  out.kind = kind;
   UnixMs made = 0;
   for (std::size_t i = 0; i < 6; ++i) made = made << 8 | event.bytes[i];
-  const std::string key = "home bench " + search_key(player);
-  out.id = derived_id(made, digest_of({event.view(), as_bytes(key)}));
+  out.id = derived_id(made, digest_of({event.view(), as_bytes(what)}));
   return out;
+}
+EntityState place_state(const BookId& event, const std::string& player) {
+  return derived_state(event, kHomeBench, "home bench " + search_key(player));
 }
 
 Outcome<WinChance> chances_of(const Bracket& bracket, const std::string& rule) {
@@ -62,6 +64,17 @@ BenchBook load_bench_book(const Ledger& ledger, const BookId& event) {
     if (!ask.now.player.empty() && !ask.now.off.value_or(false) && (ask.now.stringer || ask.now.machine)) out.asks.push_back(std::move(ask));
   }
   for (EntityState& state : ledger.entities(event, kPlanRules)) out.rules = Loaded<PlanRules>(std::move(state));
+  return out;
+}
+
+Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const PlanRules& rules) {
+  const std::int64_t places = rules.hard_places.value_or(0);
+  if (places < 0 || places > 256 || places == 1 || (places & (places - 1)) != 0)
+    return fail(FaultCode::bad_input, "no round has " + std::to_string(places) + " places", "keep apart from", "take 2, 4, 8, ... or 0 for no rule");
+  if (!rules.chances.empty() && rules.chances != "rating" && rules.chances != "seed" && rules.chances != "even")
+    return fail(FaultCode::bad_input, "chances come by rating, seed, or are even", "chances", "take one of these");
+  Draft out(event, kEventBook, kActBenches);
+  put_changes(out, book.rules.id() ? book.rules.seen : derived_state(event, kPlanRules, "plan rules"), rules);
   return out;
 }
 

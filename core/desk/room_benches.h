@@ -25,6 +25,8 @@ struct BenchBook {
   [[nodiscard]] const Loaded<BenchPlace>* of(const std::string& player) const;
 };
 [[nodiscard]] BenchBook load_bench_book(const Ledger& ledger, const BookId& event);
+/// By what the room plans from now on. Faults: bad_input (a number of places that no round has; chances that are none of "rating", "seed", "even").
+[[nodiscard]] Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const PlanRules& rules);
 /// The stringer's name by the search key of the player's.
 [[nodiscard]] std::map<std::string, std::string> home_stringers(const Ledger& ledger, const BookId& event);
 

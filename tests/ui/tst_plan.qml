@@ -79,6 +79,8 @@ AppCase {
         const window = make(data.width, data.height);
         find(window, "planView").chosen("benches");
         tryVerify(() => BenchesModel.watched && BenchesModel.fault === "");
+        find(window, "apartFrom").chosen(2);
+        tryCompare(BenchesModel, "apartFrom", 2);
         find(window, "planBenches").clicked();
         tryVerify(() => !BenchesModel.busy, 20000);
         tryCompare(BenchesModel, "planned", true);

@@ -20,8 +20,8 @@ AppCase {
         return window;
     }
     function test_every_place_by_its_key_data() {
-        return ["desk", "room", "bench", "players", "money", "stock", "team", "questions", "exchange", "settings"].map(
-            (key, i) => ({ tag: key, key: i < 9 ? Qt.Key_1 + i : Qt.Key_0 }));
+        return ["desk", "room", "bench", "players", "plan", "money", "stock", "team", "questions", "exchange", "settings"].map(
+            (key, i) => ({ tag: key, key: i < 9 ? Qt.Key_1 + i : i === 9 ? Qt.Key_0 : Qt.Key_Comma }));
     }
     function test_every_place_by_its_key(data) {
         const window = make(1280, 800);

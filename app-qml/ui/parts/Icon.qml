@@ -67,9 +67,6 @@ Item {
     Accessible.ignored: true
 
     Shape {
-        // Drawn without a graphics processor, a shape that is wholly out of sight is not held back by what clips it (Qt 6.4): it would lie over the
-        // bars of the screen. A layer is held back.
-        layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
         anchors.centerIn: parent
         width: icon.size
         height: icon.size

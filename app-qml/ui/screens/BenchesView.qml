@@ -28,6 +28,17 @@ ScrollColumn {
         title: qsTr("%n player(s) without a bench", "", BenchesModel.without.length)
         text: qsTr("A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.")
     }
+    ChoiceBar {
+        objectName: "apartFrom"
+        Layout.fillWidth: true
+        Layout.maximumWidth: 640
+        visible: BenchesModel.fault.length === 0
+        label: qsTr("Nobody shares a bench with somebody they can meet from here on")
+        value: BenchesModel.apartFrom
+        options: [{ value: 8, text: qsTr("Quarter-finals") }, { value: 4, text: qsTr("Semi-finals") }, { value: 2, text: qsTr("Final") },
+                  { value: 0, text: qsTr("No rule") }]
+        onChosen: value => BenchesModel.keepApartFrom(value, qsTr("The next plan goes by it"))
+    }
     ActionButton {
         objectName: "planBenches"
         Layout.fillWidth: true

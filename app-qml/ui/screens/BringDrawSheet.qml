@@ -11,6 +11,7 @@ Sheet {
 
     property bool qualifying: false
     property url file
+    readonly property string path: String(file)
 
     function begin() {
         name.text = "";
@@ -22,7 +23,7 @@ Sheet {
     }
 
     title: qsTr("Bring a draw in")
-    hasChanges: name.text.length > 0 && file.toString().length > 0
+    hasChanges: name.text.length > 0 && path.length > 0
     onDiscarded: { name.text = ""; file = ""; }
 
     TextEntry {
@@ -56,7 +57,7 @@ Sheet {
         Layout.fillWidth: true
         kind: ActionButton.Secondary
         iconName: "in"
-        text: sheet.file.toString().length > 0 ? decodeURIComponent(sheet.file.toString().split("/").pop()) : qsTr("Choose the table (CSV)")
+        text: sheet.path.length > 0 ? decodeURIComponent(sheet.path.split("/").pop()) : qsTr("Choose the table (CSV)")
         onClicked: choosing.open()
     }
     Words {
@@ -68,7 +69,7 @@ Sheet {
     ActionButton {
         objectName: "keepDraw"
         Layout.fillWidth: true
-        enabled: name.text.trim().length > 0 && sheet.file.toString().length > 0 && (!sheet.qualifying || Number(through.value) > 0)
+        enabled: name.text.trim().length > 0 && sheet.path.length > 0 && (!sheet.qualifying || Number(through.value) > 0)
         text: qsTr("Bring it in")
         onClicked: {
             if (!DrawModel.bringIn(sheet.file, name.text, sheet.qualifying ? Number(through.value) : 0, qsTr("Draw brought in"))) return;

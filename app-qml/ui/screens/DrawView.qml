@@ -49,7 +49,7 @@ Item {
                 width: ways.columnWidth
                 visible: DrawModel.draws.length > 0
                 kind: ActionButton.Secondary
-                text: DrawModel.draws.find(one => one.id === DrawModel.draw)?.name ?? ""
+                text: Array.from(DrawModel.draws).find(one => one.id === DrawModel.draw)?.name ?? ""
                 Accessible.name: qsTr("Draw: %1").arg(text)
                 onClicked: which.open()
             }
@@ -68,7 +68,7 @@ Item {
             visible: DrawModel.troubles.length > 0
             kind: Notice.Attention
             title: qsTr("Something in this draw does not fit together")
-            text: DrawModel.troubles.join("\n")
+            text: Array.from(DrawModel.troubles).join("\n")
         }
         Flow {
             Layout.fillWidth: true

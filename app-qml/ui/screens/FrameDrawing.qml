@@ -30,45 +30,39 @@ Item {
     Keys.onDownPressed: InspectionModel.stepPlace(InspectionModel.place < 0 ? 1 : InspectionModel.place > 11 && InspectionModel.place < 24 ? -1 : 1)
     Keys.onUpPressed: InspectionModel.stepPlace(InspectionModel.place > 11 && InspectionModel.place < 24 ? 1 : -1)
 
-    Item {
-        width: drawing.width
-        height: drawing.unit * 400
-        layer.enabled: GraphicsInfo.api === GraphicsInfo.Software  // as Icon
+    Shape {
+        width: 200
+        height: 400
+        transform: Scale { xScale: drawing.unit; yScale: drawing.unit }
 
-        Shape {
-            width: 200
-            height: 400
-            transform: Scale { xScale: drawing.unit; yScale: drawing.unit }
-
-            // Strings: that it is a racket, and no more.
-            ShapePath {
-                strokeColor: Theme.colour.line
-                strokeWidth: 1
-                fillColor: "transparent"
-                PathSvg { path: "M52 40V184M76 24V200M100 18V206M124 24V200M148 40V184M34 64H166M24 88H176M22 112H178M24 136H176M34 160H166" }
-            }
-            ShapePath {
-                strokeColor: drawing.frameColour
-                strokeWidth: 7
-                fillColor: "transparent"
-                PathSvg { path: "M100 8A86 104 0 1 1 100 216A86 104 0 1 1 100 8Z" }
-            }
-            // Throat and shaft.
-            ShapePath {
-                strokeColor: drawing.frameColour
-                strokeWidth: 6
-                fillColor: "transparent"
-                joinStyle: ShapePath.RoundJoin
-                PathSvg { path: "M58 203C70 236 88 262 92 284V328M142 203C130 236 112 262 108 284V328M92 296H108" }
-            }
-            // Handle with its grip.
-            ShapePath {
-                strokeColor: drawing.frameColour
-                strokeWidth: 3
-                fillColor: Theme.colour.raised
-                joinStyle: ShapePath.RoundJoin
-                PathSvg { path: "M87 328H113V388A4 4 0 0 1 109 392H91A4 4 0 0 1 87 388ZM87 346L113 336M87 362L113 352M87 378L113 368" }
-            }
+        // Strings: that it is a racket, and no more.
+        ShapePath {
+            strokeColor: Theme.colour.line
+            strokeWidth: 1
+            fillColor: "transparent"
+            PathSvg { path: "M52 40V184M76 24V200M100 18V206M124 24V200M148 40V184M34 64H166M24 88H176M22 112H178M24 136H176M34 160H166" }
+        }
+        ShapePath {
+            strokeColor: drawing.frameColour
+            strokeWidth: 7
+            fillColor: "transparent"
+            PathSvg { path: "M100 8A86 104 0 1 1 100 216A86 104 0 1 1 100 8Z" }
+        }
+        // Throat and shaft.
+        ShapePath {
+            strokeColor: drawing.frameColour
+            strokeWidth: 6
+            fillColor: "transparent"
+            joinStyle: ShapePath.RoundJoin
+            PathSvg { path: "M58 203C70 236 88 262 92 284V328M142 203C130 236 112 262 108 284V328M92 296H108" }
+        }
+        // Handle with its grip.
+        ShapePath {
+            strokeColor: drawing.frameColour
+            strokeWidth: 3
+            fillColor: Theme.colour.raised
+            joinStyle: ShapePath.RoundJoin
+            PathSvg { path: "M87 328H113V388A4 4 0 0 1 109 392H91A4 4 0 0 1 87 388ZM87 346L113 336M87 362L113 352M87 378L113 368" }
         }
     }
     Repeater {

@@ -50,6 +50,7 @@ Window {
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
         else if (startPage === "camera:") CameraModel.on = true;
+        else if (startPage === "benches:") BenchesModel.shown = true;
         else if (startPage === "check:" || startPage === "stencils:") CheckModel.showFirst(startPage === "stencils:");
         else if (startPage.length > 0 && !MoneyPlace.open(startPage) && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }
@@ -174,7 +175,7 @@ Window {
             id: key
             required property int index
             Shortcut {
-                sequence: "Ctrl+" + (key.index + 1) % 10
+                sequence: "Ctrl+" + "1234567890,".charAt(key.index)
                 enabled: AppDevice.open
                 onActivated: window.go(window.places[key.index].key)
             }

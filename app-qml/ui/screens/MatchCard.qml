@@ -20,7 +20,7 @@ TouchButton {
 
     padding: 2
     enabled: match !== null && (sides[0]?.known || sides[1]?.known || match.decided)
-    text: [nameOf(sides[0]), nameOf(sides[1])].filter(one => one.length > 0).join(" – ") || qsTr("Not known yet who meets here")
+    text: Array.from(sides).map(one => nameOf(one)).filter(one => one.length > 0).join(" – ") || qsTr("Not known yet who meets here")
     Accessible.description: match?.one.won ? qsTr("won by %1").arg(match.one.name) : match?.other.won ? qsTr("won by %1").arg(match.other.name) : ""
 
     background: Rectangle {

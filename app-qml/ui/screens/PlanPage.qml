@@ -9,7 +9,7 @@ import Weavelog.View
 FocusScope {
     id: page
 
-    property string view: "draw"
+    readonly property string view: BenchesModel.shown ? "benches" : "draw"
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
     Binding { target: BenchesModel; property: "watched"; value: page.visible && page.view === "benches" }
@@ -29,7 +29,7 @@ FocusScope {
             value: page.view
             options: [{ value: "draw", text: qsTr("Draw") }, { value: "benches", text: qsTr("Home benches") }]
             Accessible.name: qsTr("What is shown")
-            onChosen: value => page.view = value
+            onChosen: value => BenchesModel.shown = value === "benches"
         }
     }
     Item {

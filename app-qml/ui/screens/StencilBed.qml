@@ -60,7 +60,6 @@ Column {
             }
         }
         Shape {
-            layer.enabled: GraphicsInfo.api === GraphicsInfo.Software  // as Icon
             anchors.fill: parent
             ShapePath {
                 strokeColor: Theme.colour.ink

@@ -121,6 +121,22 @@ TEST_CASE("after results only those who may still play are planned, and hardly a
   CHECK(next.moved.size() <= 2);
 }
 
+TEST_CASE("a room chooses from which round on nobody shares a bench, and nonsense is refused") {
+  Room room;
+  room.open();
+  room.draw(16);
+  const auto set = [&](std::int64_t places, const char* chances = "") { return set_plan_rules(room.event, room.benches()->book(), {places, chances, {}}); };
+  // Three benches, and eight eighths of which all can meet: apart from the final on is possible, from the quarter-finals not.
+  CHECK(must(room.benches()->benches().plan()).solution.rule == BenchSolution::Rule::impossible);
+  room.append(set(2));
+  CHECK(must(room.benches()->benches().plan()).solution.rule == BenchSolution::Rule::kept);
+  room.append(set(0, "even"));
+  CHECK(must(room.benches()->benches().plan()).solution.rule == BenchSolution::Rule::none);
+  CHECK(room.benches()->book().rules.now.chances == "even");
+  for (const std::int64_t wrong : {1, 3, -2, 512}) CHECK(set(wrong).error().code == FaultCode::bad_input);
+  CHECK(set(8, "luck").error().code == FaultCode::bad_input);
+}
+
 TEST_CASE("what is missing for a plan of benches is said") {
   Room room;
   CHECK(RoomBenches::make(*room.ledger, room.event).error().code == FaultCode::not_found);
