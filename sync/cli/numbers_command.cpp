@@ -79,7 +79,7 @@ Outcome<Ending> numbers(Context& context, const NumbersArguments& arguments) {
                      " made ready, " + std::to_string(all.collected) + " collected, " + std::to_string(all.in_room) + " in the room now\n" +
                      std::to_string(all.rush) + " rush (" + std::to_string(all.on_court) + " from the court), " + std::to_string(all.redone) +
                      " strung again, " + std::to_string(all.aside) + " put aside\nturnaround: " + minutes_text(all.turnaround) +
-                     " (nine of ten under " + minutes_text(all.slow_turnaround) + ")\n";
+                     (all.slow_turnaround ? " (nine of ten under " + minutes_text(all.slow_turnaround) + ")\n" : "\n");
   if (const auto share = all.on_time_per_mille())
     text += tenths(*share) + " on time; " + std::to_string(all.late) + " were late, " + std::to_string(all.overdue) + " are overdue\n";
   text += std::to_string(all.waiting) + " wait for an answer now, " + std::to_string(all.waited) + " did at any time\n";
