@@ -108,7 +108,7 @@ struct BenchExact::Search {
       gave_up = true;
       return;
     }
-    --patience.nodes;
+    patience.nodes -= std::min(patience.nodes, 1 + (n - i) * m / 64);  // a node of many players on many benches is more work
     double floor = cost + floors[i];
     for (std::size_t j = i; j < n; ++j) {
       double least = kNever;

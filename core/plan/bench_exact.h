@@ -9,7 +9,7 @@
 
 namespace weavelog {
 
-/// Work that may still be done, in nodes of the search; shared by whoever shares the patience.
+/// Work that may still be done, in nodes of the search (of some players on some benches; larger ones count more); shared by whoever shares the patience.
 struct BenchPatience {
   std::size_t nodes = 0;
 };

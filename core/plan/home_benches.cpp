@@ -346,10 +346,48 @@ std::vector<BenchMeeting> HomeBenches::meetings(const BenchChoice& choice) const
   return out;
 }
 
+/// What one player's moves change, without summing all costs anew.
+class HomeBenches::Moves {
+ public:
+  Moves(const BenchProblem& problem, const BenchChoice& choice, std::size_t person)
+      : p_(problem), person_(person), here_(choice[person]), hard_(p_.benches), clash_(p_.benches), loads_(p_.benches * p_.days) {
+    for (std::size_t other = 0; other < p_.players; ++other) {
+      for (std::size_t day = 0; day < p_.days; ++day) loads_[choice[other] * p_.days + day] += p_.load[other * p_.days + day];
+      if (other == person) continue;
+      hard_[choice[other]] += p_.hard[person * p_.players + other];
+      clash_[choice[other]] += p_.clash[person * p_.players + other];
+    }
+  }
+  [[nodiscard]] BenchCost after(BenchCost now, std::size_t bench) const {
+    if (bench == here_) return now;
+    now.hard = std::max(0.0, now.hard + hard_[bench] - hard_[here_]);
+    now.clash = std::max(0.0, now.clash + clash_[bench] - clash_[here_]);
+    const double own = p_.own[person_ * p_.benches + bench];
+    now.own = own == kNever ? kNever : now.own + own - p_.own[person_ * p_.benches + here_];
+    for (std::size_t day = 0; day < p_.days; ++day) {
+      const double load = p_.load[person_ * p_.days + day];
+      add(now, here_ * p_.days + day, -load);
+      add(now, bench * p_.days + day, load);
+    }
+    now.over = std::max(0.0, now.over);
+    now.beyond = std::max(0.0, now.beyond);
+    return now;
+  }
+
+ private:
+  void add(BenchCost& cost, std::size_t at, double load) const {
+    const auto above = [](double value, double limit) { return std::max(0.0, value - limit); };
+    cost.over += p_.over_weight * (above(loads_[at] + load, p_.fair[at]) - above(loads_[at], p_.fair[at]));
+    cost.beyond += above(loads_[at] + load, p_.most[at]) - above(loads_[at], p_.most[at]);
+  }
+
+  const BenchProblem& p_;
+  std::size_t person_, here_;
+  std::vector<double> hard_, clash_, loads_;
+};
+
 BenchCost HomeBenches::with_move(const BenchChoice& choice, std::size_t person, std::size_t bench) const {
-  BenchChoice moved = choice;
-  moved[person] = bench;
-  return cost_of(problem_, moved);
+  return Moves(problem_, choice, person).after(cost_of(problem_, choice), bench);
 }
 
 BenchReason HomeBenches::why(const BenchChoice& choice, std::size_t person) const {
@@ -361,11 +399,12 @@ BenchReason HomeBenches::why(const BenchChoice& choice, std::size_t person) cons
     return out;
   }
   const BenchCost now = cost_of(problem_, choice);
+  const Moves moves(problem_, choice, person);
   BenchCost next;
   double least = kNever;
   for (std::size_t bench = 0; bench < problem_.benches; ++bench) {
     if (bench == here || problem_.own[person * problem_.benches + bench] == kNever) continue;
-    const BenchCost moved = with_move(choice, person, bench);
+    const BenchCost moved = moves.after(now, bench);
     // Beyond a limit, or against a rule that the plan keeps, is no alternative but for want of others.
     const bool rule = now.hard == 0 && moved.hard > 0;
     const double more = moved.total() - now.total() + kMuch * (moved.beyond + (rule ? 1 : 0));

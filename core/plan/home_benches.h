@@ -126,6 +126,7 @@ class HomeBenches {
   [[nodiscard]] const DrawnPeople& draw(std::size_t number) const { return given_.draws[number]; }
 
  private:
+  class Moves;
   /// What a meeting costs for its odds, by how many rounds come after it.
   [[nodiscard]] double points_of(std::size_t draw, int round) const;
   explicit HomeBenches(BenchCase given) : given_(std::move(given)), problem_(0, 0, 0) {}

@@ -99,6 +99,12 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
   const BenchSolution& solution = plan.solution;
   json::array benches, players, meetings, moved;
   std::string text;
+  std::vector<BenchReason> reasons;
+  std::vector<std::string> words;
+  for (std::size_t who = 0; who < room.people().size(); ++who) {
+    reasons.push_back(room.why(plan.choice(), who));
+    words.push_back(reason_words(language, room, plan.choice(), who, reasons.back()));
+  }
   for (std::size_t bench = 0; bench < room.benches().size(); ++bench) {
     json::array names, rackets, shares;
     text += room.benches()[bench].name + ":";
@@ -111,7 +117,7 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
     for (std::size_t who = 0; who < room.people().size(); ++who)
       if (plan.choice()[who] == bench) {
         names.push_back(json::string(room.people()[who].name));
-        text += "    " + reason_words(language, room, plan.choice(), who, room.why(plan.choice(), who)) + "\n";
+        text += "    " + words[who] + "\n";
       }
     benches.push_back(json::object{{"bench", room.benches()[bench].name},
                                    {"stringer", room.benches()[bench].stringer},
@@ -121,11 +127,10 @@ Told tell(const HomeBenches& room, const BenchPlan& plan, const Language& langua
                                    {"even_share", std::move(shares)}});
   }
   for (std::size_t who = 0; who < room.people().size(); ++who) {
-    const BenchReason reason = room.why(plan.choice(), who);
     players.push_back(json::object{{"player", room.people()[who].name},
                                    {"bench", room.benches()[plan.choice()[who]].name},
-                                   {"reason", reason_json(room, reason)},
-                                   {"why", reason_words(language, room, plan.choice(), who, reason)}});
+                                   {"reason", reason_json(room, reasons[who])},
+                                   {"why", words[who]}});
   }
   double late = 0, early = 0;  // meetings on one bench that are to be expected
   for (const BenchMeeting& one : room.meetings(plan.choice())) {

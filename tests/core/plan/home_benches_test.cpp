@@ -81,6 +81,15 @@ TEST_CASE("who may meet late is kept on different benches", "[plan]") {
   const BenchCost moved = room->with_move(plan->choice(), 0, reason.other_bench);
   CHECK(moved.total() - plan->solution.cost.total() == Approx(reason.cheaper));
   CHECK(moved.hard > 0);
+  // What a move costs is what the whole plan then costs.
+  for (std::size_t who = 0; who < 16; ++who)
+    for (std::size_t bench = 0; bench < 4; ++bench) {
+      BenchChoice whole = plan->choice();
+      whole[who] = bench;
+      const BenchCost one = room->with_move(plan->choice(), who, bench), all = cost_of(room->problem(), whole);
+      CHECK(one.total() == Approx(all.total()));
+      CHECK(one.over == Approx(all.over).margin(1e-9));
+    }
 }
 
 TEST_CASE("after results and a withdrawal nobody moves without need", "[plan]") {
