@@ -335,6 +335,14 @@
             <numerusform>%n Namen umgesetzt.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The draw or the team changed meanwhile.</source>
+        <translation>Tableau oder Team haben sich inzwischen geändert.</translation>
+    </message>
+    <message>
+        <source>Plan again.</source>
+        <translation>Noch einmal planen.</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>

@@ -335,6 +335,14 @@
             <numerusform>%n personas movidas.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The draw or the team changed meanwhile.</source>
+        <translation>El cuadro o el equipo cambiaron entretanto.</translation>
+    </message>
+    <message>
+        <source>Plan again.</source>
+        <translation>Planifique de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>

@@ -335,6 +335,14 @@
             <numerusform>%n joueurs déplacés.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The draw or the team changed meanwhile.</source>
+        <translation>Le tableau ou l’équipe a changé entre-temps.</translation>
+    </message>
+    <message>
+        <source>Plan again.</source>
+        <translation>Planifiez à nouveau.</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>

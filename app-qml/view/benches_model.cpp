@@ -120,6 +120,11 @@ void BenchesModel::take(const std::shared_ptr<weavelog::RoomBenches>& room, cons
   busy_ = false;
   emit busyChanged();
   if (!plan) return work_.tell(plan.error());
+  // Written over what the book says now, not over what it said when the planning began.
+  auto now = weavelog::RoomBenches::make(work_.ledger(), work_.event());
+  if (!now) return work_.tell(now.error());
+  if (!(*now)->same_room(*room))
+    return work_.tell({weavelog::FaultCode::conflict, tr("The draw or the team changed meanwhile.").toStdString(), {}, tr("Plan again.").toStdString()});
   const QLocale locale(QString::fromStdString(work_.language().tag()));
   const auto& solution = plan->solution;
   const double gap = solution.gap() * 100;
@@ -131,7 +136,7 @@ void BenchesModel::take(const std::shared_ptr<weavelog::RoomBenches>& room, cons
     case weavelog::BenchSolution::Rule::none: break;
   }
   if (!plan->moved.empty()) proof_ += QStringLiteral(" ") + tr("%n player(s) moved.", nullptr, static_cast<int>(plan->moved.size()));
-  const auto draft = room->keep(plan->choice(), work_.who().toStdString(), work_.now());
+  const auto draft = (*now)->keep(plan->choice(), work_.who().toStdString(), work_.now());
   if (draft.empty()) {
     refresh();
     return;

@@ -1,8 +1,10 @@
 #include "app-qml/view/draw_model.h"
 
+#include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
 #include <QQmlEngine>
+#include <QTimeZone>
 
 #include <algorithm>
 #include <tuple>
@@ -40,6 +42,13 @@ QString roundShort(const weavelog::HeldDraw& draw, int round) {
     case 2: return QStringLiteral("1/4");
     default: return QString::number(round);
   }
+}
+
+// As a person would type it.
+QString typedTime(const Work& work, const std::optional<weavelog::UnixMs>& at) {
+  if (!at) return {};
+  const QTimeZone zone(QByteArray::fromStdString(work.zone()));
+  return QDateTime::fromMSecsSinceEpoch(*at, zone.isValid() ? zone : QTimeZone::utc()).toString(QStringLiteral("yyyy-MM-ddTHH:mm"));
 }
 
 // "2" of a seed; how somebody came in.
@@ -126,6 +135,7 @@ void DrawModel::refresh() {
         out["score"] = record != nullptr ? qtext(record->now.score) : QString();
         out["end"] = record != nullptr ? static_cast<int>(record->now.end) : 0;
         out["court"] = record != nullptr ? qtext(record->now.court) : QString();
+        out["notBefore"] = record != nullptr ? typedTime(work_, record->now.not_before) : QString();
         out["when"] = record != nullptr ? work_.timeText(record->now.not_before) : QString();
         matches.append(out);
       }
@@ -208,6 +218,7 @@ bool DrawModel::setPlay(int round, int match, const QString& court, const QStrin
   if (match < 1) return false;
   weavelog::PlaySaid said;
   said.court = court.simplified().toStdString();
+  said.any_time = notBefore.trimmed().isEmpty();
   if (!notBefore.trimmed().isEmpty()) {
     const auto at = weavelog::moment_from(notBefore.trimmed().toStdString(), work_.zone(), work_.now());
     if (!at) {

@@ -22,7 +22,7 @@ class DrawModel : public QObject {
   Q_PROPERTY(QVariantList draws READ draws NOTIFY changed)
   // Which one is shown: its id; "" while there is none.
   Q_PROPERTY(QString draw READ draw WRITE setDraw NOTIFY changed)
-  // [{title, short, matches: [{round, match, decided, court, when, one, other}]}], first round first. A side: {line, name, mark ("2", "WC"), known,
+  // [{title, short, matches: [{round, match, decided, score, end, court, when, notBefore (as typed), one, other}]}], first round first. A side: {line, name, mark ("2", "WC"), known,
   // bye, won, lost, out (withdrawn), bench (the home stringer's name)}.
   Q_PROPERTY(QVariantList rounds READ rounds NOTIFY changed)
   // What does not fit together, in words.
@@ -53,7 +53,7 @@ class DrawModel : public QObject {
   Q_INVOKABLE bool withdraw(int line, const QString& say);
   // Somebody on a line where nobody is known, or in the place of who withdrew.
   Q_INVOKABLE bool putOn(int line, const QString& player, const QString& partner, const QString& say);
-  // "14:05" today or "" for none.
+  // The court; a time as moment_from() reads it, "" for none.
   Q_INVOKABLE bool setPlay(int round, int match, const QString& court, const QString& notBefore, const QString& say);
 
  signals:

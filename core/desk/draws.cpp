@@ -11,12 +11,8 @@ namespace {
 
 constexpr std::size_t kLongestName = 120, kLongestWords = 60;  // bytes
 
-/// Of a part of a draw, at the moment at which the draw was made: ids sort by time.
 EntityId part_id(const EntityId& draw, std::string_view what, std::int64_t one, std::int64_t other = 0) {
-  const std::string number = std::string(what) + " " + std::to_string(one) + " " + std::to_string(other);
-  UnixMs made = 0;
-  for (std::size_t i = 0; i < 6; ++i) made = made << 8 | draw.bytes[i];
-  return derived_id(made, digest_of({draw.view(), as_bytes(number)}));
+  return derived_id(draw, std::string(what) + " " + std::to_string(one) + " " + std::to_string(other));
 }
 
 EntityState part(const BookId& event, EntityKind kind, const EntityId& id) {
@@ -314,12 +310,14 @@ Outcome<Draft> put_on_line(const HeldDraw& held, std::size_t line, const Bracket
 
 Outcome<Draft> set_play(const HeldDraw& held, int round, std::size_t match, const PlaySaid& said) {
   if (auto checked = check_match(held, round, match); !checked) return fail(checked.error());
-  if (said.court.size() > kLongestWords) return fail(FaultCode::bad_input, "the court's name is too long", "court", "shorten it");
+  if (!said.court && !said.not_before && !said.any_time)
+    return fail(FaultCode::bad_input, "nothing is said of the match", draw_name(held.sheet.now), "say its court, its time, or who won");
+  if (said.court && said.court->size() > kLongestWords) return fail(FaultCode::bad_input, "the court's name is too long", "court", "shorten it");
   Loaded<MatchRecord> before = match_record(held, round, match);
   MatchRecord wanted = before.now;
-  wanted.court = said.court;
-  wanted.not_before = said.not_before;
-  wanted.after = said.after;
+  if (said.court) wanted.court = *said.court;
+  if (said.not_before) wanted.not_before = said.not_before;
+  if (said.any_time) wanted.not_before.reset();
   Draft out(held.event, kEventBook, kActMatch);
   put_changes(out, before.seen, wanted);
   return out;

@@ -32,15 +32,14 @@ struct HeldDraw {
 /// In order of making, without those that were taken away.
 [[nodiscard]] std::vector<HeldDraw> event_draws(const Ledger& ledger, const BookId& event);
 
-/// A new draw. `sections` of qualifying; `feeds` its main draw. Faults: bad_input (no name, or that of another draw; those of Draw::make()
-/// and Qualifying::make()).
 struct NewDraw {
   std::string name;
   DrawKind kind = DrawKind::knock_out;
   std::vector<BracketLine> lines;
-  std::int64_t sections = 0;
-  EntityId feeds{};
+  std::int64_t sections = 0;  ///< of qualifying: so many come through
+  EntityId feeds{};           ///< and its main draw
 };
+/// Faults: bad_input (no name, or that of another draw; those of Draw::make() and Qualifying::make()).
 [[nodiscard]] Outcome<Draft> add_draw(const BookId& event, std::span<const HeldDraw> held, const NewDraw& draw, UnixMs at);
 /// Takes a draw away.
 [[nodiscard]] Draft remove_draw(const HeldDraw& held);
@@ -62,12 +61,13 @@ struct MatchSaid {
 /// Somebody in the place of who withdrew, or where nobody was known. Faults: bad_input, as Draw::replace() and Draw::fill().
 [[nodiscard]] Outcome<Draft> put_on_line(const HeldDraw& held, std::size_t line, const BracketLine& by);
 
-/// Where and when a match is played. Faults: bad_input (no such match; a text that is too long).
+/// Where and when a match is played; what is not said stays as it was.
 struct PlaySaid {
-  std::string court;
+  std::optional<std::string> court{};
   std::optional<UnixMs> not_before{};
-  EntityId after{};
+  bool any_time = false;  ///< it has no time any more
 };
+/// Faults: bad_input (no such match; nothing is said; a text that is too long).
 [[nodiscard]] Outcome<Draft> set_play(const HeldDraw& held, int round, std::size_t match, const PlaySaid& said);
 
 }  // namespace weavelog

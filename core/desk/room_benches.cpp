@@ -27,9 +27,7 @@ EntityState derived_state(const BookId& event, EntityKind kind, const std::strin
   EntityState out;
   out.book = event;
   out.kind = kind;
-  UnixMs made = 0;
-  for (std::size_t i = 0; i < 6; ++i) made = made << 8 | event.bytes[i];
-  out.id = derived_id(made, digest_of({event.view(), as_bytes(what)}));
+  out.id = derived_id(event, what);
   return out;
 }
 EntityState place_state(const BookId& event, const std::string& player) {
@@ -164,6 +162,11 @@ Outcome<std::unique_ptr<RoomBenches>> RoomBenches::make(const Ledger& ledger, co
   if (!benches) return fail(benches.error());
   out->benches_.emplace(std::move(*benches));
   return out;
+}
+
+bool RoomBenches::same_room(const RoomBenches& other) const {
+  return hands_ == other.hands_ && std::equal(benches_->people().begin(), benches_->people().end(), other.benches_->people().begin(),
+                                              other.benches_->people().end(), [](const auto& a, const auto& b) { return a.name == b.name; });
 }
 
 std::optional<BenchChoice> RoomBenches::held() const {

@@ -48,6 +48,8 @@ class RoomBenches {
   [[nodiscard]] const HomeBenches& benches() const { return *benches_; }
   [[nodiscard]] const BenchHands& hands(std::size_t bench) const { return hands_[bench]; }
   [[nodiscard]] const BenchBook& book() const { return book_; }
+  /// The same players and benches in the same order: a plan of the one is a plan of the other.
+  [[nodiscard]] bool same_room(const RoomBenches& other) const;
   /// The plan as the book has it; nothing if somebody who may still play has no bench yet.
   [[nodiscard]] std::optional<BenchChoice> held() const;
 

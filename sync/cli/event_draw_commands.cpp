@@ -17,7 +17,7 @@ struct DrawArguments {
   int round = 0;
   std::int64_t qualifiers = 0;
   std::size_t match = 0;
-  bool back = false, withdraws = false, plan = false, unpin = false;
+  bool back = false, any_time = false, withdraws = false, plan = false, unpin = false;
 };
 
 std::string who(Context& context, const DrawArguments& arguments) {
@@ -169,7 +169,8 @@ Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
     return store(context, *event, note_winner(*held, {arguments.round, *line, *end, arguments.score, who(context, arguments), context.now()}));
   }
   PlaySaid said;
-  said.court = arguments.court;
+  if (!arguments.court.empty()) said.court = arguments.court;
+  said.any_time = arguments.any_time;
   if (!arguments.not_before.empty()) {
     const auto at = time_from(arguments.not_before, {context.zone_of(*event), context.now()}, "not before");
     if (!at) return fail(at.error());
@@ -310,7 +311,8 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     command.add_option("--score", arguments.score, "6-4 7-5");
     command.add_flag("--take-back", arguments.back, "It has no result after all")->excludes(winner);
     command.add_option("--court", arguments.court, "Where it is played")->excludes(winner);
-    command.add_option("--not-before", arguments.not_before, "14:05 or 2031-05-26T14:05, in the event's zone")->excludes(winner);
+    auto* time = command.add_option("--not-before", arguments.not_before, "14:05 or 2031-05-26T14:05, in the event's zone")->excludes(winner);
+    command.add_flag("--any-time", arguments.any_time, "It has no time any more")->excludes(winner)->excludes(time);
     command.add_option("--by", arguments.by, "Who says so; default: the device's name");
     add_event(command, arguments);
     draw_footer(command);

@@ -16,7 +16,7 @@ Sheet {
     property int taken: 0  // the line on which somebody is put
     readonly property var match: DrawModel.rounds[round - 1]?.matches[number - 1] ?? null
     readonly property var sides: match ? [match.one, match.other] : []
-    readonly property bool open2: match !== null && !match.decided && sides.every(one => one.known && !one.out) && !sides.some(one => one.won)
+    readonly property bool playable: match !== null && !match.decided && sides.every(one => one.known && !one.out) && !sides.some(one => one.won)
 
     function begin(inRound, ofMatch) {
         round = inRound;
@@ -28,7 +28,7 @@ Sheet {
         partner.text = "";
         placing = false;
         court.text = match?.court ?? "";
-        time.text = "";
+        time.text = match?.notBefore ?? "";
         open();
     }
 
@@ -36,13 +36,13 @@ Sheet {
 
     Words {
         Layout.fillWidth: true
-        visible: sheet.match !== null && !sheet.open2 && !sheet.match.decided
+        visible: sheet.match !== null && !sheet.playable && !sheet.match.decided
         text: sheet.sides.some(one => one.won) ? qsTr("Decided without a match.") : qsTr("It is not known yet who meets here.")
     }
     ChoiceBar {
         objectName: "matchEnd"
         Layout.fillWidth: true
-        visible: sheet.open2
+        visible: sheet.playable
         label: qsTr("How it ended")
         value: sheet.end
         options: [{ value: DrawModel.Played, text: qsTr("Played") }, { value: DrawModel.Retired, text: qsTr("Retired") },
@@ -53,7 +53,7 @@ Sheet {
         id: score
         objectName: "matchScore"
         Layout.fillWidth: true
-        visible: sheet.open2
+        visible: sheet.playable
         label: qsTr("Score, if wanted")
         field.maximumLength: 40
     }
@@ -65,7 +65,7 @@ Sheet {
             readonly property var side: sheet.sides[winner.index] ?? null
             objectName: "wins" + winner.index
             Layout.fillWidth: true
-            visible: sheet.open2
+            visible: sheet.playable
             text: qsTr("%1 won").arg(winner.side?.name ?? "")
             onClicked: if (DrawModel.won(sheet.round, winner.side.line, sheet.end, score.text, qsTr("Result noted"))) sheet.close()
         }

@@ -163,6 +163,13 @@ TEST_CASE("qualifying is played in sections, and a draw that can't be is refused
   CHECK(code(set_play(room.draw(), 3, 0, {"Court 1"})) == "bad_input");
   room.append(set_play(room.draw(), 2, 1, {"Court 1", kMonday + kHour}));
   CHECK(room.draw().match(2, 1)->now.court == "Court 1");
+  room.append(set_play(room.draw(), 2, 1, {"Court 2"}));  // the time stays
+  CHECK(room.draw().match(2, 1)->now.court == "Court 2");
+  CHECK(room.draw().match(2, 1)->now.not_before == kMonday + kHour);
+  room.append(set_play(room.draw(), 2, 1, {std::nullopt, std::nullopt, true}));
+  CHECK(room.draw().match(2, 1)->now.court == "Court 2");
+  CHECK_FALSE(room.draw().match(2, 1)->now.not_before);
+  CHECK(code(set_play(room.draw(), 2, 1, {})) == "bad_input");
   CHECK_FALSE(room.winner(2, 1));
 
   const auto held = event_draws(*room.ledger, room.event);

@@ -73,6 +73,7 @@ TEST_CASE("a room's own team, machines and draw make a plan that its book keeps,
   other.event = room.event;
   meet(room, other, room.event);
   CHECK(other.benches()->held() == plan.choice());
+  CHECK(other.benches()->same_room(*room.benches()));
   // Nothing happened: nobody moves.
   const BenchPlan again = must(other.benches()->benches().plan());
   CHECK(again.choice() == plan.choice());
@@ -113,10 +114,12 @@ TEST_CASE("after results only those who may still play are planned, and hardly a
   auto held = room.benches();
   const BenchPlan plan = must(held->benches().plan());
   room.append(held->keep(plan.choice(), "Mara", room.clock.now()));
+  const auto before = room.benches();
   for (std::size_t match = 0; match < 8; ++match)
     room.append(note_winner(event_draws(*room.ledger, room.event).at(0), {1, 2 * match, EndOfMatch::played, "", "Mara", room.clock.now()}));
   held = room.benches();
   CHECK(held->benches().people().size() == 8);
+  CHECK_FALSE(held->same_room(*before));
   const BenchPlan next = must(held->benches().plan());
   CHECK(next.moved.size() <= 2);
 }
