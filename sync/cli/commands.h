@@ -44,6 +44,10 @@ void add_demo_command(CLI::App& app, FolderWork& chosen);
 /// plan: files in, a plan out. Needs no folder, and opens none that is given.
 void add_plan_commands(CLI::App& app, FolderWork& chosen);
 
+/// bed, tone: values and files in, figures out. Need no folder.
+void add_bed_commands(CLI::App& app, FolderWork& chosen);
+void add_tone_commands(CLI::App& app, FolderWork& chosen);
+
 /// A command with arguments of its own; `add` gives it its options. They live as long as the parser.
 template <class Arguments, class Add>
 void add_command(CLI::App& app, Work& chosen, const char* name, const char* what,

@@ -30,5 +30,7 @@ void room_day(Report& report, const Setting& setting);
 void plan(Report& report, const Setting& setting);
 /// A day on benches, a rush, promises: 100, 500, 2,000 rackets.
 void plan_of_day(Report& report, const Setting& setting);
+/// Solves of a string bed, and tones out of hundreds of made-up recordings: how many right, wrong, not known.
+void string_bed(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -17,6 +17,8 @@ std::span<const Target> targets() {
       {"plan_draw", run_plan_draw, seeds_plan_draw},
       {"plan_benches", run_plan_benches, seeds_plan_benches},
       {"plan_day", run_plan_day, seeds_plan_day},
+      {"bed_setup", run_bed_setup, seeds_bed_setup},
+      {"recording", run_recording, seeds_recording},
       {"words", run_words, seeds_words},
       {"near", run_near, seeds_near},
       {"bundle", run_bundle, seeds_bundle},

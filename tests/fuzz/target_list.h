@@ -38,6 +38,11 @@ void run_plan_benches(ByteView input);
 std::vector<Bytes> seeds_plan_benches();
 void run_plan_day(ByteView input);
 std::vector<Bytes> seeds_plan_day();
+// beds.cpp
+void run_bed_setup(ByteView input);
+std::vector<Bytes> seeds_bed_setup();
+void run_recording(ByteView input);
+std::vector<Bytes> seeds_recording();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();
