@@ -59,7 +59,7 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
   const auto n = static_cast<Eigen::Index>(kinds.size());
   Eigen::MatrixXd covariance;
   Eigen::VectorXd mean;
-  for (int turn = 0; turn < (readings.empty() ? 0 : 40); ++turn) {
+  for (int turn = 0; turn < (readings.empty() ? 0 : 60); ++turn) {
     Eigen::MatrixXd normal = Eigen::MatrixXd::Zero(n, n);
     Eigen::VectorXd right = Eigen::VectorXd::Zero(n);
     for (Eigen::Index k = 0; k < n; ++k) normal(k, k) = 1 / std::pow(spread_of(out.spread_, kinds[static_cast<std::size_t>(k)]), 2);
@@ -90,9 +90,12 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
       noise += (left * left + doubt) / std::pow(readings[i].relative_sd, 2);
     }
     const BedSpread before = out.spread_;
+    const double noise_before = out.noise_;
     out.spread_ = {spread.all, drawn(1, spread.model), drawn(2, spread.frame), drawn(3, spread.string)};
     out.noise_ = std::sqrt((noise + kPriorReadings) / (static_cast<double>(readings.size()) + kPriorReadings));
-    if (std::abs(before.model - out.spread_.model) + std::abs(before.frame - out.spread_.frame) + std::abs(before.string - out.spread_.string) < 1e-7) break;
+    if (std::abs(before.model - out.spread_.model) + std::abs(before.frame - out.spread_.frame) + std::abs(before.string - out.spread_.string) +
+            std::abs(noise_before - out.noise_) < 1e-6)
+      break;
   }
   out.mean_.assign(mean.data(), mean.data() + mean.size());
   out.covariance_.assign(covariance.data(), covariance.data() + covariance.size());

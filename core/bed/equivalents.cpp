@@ -81,10 +81,11 @@ Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reck
   const auto ratio = reckoner.ratio(with(std::exp(x)), ask.from, ask.goal, same_frame);
   if (!ratio) return fail(ratio.error());
   Equivalent out;
-  // Between two strings or frames the spread of readings is what the reckoned doubts leave out; both count.
-  out.relative_sd = std::hypot(ratio->estimate.relative_sd, corrections.noise() > 0 ? share * between.sd : 0);
+  // What is reckoned of the doubt is what is known without readings; with them the smaller one is, as each alone holds the truth.
+  const bool measured = between.from_data > 0 && between.sd > 0;
+  out.relative_sd = measured ? std::min(ratio->estimate.relative_sd, share * between.sd) : ratio->estimate.relative_sd;
   out.doubts = ratio->doubts;
-  if (between.sd > 0) out.doubts.push_back({"readings", share * between.sd, share * between.sd});
+  if (measured) out.doubts.push_back({"readings", share * between.sd, share * between.sd});
   out.from_data = between.from_data;
   out.correction = std::exp(share * between.log);
   out.readings = corrections.of(ask.of_to);

@@ -171,7 +171,7 @@ Outcome<BedFigure> BedReckoner::ratio(const BedSetup& one, const BedSetup& other
   for (std::string& doubt : doubts_of(other))
     if (std::find(doubts.begin(), doubts.end(), doubt) == doubts.end()) doubts.push_back(std::move(doubt));
   // What the model leaves out is nearly the same in two beds of one frame, and less so in two frames.
-  const double model = one.assumed.model_sd * (same_frame ? 0.15 : 0.5);
+  const double model = one.assumed.model_sd * (same_frame ? 0.15 : 0.8);
   return with_doubts(doubts, model, [&](const Moved& by) -> Outcome<double> {
     const auto a = value_moved(one, goal, relaxation_, by, 1), b = value_moved(other, goal, relaxation_, by, 1);
     if (!a) return fail(a.error());

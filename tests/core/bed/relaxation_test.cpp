@@ -83,7 +83,7 @@ TEST_CASE("two readings of one racket without doubt fix the line through both", 
   CHECK(fitted.left_of("r", readings[0].seconds, 86'400 - 60).value().left.value == Approx(expected).epsilon(1e-5));
 }
 
-TEST_CASE("readings that can't be are named", "[bed]") {
+TEST_CASE("readings of relaxation that can't be are named", "[bed]") {
   const auto said = [](RelaxationReading one) {
     const std::vector<RelaxationReading> all{{"a", {}, 60, 200, 0.01}, {"a", {}, 600, 196, 0.01}, {"a", {}, 900, 195, 0.01}, std::move(one)};
     const auto made = RelaxationModel::fitted(all);
