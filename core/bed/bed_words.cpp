@@ -15,7 +15,8 @@ std::string advice_words(const Language& language, ToneDoubt doubt) {
 
 std::string data_words(const Language& language, double from_data, std::size_t readings) {
   if (readings == 0) return bed_words().say(language, "figure.model");
-  return bed_words().say(language, "figure.data", {{"percent", Decimal::rounded(100 * from_data, 0)}, {"readings", static_cast<std::int64_t>(readings)}});
+  return bed_words().say(language, "figure.data",
+                         {{"percent", Decimal::rounded(100 * from_data, 0)}, {"readings", static_cast<std::int64_t>(readings)}});
 }
 
 }  // namespace weavelog

@@ -42,8 +42,10 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
     const BedReading& one = readings[i];
     const std::string where = "reading " + std::to_string(i + 1);
     if (!(std::abs(one.log_ratio) <= std::log(2.0)))
-      return fail(FaultCode::bad_input, "this is more than twice, or less than half, of what is reckoned for the racket", where, "check unit, string and tension");
-    if (!(one.relative_sd > 0 && one.relative_sd < 1)) return fail(FaultCode::bad_input, "a reading is doubted by more than 0 and less than all", where, "give 0.03 for 3 percent");
+      return fail(FaultCode::bad_input, "this is more than twice, or less than half, of what is reckoned for the racket", where,
+                  "check unit, string and tension");
+    if (!(one.relative_sd > 0 && one.relative_sd < 1))
+      return fail(FaultCode::bad_input, "a reading is doubted by more than 0 and less than all", where, "give 0.03 for 3 percent");
     rows.emplace_back();
     for (const auto& level : levels_of(one.frame, one.model, one.string)) {
       const auto [place, is_new] = out.levels_.try_emplace(level.first, kinds.size());
@@ -55,7 +57,8 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
       rows.back().push_back(place->second);
     }
   }
-  if (kinds.size() > kMostNames) return fail(FaultCode::bad_input, "more than 600 different frames, models and strings", "readings", "give the latest ones");
+  if (kinds.size() > kMostNames)
+    return fail(FaultCode::bad_input, "more than 600 different frames, models and strings", "readings", "give the latest ones");
   const auto n = static_cast<Eigen::Index>(kinds.size());
   Eigen::MatrixXd covariance;
   Eigen::VectorXd mean;
@@ -79,7 +82,9 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
       squares[kind] += mean[k] * mean[k] + covariance(k, k);
       ++counts[kind];
     }
-    const auto drawn = [&](std::size_t kind, double prior) { return std::sqrt((squares[kind] + kPriorReadings * prior * prior) / (counts[kind] + kPriorReadings)); };
+    const auto drawn = [&](std::size_t kind, double prior) {
+      return std::sqrt((squares[kind] + kPriorReadings * prior * prior) / (counts[kind] + kPriorReadings));
+    };
     double noise = 0;
     for (std::size_t i = 0; i < readings.size(); ++i) {
       double left = readings[i].log_ratio, doubt = 0;
@@ -94,7 +99,8 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
     out.spread_ = {spread.all, drawn(1, spread.model), drawn(2, spread.frame), drawn(3, spread.string)};
     out.noise_ = std::sqrt((noise + kPriorReadings) / (static_cast<double>(readings.size()) + kPriorReadings));
     if (std::abs(before.model - out.spread_.model) + std::abs(before.frame - out.spread_.frame) + std::abs(before.string - out.spread_.string) +
-            std::abs(noise_before - out.noise_) < 1e-6)
+            std::abs(noise_before - out.noise_) <
+        1e-6)
       break;
   }
   out.mean_.assign(mean.data(), mean.data() + mean.size());
@@ -109,7 +115,8 @@ BedCorrection BedCorrections::told(const BedWhose& one, const BedWhose* other) c
     // Whoever names no frame or no model asks for any one of them.
     static const std::string kAny = "\x01";
     const std::string own = sign > 0 ? kAny : kAny + kAny;
-    for (const auto& level : levels_of(whose.frame.empty() ? own : whose.frame, whose.model.empty() ? own : whose.model, whose.string.empty() ? own : whose.string)) {
+    for (const auto& level :
+         levels_of(whose.frame.empty() ? own : whose.frame, whose.model.empty() ? own : whose.model, whose.string.empty() ? own : whose.string)) {
       auto& part = parts.try_emplace(level.first, level.second, 0.0).first->second;
       part.second += sign;
     }
@@ -143,7 +150,11 @@ BedCorrection BedCorrections::told(const BedWhose& one, const BedWhose* other) c
   return out;
 }
 
-BedCorrection BedCorrections::of(const BedWhose& whose) const { return told(whose, nullptr); }
-BedCorrection BedCorrections::between(const BedWhose& one, const BedWhose& other) const { return told(one, &other); }
+BedCorrection BedCorrections::of(const BedWhose& whose) const {
+  return told(whose, nullptr);
+}
+BedCorrection BedCorrections::between(const BedWhose& one, const BedWhose& other) const {
+  return told(one, &other);
+}
 
 }  // namespace weavelog

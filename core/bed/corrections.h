@@ -13,9 +13,9 @@ namespace weavelog {
 
 /// One reading beside what was reckoned for that very racket at that moment.
 struct BedReading {
-  std::string frame;   ///< one racket; "" if it is not known which
-  std::string model;   ///< of racket
-  std::string string;  ///< as strung, e.g. name and gauge
+  std::string frame;          ///< one racket; "" if it is not known which
+  std::string model;          ///< of racket
+  std::string string;         ///< as strung, e.g. name and gauge
   double log_ratio = 0;       ///< logarithm of measured by reckoned stiffness; of tones twice that
   double relative_sd = 0.03;  ///< of the reading
 };
@@ -31,9 +31,9 @@ struct BedWhose {
 };
 
 struct BedCorrection {
-  double log = 0;      ///< to add to the logarithm of what was reckoned
-  double sd = 0;       ///< of it, for a bed that was strung anew
-  double from_data = 0;  ///< part of the doubt before any reading that is gone, 0 to 1
+  double log = 0;                                                     ///< to add to the logarithm of what was reckoned
+  double sd = 0;                                                      ///< of it, for a bed that was strung anew
+  double from_data = 0;                                               ///< part of the doubt before any reading that is gone, 0 to 1
   std::size_t of_frame = 0, of_model = 0, of_string = 0, of_all = 0;  ///< readings
 };
 
@@ -59,8 +59,8 @@ class BedCorrections {
 
   BedSpread spread_, prior_;
   double noise_ = 1;
-  Levels levels_;                   ///< "all", "model X", "frame X / Y", "string Z": places in the vectors below
-  std::vector<std::size_t> seen_;   ///< readings by level
+  Levels levels_;                  ///< "all", "model X", "frame X / Y", "string Z": places in the vectors below
+  std::vector<std::size_t> seen_;  ///< readings by level
   std::vector<double> mean_, covariance_;
 };
 

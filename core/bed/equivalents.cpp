@@ -7,7 +7,9 @@ namespace {
 
 constexpr double kLeast = 40, kMost = 500;  // N, what machines pull
 
-double newtons_of(Unit unit) { return in_newtons({Decimal{1, 0}, unit}).value_or(0); }
+double newtons_of(Unit unit) {
+  return in_newtons({Decimal{1, 0}, unit}).value_or(0);
+}
 
 }  // namespace
 
@@ -16,21 +18,24 @@ Outcome<Quantity> set_to_step(double newtons, Unit unit, double step) {
   if (!(one > 0)) return fail(FaultCode::bad_input, "a tension is told in kg, lb or N", "unit", "give one of these");
   if (step == 0) step = unit == Unit::newton ? 5 : unit == Unit::pound_force ? 1 : 0.5;
   const Decimal exact = Decimal::rounded(std::abs(step) < 1e3 && std::isfinite(step) ? step : 0, 3).trimmed();
-  if (!(exact.mantissa > 0) || step > 20) return fail(FaultCode::bad_input, "a machine is not set in such steps", "step", "give 0.1 to 5, in the unit of the tension");
+  if (!(exact.mantissa > 0) || step > 20)
+    return fail(FaultCode::bad_input, "a machine is not set in such steps", "step", "give 0.1 to 5, in the unit of the tension");
   const double count = std::round(newtons / one / exact.to_double());
   return Quantity{Decimal{static_cast<std::int64_t>(count) * exact.mantissa, exact.scale}, unit};
 }
 
 Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reckoner, const BedCorrections& corrections) {
   const bool same_frame = ask.of_from.frame == ask.of_to.frame && ask.of_from.model == ask.of_to.model && ask.from.area == ask.to.area &&
-                          ask.from.aspect == ask.to.aspect && ask.from.pattern.mains == ask.to.pattern.mains && ask.from.pattern.crosses == ask.to.pattern.crosses;
+                          ask.from.aspect == ask.to.aspect && ask.from.pattern.mains == ask.to.pattern.mains &&
+                          ask.from.pattern.crosses == ask.to.pattern.crosses;
   // A racket without a name is still one racket.
   BedWhose from = ask.of_from, to = ask.of_to;
   if (same_frame) {
     if (from.model.empty()) from.model = to.model = "\x02";
     if (from.frame.empty()) from.frame = to.frame = "\x02";
   }
-  if (from.string.empty() && to.string.empty() && ask.from.mains.kind == ask.to.mains.kind && ask.from.crosses.kind == ask.to.crosses.kind) from.string = to.string = "\x02";
+  if (from.string.empty() && to.string.empty() && ask.from.mains.kind == ask.to.mains.kind && ask.from.crosses.kind == ask.to.crosses.kind)
+    from.string = to.string = "\x02";
   const BedCorrection between = corrections.between(to, from), here = corrections.of(ask.of_from);
   // Corrections are of stiffness, which goes with the square of a tone.
   const double share = ask.goal.kind == BedGoal::Kind::tone ? 0.5 : 1;
@@ -48,7 +53,8 @@ Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reck
   double low = 0, high = HUGE_VAL;
   for (const auto& [moves, pulled] : {std::pair{main_moves, ask.to.mains.pulled}, std::pair{cross_moves, ask.to.crosses.pulled}}) {
     if (!moves) continue;
-    if (!(pulled >= kLeast && pulled <= kMost)) return fail(FaultCode::bad_input, "no machine pulls this tension", "to, tension", "give 40 to 500 N, 4 to 51 kg, 9 to 112 lb");
+    if (!(pulled >= kLeast && pulled <= kMost))
+      return fail(FaultCode::bad_input, "no machine pulls this tension", "to, tension", "give 40 to 500 N, 4 to 51 kg, 9 to 112 lb");
     low = std::max(low, kLeast / pulled);
     high = std::min(high, kMost / pulled);
   }
@@ -63,7 +69,9 @@ Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reck
   if (!at_low) return fail(at_low.error());
   if (!at_high) return fail(at_high.error());
   if (*at_low > 0 || *at_high < 0)
-    return fail(FaultCode::bad_input, "no tension that a machine pulls keeps this feel", "to", *at_low > 0 ? "the change is too stiff: change less, or both mains and crosses" : "the change is too soft: change less, or both mains and crosses");
+    return fail(FaultCode::bad_input, "no tension that a machine pulls keeps this feel", "to",
+                *at_low > 0 ? "the change is too stiff: change less, or both mains and crosses"
+                            : "the change is too soft: change less, or both mains and crosses");
   double a = std::log(low), b = std::log(high), fa = *at_low, fb = *at_high, x = 0, slope = 1;
   for (int step = 0; step < 60; ++step) {
     x = step % 3 == 2 ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);

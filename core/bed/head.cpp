@@ -48,7 +48,8 @@ bool turns_once(const std::vector<BedPoint>& corners, double BedPoint::*part) {
 Outcome<HeadOutline> HeadOutline::of_axes(double half_width_mm, double half_length_mm, double power) {
   if (!(half_width_mm > 0 && half_length_mm > 0) || !std::isfinite(half_width_mm + half_length_mm))
     return fail(FaultCode::bad_input, "a head needs a width and a length above 0", "head", "give both in millimetres");
-  if (!(power >= 1.6 && power <= 4)) return fail(FaultCode::bad_input, "this is no head's shape", "shape", "give 2 for an ellipse, up to 4 for squarer heads");
+  if (!(power >= 1.6 && power <= 4))
+    return fail(FaultCode::bad_input, "this is no head's shape", "shape", "give 2 for an ellipse, up to 4 for squarer heads");
   HeadOutline out;
   out.half_width_ = half_width_mm;
   out.half_length_ = half_length_mm;
@@ -61,14 +62,16 @@ Outcome<HeadOutline> HeadOutline::of_area(double area_cm2, double aspect, double
   if (!(area_cm2 >= 300 && area_cm2 <= 1000))
     return fail(FaultCode::bad_input, "no racket has a head of this area", "head", "give 300 to 1,000 cm2, or 47 to 155 in2, with the unit");
   if (!(aspect >= 1 && aspect <= 1.7)) return fail(FaultCode::bad_input, "no head is so long or so wide", "aspect", "give length by width, 1 to 1.7");
-  if (!(power >= 1.6 && power <= 4)) return fail(FaultCode::bad_input, "this is no head's shape", "shape", "give 2 for an ellipse, up to 4 for squarer heads");
+  if (!(power >= 1.6 && power <= 4))
+    return fail(FaultCode::bad_input, "this is no head's shape", "shape", "give 2 for an ellipse, up to 4 for squarer heads");
   const double half_width = std::sqrt(area_cm2 * 100 / (unit_area(power) * aspect));
   return of_axes(half_width, half_width * aspect, power);
 }
 
 Outcome<HeadOutline> HeadOutline::of_corners(std::vector<BedPoint> corners) {
   if (corners.size() < 3 || corners.size() > 2000)
-    return fail(FaultCode::bad_input, "an outline has 3 to 2,000 corners, this has " + std::to_string(corners.size()), "outline", "give fewer or more");
+    return fail(FaultCode::bad_input, "an outline has 3 to 2,000 corners, this has " + std::to_string(corners.size()), "outline",
+                "give fewer or more");
   double left = HUGE_VAL, right = -HUGE_VAL, low = HUGE_VAL, high = -HUGE_VAL, twice = 0;
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const BedPoint& a = corners[i];
@@ -83,7 +86,8 @@ Outcome<HeadOutline> HeadOutline::of_corners(std::vector<BedPoint> corners) {
   }
   if (!(std::abs(twice) > 1e-9)) return fail(FaultCode::bad_input, "the corners enclose no area", "outline", "give them in order around the head");
   if (!turns_once(corners, &BedPoint::x) || !turns_once(corners, &BedPoint::y))
-    return fail(FaultCode::bad_input, "the outline has a dent that a string would cross twice", "outline", "give the corners in order around the head");
+    return fail(FaultCode::bad_input, "the outline has a dent that a string would cross twice", "outline",
+                "give the corners in order around the head");
   for (BedPoint& corner : corners) {
     corner.x -= (left + right) / 2;
     corner.y -= (low + high) / 2;
@@ -117,11 +121,14 @@ std::vector<BedPoint> HeadOutline::drawing(std::size_t count) const {
   for (std::size_t i = 0; i < count; ++i) {
     const double angle = 2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(count);
     const double c = std::cos(angle), s = std::sin(angle);
-    out.push_back({half_width_ * std::copysign(std::pow(std::abs(c), 2 / power_), c), half_length_ * std::copysign(std::pow(std::abs(s), 2 / power_), s)});
+    out.push_back(
+        {half_width_ * std::copysign(std::pow(std::abs(c), 2 / power_), c), half_length_ * std::copysign(std::pow(std::abs(s), 2 / power_), s)});
   }
   return out;
 }
 
-bool HeadOutline::within_rules() const { return 2 * half_length_ <= 394 + 1e-9 && 2 * half_width_ <= 292 + 1e-9; }
+bool HeadOutline::within_rules() const {
+  return 2 * half_length_ <= 394 + 1e-9 && 2 * half_width_ <= 292 + 1e-9;
+}
 
 }  // namespace weavelog

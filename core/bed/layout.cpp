@@ -31,9 +31,11 @@ Outcome<std::vector<BedString>> strings_at(const std::vector<double>& positions,
   for (std::size_t i = 0; i < positions.size(); ++i) {
     const std::string which = where + std::to_string(i + 1);
     if (i > 0 && !(positions[i] - positions[i - 1] >= kLeastGap))
-      return fail(FaultCode::bad_input, "two strings are closer than 1.5 mm, or their order is wrong", which, "give fewer strings, or positions that rise");
+      return fail(FaultCode::bad_input, "two strings are closer than 1.5 mm, or their order is wrong", which,
+                  "give fewer strings, or positions that rise");
     const auto ends = mains ? head.along_y(positions[i]) : head.along_x(positions[i]);
-    if (!ends) return fail(FaultCode::bad_input, "this string lies outside the head", which, "give a position in mm from the middle, within the head");
+    if (!ends)
+      return fail(FaultCode::bad_input, "this string lies outside the head", which, "give a position in mm from the middle, within the head");
     out.push_back({positions[i], ends->first, ends->second});
   }
   return out;
@@ -59,8 +61,12 @@ double turns(const std::vector<BedString>& strings, double wall) {
 
 }  // namespace
 
-double BedLayout::mains_in_face() const { return summed(mains); }
-double BedLayout::crosses_in_face() const { return summed(crosses); }
+double BedLayout::mains_in_face() const {
+  return summed(mains);
+}
+double BedLayout::crosses_in_face() const {
+  return summed(crosses);
+}
 
 Outcome<BedLayout> lay_out(const HeadOutline& head, const BedPattern& pattern) {
   const auto positions = [&](const std::vector<double>& given, int count, double outer, double half) -> Outcome<std::vector<double>> {
@@ -70,8 +76,10 @@ Outcome<BedLayout> lay_out(const HeadOutline& head, const BedPattern& pattern) {
         if (!std::isfinite(at)) return fail(FaultCode::bad_input, "a position is no number", "pattern", "give positions in mm from the middle");
       return given;
     }
-    if (count < 1 || count > kMostStrings) return fail(FaultCode::bad_input, "a bed has 1 to 60 strings each way", "pattern", "give mains x crosses, as 16x19");
-    if (!(outer > 0 && outer < 1)) return fail(FaultCode::bad_input, "the outermost string lies outside the head", "pattern", "give a part of the half width, below 1");
+    if (count < 1 || count > kMostStrings)
+      return fail(FaultCode::bad_input, "a bed has 1 to 60 strings each way", "pattern", "give mains x crosses, as 16x19");
+    if (!(outer > 0 && outer < 1))
+      return fail(FaultCode::bad_input, "the outermost string lies outside the head", "pattern", "give a part of the half width, below 1");
     return spread(count, outer * half, pattern.widening);
   };
   if (!(pattern.widening >= 1 && pattern.widening <= 3))

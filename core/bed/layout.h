@@ -38,11 +38,11 @@ struct BedLayout {
 
 /// What goes beyond the face. Common practice, no source; every one can be told otherwise.
 struct StringAllowance {
-  double wall = 12;        ///< mm from the face through the frame, for each hole
-  double reach = 320;      ///< mm from the frame to the tension head, for an end that is pulled
-  double tie_off = 90;     ///< mm for a knot's end that is not pulled (the starting knot of two-piece crosses)
-  double weave = 0.5;      ///< percent that a string over and under others is longer than straight
-  double spare = 150;      ///< mm in all, for a second try
+  double wall = 12;     ///< mm from the face through the frame, for each hole
+  double reach = 320;   ///< mm from the frame to the tension head, for an end that is pulled
+  double tie_off = 90;  ///< mm for a knot's end that is not pulled (the starting knot of two-piece crosses)
+  double weave = 0.5;   ///< percent that a string over and under others is longer than straight
+  double spare = 150;   ///< mm in all, for a second try
 };
 
 /// One piece of string.
@@ -54,9 +54,9 @@ struct StringLength {
 };
 
 struct LengthNeed {
-  StringLength mains, crosses;   ///< in one piece `crosses` holds what is added by them
+  StringLength mains, crosses;  ///< in one piece `crosses` holds what is added by them
   int pieces = 2;
-  double short_side = 0;         ///< m that hang out on the side that does not go on, in one piece: its half of the mains with its pull
+  double short_side = 0;  ///< m that hang out on the side that does not go on, in one piece: its half of the mains with its pull
   [[nodiscard]] double metres() const { return mains.metres() + crosses.metres(); }
 };
 

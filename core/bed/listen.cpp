@@ -13,22 +13,25 @@ namespace weavelog {
 namespace {
 
 constexpr double kMostSeconds = 60, kLeastSeconds = 0.15;
-constexpr double kSureOf = 0.005;           // what "right" means: within half a percent
+constexpr double kSureOf = 0.005;  // what "right" means: within half a percent
 constexpr double kConfident = 0.95;
 constexpr std::size_t kMostTaps = 6;
 constexpr double kClearOfEcho = 34, kHidesEcho = 24;  // dB
 constexpr int kTapsInEcho = 3;
 // Found by trying on made-up rooms: how an echo that shows beside the tone raises the doubt.
 constexpr double kMovedEcho = 1.0, kTimesEcho = 2.0;
-constexpr double kEcho = 1.0;             
+constexpr double kEcho = 1.0;
 
-std::string counted(double value) { return std::to_string(std::lround(value)); }
+std::string counted(double value) {
+  return std::to_string(std::lround(value));
+}
 
 /// Power spectra of a piece of the recording under a window, zero-padded to a length of its own. Power is by the window's energy, so that white
 /// noise has its variance in every bin, whatever the window.
 class Spectrum {
  public:
-  explicit Spectrum(std::size_t size) : size_(size), plan_(kiss_fftr_alloc(static_cast<int>(size), 0, nullptr, nullptr)), in_(size), out_(size / 2 + 1), power_(size / 2 + 1) {}
+  explicit Spectrum(std::size_t size)
+      : size_(size), plan_(kiss_fftr_alloc(static_cast<int>(size), 0, nullptr, nullptr)), in_(size), out_(size / 2 + 1), power_(size / 2 + 1) {}
 
   const std::vector<double>& of(std::span<const float> samples, std::size_t from, std::span<const float> window) {
     double energy = 0;
@@ -85,7 +88,8 @@ struct Peak {
 
 /// The top of the parabola through a maximum and its neighbours, in logarithms.
 Peak top_at(const std::vector<double>& power, std::size_t k, double hz_by_bin) {
-  if (k == 0 || k + 1 >= power.size() || !(power[k - 1] > 0 && power[k] > 0 && power[k + 1] > 0)) return {static_cast<double>(k) * hz_by_bin, power[k]};
+  if (k == 0 || k + 1 >= power.size() || !(power[k - 1] > 0 && power[k] > 0 && power[k + 1] > 0))
+    return {static_cast<double>(k) * hz_by_bin, power[k]};
   const double a = std::log(power[k - 1]), b = std::log(power[k]), c = std::log(power[k + 1]);
   const double bend = a - 2 * b + c, shift = bend < 0 ? std::clamp(0.5 * (a - c) / bend, -0.5, 0.5) : 0;
   return {(static_cast<double>(k) + shift) * hz_by_bin, std::exp(b - 0.25 * (a - c) * shift)};
@@ -139,7 +143,8 @@ class Listener {
       const double here = growth(t);
       if (here < 2.0) continue;
       bool highest = true;
-      for (std::size_t near = t >= 12 ? t - 12 : 0; near < std::min(energy.size(), t + 13) && highest; ++near) highest = near == t || energy[near] < energy[t] || (energy[near] == energy[t] && near > t);
+      for (std::size_t near = t >= 12 ? t - 12 : 0; near < std::min(energy.size(), t + 13) && highest; ++near)
+        highest = near == t || energy[near] < energy[t] || (energy[near] == energy[t] && near > t);
       // The frame that holds most begins near the tap.
       if (highest) found.push_back({static_cast<double>(t) * kHop, energy[t]});
     }
@@ -193,7 +198,8 @@ class Listener {
   /// Maxima that stand out of what lies between them and anything stronger by 4 dB at least, rising.
   static std::vector<Peak> peaks_between(const std::vector<double>& power, double from, double to, double by_bin, double least) {
     std::vector<Peak> out;
-    const auto a = static_cast<std::size_t>(std::max(1.0, std::ceil(from / by_bin))), b = std::min(power.size() - 2, static_cast<std::size_t>(to / by_bin));
+    const auto a = static_cast<std::size_t>(std::max(1.0, std::ceil(from / by_bin))),
+               b = std::min(power.size() - 2, static_cast<std::size_t>(to / by_bin));
     for (std::size_t k = a; k <= b; ++k) {
       if (power[k] < least || power[k] < power[k - 1] || power[k] <= power[k + 1]) continue;
       const auto stands = [&](int way) {
@@ -239,12 +245,15 @@ class Listener {
     for (const double one : power) loudest = std::max(loudest, one);
     if (!quiet_known) {  // the middle of all bins up to 2 kHz is as good as nothing better
       const auto end = std::min(power.size(), static_cast<std::size_t>(2000 / by_bin));
-      std::vector<double> sorted(power.begin() + static_cast<std::ptrdiff_t>(std::min(end - 1, static_cast<std::size_t>(200 / by_bin))), power.begin() + static_cast<std::ptrdiff_t>(end));
+      std::vector<double> sorted(power.begin() + static_cast<std::ptrdiff_t>(std::min(end - 1, static_cast<std::size_t>(200 / by_bin))),
+                                 power.begin() + static_cast<std::ptrdiff_t>(end));
       std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
       noise.assign(power.size(), sorted[sorted.size() / 2] / std::numbers::ln2);
     }
     for (double& one : noise) one = std::max(one, 1e-7 * loudest + 1e-12);
-    const auto over = [&](double hz, double value) { return value / noise[std::min(noise.size() - 1, static_cast<std::size_t>(std::lround(hz / by_bin)))]; };
+    const auto over = [&](double hz, double value) {
+      return value / noise[std::min(noise.size() - 1, static_cast<std::size_t>(std::lround(hz / by_bin)))];
+    };
 
     // Which of the partials. The strongest one between low and high, unless one below it explains it as a higher mode.
     const Peak strongest = top_at(power, highest(power, low_, high_, by_bin), by_bin);
@@ -358,7 +367,9 @@ class Listener {
     for (const HeardTap& tap : out.taps)
       if (tap.doubt == ToneDoubt::none && (best == nullptr || tap.relative_sd < best->relative_sd)) best = &tap;
     if (best == nullptr) {
-      out.doubt = std::max_element(out.taps.begin(), out.taps.end(), [](const HeardTap& a, const HeardTap& b) { return a.above_noise < b.above_noise; })->doubt;
+      out.doubt = std::max_element(out.taps.begin(), out.taps.end(), [](const HeardTap& a, const HeardTap& b) {
+                    return a.above_noise < b.above_noise;
+                  })->doubt;
       return out;
     }
     std::vector<const HeardTap*> agreeing;
@@ -428,19 +439,28 @@ bool is_clipped(std::span<const float> samples, float loudest) {
 
 std::string_view name_of(ToneDoubt doubt) {
   switch (doubt) {
-    case ToneDoubt::none: return "none";
-    case ToneDoubt::no_tap: return "no_tap";
-    case ToneDoubt::too_noisy: return "too_noisy";
-    case ToneDoubt::several: return "several";
-    case ToneDoubt::steady: return "steady";
-    case ToneDoubt::taps_differ: return "taps_differ";
-    case ToneDoubt::echoes: return "echoes";
+    case ToneDoubt::none:
+      return "none";
+    case ToneDoubt::no_tap:
+      return "no_tap";
+    case ToneDoubt::too_noisy:
+      return "too_noisy";
+    case ToneDoubt::several:
+      return "several";
+    case ToneDoubt::steady:
+      return "steady";
+    case ToneDoubt::taps_differ:
+      return "taps_differ";
+    case ToneDoubt::echoes:
+      return "echoes";
   }
   return {};
 }
 
 Outcome<HeardTone> listen(std::span<const float> samples, double rate, const ListenOptions& options) {
-  const auto wrong = [](std::string what, std::string what_to_do) { return fail(FaultCode::bad_input, std::move(what), "recording", std::move(what_to_do)); };
+  const auto wrong = [](std::string what, std::string what_to_do) {
+    return fail(FaultCode::bad_input, std::move(what), "recording", std::move(what_to_do));
+  };
   if (!(rate >= 6000 && rate <= 400'000)) return wrong("no recording has this rate", "give 6,000 to 400,000 samples a second");
   double low = options.lowest, high = options.highest;
   if (options.expected) {
@@ -448,7 +468,8 @@ Outcome<HeardTone> listen(std::span<const float> samples, double rate, const Lis
     low = *options.expected * 0.72;
     high = *options.expected * 1.36;
   }
-  if (!(low >= 100 && high > low * 1.05 && high <= 0.22 * rate * 2 && high <= 3000)) return wrong("this range of tones is none", "give a lower and an upper tone in Hz, 100 to 3,000");
+  if (!(low >= 100 && high > low * 1.05 && high <= 0.22 * rate * 2 && high <= 3000))
+    return wrong("this range of tones is none", "give a lower and an upper tone in Hz, 100 to 3,000");
   samples = samples.first(std::min(samples.size(), static_cast<std::size_t>(kMostSeconds * rate)));
   if (static_cast<double>(samples.size()) < kLeastSeconds * rate)
     return wrong("too short: " + counted(1000 * static_cast<double>(samples.size()) / rate) + " ms", "record half a second or more around the tap");

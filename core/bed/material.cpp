@@ -3,16 +3,20 @@
 #include <numbers>
 #include <string>
 
-
 namespace weavelog {
 
 std::string_view name_of(StringMaterial material) {
   switch (material) {
-    case StringMaterial::natural_gut: return "natural gut";
-    case StringMaterial::multifilament: return "multifilament";
-    case StringMaterial::synthetic_gut: return "synthetic gut";
-    case StringMaterial::polyester: return "polyester";
-    case StringMaterial::aramid: return "aramid";
+    case StringMaterial::natural_gut:
+      return "natural gut";
+    case StringMaterial::multifilament:
+      return "multifilament";
+    case StringMaterial::synthetic_gut:
+      return "synthetic gut";
+    case StringMaterial::polyester:
+      return "polyester";
+    case StringMaterial::aramid:
+      return "aramid";
   }
   return {};
 }
@@ -23,7 +27,7 @@ Outcome<StringMaterial> material_from(std::string_view text) {
   for (const StringMaterial material : kStringMaterials)
     if (name_of(material) == wanted) return material;
   constexpr std::pair<std::string_view, StringMaterial> kOthers[] = {
-      {"gut", StringMaterial::natural_gut}, {"multi", StringMaterial::multifilament}, {"nylon", StringMaterial::synthetic_gut},
+      {"gut", StringMaterial::natural_gut}, {"multi", StringMaterial::multifilament},    {"nylon", StringMaterial::synthetic_gut},
       {"poly", StringMaterial::polyester},  {"monofilament", StringMaterial::polyester}, {"polyester (monofilament)", StringMaterial::polyester}};
   for (const auto& [name, material] : kOthers)
     if (name == wanted) return material;
@@ -38,20 +42,31 @@ const MaterialPrior& prior_of(StringMaterial material) {
   static constexpr MaterialPrior kPolyester{1390, 0.015, 5.7e9, 0.35, 0.034, 0.5};
   static constexpr MaterialPrior kAramid{1440, 0.05, 15e9, 0.7, 0.034, 0.6};
   switch (material) {
-    case StringMaterial::natural_gut: return kGut;
-    case StringMaterial::multifilament: return kMulti;
-    case StringMaterial::synthetic_gut: return kSynthetic;
-    case StringMaterial::polyester: return kPolyester;
-    case StringMaterial::aramid: return kAramid;
+    case StringMaterial::natural_gut:
+      return kGut;
+    case StringMaterial::multifilament:
+      return kMulti;
+    case StringMaterial::synthetic_gut:
+      return kSynthetic;
+    case StringMaterial::polyester:
+      return kPolyester;
+    case StringMaterial::aramid:
+      return kAramid;
   }
   return kSynthetic;
 }
 
 namespace {
-double section(const BedStringKind& kind) { return std::numbers::pi / 4 * kind.gauge * kind.gauge * 1e-6; }
+double section(const BedStringKind& kind) {
+  return std::numbers::pi / 4 * kind.gauge * kind.gauge * 1e-6;
+}
 }  // namespace
 
-double linear_density_of(const BedStringKind& kind) { return kind.linear_density.value_or(prior_of(kind.material).density * section(kind)); }
-double elasticity_of(const BedStringKind& kind) { return kind.elasticity.value_or(prior_of(kind.material).modulus * section(kind)); }
+double linear_density_of(const BedStringKind& kind) {
+  return kind.linear_density.value_or(prior_of(kind.material).density * section(kind));
+}
+double elasticity_of(const BedStringKind& kind) {
+  return kind.elasticity.value_or(prior_of(kind.material).modulus * section(kind));
+}
 
 }  // namespace weavelog

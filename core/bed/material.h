@@ -15,8 +15,8 @@
 namespace weavelog {
 
 enum class StringMaterial { natural_gut, multifilament, synthetic_gut, polyester, aramid };
-inline constexpr std::array kStringMaterials{StringMaterial::natural_gut, StringMaterial::multifilament, StringMaterial::synthetic_gut, StringMaterial::polyester,
-                                      StringMaterial::aramid};
+inline constexpr std::array kStringMaterials{StringMaterial::natural_gut, StringMaterial::multifilament, StringMaterial::synthetic_gut,
+                                             StringMaterial::polyester, StringMaterial::aramid};
 
 /// "natural gut", "multifilament", "synthetic gut", "polyester", "aramid".
 [[nodiscard]] std::string_view name_of(StringMaterial material);

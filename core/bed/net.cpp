@@ -51,12 +51,14 @@ Outcome<StringNet> StringNet::make(const BedLayout& layout, std::span<const NetS
     return fail(FaultCode::bad_input, "there are not as many strings as places for them", "net", "give one for each main and each cross");
   if (pieces < 1 || pieces > 16) return fail(FaultCode::bad_input, "strings are cut into 1 to 16 pieces between crossings", "net", "give 1 to 16");
   const auto checked = [](const NetString& string) {
-    return string.tension > 0 && string.tension < 1e7 && string.elasticity >= 0 && string.elasticity < 1e9 && string.linear_density >= 0 && string.linear_density < 1e3;
+    return string.tension > 0 && string.tension < 1e7 && string.elasticity >= 0 && string.elasticity < 1e9 && string.linear_density >= 0 &&
+           string.linear_density < 1e3;
   };
   for (const auto& [strings, name] : {std::pair{mains, "main "}, std::pair{crosses, "cross "}})
     for (std::size_t i = 0; i < strings.size(); ++i)
       if (!checked(strings[i]))
-        return fail(FaultCode::bad_input, "a string needs a tension above 0", name + std::to_string(i + 1), "give the tension in N, EA in N, linear density in kg/m");
+        return fail(FaultCode::bad_input, "a string needs a tension above 0", name + std::to_string(i + 1),
+                    "give the tension in N, EA in N, linear density in kg/m");
   auto parts = std::make_unique<Parts>(layout);
   std::vector<std::vector<int>> at(layout.mains.size(), std::vector<int>(layout.crosses.size(), -1));
   for (std::size_t i = 0; i < layout.mains.size(); ++i)
@@ -67,7 +69,8 @@ Outcome<StringNet> StringNet::make(const BedLayout& layout, std::span<const NetS
       parts->crossing.push_back({main.at, cross.at});
     }
   if (parts->nodes == 0) return fail(FaultCode::bad_input, "no two strings cross", "net", "give mains and crosses");
-  const auto add = [&](const BedString& string, const NetString& kind, bool main, double width, const std::vector<std::pair<double, int>>& crossings) {
+  const auto add = [&](const BedString& string, const NetString& kind, bool main, double width,
+                       const std::vector<std::pair<double, int>>& crossings) {
     NetLine line{kind, main, string.at, width, string.length() / 1000, {}};
     double from = string.low;
     int node = -1;
@@ -193,10 +196,14 @@ struct Pressed {
   double energy = 0;            ///< of the strings, less the load's work
 };
 
-double step_over(const NetPiece& piece, const NetVector& w) { return (piece.b >= 0 ? w[piece.b] : 0) - (piece.a >= 0 ? w[piece.a] : 0); }
+double step_over(const NetPiece& piece, const NetVector& w) {
+  return (piece.b >= 0 ? w[piece.b] : 0) - (piece.a >= 0 ? w[piece.a] : 0);
+}
 
 /// One tension of a line or, where `hold`, that of a piece alone.
-double tension_of(const NetLine& line, double stretch, double length) { return line.string.tension + line.string.elasticity * stretch / length; }
+double tension_of(const NetLine& line, double stretch, double length) {
+  return line.string.tension + line.string.elasticity * stretch / length;
+}
 
 double stretch_of(const NetPiece& piece, double step) {
   const double l = piece.length();
@@ -295,7 +302,8 @@ class NetNewton {
 }  // namespace
 
 Outcome<NetDeflection> StringNet::press(const NetContact& contact, double force, Crossings crossings) const {
-  if (!(force > 0 && force <= 10'000)) return fail(FaultCode::bad_input, "a force is above 0 and at most 10,000 N", "force", "give newtons; a firm shot is some 1,000");
+  if (!(force > 0 && force <= 10'000))
+    return fail(FaultCode::bad_input, "a force is above 0 and at most 10,000 N", "force", "give newtons; a firm shot is some 1,000");
   const auto load = parts_->load(contact);
   if (!load) return fail(load.error());
   const Parts& net = *parts_;
@@ -345,6 +353,8 @@ std::vector<NetPoint> StringNet::map(const NetContact& contact) const {
   return out;
 }
 
-std::vector<BedPoint> StringNet::crossings() const { return parts_->crossing; }
+std::vector<BedPoint> StringNet::crossings() const {
+  return parts_->crossing;
+}
 
 }  // namespace weavelog

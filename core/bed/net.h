@@ -21,8 +21,8 @@ struct NetString {
 
 /// Where the bed is pressed.
 struct NetContact {
-  double x = 0, y = 0;   ///< mm
-  double radius = 25;    ///< mm; a ball flattened by a firm shot, common practice, no source
+  double x = 0, y = 0;  ///< mm
+  double radius = 25;   ///< mm; a ball flattened by a firm shot, common practice, no source
   enum class Share {
     disc,      ///< an even pressure over the disc, carried by the pieces of string in it
     crossings  ///< equal parts on the crossings in the disc
@@ -30,25 +30,26 @@ struct NetContact {
 };
 
 struct NetDeflection {
-  double force = 0;          ///< N
-  double mean = 0;           ///< m, of where the force acts, weighted by it: force times this is the force's work in a linear bed
-  double deepest = 0;        ///< m, of the crossings
-  double mains_share = 0;    ///< of the stiffness, 0 to 1; the rest is the crosses'
-  int loaded = 0;            ///< crossings within the disc
-  int steps = 0;             ///< of Newton's method; 0 in a linear bed
+  double force = 0;        ///< N
+  double mean = 0;         ///< m, of where the force acts, weighted by it: force times this is the force's work in a linear bed
+  double deepest = 0;      ///< m, of the crossings
+  double mains_share = 0;  ///< of the stiffness, 0 to 1; the rest is the crosses'
+  int loaded = 0;          ///< crossings within the disc
+  int steps = 0;           ///< of Newton's method; 0 in a linear bed
   [[nodiscard]] double stiffness() const { return force / mean; }  ///< N/m, secant
 };
 
 struct NetPoint {
-  double x = 0, y = 0;       ///< mm, a crossing
-  double stiffness = 0;      ///< N/m of the same contact put there
+  double x = 0, y = 0;   ///< mm, a crossing
+  double stiffness = 0;  ///< N/m of the same contact put there
 };
 
 class StringNet {
  public:
   /// `mains` and `crosses` by string; `pieces` parts between two crossings (1 to 16). Faults: bad_input (a tension that is not above 0, counts that
   /// differ from the layout's, no crossing, more than 40,000 nodes).
-  [[nodiscard]] static Outcome<StringNet> make(const BedLayout& layout, std::span<const NetString> mains, std::span<const NetString> crosses, int pieces = 1);
+  [[nodiscard]] static Outcome<StringNet> make(const BedLayout& layout, std::span<const NetString> mains, std::span<const NetString> crosses,
+                                               int pieces = 1);
   ~StringNet();
   StringNet(StringNet&&) noexcept;
   StringNet& operator=(StringNet&&) noexcept;

@@ -38,7 +38,8 @@ Outcome<std::vector<double>> StringNet::modes(int count) const {
     return fail(FaultCode::bad_input, "a net has as many modes as nodes, of which 1 to 20 are told", "modes", "ask for fewer");
   NetVector mass = NetVector::Zero(nodes);
   for (const NetLine& line : parts_->lines) {
-    if (!(line.string.linear_density > 0)) return fail(FaultCode::bad_input, "a string without mass has no tone", "net", "give its linear density in kg/m");
+    if (!(line.string.linear_density > 0))
+      return fail(FaultCode::bad_input, "a string without mass has no tone", "net", "give its linear density in kg/m");
     for (const NetPiece& piece : line.pieces) {
       const double half = line.string.linear_density * piece.length() / 2;
       if (piece.a >= 0) mass[piece.a] += half;

@@ -21,9 +21,9 @@ struct NetPiece {
 struct NetLine {
   NetString string;
   bool main = false;
-  double at = 0;         ///< mm
-  double width = 0;      ///< mm, half way to the neighbours on both sides
-  double length = 0;     ///< m
+  double at = 0;      ///< mm
+  double width = 0;   ///< mm, half way to the neighbours on both sides
+  double length = 0;  ///< m
   std::vector<NetPiece> pieces;
 };
 

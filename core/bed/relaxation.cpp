@@ -18,16 +18,24 @@ constexpr double kRacketSd = 0.2;
 constexpr double kMostLoss = 0.15;  // a decade; more is no string's
 constexpr double kLongest = 2 * 366 * 86'400.0;
 
-double prior_mean(std::size_t i) { return i < kMaterials ? std::log(prior_of(kStringMaterials[i]).loss_per_decade) : i == kMaterials ? kByDegree : kByPercent; }
-double prior_sd(std::size_t i) { return i < kMaterials ? prior_of(kStringMaterials[i]).loss_sd : i == kMaterials ? kByDegreeSd : kByPercentSd; }
+double prior_mean(std::size_t i) {
+  return i < kMaterials ? std::log(prior_of(kStringMaterials[i]).loss_per_decade) : i == kMaterials ? kByDegree : kByPercent;
+}
+double prior_sd(std::size_t i) {
+  return i < kMaterials ? prior_of(kStringMaterials[i]).loss_sd : i == kMaterials ? kByDegreeSd : kByPercentSd;
+}
 
-double decades(double seconds) { return std::log10(1 + seconds / kFrom); }
+double decades(double seconds) {
+  return std::log10(1 + seconds / kFrom);
+}
 
 Outcome<> possible(const RelaxationCase& of, double seconds, const std::string& where) {
   if (!(seconds >= 0 && seconds <= kLongest))
-    return fail(FaultCode::bad_input, "this time since stringing can't be", where, "give 0 to two years; a reading needs the time since the racket left the machine");
+    return fail(FaultCode::bad_input, "this time since stringing can't be", where,
+                "give 0 to two years; a reading needs the time since the racket left the machine");
   if (!(of.pre_stretch >= 0 && of.pre_stretch <= 30)) return fail(FaultCode::bad_input, "nobody pre-stretches so", where, "give 0 to 30 percent");
-  if (!(of.temperature >= -30 && of.temperature <= 80)) return fail(FaultCode::bad_input, "no racket lies so cold or so hot", where, "give degrees Celsius, -30 to 80");
+  if (!(of.temperature >= -30 && of.temperature <= 80))
+    return fail(FaultCode::bad_input, "no racket lies so cold or so hot", where, "give degrees Celsius, -30 to 80");
   return {};
 }
 
@@ -48,7 +56,9 @@ TensionLeft told(double log_loss, double sd, double prior_sd_of, double x, doubl
 
 }  // namespace
 
-double LogTimeLaw::left(double seconds) const { return std::max(0.0, 1 - per_decade * std::log10(1 + std::max(0.0, seconds) / from)); }
+double LogTimeLaw::left(double seconds) const {
+  return std::max(0.0, 1 - per_decade * std::log10(1 + std::max(0.0, seconds) / from));
+}
 
 double BentLogTimeLaw::left(double seconds) const {
   if (!(seconds > from)) return 1;
@@ -85,8 +95,10 @@ Outcome<RelaxationModel> RelaxationModel::fitted(std::span<const RelaxationReadi
     const RelaxationReading& one = readings[i];
     const std::string where = "reading " + std::to_string(i + 1);
     if (auto fine = possible(one.of, one.seconds, where); !fine) return fail(fine.error());
-    if (!(one.value > 0 && one.value < 1e12)) return fail(FaultCode::bad_input, "a reading is above 0", where, "give a tension, a stiffness, or a tone squared");
-    if (!(one.relative_sd > 0 && one.relative_sd < 1)) return fail(FaultCode::bad_input, "a reading is doubted by more than 0 and less than all", where, "give 0.015 for 1.5 percent");
+    if (!(one.value > 0 && one.value < 1e12))
+      return fail(FaultCode::bad_input, "a reading is above 0", where, "give a tension, a stiffness, or a tone squared");
+    if (!(one.relative_sd > 0 && one.relative_sd < 1))
+      return fail(FaultCode::bad_input, "a reading is doubted by more than 0 and less than all", where, "give 0.015 for 1.5 percent");
     const auto [place, is_new] = index.try_emplace(one.racket, out.rackets_.size());
     if (is_new) {
       out.rackets_.push_back({one.racket, one.of, 0, 0});
@@ -103,8 +115,8 @@ Outcome<RelaxationModel> RelaxationModel::fitted(std::span<const RelaxationReadi
   }
   for (std::size_t i = 0; i < readings.size(); ++i)
     if (std::abs(std::log(readings[i].value) - middle[racket_of[i]]) > 0.45)
-      return fail(FaultCode::bad_input, "this reading is more than half as much again, or less than two thirds, of the racket's others", "reading " + std::to_string(i + 1),
-                  "check its unit, and whether it is of the same stringing");
+      return fail(FaultCode::bad_input, "this reading is more than half as much again, or less than two thirds, of the racket's others",
+                  "reading " + std::to_string(i + 1), "check its unit, and whether it is of the same stringing");
 
   const auto n_rackets = static_cast<Eigen::Index>(out.rackets_.size());
   const auto shared = static_cast<Eigen::Index>(kShared);

@@ -33,10 +33,10 @@ struct RelaxationCase {
 
 /// One reading of something that is proportional to tension: a tension, a stiffness, or the square of a tone.
 struct RelaxationReading {
-  std::string racket;      ///< readings of one stringing of one racket have one name
+  std::string racket;  ///< readings of one stringing of one racket have one name
   RelaxationCase of;
-  double seconds = 0;      ///< since stringing
-  double value = 0;        ///< in any unit, one for each racket
+  double seconds = 0;  ///< since stringing
+  double value = 0;    ///< in any unit, one for each racket
   double relative_sd = 0.015;
 };
 

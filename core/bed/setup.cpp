@@ -18,9 +18,13 @@ double moved(const Moved& by, const std::string& what) {
   return found == by.end() ? 0 : found->second;
 }
 
-std::string doubt_name(StringMaterial material, const char* what) { return std::string(name_of(material)) + ": " + what; }
+std::string doubt_name(StringMaterial material, const char* what) {
+  return std::string(name_of(material)) + ": " + what;
+}
 /// Another diameter is another string: its error is its own.
-std::string gauge_name(const BedStringKind& kind) { return "gauge of " + std::string(name_of(kind.material)) + " " + std::to_string(std::lround(kind.gauge * 1000)); }
+std::string gauge_name(const BedStringKind& kind) {
+  return "gauge of " + std::string(name_of(kind.material)) + " " + std::to_string(std::lround(kind.gauge * 1000));
+}
 
 /// The doubts that a setup has, but for the model's own.
 std::vector<std::string> doubts_of(const BedSetup& setup) {
@@ -58,10 +62,14 @@ Outcome<PartNow> part_now(const BedSetup& setup, const BedStrings& part, const R
   out.left = 1 - (1 - left->left.value) * loss_moved;
   const double diameter = std::exp(assumed.gauge_sd * moved(by, gauge_name(part.kind)));
   out.string.tension = part.pulled * (1 - lost) * (1 - weaving) * out.left;
-  out.string.elasticity = elasticity_of(part.kind) * (part.kind.elasticity ? 1 : std::exp(prior.modulus_sd * moved(by, doubt_name(part.kind.material, "modulus"))) * diameter * diameter);
+  out.string.elasticity =
+      elasticity_of(part.kind) *
+      (part.kind.elasticity ? 1 : std::exp(prior.modulus_sd * moved(by, doubt_name(part.kind.material, "modulus"))) * diameter * diameter);
   out.string.linear_density =
-      linear_density_of(part.kind) * (part.kind.linear_density ? 1 : std::exp(prior.density_sd * moved(by, doubt_name(part.kind.material, "density"))) * diameter * diameter);
-  if (!(out.string.tension > 0)) return fail(FaultCode::bad_input, "these losses leave no tension", "assumptions", "give a smaller loss or a shorter time");
+      linear_density_of(part.kind) *
+      (part.kind.linear_density ? 1 : std::exp(prior.density_sd * moved(by, doubt_name(part.kind.material, "density"))) * diameter * diameter);
+  if (!(out.string.tension > 0))
+    return fail(FaultCode::bad_input, "these losses leave no tension", "assumptions", "give a smaller loss or a shorter time");
   return out;
 }
 
@@ -69,19 +77,25 @@ Outcome<> checked(const BedSetup& setup) {
   for (const auto& [part, name] : {std::pair{&setup.mains, "mains"}, std::pair{&setup.crosses, "crosses"}}) {
     const std::string where = name;
     if (!(part->pulled >= 40 && part->pulled <= 500))
-      return fail(FaultCode::bad_input, "no machine pulls this tension", where + ", tension", "give 4 to 51 kg, 9 to 112 lb or 40 to 500 N, with the unit");
-    if (!(part->kind.gauge >= 0.8 && part->kind.gauge <= 1.8)) return fail(FaultCode::bad_input, "no string is so thin or so thick", where + ", gauge", "give millimetres, 0.8 to 1.8");
+      return fail(FaultCode::bad_input, "no machine pulls this tension", where + ", tension",
+                  "give 4 to 51 kg, 9 to 112 lb or 40 to 500 N, with the unit");
+    if (!(part->kind.gauge >= 0.8 && part->kind.gauge <= 1.8))
+      return fail(FaultCode::bad_input, "no string is so thin or so thick", where + ", gauge", "give millimetres, 0.8 to 1.8");
     if (part->kind.linear_density && !(*part->kind.linear_density >= 2e-4 && *part->kind.linear_density <= 6e-3))
       return fail(FaultCode::bad_input, "no string weighs this", where + ", linear density", "give grams a metre, 0.2 to 6");
     if (part->kind.elasticity && !(*part->kind.elasticity >= 200 && *part->kind.elasticity <= 2e5))
       return fail(FaultCode::bad_input, "no string stretches so", where + ", elasticity", "give EA in newtons, 200 to 200,000");
-    if (!(part->pre_stretch >= 0 && part->pre_stretch <= 30)) return fail(FaultCode::bad_input, "nobody pre-stretches so", where + ", pre-stretch", "give 0 to 30 percent");
+    if (!(part->pre_stretch >= 0 && part->pre_stretch <= 30))
+      return fail(FaultCode::bad_input, "nobody pre-stretches so", where + ", pre-stretch", "give 0 to 30 percent");
   }
-  if (!(setup.temperature >= -30 && setup.temperature <= 80)) return fail(FaultCode::bad_input, "no racket lies so cold or so hot", "temperature", "give degrees Celsius, -30 to 80");
-  if (!(setup.after >= 0 && setup.after <= 2 * 366 * 86'400.0)) return fail(FaultCode::bad_input, "this time since stringing can't be", "after", "give 0 to two years");
+  if (!(setup.temperature >= -30 && setup.temperature <= 80))
+    return fail(FaultCode::bad_input, "no racket lies so cold or so hot", "temperature", "give degrees Celsius, -30 to 80");
+  if (!(setup.after >= 0 && setup.after <= 2 * 366 * 86'400.0))
+    return fail(FaultCode::bad_input, "this time since stringing can't be", "after", "give 0 to two years");
   const BedAssumptions& a = setup.assumed;
   const auto part = [](double value) { return value >= 0 && value < 0.9; };
-  if (!part(a.off_machine) || !part(a.weaving) || !part(a.off_machine_sd) || !part(a.weaving_sd) || !part(a.between_materials_sd) || !part(a.gauge_sd) || !part(a.model_sd))
+  if (!part(a.off_machine) || !part(a.weaving) || !part(a.off_machine_sd) || !part(a.weaving_sd) || !part(a.between_materials_sd) ||
+      !part(a.gauge_sd) || !part(a.model_sd))
     return fail(FaultCode::bad_input, "a loss is a part of the tension", "assumptions", "give 0 to below 0.9");
   if (!(a.contact >= 5 && a.contact <= 60 && a.contact_sd >= 0 && a.contact_sd <= a.contact / 2))
     return fail(FaultCode::bad_input, "no ball touches so much or so little", "contact", "give a radius of 5 to 60 mm; 20 to 30 is usual");
@@ -139,7 +153,8 @@ Outcome<BedLayout> layout_of(const BedSetup& setup) {
   const auto head = setup.corners.empty() ? HeadOutline::of_area(setup.area, setup.aspect, setup.shape) : HeadOutline::of_corners(setup.corners);
   if (!head) return fail(head.error());
   if (!(head->area_cm2() >= 300 && head->area_cm2() <= 1000))
-    return fail(FaultCode::bad_input, "no racket has a head of this area", "outline", "give the corners in millimetres; the area comes to 300 to 1,000 cm2");
+    return fail(FaultCode::bad_input, "no racket has a head of this area", "outline",
+                "give the corners in millimetres; the area comes to 300 to 1,000 cm2");
   return lay_out(*head, setup.pattern);
 }
 
@@ -149,7 +164,8 @@ Outcome<StringNet> net_of(const BedSetup& setup, double mains_tension, double cr
   const auto strings = [](const BedStrings& part, double tension, std::size_t count) {
     return std::vector<NetString>(count, {tension, elasticity_of(part.kind), linear_density_of(part.kind)});
   };
-  return StringNet::make(*layout, strings(setup.mains, mains_tension, layout->mains.size()), strings(setup.crosses, crosses_tension, layout->crosses.size()), pieces);
+  return StringNet::make(*layout, strings(setup.mains, mains_tension, layout->mains.size()),
+                         strings(setup.crosses, crosses_tension, layout->crosses.size()), pieces);
 }
 
 Outcome<BedReckoner::Tensions> BedReckoner::tensions(const BedSetup& setup) const {
@@ -160,7 +176,9 @@ Outcome<BedReckoner::Tensions> BedReckoner::tensions(const BedSetup& setup) cons
   return Tensions{main->string.tension, cross->string.tension, (main->left + cross->left) / 2, main->left, cross->left};
 }
 
-Outcome<double> BedReckoner::value(const BedSetup& setup, const BedGoal& goal, int pieces) const { return value_moved(setup, goal, relaxation_, {}, pieces); }
+Outcome<double> BedReckoner::value(const BedSetup& setup, const BedGoal& goal, int pieces) const {
+  return value_moved(setup, goal, relaxation_, {}, pieces);
+}
 
 Outcome<BedFigure> BedReckoner::figure(const BedSetup& setup, const BedGoal& goal) const {
   return with_doubts(doubts_of(setup), setup.assumed.model_sd, [&](const Moved& by) { return value_moved(setup, goal, relaxation_, by, 1); });
@@ -200,8 +218,8 @@ Outcome<BedReckoner::Whole> BedReckoner::whole(const BedSetup& setup, double for
   auto modes = net->modes(4);
   if (!modes) return fail(modes.error());
   out.modes = std::move(*modes);
-  for (auto [to, goal] : {std::pair{&out.stiffness, BedGoal{BedGoal::Kind::stiffness, 0}}, std::pair{&out.loaded, BedGoal{BedGoal::Kind::stiffness, force}},
-                          std::pair{&out.tone, BedGoal{BedGoal::Kind::tone, 0}}}) {
+  for (auto [to, goal] : {std::pair{&out.stiffness, BedGoal{BedGoal::Kind::stiffness, 0}},
+                          std::pair{&out.loaded, BedGoal{BedGoal::Kind::stiffness, force}}, std::pair{&out.tone, BedGoal{BedGoal::Kind::tone, 0}}}) {
     auto made = figure(setup, goal);
     if (!made) return fail(made.error());
     *to = std::move(*made);
@@ -211,8 +229,10 @@ Outcome<BedReckoner::Whole> BedReckoner::whole(const BedSetup& setup, double for
 
 Outcome<BedReckoner::FromTone> BedReckoner::from_tone(const BedSetup& setup, double hz, double relative_sd) const {
   if (!(hz >= 200 && hz <= 1500))
-    return fail(FaultCode::bad_input, "this is no tone of a string bed", "tone", "give hertz; beds sound at some 400 to 800 Hz. A tension or stiffness is another reading");
-  if (!(relative_sd >= 0 && relative_sd < 0.5)) return fail(FaultCode::bad_input, "a doubt is a part of the reading", "tone", "give 0.003 for 0.3 percent");
+    return fail(FaultCode::bad_input, "this is no tone of a string bed", "tone",
+                "give hertz; beds sound at some 400 to 800 Hz. A tension or stiffness is another reading");
+  if (!(relative_sd >= 0 && relative_sd < 0.5))
+    return fail(FaultCode::bad_input, "a doubt is a part of the reading", "tone", "give 0.003 for 0.3 percent");
   const auto now = tensions(setup);
   if (!now) return fail(now.error());
   const auto layout = layout_of(setup);
@@ -227,7 +247,9 @@ Outcome<BedReckoner::FromTone> BedReckoner::from_tone(const BedSetup& setup, dou
   const double mean = (now->mains * n_mains + now->crosses * n_crosses) / (n_mains + n_crosses);
   const double pulled = (setup.mains.pulled * n_mains + setup.crosses.pulled * n_crosses) / (n_mains + n_crosses);
   if (!(mean * grows >= pulled * 0.25 && mean * grows <= pulled * 1.2))
-    return fail(FaultCode::bad_input, "this tone does not go with this setup: it would mean " + std::to_string(std::lround(100 * mean * grows / pulled)) + " % of the pulled tension",
+    return fail(FaultCode::bad_input,
+                "this tone does not go with this setup: it would mean " + std::to_string(std::lround(100 * mean * grows / pulled)) +
+                    " % of the pulled tension",
                 "tone", "check racket, string, tension and the unit of the reading");
   // What says nothing of the tension any more: whatever moves tone and stiffness by the tension alone falls out.
   double of_tension = 4 * relative_sd * relative_sd, of_stiffness = of_tension;
@@ -236,7 +258,9 @@ Outcome<BedReckoner::FromTone> BedReckoner::from_tone(const BedSetup& setup, dou
       if (one.of == doubt) return one.slope;
     return 0.0;
   };
-  const auto of_tension_alone = [](const std::string& doubt) { return doubt == "off_machine" || doubt.ends_with("off_machine") || doubt.ends_with("loss"); };
+  const auto of_tension_alone = [](const std::string& doubt) {
+    return doubt == "off_machine" || doubt.ends_with("off_machine") || doubt.ends_with("loss");
+  };
   for (const BedDoubt& one : tone->doubts)
     if (one.of != "model" && !of_tension_alone(one.of) && one.of != "weaving") of_tension += 4 * one.slope * one.slope;
   for (const std::string& doubt : doubts_of(setup))

@@ -22,18 +22,19 @@ struct BedStrings {
 
 /// What is assumed where nobody measured, with its doubt (standard deviations).
 struct BedAssumptions {
-  double off_machine = 0.30, off_machine_sd = 0.06;  ///< part of the pulled tension that is gone a minute after the racket came off (published, typical)
-  double between_materials_sd = 0.03;                ///< by which that differs between materials; no source
-  double weaving = 0.05, weaving_sd = 0.04;          ///< part that crosses lose by friction on the mains while they are pulled; no source
-  double contact = 25, contact_sd = 2.5;             ///< mm, radius of the disc that is pressed
-  double gauge_sd = 0.015;                           ///< relative, of a string's diameter
-  double model_sd = 0.05;                            ///< relative: stiff frame, no bending, contact not a disc
+  double off_machine = 0.30,
+         off_machine_sd = 0.06;              ///< part of the pulled tension that is gone a minute after the racket came off (published, typical)
+  double between_materials_sd = 0.03;        ///< by which that differs between materials; no source
+  double weaving = 0.05, weaving_sd = 0.04;  ///< part that crosses lose by friction on the mains while they are pulled; no source
+  double contact = 25, contact_sd = 2.5;     ///< mm, radius of the disc that is pressed
+  double gauge_sd = 0.015;                   ///< relative, of a string's diameter
+  double model_sd = 0.05;                    ///< relative: stiff frame, no bending, contact not a disc
 };
 
 struct BedSetup {
-  double area = 645;       ///< cm2
-  double aspect = 1.35;    ///< length by width of the string plane
-  double shape = 2;        ///< power of the superellipse
+  double area = 645;              ///< cm2
+  double aspect = 1.35;           ///< length by width of the string plane
+  double shape = 2;               ///< power of the superellipse
   std::vector<BedPoint> corners;  ///< mm; in place of area, aspect and shape
   BedPattern pattern;
   BedStrings mains, crosses;
@@ -56,9 +57,9 @@ struct BedGoal {
 
 /// A doubt and what it does to a figure.
 struct BedDoubt {
-  std::string of;           ///< "off_machine", "weaving", "contact", "model", "gauge", or a material with "modulus", "density", "loss", "off_machine"
-  double relative_sd = 0;   ///< that it brings to the figure
-  double slope = 0;         ///< change of the figure's logarithm by one standard deviation of the doubt
+  std::string of;          ///< "off_machine", "weaving", "contact", "model", "gauge", or a material with "modulus", "density", "loss", "off_machine"
+  double relative_sd = 0;  ///< that it brings to the figure
+  double slope = 0;        ///< change of the figure's logarithm by one standard deviation of the doubt
 };
 
 /// A figure with where its doubt comes from, the largest first.
@@ -89,21 +90,21 @@ class BedReckoner {
 
   /// Everything about a bed at once, for screens and commands.
   struct Whole {
-    BedFigure stiffness;       ///< small load, N/m
-    BedFigure loaded;          ///< at goal.force, N/m
-    BedFigure tone;            ///< lowest mode, Hz
-    std::vector<double> modes; ///< Hz
+    BedFigure stiffness;        ///< small load, N/m
+    BedFigure loaded;           ///< at goal.force, N/m
+    BedFigure tone;             ///< lowest mode, Hz
+    std::vector<double> modes;  ///< Hz
     Tensions tensions;
-    double mains_share = 0;    ///< of the small-load stiffness
-    double held = 0;           ///< loaded stiffness if strings could not slide at crossings, N/m: real ones lie between
-    double sinks = 0;          ///< m under goal.force
+    double mains_share = 0;  ///< of the small-load stiffness
+    double held = 0;         ///< loaded stiffness if strings could not slide at crossings, N/m: real ones lie between
+    double sinks = 0;        ///< m under goal.force
   };
   [[nodiscard]] Outcome<Whole> whole(const BedSetup& setup, double force) const;
 
   /// What a tone says: the mean tension in the bed and its stiffness now. Faults: bad_input (a tone that is no bed's, 200 to 1,500 Hz; one that would
   /// mean less than a quarter or more than 1.2 of the pulled tension: wrong racket, wrong string or wrong unit).
   struct FromTone {
-    BedEstimate tension;    ///< N, mean of all strings by their number
+    BedEstimate tension;  ///< N, mean of all strings by their number
     BedEstimate mains, crosses;
     BedEstimate stiffness;  ///< N/m, small load
     BedEstimate of_pulled;  ///< part of the mean pulled tension

@@ -10,7 +10,8 @@ namespace {
 
 Outcome<double> number_in(std::string_view text, std::string_view what) {
   const auto value = Decimal::parse(text);
-  if (!value) return fail(FaultCode::bad_input, "\"" + std::string(text.substr(0, 40)) + "\" is no number", std::string(what), "give digits, as 1.25");
+  if (!value)
+    return fail(FaultCode::bad_input, "\"" + std::string(text.substr(0, 40)) + "\" is no number", std::string(what), "give digits, as 1.25");
   return value->to_double();
 }
 
@@ -18,7 +19,8 @@ Outcome<double> plain(std::string_view text, std::string_view what, Unit allowed
   const auto told = quantity_in(text, what);
   if (!told) return fail(told.error());
   if (told->unit != Unit::none && told->unit != allowed)
-    return fail(FaultCode::bad_input, "this unit does not go with it", std::string(what), "give " + std::string(allowed == Unit::none ? "a plain number" : symbol_of(allowed)));
+    return fail(FaultCode::bad_input, "this unit does not go with it", std::string(what),
+                "give " + std::string(allowed == Unit::none ? "a plain number" : symbol_of(allowed)));
   return told->amount.to_double();
 }
 
@@ -49,7 +51,9 @@ Outcome<std::vector<double>> positions_in(std::string_view text, std::string_vie
   return out;
 }
 
-std::string kind_words(const BedStringKind& kind) { return std::string(name_of(kind.material)) + " " + std::to_string(std::lround(kind.gauge * 1000)); }
+std::string kind_words(const BedStringKind& kind) {
+  return std::string(name_of(kind.material)) + " " + std::to_string(std::lround(kind.gauge * 1000));
+}
 
 /// One of the names that mains and crosses have alike.
 Outcome<bool> tell_strings(BedStrings& part, std::string_view name, std::string_view value, std::string_view what) {
@@ -118,15 +122,21 @@ Fault at_row(Fault fault, std::string_view source, const CsvRow& row) {
 Outcome<Quantity> quantity_in(std::string_view text, std::string_view what) {
   text = trimmed(text);
   std::size_t end = 0;
-  while (end < text.size() && ((text[end] >= '0' && text[end] <= '9') || text[end] == '.' || text[end] == ',' || text[end] == '-' || text[end] == '+')) ++end;
+  while (end < text.size() &&
+         ((text[end] >= '0' && text[end] <= '9') || text[end] == '.' || text[end] == ',' || text[end] == '-' || text[end] == '+'))
+    ++end;
   const auto amount = Decimal::parse(text.substr(0, end));
-  if (!amount) return fail(FaultCode::bad_input, "\"" + std::string(text.substr(0, 40)) + "\" is no number with a unit", std::string(what), "give digits and unit, as 24.5kg");
+  if (!amount)
+    return fail(FaultCode::bad_input, "\"" + std::string(text.substr(0, 40)) + "\" is no number with a unit", std::string(what),
+                "give digits and unit, as 24.5kg");
   std::string_view unit = trimmed(text.substr(end));
   if (unit.empty()) return Quantity{*amount, Unit::none};
   if (unit == "cm2" || unit == "cm²") return Quantity{*amount, Unit::square_centimetre};
   if (unit == "in2" || unit == "in²" || unit == "sqin") return Quantity{*amount, Unit::square_inch};
   const auto known = unit_from(unit);
-  if (!known) return fail(FaultCode::bad_input, "\"" + std::string(unit.substr(0, 20)) + "\" is no unit that is known", std::string(what), "give kg, lb, N, mm, in2, cm2, %, Hz");
+  if (!known)
+    return fail(FaultCode::bad_input, "\"" + std::string(unit.substr(0, 20)) + "\" is no unit that is known", std::string(what),
+                "give kg, lb, N, mm, in2, cm2, %, Hz");
   return Quantity{*amount, *known};
 }
 
@@ -137,7 +147,8 @@ Outcome<double> seconds_in(std::string_view text, std::string_view what) {
   const auto amount = number_in(text.substr(0, end), what);
   if (!amount) return fail(amount.error());
   const std::string_view unit = trimmed(text.substr(end));
-  for (const auto& [name, factor] : {std::pair{"", 1.0}, std::pair{"s", 1.0}, std::pair{"min", 60.0}, std::pair{"h", 3600.0}, std::pair{"d", 86'400.0}})
+  for (const auto& [name, factor] :
+       {std::pair{"", 1.0}, std::pair{"s", 1.0}, std::pair{"min", 60.0}, std::pair{"h", 3600.0}, std::pair{"d", 86'400.0}})
     if (unit == name) return *amount * factor;
   return fail(FaultCode::bad_input, "\"" + std::string(unit.substr(0, 20)) + "\" is no time", std::string(what), "give 90s, 20min, 2h or 3d");
 }
@@ -151,18 +162,21 @@ Outcome<double> stiffness_in(std::string_view text, std::string_view what) {
   const std::string_view unit = trimmed(text.substr(end));
   double factor = 0;
   // 1 kgf = 9.80665 N, 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm, exactly (NIST SP 811, App. B.8).
-  for (const auto& [name, by] : {std::pair{"N/mm", 1000.0}, std::pair{"kN/m", 1000.0}, std::pair{"N/m", 1.0}, std::pair{"kg/cm", 980.665}, std::pair{"lb/in", 4.4482216152605 / 0.0254}})
+  for (const auto& [name, by] : {std::pair{"N/mm", 1000.0}, std::pair{"kN/m", 1000.0}, std::pair{"N/m", 1.0}, std::pair{"kg/cm", 980.665},
+                                 std::pair{"lb/in", 4.4482216152605 / 0.0254}})
     if (unit == name) factor = by;
   if (factor == 0) return fail(FaultCode::bad_input, "a stiffness needs its unit", std::string(what), "give it as 34N/mm, 35kg/cm or 195lb/in");
   const double value = *amount * factor;
   if (!(value >= 8000 && value <= 120'000))
-    return fail(FaultCode::bad_input, "this is no stiffness of a string bed", std::string(what), "beds have some 20 to 50 N/mm; check the unit, or convert what your device shows");
+    return fail(FaultCode::bad_input, "this is no stiffness of a string bed", std::string(what),
+                "beds have some 20 to 50 N/mm; check the unit, or convert what your device shows");
   return value;
 }
 
 Outcome<> tell(ToldSetup& told, std::string_view word) {
   const std::size_t sign = word.find('=');
-  if (sign == std::string_view::npos) return fail(FaultCode::bad_input, "\"" + std::string(word.substr(0, 60)) + "\" has no value", "setup", "give NAME=VALUE, as gauge=1.25");
+  if (sign == std::string_view::npos)
+    return fail(FaultCode::bad_input, "\"" + std::string(word.substr(0, 60)) + "\" has no value", "setup", "give NAME=VALUE, as gauge=1.25");
   const std::string name(trimmed(word.substr(0, sign)));
   const std::string_view value = trimmed(word.substr(sign + 1));
   BedSetup& setup = told.setup;
@@ -170,7 +184,8 @@ Outcome<> tell(ToldSetup& told, std::string_view word) {
     const auto area = quantity_in(value, name);
     if (!area) return fail(area.error());
     const double amount = area->amount.to_double();
-    if (area->unit != Unit::square_inch && area->unit != Unit::square_centimetre) return fail(FaultCode::bad_input, "a head's area needs its unit", name, "give 100in2 or 645cm2");
+    if (area->unit != Unit::square_inch && area->unit != Unit::square_centimetre)
+      return fail(FaultCode::bad_input, "a head's area needs its unit", name, "give 100in2 or 645cm2");
     setup.area = area->unit == Unit::square_inch ? amount * 6.4516 : amount;
     setup.corners.clear();
     return {};
@@ -182,7 +197,8 @@ Outcome<> tell(ToldSetup& told, std::string_view word) {
     if (by == std::string_view::npos) by = value.find('/');
     const auto mains = by == std::string_view::npos ? Outcome<double>(0) : number_in(trimmed(value.substr(0, by)), name);
     const auto crosses = by == std::string_view::npos ? Outcome<double>(0) : number_in(trimmed(value.substr(by + 1)), name);
-    if (!mains || !crosses || !(*mains >= 1 && *mains <= 60 && *crosses >= 1 && *crosses <= 60) || *mains != std::floor(*mains) || *crosses != std::floor(*crosses))
+    if (!mains || !crosses || !(*mains >= 1 && *mains <= 60 && *crosses >= 1 && *crosses <= 60) || *mains != std::floor(*mains) ||
+        *crosses != std::floor(*crosses))
       return fail(FaultCode::bad_input, "this is no pattern", name, "give mains x crosses, as 16x19");
     setup.pattern.mains = static_cast<int>(*mains);
     setup.pattern.crosses = static_cast<int>(*crosses);
@@ -232,14 +248,16 @@ Outcome<> tell(ToldSetup& told, std::string_view word) {
   if (!taken) return fail(taken.error());
   if (!*taken)
     return fail(FaultCode::bad_input, "\"" + name.substr(0, 40) + "\" is not known of a setup", "setup",
-                "give head, aspect, pattern, widening, string, gauge, tension, mains, crosses, pre_stretch, after, temperature, contact, frame or model; or mains_gauge, crosses_string, ...");
+                "give head, aspect, pattern, widening, string, gauge, tension, mains, crosses, pre_stretch, after, temperature, contact, frame or "
+                "model; or mains_gauge, crosses_string, ...");
   return {};
 }
 
 Outcome<ToldSetup> setup_in_words(std::span<const std::string> words, ToldSetup before) {
   for (const std::string& word : words)
     if (auto taken = tell(before, word); !taken) return fail(taken.error());
-  before.whose.string = kind_words(before.setup.mains.kind) + (before.setup.crosses.kind == before.setup.mains.kind ? "" : " / " + kind_words(before.setup.crosses.kind));
+  before.whose.string = kind_words(before.setup.mains.kind) +
+                        (before.setup.crosses.kind == before.setup.mains.kind ? "" : " / " + kind_words(before.setup.crosses.kind));
   return before;
 }
 
@@ -247,14 +265,17 @@ Outcome<ToldSetup> setup_in_json(std::string_view text, std::string_view source)
   namespace json = boost::json;
   boost::system::error_code error;
   const json::value document = json::parse(text, error);
-  const auto wrong = [&](std::string what) { return fail(FaultCode::bad_input, std::move(what), std::string(source), "give an object of names with texts or numbers, as {\"gauge\": 1.25}"); };
+  const auto wrong = [&](std::string what) {
+    return fail(FaultCode::bad_input, std::move(what), std::string(source), "give an object of names with texts or numbers, as {\"gauge\": 1.25}");
+  };
   if (error || !document.is_object()) return wrong("this is no JSON object");
   std::vector<std::string> words;
   for (const auto& member : document.get_object()) {
     if (member.value().is_string())
       words.push_back(std::string(member.key()) + "=" + std::string(member.value().get_string()));
     else if (member.value().is_number())
-      words.push_back(std::string(member.key()) + "=" + Decimal::rounded(std::clamp(member.value().to_number<double>(), -1e6, 1e6), 6).trimmed().text());
+      words.push_back(std::string(member.key()) + "=" +
+                      Decimal::rounded(std::clamp(member.value().to_number<double>(), -1e6, 1e6), 6).trimmed().text());
     else
       return wrong("\"" + std::string(member.key()) + "\" is neither text nor number");
   }
@@ -271,7 +292,8 @@ Outcome<std::vector<BedPoint>> read_corners(std::string_view bytes, std::string_
   const auto table = whole_table(bytes, source);
   if (!table) return fail(table.error());
   const Columns columns(*table);
-  if (!columns.has("x") || !columns.has("y")) return fail(FaultCode::bad_input, "an outline needs the columns x and y", csv_place(source, 1), "give millimetres, a corner a row");
+  if (!columns.has("x") || !columns.has("y"))
+    return fail(FaultCode::bad_input, "an outline needs the columns x and y", csv_place(source, 1), "give millimetres, a corner a row");
   std::vector<BedPoint> out;
   for (const CsvRow& row : table->rows) {
     const auto x = number_in(columns.of(row, "x"), "x"), y = number_in(columns.of(row, "y"), "y");
@@ -287,8 +309,11 @@ Outcome<std::vector<RelaxationReading>> read_relaxation(std::string_view bytes, 
   if (!table) return fail(table.error());
   const Columns columns(*table);
   for (const char* needed : {"racket", "after"})
-    if (!columns.has(needed)) return fail(FaultCode::bad_input, std::string("the column ") + needed + " is missing", csv_place(source, 1), "give racket, after, and value or hz");
-  if (columns.has("value") == columns.has("hz")) return fail(FaultCode::bad_input, "readings are in a column value or a column hz", csv_place(source, 1), "give one of the two");
+    if (!columns.has(needed))
+      return fail(FaultCode::bad_input, std::string("the column ") + needed + " is missing", csv_place(source, 1),
+                  "give racket, after, and value or hz");
+  if (columns.has("value") == columns.has("hz"))
+    return fail(FaultCode::bad_input, "readings are in a column value or a column hz", csv_place(source, 1), "give one of the two");
   std::vector<RelaxationReading> out;
   for (const CsvRow& row : table->rows) {
     RelaxationReading one;
@@ -323,7 +348,8 @@ Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const Bed
   const auto table = whole_table(bytes, source);
   if (!table) return fail(table.error());
   const Columns columns(*table);
-  if (!columns.has("setup")) return fail(FaultCode::bad_input, "the column setup is missing", csv_place(source, 1), "give the words of a setup, divided by spaces");
+  if (!columns.has("setup"))
+    return fail(FaultCode::bad_input, "the column setup is missing", csv_place(source, 1), "give the words of a setup, divided by spaces");
   std::vector<BedReading> out;
   for (const CsvRow& row : table->rows) {
     std::vector<std::string> words;
@@ -338,9 +364,12 @@ Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const Bed
     }
     auto told = setup_in_words(words);
     if (!told) return fail(at_row(told.error(), source, row));
-    if (!told->tension_told) return fail(at_row({FaultCode::bad_input, "a measured bed needs its tension", "setup", "give tension=24kg or mains= and crosses="}, source, row));
+    if (!told->tension_told)
+      return fail(
+          at_row({FaultCode::bad_input, "a measured bed needs its tension", "setup", "give tension=24kg or mains= and crosses="}, source, row));
     const std::string stiffness = columns.of(row, "stiffness"), hz = columns.of(row, "hz");
-    if (stiffness.empty() == hz.empty()) return fail(at_row({FaultCode::bad_input, "a measured bed has a stiffness or a tone", "", "fill in one of stiffness and hz"}, source, row));
+    if (stiffness.empty() == hz.empty())
+      return fail(at_row({FaultCode::bad_input, "a measured bed has a stiffness or a tone", "", "fill in one of stiffness and hz"}, source, row));
     const auto measured = hz.empty() ? stiffness_in(stiffness, "stiffness") : number_in(hz, "hz");
     if (!measured) return fail(at_row(measured.error(), source, row));
     const auto reckoned = reckoner.value(told->setup, hz.empty() ? BedGoal{BedGoal::Kind::stiffness, 0} : BedGoal{BedGoal::Kind::tone, 0});

@@ -39,11 +39,11 @@ struct ToldSetup {
 /// A stiffness in N/m: "34 N/mm", "34 kg/cm", "190 lb/in"; the unit is needed. Faults: bad_input (another unit; outside 8 to 120 N/mm).
 [[nodiscard]] Outcome<double> stiffness_in(std::string_view text, std::string_view what);
 
-/// Readings of one thing over time: racket, after, value (proportional to tension) or hz, and material, pre_stretch, temperature, doubt (percent). Faults,
-/// with the place: those of read_csv(); bad_input.
+/// Readings of one thing over time: racket, after, value (proportional to tension) or hz, and material, pre_stretch, temperature, doubt (percent).
+/// Faults, with the place: those of read_csv(); bad_input.
 [[nodiscard]] Outcome<std::vector<RelaxationReading>> read_relaxation(std::string_view bytes, std::string_view source = {});
-/// Measured beds: setup (words, divided by spaces or ;) with stiffness (with unit) or hz, and frame, model, string, doubt (percent); each beside what is reckoned
-/// for it. Faults, with the place: those of read_csv(); bad_input.
+/// Measured beds: setup (words, divided by spaces or ;) with stiffness (with unit) or hz, and frame, model, string, doubt (percent); each beside what
+/// is reckoned for it. Faults, with the place: those of read_csv(); bad_input.
 [[nodiscard]] Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const BedReckoner& reckoner, std::string_view source = {});
 
 }  // namespace weavelog

@@ -17,12 +17,14 @@ std::uint32_t number_at(ByteView bytes, std::size_t at, std::size_t width) {
 }
 
 bool says(ByteView bytes, std::size_t at, std::string_view four) {
-  return at + 4 <= bytes.size() && std::equal(four.begin(), four.end(), bytes.begin() + static_cast<std::ptrdiff_t>(at), [](char a, std::uint8_t b) { return static_cast<std::uint8_t>(a) == b; });
+  return at + 4 <= bytes.size() && std::equal(four.begin(), four.end(), bytes.begin() + static_cast<std::ptrdiff_t>(at),
+                                              [](char a, std::uint8_t b) { return static_cast<std::uint8_t>(a) == b; });
 }
 
 float sample_at(ByteView bytes, std::size_t at, int bits, bool floating) {
   if (floating && bits == 32) return std::bit_cast<float>(number_at(bytes, at, 4));
-  if (floating) return static_cast<float>(std::bit_cast<double>(std::uint64_t{number_at(bytes, at, 4)} | std::uint64_t{number_at(bytes, at + 4, 4)} << 32U));
+  if (floating)
+    return static_cast<float>(std::bit_cast<double>(std::uint64_t{number_at(bytes, at, 4)} | std::uint64_t{number_at(bytes, at + 4, 4)} << 32U));
   if (bits == 8) return (static_cast<float>(bytes[at]) - 128) / 128;
   const auto width = static_cast<std::size_t>(bits / 8);
   const auto shifted = static_cast<std::int32_t>(number_at(bytes, at, width) << (32 - bits));  // the sign comes to the top
@@ -32,7 +34,9 @@ float sample_at(ByteView bytes, std::size_t at, int bits, bool floating) {
 void put(Bytes& to, std::uint32_t value, int width) {
   for (int i = 0; i < width; ++i) to.push_back(static_cast<std::uint8_t>(value >> (8 * i)));
 }
-void put(Bytes& to, std::string_view text) { to.insert(to.end(), text.begin(), text.end()); }
+void put(Bytes& to, std::string_view text) {
+  to.insert(to.end(), text.begin(), text.end());
+}
 
 }  // namespace
 

@@ -36,21 +36,29 @@ Outcome<Ending> geometry(const Settings& settings, const GeometryArguments& argu
   if (!need) return fail(need.error());
   json::array lines;
   for (const BedSegment& line : drawn_strings(*layout))
-    lines.push_back(json::object{{"string", line.main ? "main" : "cross"}, {"from", json::array{line.from.x, line.from.y}}, {"to", json::array{line.to.x, line.to.y}}});
-  const auto part = [](const StringLength& one) { return json::object{{"in_face", one.in_face}, {"around", one.around}, {"ends", one.ends}, {"metres", one.metres()}}; };
+    lines.push_back(json::object{
+        {"string", line.main ? "main" : "cross"}, {"from", json::array{line.from.x, line.from.y}}, {"to", json::array{line.to.x, line.to.y}}});
+  const auto part = [](const StringLength& one) {
+    return json::object{{"in_face", one.in_face}, {"around", one.around}, {"ends", one.ends}, {"metres", one.metres()}};
+  };
   json::object out{{"area_cm2", layout->head.area_cm2()},
                    {"length_mm", 2 * layout->head.half_length()},
                    {"width_mm", 2 * layout->head.half_width()},
                    {"within_rules", layout->head.within_rules()},
                    {"mains", strings_json(layout->mains)},
                    {"crosses", strings_json(layout->crosses)},
-                   {"string", json::object{{"pieces", need->pieces}, {"mains", part(need->mains)}, {"crosses", part(need->crosses)}, {"metres", need->metres()}, {"short_side", need->short_side}}},
+                   {"string", json::object{{"pieces", need->pieces},
+                                           {"mains", part(need->mains)},
+                                           {"crosses", part(need->crosses)},
+                                           {"metres", need->metres()},
+                                           {"short_side", need->short_side}}},
                    {"drawing", json::object{{"outline", points_json(layout->head.drawing())}, {"strings", std::move(lines)}}}};
-  std::string text = "head " + fixed(layout->head.area_cm2(), 0) + " cm2, " + fixed(2 * layout->head.half_length(), 0) + " x " + fixed(2 * layout->head.half_width(), 0) + " mm" +
-                     (layout->head.within_rules() ? "" : ", larger than the rules allow") + "\n" + std::to_string(layout->mains.size()) + " mains, " +
-                     std::to_string(layout->crosses.size()) + " crosses, " + fixed(layout->mains_in_face(), 2) + " m and " + fixed(layout->crosses_in_face(), 2) + " m in the face\n";
-  text += "string: " + fixed(need->mains.metres(), 1) + " m mains, " + fixed(need->crosses.metres(), 1) + " m crosses, " + fixed(need->metres(), 1) + " m " +
-          (need->pieces == 1 ? "in one piece, short side " + fixed(need->short_side, 1) + " m\n" : "in two pieces\n");
+  std::string text = "head " + fixed(layout->head.area_cm2(), 0) + " cm2, " + fixed(2 * layout->head.half_length(), 0) + " x " +
+                     fixed(2 * layout->head.half_width(), 0) + " mm" + (layout->head.within_rules() ? "" : ", larger than the rules allow") + "\n" +
+                     std::to_string(layout->mains.size()) + " mains, " + std::to_string(layout->crosses.size()) + " crosses, " +
+                     fixed(layout->mains_in_face(), 2) + " m and " + fixed(layout->crosses_in_face(), 2) + " m in the face\n";
+  text += "string: " + fixed(need->mains.metres(), 1) + " m mains, " + fixed(need->crosses.metres(), 1) + " m crosses, " + fixed(need->metres(), 1) +
+          " m " + (need->pieces == 1 ? "in one piece, short side " + fixed(need->short_side, 1) + " m\n" : "in two pieces\n");
   Context(settings).answer(out, text);
   return Ending::done;
 }
@@ -91,10 +99,13 @@ Outcome<Ending> stiffness(const Settings& settings, const StiffnessArguments& ar
                    {"tone_Hz", estimate_json(tone.estimate)},
                    {"modes_Hz", std::move(modes)},
                    {"doubts", doubts_json(small.doubts)},
-                   {"correction", json::object{{"factor", std::exp(correction.log)}, {"from_data", correction.of_all > 0 ? correction.from_data : 0.0}, {"readings", correction.of_all}}}};
+                   {"correction", json::object{{"factor", std::exp(correction.log)},
+                                               {"from_data", correction.of_all > 0 ? correction.from_data : 0.0},
+                                               {"readings", correction.of_all}}}};
   const std::string text = "estimates, contact disc of " + fixed(told->setup.assumed.contact, 0) + " mm radius in the middle\n" + "stiffness " +
-                           estimate_text(small.estimate, 1000, 1, "N/mm") + ", mains " + fixed(100 * whole->mains_share, 0) + " % of it\n" + "under " + fixed(arguments.load, 0) + " N " +
-                           estimate_text(loaded.estimate, 1000, 1, "N/mm") + ", sinks " + fixed(whole->sinks * 1000, 1) + " mm\n" + "tone " + estimate_text(tone.estimate, 1, 0, "Hz") + "\n" +
+                           estimate_text(small.estimate, 1000, 1, "N/mm") + ", mains " + fixed(100 * whole->mains_share, 0) + " % of it\n" +
+                           "under " + fixed(arguments.load, 0) + " N " + estimate_text(loaded.estimate, 1000, 1, "N/mm") + ", sinks " +
+                           fixed(whole->sinks * 1000, 1) + " mm\n" + "tone " + estimate_text(tone.estimate, 1, 0, "Hz") + "\n" +
                            "tension in the bed " + tension_text(mains, told->unit) + " / " + tension_text(crosses, told->unit) + "\n" +
                            data_words(Context(settings).language(), correction.from_data, correction.of_all) + "\n";
   Context(settings).answer(out, text);
@@ -127,12 +138,16 @@ Outcome<Ending> map(const Settings& settings, const MapArguments& arguments) {
   csv.row({"x_mm", "y_mm", "stiffness_N_per_mm", "low", "high"});
   for (const NetPoint& point : points) {
     list.push_back(json::object{{"x", point.x}, {"y", point.y}, {"stiffness_N_per_mm", point.stiffness / 1000}});
-    csv.row({fixed(point.x, 1), fixed(point.y, 1), fixed(point.stiffness / 1000, 2), fixed(point.stiffness / 1000 * low, 2), fixed(point.stiffness / 1000 * high, 2)});
+    csv.row({fixed(point.x, 1), fixed(point.y, 1), fixed(point.stiffness / 1000, 2), fixed(point.stiffness / 1000 * low, 2),
+             fixed(point.stiffness / 1000 * high, 2)});
   }
   const Context context(settings);
   if (!arguments.out.empty())
     if (auto written = context.deliver(csv.text(), arguments.out); !written) return fail(written.error());
-  json::object out{{"contact_mm", contact.radius}, {"points", std::move(list)}, {"band", json::object{{"low", low}, {"high", high}}}, {"middle_N_per_mm", estimate_json(figure->estimate, 1000)}};
+  json::object out{{"contact_mm", contact.radius},
+                   {"points", std::move(list)},
+                   {"band", json::object{{"low", low}, {"high", high}}},
+                   {"middle_N_per_mm", estimate_json(figure->estimate, 1000)}};
   context.answer(out, arguments.out.empty() ? csv.text() : std::to_string(points.size()) + " points in " + arguments.out + "\n");
   return Ending::done;
 }
@@ -154,7 +169,8 @@ Outcome<Ending> relax(const Settings& settings, const RelaxArguments& arguments)
   const BedStrings& part = told->setup.mains;
   const RelaxationCase of{part.kind.material, part.pre_stretch, told->setup.temperature};
   json::array list;
-  std::string text = arguments.racket.empty() ? "left of the tension at one minute, estimates\n" : "left of the tension since " + arguments.since + ", estimates\n";
+  std::string text =
+      arguments.racket.empty() ? "left of the tension at one minute, estimates\n" : "left of the tension since " + arguments.since + ", estimates\n";
   for (const std::string& at : arguments.at) {
     const auto seconds = seconds_in(at, "--at");
     if (!seconds) return fail(seconds.error());
@@ -167,10 +183,15 @@ Outcome<Ending> relax(const Settings& settings, const RelaxArguments& arguments)
       left = model.left_of(arguments.racket, *since, *seconds);
     }
     if (!left) return fail(left.error());
-    list.push_back(json::object{{"after_s", *seconds}, {"left", estimate_json(left->left)}, {"loss_per_decade", estimate_json(left->per_decade)}, {"from_data", left->from_data}});
-    text += "  " + at + ": " + estimate_text(left->left, 0.01, 1, "%") + ", " + fixed(100 * left->from_data, 0) + " % of the doubt is gone by own readings\n";
+    list.push_back(json::object{{"after_s", *seconds},
+                                {"left", estimate_json(left->left)},
+                                {"loss_per_decade", estimate_json(left->per_decade)},
+                                {"from_data", left->from_data}});
+    text += "  " + at + ": " + estimate_text(left->left, 0.01, 1, "%") + ", " + fixed(100 * left->from_data, 0) +
+            " % of the doubt is gone by own readings\n";
   }
-  Context(settings).answer(json::object{{"material", name_of(of.material)}, {"at", std::move(list)}, {"readings", model.readings()}, {"rackets", model.rackets()}}, text);
+  Context(settings).answer(
+      json::object{{"material", name_of(of.material)}, {"at", std::move(list)}, {"readings", model.readings()}, {"rackets", model.rackets()}}, text);
   return Ending::done;
 }
 
@@ -183,7 +204,8 @@ struct EquivalentArguments {
 
 json::object set_json(const EquivalentTension& one, Unit unit) {
   const double by = in_newtons({Decimal{1, 0}, unit}).value_or(1);
-  return {{"set", text_of(one.set)}, {"exact", one.exact / by}, {"low", one.low / by}, {"high", one.high / by}, {"before", one.before / by}, {"unit", symbol_of(unit)}};
+  return {{"set", text_of(one.set)}, {"exact", one.exact / by},   {"low", one.low / by},
+          {"high", one.high / by},   {"before", one.before / by}, {"unit", symbol_of(unit)}};
 }
 
 Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments& arguments) {
@@ -201,7 +223,9 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
   ask.of_from = from->whose;
   ask.of_to = to->whose;
   ask.goal = {arguments.goal == "tone" ? BedGoal::Kind::tone : BedGoal::Kind::stiffness, arguments.goal == "loaded" ? arguments.load : 0};
-  ask.adjust = arguments.adjust == "mains" ? EquivalentAsk::Adjust::mains : arguments.adjust == "crosses" ? EquivalentAsk::Adjust::crosses : EquivalentAsk::Adjust::both;
+  ask.adjust = arguments.adjust == "mains"     ? EquivalentAsk::Adjust::mains
+               : arguments.adjust == "crosses" ? EquivalentAsk::Adjust::crosses
+                                               : EquivalentAsk::Adjust::both;
   ask.unit = from->unit;
   ask.step = arguments.step;
   const auto made = equivalent(ask, *reckoner, *corrections);
@@ -219,13 +243,17 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
                    {"from_data", made->from_data},
                    {"from_model", 1 - made->from_data},
                    {"correction", made->correction},
-                   {"readings", json::object{{"frame", made->readings.of_frame}, {"model", made->readings.of_model}, {"string", made->readings.of_string}, {"all", made->readings.of_all}}},
+                   {"readings", json::object{{"frame", made->readings.of_frame},
+                                             {"model", made->readings.of_model},
+                                             {"string", made->readings.of_string},
+                                             {"all", made->readings.of_all}}},
                    {"doubts", doubts_json(made->doubts)}};
   const auto line = [&](const char* which, const EquivalentTension& one) {
-    return std::string(which) + " " + text_of(one.set) + " (estimate " + tension_text(one.exact, ask.unit) + ", " + tension_text(one.low, ask.unit) + " to " + tension_text(one.high, ask.unit) +
-           "; before " + tension_text(one.before, ask.unit) + ")\n";
+    return std::string(which) + " " + text_of(one.set) + " (estimate " + tension_text(one.exact, ask.unit) + ", " + tension_text(one.low, ask.unit) +
+           " to " + tension_text(one.high, ask.unit) + "; before " + tension_text(one.before, ask.unit) + ")\n";
   };
-  const std::string text = line("mains", made->mains) + line("crosses", made->crosses) + "keeps " + fixed(made->wanted / by, 1) + " " + unit + " (reaches " + fixed(made->reached / by, 1) + ")\n" +
+  const std::string text = line("mains", made->mains) + line("crosses", made->crosses) + "keeps " + fixed(made->wanted / by, 1) + " " + unit +
+                           " (reaches " + fixed(made->reached / by, 1) + ")\n" +
                            data_words(Context(settings).language(), made->from_data, made->readings.of_all) + "\n";
   Context(settings).answer(out, text);
   return Ending::done;
@@ -236,42 +264,56 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
 void add_bed_commands(CLI::App& app, FolderWork& chosen) {
   CLI::App* bed = app.add_subcommand("bed", "The string bed of a setup: geometry, stiffness, relaxation, equivalents; without --data");
   bed->require_subcommand(1);
-  add_plan_command<GeometryArguments>(*bed, chosen, "geometry", "Places and lengths of the strings, string needed, a drawing", geometry, [](CLI::App& command, GeometryArguments& arguments) {
-    add_bed_options(command, arguments.bed);
-    command.option_defaults()->always_capture_default();
-    command.add_option("--wall", arguments.allowance.wall, "mm through the frame, each hole");
-    command.add_option("--reach", arguments.allowance.reach, "mm to the tension head, each end that is pulled");
-    command.add_option("--tie-off", arguments.allowance.tie_off, "mm of a knot that is not pulled");
-    command.add_option("--spare", arguments.allowance.spare, "mm in all");
-    command.footer("--json: area_cm2, length_mm, width_mm, within_rules, mains and crosses [{at, low, high, length}] in mm, string {pieces, mains, crosses, metres, short_side},\n"
-                   "drawing {outline [[x, y]], strings [{string, from, to}]}.");
-  });
-  add_plan_command<StiffnessArguments>(*bed, chosen, "stiffness", "Stiffness in the middle, under load, tone, tension in the bed", stiffness, [](CLI::App& command, StiffnessArguments& arguments) {
-    add_bed_options(command, arguments.bed, true);
-    command.add_option("--load", arguments.load, "N on the contact disc")->capture_default_str();
-    command.footer(kBandFooter);
-  });
-  add_plan_command<MapArguments>(*bed, chosen, "map", "Stiffness all over the bed, as CSV or JSON", map, [](CLI::App& command, MapArguments& arguments) {
-    add_bed_options(command, arguments.bed);
-    command.add_option("--out", arguments.out, "CSV file");
-    command.footer(kBandFooter);
-  });
-  add_plan_command<RelaxArguments>(*bed, chosen, "relax", "What is left of the tension after a time", relax, [](CLI::App& command, RelaxArguments& arguments) {
-    add_bed_options(command, arguments.bed);
-    command.add_option("--at", arguments.at, "Times since stringing, as 20min,2h,1d")->delimiter(',')->capture_default_str();
-    command.add_option("--racket", arguments.racket, "One of the readings' rackets");
-    command.add_option("--since", arguments.since, "For it: the time at which it was read");
-    command.footer(kBandFooter);
-  });
-  add_plan_command<EquivalentArguments>(*bed, chosen, "equivalent", "The tension that keeps the feel when something changes", equivalents, [](CLI::App& command, EquivalentArguments& arguments) {
-    add_bed_options(command, arguments.bed, true);
-    command.add_option("--change", arguments.changes, "What changes, in the same words: --change gauge=1.20 --change crosses_string=multi")->required();
-    command.add_option("--keep", arguments.goal, "loaded: stiffness under --load; stiffness: under a small load; tone")->check(CLI::IsMember({"loaded", "stiffness", "tone"}))->capture_default_str();
-    command.add_option("--load", arguments.load, "N on the contact disc")->capture_default_str();
-    command.add_option("--adjust", arguments.adjust, "What may be set anew")->check(CLI::IsMember({"both", "mains", "crosses"}))->capture_default_str();
-    command.add_option("--step", arguments.step, "To which the machine is set, in the unit of the tension; 0: 0.5 kg, 1 lb or 5 N")->capture_default_str();
-    command.footer(kBandFooter);
-  });
+  add_plan_command<GeometryArguments>(*bed, chosen, "geometry", "Places and lengths of the strings, string needed, a drawing", geometry,
+                                      [](CLI::App& command, GeometryArguments& arguments) {
+                                        add_bed_options(command, arguments.bed);
+                                        command.option_defaults()->always_capture_default();
+                                        command.add_option("--wall", arguments.allowance.wall, "mm through the frame, each hole");
+                                        command.add_option("--reach", arguments.allowance.reach, "mm to the tension head, each end that is pulled");
+                                        command.add_option("--tie-off", arguments.allowance.tie_off, "mm of a knot that is not pulled");
+                                        command.add_option("--spare", arguments.allowance.spare, "mm in all");
+                                        command.footer(
+                                            "--json: area_cm2, length_mm, width_mm, within_rules, mains and crosses [{at, low, high, length}] in mm, "
+                                            "string {pieces, mains, crosses, metres, short_side},\n"
+                                            "drawing {outline [[x, y]], strings [{string, from, to}]}.");
+                                      });
+  add_plan_command<StiffnessArguments>(*bed, chosen, "stiffness", "Stiffness in the middle, under load, tone, tension in the bed", stiffness,
+                                       [](CLI::App& command, StiffnessArguments& arguments) {
+                                         add_bed_options(command, arguments.bed, true);
+                                         command.add_option("--load", arguments.load, "N on the contact disc")->capture_default_str();
+                                         command.footer(kBandFooter);
+                                       });
+  add_plan_command<MapArguments>(*bed, chosen, "map", "Stiffness all over the bed, as CSV or JSON", map,
+                                 [](CLI::App& command, MapArguments& arguments) {
+                                   add_bed_options(command, arguments.bed);
+                                   command.add_option("--out", arguments.out, "CSV file");
+                                   command.footer(kBandFooter);
+                                 });
+  add_plan_command<RelaxArguments>(
+      *bed, chosen, "relax", "What is left of the tension after a time", relax, [](CLI::App& command, RelaxArguments& arguments) {
+        add_bed_options(command, arguments.bed);
+        command.add_option("--at", arguments.at, "Times since stringing, as 20min,2h,1d")->delimiter(',')->capture_default_str();
+        command.add_option("--racket", arguments.racket, "One of the readings' rackets");
+        command.add_option("--since", arguments.since, "For it: the time at which it was read");
+        command.footer(kBandFooter);
+      });
+  add_plan_command<EquivalentArguments>(
+      *bed, chosen, "equivalent", "The tension that keeps the feel when something changes", equivalents,
+      [](CLI::App& command, EquivalentArguments& arguments) {
+        add_bed_options(command, arguments.bed, true);
+        command.add_option("--change", arguments.changes, "What changes, in the same words: --change gauge=1.20 --change crosses_string=multi")
+            ->required();
+        command.add_option("--keep", arguments.goal, "loaded: stiffness under --load; stiffness: under a small load; tone")
+            ->check(CLI::IsMember({"loaded", "stiffness", "tone"}))
+            ->capture_default_str();
+        command.add_option("--load", arguments.load, "N on the contact disc")->capture_default_str();
+        command.add_option("--adjust", arguments.adjust, "What may be set anew")
+            ->check(CLI::IsMember({"both", "mains", "crosses"}))
+            ->capture_default_str();
+        command.add_option("--step", arguments.step, "To which the machine is set, in the unit of the tension; 0: 0.5 kg, 1 lb or 5 N")
+            ->capture_default_str();
+        command.footer(kBandFooter);
+      });
 }
 
 }  // namespace weavelog::cli

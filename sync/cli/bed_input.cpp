@@ -6,14 +6,17 @@
 namespace weavelog::cli {
 
 void add_bed_options(CLI::App& command, BedArguments& arguments, bool corrected) {
-  command.add_option("SETUP", arguments.words,
-                     "The setup in words: head=100in2 pattern=16x19 string=polyester gauge=1.25 tension=24kg ... (aspect, shape, widening, main_positions,\n"
-                     "cross_positions, mains, crosses, pre_stretch, weight (g/m), elasticity (N), pieces, temperature, after=2h, contact (mm), off_machine (%),\n"
-                     "weaving_loss (%), frame, model; crosses_string, crosses_gauge, mains_pre_stretch, ... for one of the two)");
+  command.add_option(
+      "SETUP", arguments.words,
+      "The setup in words: head=100in2 pattern=16x19 string=polyester gauge=1.25 tension=24kg ... (aspect, shape, widening, main_positions,\n"
+      "cross_positions, mains, crosses, pre_stretch, weight (g/m), elasticity (N), pieces, temperature, after=2h, contact (mm), off_machine (%),\n"
+      "weaving_loss (%), frame, model; crosses_string, crosses_gauge, mains_pre_stretch, ... for one of the two)");
   command.add_option("--setup", arguments.setup, "JSON file with the same names; words change it");
   command.add_option("--outline", arguments.outline, "CSV with x, y: corners of the head in mm, in place of area and aspect");
-  command.add_option("--relaxation", arguments.relaxation, "CSV with racket, after, value or hz, and material, pre_stretch, temperature, doubt: own readings over time");
-  if (corrected) command.add_option("--measured", arguments.measured, "CSV with setup, stiffness or hz, and frame, model, string, doubt: beds measured before");
+  command.add_option("--relaxation", arguments.relaxation,
+                     "CSV with racket, after, value or hz, and material, pre_stretch, temperature, doubt: own readings over time");
+  if (corrected)
+    command.add_option("--measured", arguments.measured, "CSV with setup, stiffness or hz, and frame, model, string, doubt: beds measured before");
 }
 
 Outcome<ToldSetup> told_setup(const BedArguments& arguments, bool needs_tension) {
@@ -34,7 +37,8 @@ Outcome<ToldSetup> told_setup(const BedArguments& arguments, bool needs_tension)
     if (!corners) return fail(corners.error());
     made->setup.corners = std::move(*corners);
   }
-  if (needs_tension && !made->tension_told) return fail(FaultCode::bad_input, "the tension is not told", "setup", "give tension=24kg, or mains= and crosses=");
+  if (needs_tension && !made->tension_told)
+    return fail(FaultCode::bad_input, "the tension is not told", "setup", "give tension=24kg, or mains= and crosses=");
   return made;
 }
 
@@ -79,7 +83,8 @@ std::string fixed(double value, int decimals) {
 }
 
 std::string estimate_text(const BedEstimate& estimate, double by, int decimals, const char* unit) {
-  return fixed(estimate.value / by, decimals) + " (" + fixed(estimate.low / by, decimals) + " to " + fixed(estimate.high / by, decimals) + ") " + unit;
+  return fixed(estimate.value / by, decimals) + " (" + fixed(estimate.low / by, decimals) + " to " + fixed(estimate.high / by, decimals) + ") " +
+         unit;
 }
 
 json::array doubts_json(const std::vector<BedDoubt>& doubts) {

@@ -42,7 +42,8 @@ void hear(Report& report, made::Noise noise, const char* name, double level, dou
     if (tone.hz) ++(std::abs(*tone.hz / tap.hz - 1) <= 0.005 ? right : wrong);
   }
   char what[128];
-  std::snprintf(what, sizeof what, "%s %.0f dB, %s, %d tap%s: ", name, level, echo > 60 ? "no echo" : ("echo " + std::to_string(static_cast<int>(echo)) + " dB").c_str(), taps, taps == 1 ? "" : "s");
+  std::snprintf(what, sizeof what, "%s %.0f dB, %s, %d tap%s: ", name, level,
+                echo > 60 ? "no echo" : ("echo " + std::to_string(static_cast<int>(echo)) + " dB").c_str(), taps, taps == 1 ? "" : "s");
   report.say(kBench, what + std::string("told within 0.5 %"), "%", 100.0 * right / recordings);
   report.say(kBench, what + std::string("told wrong"), "of " + std::to_string(recordings), wrong, "0");
   report.say(kBench, what + std::string("time, half"), "ms", took.median());
@@ -66,8 +67,8 @@ void string_bed(Report& report, const Setting& setting) {
   ask.to.mains.kind.gauge = 1.2;
   timed(report, "an equivalent with its band", setting.full ? 21 : 5, "", [&] { (void)must(equivalent(ask, reckoner)); });
   const int recordings = setting.full ? 250 : 25;
-  for (const auto& [noise, name] : {std::pair{made::Noise::white, "white noise"}, std::pair{made::Noise::pink, "pink noise"}, std::pair{made::Noise::voices, "voices"},
-                                    std::pair{made::Noise::machine, "machines"}})
+  for (const auto& [noise, name] : {std::pair{made::Noise::white, "white noise"}, std::pair{made::Noise::pink, "pink noise"},
+                                    std::pair{made::Noise::voices, "voices"}, std::pair{made::Noise::machine, "machines"}})
     for (const double level : {20.0, 0.0}) {
       hear(report, noise, name, level, 100, 1, recordings);
       for (const double echo : {20.0, 12.0}) hear(report, noise, name, level, echo, 3, recordings);

@@ -30,7 +30,9 @@ struct Bench {
   }
 };
 
-double number(const json::value& of, const std::string& pointer) { return of.at_pointer(pointer).to_number<double>(); }
+double number(const json::value& of, const std::string& pointer) {
+  return of.at_pointer(pointer).to_number<double>();
+}
 
 }  // namespace
 
@@ -67,7 +69,8 @@ TEST_CASE("a bed out of words: geometry, stiffness, map, what is left, the equiv
 
   // Own readings: that thinner string was measured stiffer than reckoned, so less is needed.
   const auto measured = bench.file("measured.csv",
-                                   "setup,stiffness,frame\nhead=100in2 string=polyester gauge=1.25 tension=24kg,34N/mm,A\nhead=100in2 string=polyester gauge=1.15 tension=24kg,36N/mm,A\n"
+                                   "setup,stiffness,frame\nhead=100in2 string=polyester gauge=1.25 tension=24kg,34N/mm,A\nhead=100in2 "
+                                   "string=polyester gauge=1.15 tension=24kg,36N/mm,A\n"
                                    "head=100in2 string=polyester gauge=1.15 tension=24kg,36.3N/mm,A\n");
   const auto corrected = bench.ask(with({"bed", "equivalent"}, {"frame=A", "--change", "gauge=1.15", "--measured", measured}));
   CHECK(number(corrected, "/mains/exact") < number(thinner, "/mains/exact"));

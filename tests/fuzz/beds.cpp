@@ -12,7 +12,9 @@
 namespace weavelog::fuzz {
 namespace {
 
-Bytes bytes_of(std::string_view text) { return Bytes(text.begin(), text.end()); }
+Bytes bytes_of(std::string_view text) {
+  return Bytes(text.begin(), text.end());
+}
 
 }  // namespace
 
@@ -29,7 +31,8 @@ void run_bed_setup(ByteView input) {
   if (const auto readings = read_relaxation(text, "readings.csv"))
     if (const auto fitted = RelaxationModel::fitted(*readings)) {
       const auto left = fitted->left_at({}, 86'400);
-      must_hold(left && left->left.low >= 0 && left->left.low <= left->left.value && left->left.value <= left->left.high && left->left.high <= 1, "what is left is no part");
+      must_hold(left && left->left.low >= 0 && left->left.low <= left->left.value && left->left.value <= left->left.high && left->left.high <= 1,
+                "what is left is no part");
     }
   const auto told = setup_in_words(words);
   if (!told) return;

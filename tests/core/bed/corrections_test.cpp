@@ -34,10 +34,13 @@ TEST_CASE("frames are drawn to their model and models to all, the more the fewer
   for (int m = 0; m < 8; ++m) models.push_back(0.06 * chance.normal());
   for (int f = 0; f < 32; ++f) {
     frames.push_back(0.03 * chance.normal());
-    for (int i = 0; i < (f == 0 ? 1 : 5); ++i) readings.push_back({"frame " + std::to_string(f), model_of(f % 8), "", -0.1 + models[static_cast<std::size_t>(f % 8)] + frames.back() + 0.03 * chance.normal(), 0.03});
+    for (int i = 0; i < (f == 0 ? 1 : 5); ++i)
+      readings.push_back({"frame " + std::to_string(f), model_of(f % 8), "",
+                          -0.1 + models[static_cast<std::size_t>(f % 8)] + frames.back() + 0.03 * chance.normal(), 0.03});
   }
   const auto fitted = BedCorrections::fitted(readings).value();
-  const auto many = fitted.of({"frame 8", "model 0", ""}), one = fitted.of({"frame 0", "model 0", ""}), unseen = fitted.of({"frame 99", "model 0", ""}), stranger = fitted.of({"new", "new", ""});
+  const auto many = fitted.of({"frame 8", "model 0", ""}), one = fitted.of({"frame 0", "model 0", ""}),
+             unseen = fitted.of({"frame 99", "model 0", ""}), stranger = fitted.of({"new", "new", ""});
   CHECK(many.sd < one.sd);
   CHECK(one.sd < unseen.sd);
   CHECK(unseen.sd < stranger.sd);
@@ -97,7 +100,8 @@ TEST_CASE("a bed speaks all four languages", "[bed]") {
   CHECK(bed_words().gaps().empty());
   const Language english;
   CHECK(advice_words(english, ToneDoubt::none).empty());
-  for (const ToneDoubt doubt : {ToneDoubt::no_tap, ToneDoubt::too_noisy, ToneDoubt::several, ToneDoubt::steady, ToneDoubt::taps_differ, ToneDoubt::echoes})
+  for (const ToneDoubt doubt :
+       {ToneDoubt::no_tap, ToneDoubt::too_noisy, ToneDoubt::several, ToneDoubt::steady, ToneDoubt::taps_differ, ToneDoubt::echoes})
     CHECK_FALSE(advice_words(english, doubt).empty());
   CHECK(data_words(english, 0.4, 3).find("40 %") != std::string::npos);
 }

@@ -56,7 +56,8 @@ TEST_CASE("tones in noise are heard to half a percent, and never told wrong with
   for (const Noise noise : {Noise::white, Noise::pink, Noise::voices, Noise::machine})
     for (const double level : {20.0, 6.0, 0.0}) {
       const Tally tally = heard(noise, level, 100, 6, 3);
-      INFO(static_cast<int>(noise) << " at " << level << " dB: " << tally.right << " right, " << tally.wrong << " wrong, " << tally.unknown << " not known");
+      INFO(static_cast<int>(noise) << " at " << level << " dB: " << tally.right << " right, " << tally.wrong << " wrong, " << tally.unknown
+                                   << " not known");
       CHECK(tally.wrong == 0);
       CHECK(tally.right >= (level == 20 ? 5 : noise == Noise::voices ? 0 : 4));
     }
@@ -186,7 +187,8 @@ TEST_CASE("WAV files of all usual kinds give the same sound", "[bed]") {
     const auto read = read_wav(made_of(kind.bits, kind.code, kind.channels)).value();
     REQUIRE(read.samples.size() == recording.samples.size());
     double worst = 0;
-    for (std::size_t i = 0; i < read.samples.size(); ++i) worst = std::max(worst, std::abs(static_cast<double>(read.samples[i] - recording.samples[i])));
+    for (std::size_t i = 0; i < read.samples.size(); ++i)
+      worst = std::max(worst, std::abs(static_cast<double>(read.samples[i] - recording.samples[i])));
     CHECK(worst <= kind.margin);
   }
 }

@@ -14,12 +14,12 @@ enum class Noise { white, pink, voices, machine };
 
 struct Tap {
   double hz = 600;
-  double decay = 0.035;           ///< s, of the lowest mode
-  double higher = 0.4;            ///< strength of higher modes by the lowest
-  double level_db = 20;           ///< tone by noise: root mean squares over the 100 ms after the tap
+  double decay = 0.035;  ///< s, of the lowest mode
+  double higher = 0.4;   ///< strength of higher modes by the lowest
+  double level_db = 20;  ///< tone by noise: root mean squares over the 100 ms after the tap
   Noise noise = Noise::white;
-  double echo_db = 100;           ///< direct sound by echo, in energy; 100: none
-  double echo_seconds = 0.4;      ///< in which the echo falls by 60 dB
+  double echo_db = 100;       ///< direct sound by echo, in energy; 100: none
+  double echo_seconds = 0.4;  ///< in which the echo falls by 60 dB
   double rate = 22'050;
   double seconds = 0.7, at = 0.3;
 };
@@ -85,7 +85,8 @@ inline std::vector<float> sound_of(const Tap& tap, std::uint64_t seed, std::uint
   };
   // Ratios of an ellipse of aspect 1.35 or so, each a little off, as hands and rooms have it.
   const auto about = [&](double ratio) { return ratio * (1 + 0.02 * chance.normal()); };
-  const Partial partials[] = {{about(1.50), tap.higher, 0.8}, {about(1.68), tap.higher * 0.8, 0.7}, {about(2.02), tap.higher * 0.6, 0.6}, {about(2.32), tap.higher, 0.6}};
+  const Partial partials[] = {
+      {about(1.50), tap.higher, 0.8}, {about(1.68), tap.higher * 0.8, 0.7}, {about(2.02), tap.higher * 0.6, 0.6}, {about(2.32), tap.higher, 0.6}};
   const double turn = 2 * std::numbers::pi / tap.rate, phase = 2 * std::numbers::pi * chance.uniform();
   const auto ring = [&](std::vector<double>& into, double hz, double strength, double decay, double start) {
     for (std::size_t i = from; i < count; ++i) {
@@ -97,7 +98,8 @@ inline std::vector<float> sound_of(const Tap& tap, std::uint64_t seed, std::uint
   };
   ring(tone, tap.hz, 1, tap.decay, phase);
   for (const Partial& partial : partials)
-    if (tap.higher > 0) ring(rest, tap.hz * partial.ratio, partial.strength * (0.3 + chance.uniform()), tap.decay * partial.decay, 6 * chance.uniform());
+    if (tap.higher > 0)
+      ring(rest, tap.hz * partial.ratio, partial.strength * (0.3 + chance.uniform()), tap.decay * partial.decay, 6 * chance.uniform());
   ring(rest, 120 + 60 * chance.uniform(), 0.4, 0.08, 1);
   for (std::size_t i = from; i < std::min(count, from + static_cast<std::size_t>(0.003 * tap.rate)); ++i) rest[i] += 0.8 * chance.normal();
   std::vector<double> whole(count);

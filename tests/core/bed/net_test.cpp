@@ -50,7 +50,9 @@ StringNet study_bed(const boost::json::value& row, double elasticity) {
 }
 
 /// log2 of how much smaller an error becomes from one grid to one twice as fine.
-double order(double coarse, double fine) { return std::log2(std::abs(coarse / fine)); }
+double order(double coarse, double fine) {
+  return std::log2(std::abs(coarse / fine));
+}
 
 }  // namespace
 
@@ -61,8 +63,8 @@ TEST_CASE("modes of a net come to those of a rectangular membrane, with the squa
     if (number(row, "m") != 1 || number(row, "n") != 1) continue;
     std::vector<double> errors;
     for (const int strings : {7, 15, 31}) {
-      const auto net = woven(rectangle(1000 * number(row, "a_m"), 1000 * number(row, "b_m")), strings, strings, number(row, "Sx_N_per_m"), number(row, "Sy_N_per_m"),
-                             number(row, "sigma_kg_m2"));
+      const auto net = woven(rectangle(1000 * number(row, "a_m"), 1000 * number(row, "b_m")), strings, strings, number(row, "Sx_N_per_m"),
+                             number(row, "Sy_N_per_m"), number(row, "sigma_kg_m2"));
       errors.push_back(net.modes(1).value()[0] / number(row, "f_Hz") - 1);
     }
     CHECK(std::abs(errors.back()) < 2e-3);
@@ -76,7 +78,8 @@ TEST_CASE("modes of a net come to the zeros of Bessel functions on a circle, and
   const double sigma = 0.24, s = 16'000, radius = 141.6;
   const double truth = number(document.at("circle").as_array()[0], "f_Hz");
   std::vector<double> errors;
-  for (const int strings : {11, 23, 47}) errors.push_back(woven(HeadOutline::of_axes(radius, radius).value(), strings, strings, s, s, sigma).modes(1).value()[0] / truth - 1);
+  for (const int strings : {11, 23, 47})
+    errors.push_back(woven(HeadOutline::of_axes(radius, radius).value(), strings, strings, s, s, sigma).modes(1).value()[0] / truth - 1);
   CHECK(std::abs(errors[1]) < 6e-3);
   CHECK(std::abs(errors[2]) < 2e-3);
   CHECK(order(errors[0], errors[2]) > 2);  // over two halvings: at least as the gap
@@ -184,14 +187,16 @@ TEST_CASE("one string under a load in its middle is a textbook's", "[bed][publis
     contact.y = at - length / 2;
     contact.radius = 1;
     contact.share = NetContact::Share::crossings;
-    CHECK(single(length, at, {number(row, "tension_N"), 0, 0.001}).press_lightly(contact).value().stiffness() == Approx(number(row, "stiffness_N_per_m")).epsilon(1e-6));
+    CHECK(single(length, at, {number(row, "tension_N"), 0, 0.001}).press_lightly(contact).value().stiffness() ==
+          Approx(number(row, "stiffness_N_per_m")).epsilon(1e-6));
   }
   for (const auto& row : document.at("string_point_nonlinear").at("rows").as_array()) {
     const double length = 1000 * number(row, "length_m");
     NetContact contact;
     contact.radius = 1;
     contact.share = NetContact::Share::crossings;
-    const auto pressed = single(length, length / 2, {number(row, "tension_N"), number(row, "EA_N"), 0.001}).press(contact, number(row, "force_exact_N")).value();
+    const auto pressed =
+        single(length, length / 2, {number(row, "tension_N"), number(row, "EA_N"), 0.001}).press(contact, number(row, "force_exact_N")).value();
     CHECK(pressed.mean == Approx(number(row, "midspan_deflection_m")).epsilon(1e-6));
   }
   for (const auto& row : document.at("string_frequency").at("rows").as_array()) {

@@ -11,7 +11,9 @@ using namespace weavelog;
 using weavelog::test::published_json;
 
 namespace {
-double number(const boost::json::value& of, const char* name) { return std::stod(std::string(of.at(name).as_string())); }
+double number(const boost::json::value& of, const char* name) {
+  return std::stod(std::string(of.at(name).as_string()));
+}
 }  // namespace
 
 TEST_CASE("log-time laws give the worked figures", "[bed][published]") {
@@ -52,7 +54,11 @@ TEST_CASE("own readings draw the loss to themselves, and the bands hold the trut
     for (int racket = 0; racket < 8; ++racket) {
       const double loss = truth * std::exp(0.2 * chance.normal()), level = 150 + 50 * chance.uniform();
       for (const double minutes : {5.0, 60.0, 600.0, 1440.0})
-        readings.push_back({std::to_string(racket), {StringMaterial::polyester, 0, 20}, 60 * minutes, level * LogTimeLaw{loss, 60}.left(60 * minutes) * std::exp(0.01 * chance.normal()), 0.01});
+        readings.push_back({std::to_string(racket),
+                            {StringMaterial::polyester, 0, 20},
+                            60 * minutes,
+                            level * LogTimeLaw{loss, 60}.left(60 * minutes) * std::exp(0.01 * chance.normal()),
+                            0.01});
     }
     const auto fitted = RelaxationModel::fitted(readings).value();
     const auto left = fitted.left_at({StringMaterial::polyester, 0, 20}, 86'400).value();

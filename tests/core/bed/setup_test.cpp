@@ -110,12 +110,24 @@ TEST_CASE("equivalents are those of a refined model within two percent", "[bed]"
     if (i % 3 == 2) ask.goal.kind = BedGoal::Kind::tone;
     ask.goal.force = i % 2 == 0 ? 500 : 0;
     switch (i % 6) {
-      case 0: ask.to.mains.kind.gauge = ask.to.crosses.kind.gauge = 1.15 + 0.2 * chance.uniform(); break;
-      case 1: ask.to.mains.kind = {kStringMaterials[chance.below(4)], 1.3}; break;
-      case 2: ask.to.area = 600 + 100 * chance.uniform(); break;
-      case 3: ask.to.pattern.mains = 18, ask.to.pattern.crosses = 20; break;
-      case 4: ask.to.crosses.pulled *= 0.92; break;
-      default: ask.to.mains.pre_stretch = 10, ask.from.after = ask.to.after = 3 * 3600; break;
+      case 0:
+        ask.to.mains.kind.gauge = ask.to.crosses.kind.gauge = 1.15 + 0.2 * chance.uniform();
+        break;
+      case 1:
+        ask.to.mains.kind = {kStringMaterials[chance.below(4)], 1.3};
+        break;
+      case 2:
+        ask.to.area = 600 + 100 * chance.uniform();
+        break;
+      case 3:
+        ask.to.pattern.mains = 18, ask.to.pattern.crosses = 20;
+        break;
+      case 4:
+        ask.to.crosses.pulled *= 0.92;
+        break;
+      default:
+        ask.to.mains.pre_stretch = 10, ask.from.after = ask.to.after = 3 * 3600;
+        break;
     }
     if (i % 6 == 4) ask.adjust = EquivalentAsk::Adjust::mains;
     const auto made = equivalent(ask, reckoner).value();

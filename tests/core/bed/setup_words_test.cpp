@@ -15,7 +15,9 @@ std::string refused(std::vector<std::string> words) {
 }  // namespace
 
 TEST_CASE("a setup is told in words, both ways of stringing alike until told apart", "[bed]") {
-  const std::vector<std::string> words{"head=100in2", "pattern=18x20", "string=poly", "gauge=1.25", "tension=52lb", "crosses=50lb", "crosses_string=natural gut", "after=2h", "pre_stretch=5%", "frame=A3"};
+  const std::vector<std::string> words{
+      "head=100in2", "pattern=18x20",  "string=poly", "gauge=1.25", "tension=52lb", "crosses=50lb", "crosses_string=natural gut",
+      "after=2h",    "pre_stretch=5%", "frame=A3"};
   const auto told = setup_in_words(words).value();
   CHECK(told.setup.area == Approx(645.16));
   CHECK(told.setup.pattern.mains == 18);
