@@ -10,6 +10,7 @@
 #include "core/model/list_step.h"
 #include "core/model/machine.h"
 #include "core/model/money.h"
+#include "core/model/quality_rules.h"
 #include "core/model/shift.h"
 #include "core/model/stock.h"
 
@@ -133,6 +134,8 @@ std::string event_json(const BookId& book, std::span<const EntityState> entities
   out["home_benches"] = list_json<BenchPlace>(entities);
   out["bench_wishes"] = list_json<BenchAsk>(entities);
   out["plan_rules"] = list_json<PlanRules>(entities);
+  out["told_day"] = list_json<DayPlace>(entities);
+  out["quality_rules"] = list_json<QualityRules>(entities);
   return json::serialize(out);
 }
 

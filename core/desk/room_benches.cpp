@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "core/base/decimal.h"
 #include "core/base/text.h"
 #include "core/desk/machines.h"
 #include "core/log/derived_id.h"
@@ -34,7 +35,49 @@ EntityState place_state(const BookId& event, const std::string& player) {
   return derived_state(event, kHomeBench, "home bench " + search_key(player));
 }
 
-Outcome<WinChance> chances_of(const Bracket& bracket, const std::string& rule) {
+/// Faults: bad_input (no numbers from 0 to 1,000, or more than eight).
+Outcome<std::vector<double>> weights_from(const std::string& text) {
+  std::vector<double> out;
+  for (const std::string& word : split(text, " ,;")) {
+    const auto number = Decimal::parse(word);
+    const double value = number ? number->to_double() : -1;
+    if (!(value >= 0 && value <= 1000))
+      return fail(FaultCode::bad_input, "\"" + word + "\" is no weight of a round", "round weights",
+                  "give numbers from 0 to 1,000, the final's first: 16 8 4 2 1");
+    out.push_back(value);
+  }
+  if (out.size() > 8) return fail(FaultCode::bad_input, "no draw has more than eight rounds", "round weights", "give at most eight numbers, the final's first");
+  return out;
+}
+
+}  // namespace
+
+Outcome<Draft> add_wish(const BookId& event, const BenchBook& book, const BenchAsk& wish) {
+  if (trimmed(wish.player).empty()) return fail(FaultCode::bad_input, "a wish needs a player", "wish", "give the name as the draw has it");
+  if (static_cast<bool>(wish.stringer) == static_cast<bool>(wish.machine))
+    return fail(FaultCode::bad_input, "a wish is for one stringer or one machine", "wish of " + wish.player, "name one of the two");
+  Draft out(event, kEventBook, kActBenches);
+  for (const auto& held : book.asks)
+    if (search_key(held.now.player) == search_key(wish.player) && held.now.stringer == wish.stringer && held.now.machine == wish.machine) {
+      BenchAsk wanted = held.now;
+      wanted.never = wish.never;
+      wanted.note = wish.note;
+      put_changes(out, held.seen, wanted);
+      return out;
+    }
+  put_changes(out, derived_state(event, kBenchWish, "wish " + search_key(wish.player) + (wish.stringer ? wish.stringer : wish.machine).hex()), wish);
+  return out;
+}
+
+Draft remove_wish(const BookId& event, const Loaded<BenchAsk>& wish) {
+  Draft out(event, kEventBook, kActBenches);
+  BenchAsk wanted = wish.now;
+  wanted.off = true;
+  put_changes(out, wish.seen, wanted);
+  return out;
+}
+
+Outcome<WinChance> chances_by_rules(const Bracket& bracket, const std::string& rule) {
   const auto lines = bracket.lines();
   const bool rated = std::any_of(lines.begin(), lines.end(), [](const BracketLine& line) { return line.rating.has_value(); });
   const bool seeded = std::any_of(lines.begin(), lines.end(), [](const BracketLine& line) { return line.seed.has_value(); });
@@ -42,8 +85,6 @@ Outcome<WinChance> chances_of(const Bracket& bracket, const std::string& rule) {
   if (rule != "even" && seeded) return chances_by_seed(bracket);
   return even_chances();
 }
-
-}  // namespace
 
 const Loaded<BenchPlace>* BenchBook::of(const std::string& player) const {
   const std::string key = search_key(player);
@@ -71,6 +112,7 @@ Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const 
     return fail(FaultCode::bad_input, "no round has " + std::to_string(places) + " places", "keep apart from", "take 2, 4, 8, ... or 0 for no rule");
   if (!rules.chances.empty() && rules.chances != "rating" && rules.chances != "seed" && rules.chances != "even")
     return fail(FaultCode::bad_input, "chances come by rating, seed, or are even", "chances", "take one of these");
+  if (const auto weights = weights_from(rules.round_weights); !weights) return fail(weights.error());
   Draft out(event, kEventBook, kActBenches);
   put_changes(out, book.rules.id() ? book.rules.seen : derived_state(event, kPlanRules, "plan rules"), rules);
   return out;
@@ -100,35 +142,26 @@ Outcome<std::unique_ptr<RoomBenches>> RoomBenches::make(const Ledger& ledger, co
   BenchCase given;
   std::map<EntityId, std::string> stringers, machines;
   const auto held_machines = load_machines(ledger, event);
-  std::set<EntityId> taken;
-  for (const auto& member : record->team) {
-    if (member.now.role != TeamRole::stringer && member.now.role != TeamRole::head) continue;
-    if (member.now.role == TeamRole::head && member.now.skills.empty()) continue;  // strings only if something is said of it
+  for (const auto& machine : held_machines) machines[machine.id()] = machine.now.name;
+  out->hands_ = hands_of_team(*record, held_machines, machine_mounts(ledger, event));
+  for (const BenchHands& hands : out->hands_) {
+    const auto member = std::find_if(record->team.begin(), record->team.end(), [&](const auto& one) { return one.id() == hands.stringer; });
     HomeBench bench;
-    bench.name = bench.stringer = member.now.name;
-    bench.languages = split(member.now.languages, " ,;");
-    bench.skills = split(member.now.skills, ",;");
-    BenchHands hands{member.id(), {}};
-    for (const auto& machine : held_machines) {
-      if (search_key(machine.now.whose) != search_key(member.now.name) || taken.contains(machine.id())) continue;
-      hands.machine = machine.id();
-      bench.machine = machine.now.name;
-      taken.insert(machine.id());
-      break;
-    }
-    stringers[member.id()] = bench.name;
+    bench.name = bench.stringer = member->now.name;
+    bench.machine = hands.machine ? machines[hands.machine] : std::string();
+    bench.languages = split(member->now.languages, " ,;");
+    bench.skills = split(member->now.skills, ",;");
+    stringers[member->id()] = bench.name;
     given.benches.push_back(std::move(bench));
-    out->hands_.push_back(hands);
   }
   if (given.benches.empty())
     return fail(FaultCode::not_found, "nobody of the team strings", "team", "add the stringers under Team first");
-  for (const auto& machine : held_machines) machines[machine.id()] = machine.now.name;
 
   for (const HeldDraw& draw : out->draws_) {
     if (draw.sheet.now.kind == DrawKind::qualifying) continue;
     if (!draw.draw) return fail(draw.troubles.front());
     const Bracket& bracket = draw.draw->bracket();
-    const auto chances = chances_of(bracket, out->book_.rules.now.chances);
+    const auto chances = chances_by_rules(bracket, out->book_.rules.now.chances);
     if (!chances) return fail(chances.error());
     out->odds_.push_back(std::make_unique<MeetingOdds>(bracket, *chances));
     DrawnPeople drawn;
@@ -157,6 +190,7 @@ Outcome<std::unique_ptr<RoomBenches>> RoomBenches::make(const Ledger& ledger, co
     given.last[place.now.player] = bench->second;
     if (place.now.pinned.value_or(false)) given.pins.push_back({place.now.player, bench->second, {}});
   }
+  if (const auto weights = weights_from(out->book_.rules.now.round_weights); weights && !weights->empty()) given.weights.rounds = *weights;
   if (out->book_.rules.now.hard_places) given.weights.hard_places = static_cast<int>(std::clamp<std::int64_t>(*out->book_.rules.now.hard_places, 0, 256));
   auto benches = HomeBenches::make(std::move(given));
   if (!benches) return fail(benches.error());

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "core/desk/draws.h"
-#include "core/desk/event_book.h"
+#include "core/desk/room_hands.h"
 #include "core/model/machine.h"
 #include "core/plan/home_benches.h"
 
@@ -27,19 +27,19 @@ struct BenchBook {
 [[nodiscard]] BenchBook load_bench_book(const Ledger& ledger, const BookId& event);
 /// By what the room plans from now on. Faults: bad_input (a number of places that no round has; chances that are none of "rating", "seed", "even").
 [[nodiscard]] Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const PlanRules& rules);
+/// Somebody's wish: only, or never, with a stringer or a machine. Saying the same again changes nothing. Faults: bad_input (nobody, or neither a
+/// stringer nor a machine is named).
+[[nodiscard]] Outcome<Draft> add_wish(const BookId& event, const BenchBook& book, const BenchAsk& wish);
+[[nodiscard]] Draft remove_wish(const BookId& event, const Loaded<BenchAsk>& wish);
+/// The chances of a match by a room's rules: "rating", "seed", "even"; unsaid, or where the draw does not say enough, the best that it says.
+[[nodiscard]] Outcome<WinChance> chances_by_rules(const Bracket& bracket, const std::string& rule);
 /// The stringer's name by the search key of the player's.
 [[nodiscard]] std::map<std::string, std::string> home_stringers(const Ledger& ledger, const BookId& event);
-
-/// Whose bench it is, and where; the machine may be unsaid.
-struct BenchHands {
-  EntityId stringer, machine;
-  auto operator<=>(const BenchHands&) const = default;
-};
 
 /// An event, ready to be planned. Holds what the solver looks at, so it is neither copied nor moved.
 class RoomBenches {
  public:
-  /// Benches are the stringers of the team, each with the machine that is theirs; draws all knock-out draws, chances by the event's rules.
+  /// Benches are those of the team who string (hands_of_team()); draws all knock-out draws, chances by the event's rules.
   /// Faults: not_found (no event, no draw, nobody who strings), bad_input (as HomeBenches::make(), and a draw that can't be understood).
   [[nodiscard]] static Outcome<std::unique_ptr<RoomBenches>> make(const Ledger& ledger, const BookId& event);
   RoomBenches(const RoomBenches&) = delete;

@@ -55,6 +55,12 @@ constexpr auto kReadingKinds = std::to_array<Choice<ReadingKind>>({{ReadingKind:
                                                                    {ReadingKind::tension_head, "tension_head"},
                                                                    {ReadingKind::bed_stiffness, "bed_stiffness"},
                                                                    {ReadingKind::tone, "tone"}});
+constexpr auto kStringMaterials = std::to_array<Choice<StringMaterial>>({{StringMaterial::unsaid, "unsaid"},
+                                                                         {StringMaterial::natural_gut, "natural_gut"},
+                                                                         {StringMaterial::multifilament, "multifilament"},
+                                                                         {StringMaterial::synthetic_gut, "synthetic_gut"},
+                                                                         {StringMaterial::polyester, "polyester"},
+                                                                         {StringMaterial::aramid, "aramid"}});
 constexpr auto kPaidBys = std::to_array<Choice<PaidBy>>({{PaidBy::unsaid, "unsaid"},
                                                          {PaidBy::cash, "cash"},
                                                          {PaidBy::card, "card"},
@@ -132,6 +138,9 @@ std::span<const Choice<WorkList>> choices(WorkList) {
 }
 std::span<const Choice<ReadingKind>> choices(ReadingKind) {
   return kReadingKinds;
+}
+std::span<const Choice<StringMaterial>> choices(StringMaterial) {
+  return kStringMaterials;
 }
 std::span<const Choice<PaidBy>> choices(PaidBy) {
   return kPaidBys;

@@ -30,6 +30,8 @@ enum class StockWhy : std::uint8_t { unsaid = 0, received = 1, used = 2, counted
 enum class WorkList : std::uint8_t { unsaid = 0, bench = 1, check = 2 };
 /// What was measured: the pull of a tension head, how stiff a string bed is, the tone that it gives.
 enum class ReadingKind : std::uint8_t { unsaid = 0, tension_head = 1, bed_stiffness = 2, tone = 3 };
+/// What a string is made of, as its package says.
+enum class StringMaterial : std::uint8_t { unsaid = 0, natural_gut = 1, multifilament = 2, synthetic_gut = 3, polyester = 4, aramid = 5 };
 /// How the room was paid.
 enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
 
@@ -93,6 +95,7 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<StockWhy>> choices(StockWhy);
 [[nodiscard]] std::span<const Choice<WorkList>> choices(WorkList);
 [[nodiscard]] std::span<const Choice<ReadingKind>> choices(ReadingKind);
+[[nodiscard]] std::span<const Choice<StringMaterial>> choices(StringMaterial);
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
 [[nodiscard]] std::span<const Choice<MachineKind>> choices(MachineKind);
 [[nodiscard]] std::span<const Choice<CareKind>> choices(CareKind);

@@ -1,5 +1,5 @@
 #pragma once
-// Draws, matches and home benches of an event. Part of the event's book. Ids of lines and matches follow from their draw (core/desk/draws.h), so
+// Draws, matches, home benches and the told day of an event. Part of the event's book. Ids of lines and matches follow from their draw (core/desk/draws.h), so
 // that two tablets that note the same one while apart note one and the same thing.
 
 #include <array>
@@ -75,11 +75,25 @@ struct BenchAsk {
   bool operator==(const BenchAsk&) const = default;
 };
 
+/// Where and when a racket is strung, as it was told in the room. One of each job; its id follows from the job.
+struct DayPlace {
+  EntityId job;
+  BookId player;
+  EntityId stringer;  ///< team member
+  EntityId machine;
+  std::optional<std::int64_t> begin;
+  std::optional<std::int64_t> ready;  ///< at the latest hour that was told; not what the player was promised
+  std::optional<std::int64_t> at;     ///< when it was told
+  std::string by;
+  bool operator==(const DayPlace&) const = default;
+};
+
 /// By what this room plans: one of them, with an id that follows from the book.
 struct PlanRules {
   std::optional<std::int64_t> hard_places;  ///< no two on one bench who may meet when so many or fewer are left
   std::string chances;                      ///< "rating", "seed", "even"
   std::optional<std::int64_t> margin_min;   ///< a racket is ready so long before its match
+  std::string round_weights;                ///< what a meeting on one bench costs, from the final backwards: "16 8 4 2 1"
   bool operator==(const PlanRules&) const = default;
 };
 
@@ -172,10 +186,28 @@ struct Described<BenchAsk> {
   static constexpr std::span<const Field<BenchAsk>> table = kBenchAskFields;
 };
 
+inline constexpr auto kDayPlaceFields = std::to_array<Field<DayPlace>>({
+    {1, "job", &DayPlace::job},
+    {2, "player", &DayPlace::player},
+    {3, "stringer", &DayPlace::stringer},
+    {4, "machine", &DayPlace::machine},
+    {5, "begin", &DayPlace::begin},
+    {6, "ready", &DayPlace::ready},
+    {7, "at", &DayPlace::at},
+    {8, "by", &DayPlace::by},
+});
+template <>
+struct Described<DayPlace> {
+  static constexpr EntityKind kind = kDayPlace;
+  static constexpr std::uint32_t base = 3900;
+  static constexpr std::span<const Field<DayPlace>> table = kDayPlaceFields;
+};
+
 inline constexpr auto kPlanRulesFields = std::to_array<Field<PlanRules>>({
     {1, "hard_places", &PlanRules::hard_places},
     {2, "chances", &PlanRules::chances},
     {3, "margin_min", &PlanRules::margin_min},
+    {4, "round_weights", &PlanRules::round_weights},
 });
 template <>
 struct Described<PlanRules> {

@@ -10,6 +10,7 @@
 #include "core/model/money.h"
 #include "core/model/photo.h"
 #include "core/model/player.h"
+#include "core/model/quality_rules.h"
 #include "core/model/shift.h"
 #include "core/model/stock.h"
 
@@ -76,5 +77,7 @@ template struct FieldWork<MatchRecord>;
 template struct FieldWork<BenchPlace>;
 template struct FieldWork<BenchAsk>;
 template struct FieldWork<PlanRules>;
+template struct FieldWork<DayPlace>;
+template struct FieldWork<QualityRules>;
 
 }  // namespace weavelog

@@ -11,6 +11,7 @@
 #include "core/model/money.h"
 #include "core/model/photo.h"
 #include "core/model/player.h"
+#include "core/model/quality_rules.h"
 #include "core/model/shift.h"
 #include "core/model/stock.h"
 
@@ -50,6 +51,8 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kHomeBench, "home_bench"},
     {kBenchWish, "bench_wish"},
     {kPlanRules, "plan_rules"},
+    {kDayPlace, "day_place"},
+    {kQualityRules, "quality_rules"},
 });
 
 struct NamedAction {
@@ -94,6 +97,7 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActDraw, "draw"},
     {kActMatch, "match"},
     {kActBenches, "benches"},
+    {kActDayPlan, "day_plan"},
 });
 
 template <class... Structs>
@@ -114,7 +118,7 @@ const FieldRegistry& model_registry() {
                                                 CheckResult, Reading, Photo, CardTaken,
                                                 EventInfo, TeamMember, EntryListItem, Price, Machine, MachineCare, StockItem, StockMove,
                                                 Charge, Payment, DayClose, Shift, ListStep, DrawSheet, DrawPlace, MatchRecord,
-                                                BenchPlace, BenchAsk, PlanRules>(),
+                                                BenchPlace, BenchAsk, PlanRules, DayPlace, QualityRules>(),
                                       kPlayerBook);
   return registry;
 }

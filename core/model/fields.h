@@ -47,8 +47,9 @@ inline constexpr EntityKind kMatch{35};
 inline constexpr EntityKind kHomeBench{36};
 inline constexpr EntityKind kBenchWish{37};
 inline constexpr EntityKind kPlanRules{38};
-// 39 (tags 3900 to 3999) is kept for what else belongs to an event.
-// 40 to 59 (tags 4000 to 5999) are kept for the kit book.
+inline constexpr EntityKind kDayPlace{39};
+inline constexpr EntityKind kQualityRules{60};
+// 61 to 79 (tags 6100 to 7999) are kept for what else belongs to an event; 40 to 59 (tags 4000 to 5999) for the kit book.
 
 /// What the person did, for the history and for undo.
 inline constexpr ActionKind kActEdit{1};  ///< fields of anything, by hand
@@ -88,6 +89,7 @@ inline constexpr ActionKind kActList{38};
 inline constexpr ActionKind kActDraw{39};
 inline constexpr ActionKind kActMatch{40};
 inline constexpr ActionKind kActBenches{41};
+inline constexpr ActionKind kActDayPlan{42};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

@@ -85,7 +85,7 @@ void bind_times(SQLite::Statement& statement, int index, const JobTimes& times) 
   statement.bind(index + 9, static_cast<std::int64_t>(times.stamp.raw));
 }
 
-/// Binds drop_off to crosses_unit from 1 on.
+/// Binds drop_off to pieces from 1 on.
 void bind_job(SQLite::Statement& statement, const Job& job, const std::string& mains,
               const std::string& crosses) {
   const auto unit = [](const std::optional<Quantity>& tension) {
@@ -105,6 +105,7 @@ void bind_job(SQLite::Statement& statement, const Job& job, const std::string& m
   statement.bindNoCopy(12, job.crosses_string);
   statement.bindNoCopy(13, crosses);
   statement.bind(14, unit(job.crosses_tension));
+  statement.bind(15, job.pieces.value_or(0));
 }
 
 /// What the row of one job is brought up to date from.
@@ -132,11 +133,11 @@ class JobRows {
       SQLite::Statement& set = db_.statement(
           "UPDATE model_job SET drop_off=?, racket=?, event=?, at=?, ready_by=?, rush=?, ord=?, "
           "tag_number=?, mains_string=?, "
-          "mains_amount=?, mains_unit=?, crosses_string=?, crosses_amount=?, crosses_unit=? WHERE player=? "
+          "mains_amount=?, mains_unit=?, crosses_string=?, crosses_amount=?, crosses_unit=?, pieces=? WHERE player=? "
           "AND id=?");
       bind_job(set, job, mains, crosses);
-      set.bind(15, player_);
-      bind_blob(set, 16, state.id.bytes);
+      set.bind(16, player_);
+      bind_blob(set, 17, state.id.bytes);
       if (set.exec() > 0) return;
     }
     const bool all_here = !marks_wait_for(state.id) && fresh;
@@ -147,14 +148,14 @@ class JobRows {
     SQLite::Statement& add = db_.statement(
         "INSERT INTO model_job(drop_off, racket, event, at, ready_by, rush, ord, tag_number, mains_string, "
         "mains_amount, mains_unit, "
-        "crosses_string, crosses_amount, crosses_unit, stage, stage_at, stage_by, stage_stamp, newest, "
+        "crosses_string, crosses_amount, crosses_unit, pieces, stage, stage_at, stage_by, stage_stamp, newest, "
         "clash, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, times_stamp, player, id) "
-        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
+        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
     bind_job(add, job, mains, crosses);
-    bind_stage(add, 15, now, newest);
-    bind_times(add, 21, times);
-    add.bind(31, player_);
-    bind_blob(add, 32, state.id.bytes);
+    bind_stage(add, 16, now, newest);
+    bind_times(add, 22, times);
+    add.bind(32, player_);
+    bind_blob(add, 33, state.id.bytes);
     add.exec();
   }
 

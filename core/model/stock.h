@@ -19,6 +19,7 @@ struct StockItem {
   std::string whose;      ///< the stringer's name, where it is from a private bag; "": the event's
   std::optional<std::int64_t> low_mark;  ///< millimetres or pieces at which somebody should know
   std::string note;
+  StringMaterial material = StringMaterial::unsaid;
   bool operator==(const StockItem&) const = default;
 };
 
@@ -44,6 +45,7 @@ inline constexpr auto kStockItemFields = std::to_array<Field<StockItem>>({
     {6, "whose", &StockItem::whose},
     {7, "low_mark", &StockItem::low_mark},
     {8, "note", &StockItem::note},
+    {9, "material", &StockItem::material},
 });
 template <>
 struct Described<StockItem> {

@@ -32,7 +32,7 @@ CREATE TABLE model_player(
 CREATE INDEX model_player_name ON model_player(folded, n);
 CREATE VIRTUAL TABLE model_name USING fts5(words, detail=none, prefix='1 2 3', tokenize='unicode61 remove_diacritics 2');
 CREATE TABLE model_racket(player INTEGER NOT NULL, id BLOB NOT NULL, label TEXT NOT NULL, maker TEXT NOT NULL,
-  model TEXT NOT NULL, PRIMARY KEY(player, id)) WITHOUT ROWID;
+  model TEXT NOT NULL, mains INTEGER, crosses INTEGER, PRIMARY KEY(player, id)) WITHOUT ROWID;
 CREATE TABLE model_drop_off(player INTEGER NOT NULL, id BLOB NOT NULL, event BLOB, event_name TEXT NOT NULL,
   at INTEGER NOT NULL, confirmed INTEGER NOT NULL, PRIMARY KEY(player, id)) WITHOUT ROWID;
 CREATE TABLE model_job(
@@ -40,7 +40,7 @@ CREATE TABLE model_job(
   at INTEGER NOT NULL, ready_by INTEGER NOT NULL, rush INTEGER NOT NULL, ord INTEGER NOT NULL, tag_number INTEGER,
   mains_string TEXT NOT NULL, mains_amount TEXT NOT NULL, mains_unit INTEGER NOT NULL,
   crosses_string TEXT NOT NULL, crosses_amount TEXT NOT NULL, crosses_unit INTEGER NOT NULL,
-  stage INTEGER NOT NULL DEFAULT 0, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
+  pieces INTEGER NOT NULL DEFAULT 0, stage INTEGER NOT NULL DEFAULT 0, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
   stage_stamp INTEGER NOT NULL DEFAULT 0, newest BLOB NOT NULL DEFAULT x'', clash INTEGER NOT NULL DEFAULT 0,
   machine BLOB, mounted_at INTEGER, strung_at INTEGER, strung_by TEXT NOT NULL DEFAULT '', strung_count INTEGER NOT NULL DEFAULT 0, ready_at INTEGER, collected_at INTEGER,
   waiting_since INTEGER, waited INTEGER NOT NULL DEFAULT 0, times_stamp INTEGER NOT NULL DEFAULT 0);
@@ -144,12 +144,14 @@ void apply_racket(Connection& db, const EntityState& state) {
   }
   const auto racket = from_state<Racket>(state);
   SQLite::Statement& set =
-      db.statement("INSERT OR REPLACE INTO model_racket(player, id, label, maker, model) VALUES(?,?,?,?,?)");
+      db.statement("INSERT OR REPLACE INTO model_racket(player, id, label, maker, model, mains, crosses) VALUES(?,?,?,?,?,?,?)");
   set.bind(1, player);
   bind_id(set, 2, state.id.bytes);
   set.bind(3, racket.label);
   set.bind(4, racket.maker);
   set.bind(5, racket.model);
+  bind_maybe(set, 6, racket.mains_count);
+  bind_maybe(set, 7, racket.crosses_count);
   set.exec();
 }
 

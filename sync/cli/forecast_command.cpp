@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "sync/cli/day_files.h"
+#include "sync/cli/forecast_answer.h"
 
 namespace weavelog::cli {
 namespace {
@@ -55,11 +56,18 @@ Outcome<Ending> forecast(const Settings& settings, const ForecastArguments& argu
     fault.where = arguments.players + (fault.where.empty() ? "" : ", " + fault.where);
     return fail(std::move(fault));
   }
+  tell_forecast(Context(settings), *made);
+  return Ending::done;
+}
+
+}  // namespace
+
+void tell_forecast(const Context& context, const Forecast& made) {
   json::array days;
   char rackets[32];
-  std::snprintf(rackets, sizeof rackets, "%.1f", made->rackets_a_match);
+  std::snprintf(rackets, sizeof rackets, "%.1f", made.rackets_a_match);
   std::string text = "mean (one time of ten less, one time of ten more); " + std::string(rackets) + " rackets a match\n";
-  for (const ForecastDay& day : made->days) {
+  for (const ForecastDay& day : made.days) {
     json::array hours;
     for (std::size_t hour = 0; hour < 24; ++hour) {
       if (day.by_hour[hour].mean == 0 && day.benches_by_hour[hour] == 0) continue;
@@ -74,15 +82,12 @@ Outcome<Ending> forecast(const Settings& settings, const ForecastArguments& argu
         text += "  " + std::string(hour < 10 ? "0" : "") + std::to_string(hour) + "  " + band_text(day.by_hour[hour]) + ", " +
                 std::to_string(day.benches_by_hour[hour]) + " benches\n";
   }
-  text += "all days: " + band_text(made->rackets) + " rackets\n";
-  for (const StringNeed& need : made->strings) text += need.string + ": " + band_text(need.metres) + " m\n";
-  Context(settings).answer(json::object{{"days", std::move(days)}, {"rackets", band_json(made->rackets)}, {"rackets_a_match", made->rackets_a_match},
-                                        {"strings", strings_json(made->strings)}},
+  text += "all days: " + band_text(made.rackets) + " rackets\n";
+  for (const StringNeed& need : made.strings) text += need.string + ": " + band_text(need.metres) + " m\n";
+  context.answer(json::object{{"days", std::move(days)}, {"rackets", band_json(made.rackets)}, {"rackets_a_match", made.rackets_a_match},
+                                        {"strings", strings_json(made.strings)}},
                            text);
-  return Ending::done;
 }
-
-}  // namespace
 
 void add_forecast_command(CLI::App& plan, FolderWork& chosen) {
   add_plan_command<ForecastArguments>(
@@ -102,12 +107,7 @@ void add_forecast_command(CLI::App& plan, FolderWork& chosen) {
         command.add_option("--closes", arguments.input.closes, "Hour");
         command.add_option("--within", arguments.input.within, "Hours after which a racket should be ready");
         command.add_option("--at-work", arguments.input.at_work, "Part of an hour that a stringer is at the machine");
-        command.footer(
-            "--json: one object: days [{day, rackets, minutes, benches, hours [{hour, rackets, benches}], strings [{string, metres}]}], rackets, "
-            "rackets_a_match,\n"
-            "strings; rackets, minutes and metres are {mean, low, middle, high}: exceeded nine times of ten, one of two, one of ten. benches: enough "
-            "nine times of\n"
-            "ten.");
+        command.footer(kForecastAnswer);
       });
 }
 

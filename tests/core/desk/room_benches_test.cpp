@@ -128,7 +128,21 @@ TEST_CASE("a room chooses from which round on nobody shares a bench, and nonsens
   Room room;
   room.open();
   room.draw(16);
-  const auto set = [&](std::int64_t places, const char* chances = "") { return set_plan_rules(room.event, room.benches()->book(), {places, chances, {}}); };
+  const auto set = [&](std::int64_t places, const char* chances = "") {
+    PlanRules rules;
+    rules.hard_places = places;
+    rules.chances = chances;
+    return set_plan_rules(room.event, room.benches()->book(), rules);
+  };
+  const auto weigh = [&](const char* weights) {
+    PlanRules rules;
+    rules.round_weights = weights;
+    return set_plan_rules(room.event, room.benches()->book(), rules);
+  };
+  CHECK(weigh("16 x").error().where == "round weights");
+  CHECK_FALSE(weigh("-1 2"));
+  CHECK_FALSE(weigh("1 2 3 4 5 6 7 8 9"));
+  CHECK(weigh("16; 8, 0.5"));
   // Three benches, and eight eighths of which all can meet: apart from the final on is possible, from the quarter-finals not.
   CHECK(must(room.benches()->benches().plan()).solution.rule == BenchSolution::Rule::impossible);
   room.append(set(2));
@@ -147,4 +161,29 @@ TEST_CASE("what is missing for a plan of benches is said") {
   CHECK(RoomBenches::make(*room.ledger, room.event).error().message().find("team") != std::string::npos);
   room.member("Merrin", TeamRole::stringer);
   CHECK(RoomBenches::make(*room.ledger, room.event).error().message().find("draw") != std::string::npos);
+}
+
+TEST_CASE("a wish is written once, can be turned round and dropped, and binds the next plan") {
+  Room room;
+  room.open();
+  room.draw(8);
+  BenchAsk ask;
+  ask.player = "Player 3";
+  for (const auto& one : must(load_event(*room.ledger, room.event)).team)
+    if (one.now.name == "Corvin") ask.stringer = one.id();
+  room.append(add_wish(room.event, load_bench_book(*room.ledger, room.event), ask));
+  CHECK(must(add_wish(room.event, load_bench_book(*room.ledger, room.event), ask)).empty());
+  auto held = room.benches();
+  const auto corvin = held->benches().bench("Corvin").value();
+  CHECK(must(held->benches().plan()).choice()[held->benches().person("Player 3").value()] == corvin);
+  ask.never = true;
+  room.append(add_wish(room.event, load_bench_book(*room.ledger, room.event), ask));
+  REQUIRE(load_bench_book(*room.ledger, room.event).asks.size() == 1);
+  held = room.benches();
+  CHECK(must(held->benches().plan()).choice()[held->benches().person("Player 3").value()] != corvin);
+  room.append(remove_wish(room.event, load_bench_book(*room.ledger, room.event).asks[0]));
+  CHECK(load_bench_book(*room.ledger, room.event).asks.empty());
+  CHECK(add_wish(room.event, {}, {}).error().code == FaultCode::bad_input);
+  ask.stringer = {};
+  CHECK(add_wish(room.event, {}, ask).error().code == FaultCode::bad_input);
 }
