@@ -4,10 +4,12 @@
 #include <QQmlEngine>
 
 #include <algorithm>
+#include <map>
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
+#include "core/base/text.h"
 #include "core/plan/plan_words.h"
 
 BenchesModel::BenchesModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
@@ -38,7 +40,10 @@ void BenchesModel::refresh() {
   } else if (auto room = weavelog::RoomBenches::make(work_.ledger(), work_.event())) {
     room_ = std::move(*room);
     choice_ = room_->held();
-    apartFrom_ = static_cast<int>(room_->book().rules.now.hard_places.value_or(weavelog::BenchWeights{}.hard_places));
+    const auto& rules = room_->book().rules.now;
+    apartFrom_ = static_cast<int>(rules.hard_places.value_or(weavelog::BenchWeights{}.hard_places));
+    chances_ = qtext(rules.chances);
+    weights_ = qtext(rules.round_weights);
   } else {
     fault_ = qtext(room.error().message());
   }
@@ -66,12 +71,17 @@ void BenchesModel::show() {
   if (!choice_)
     for (const auto& person : plan.people())
       if (room_->book().of(person.name) == nullptr) without_.append(qtext(person.name));
-  std::vector<QVariantList> people(plan.benches().size());
+  std::vector<QVariantList> people(plan.benches().size()), meetings(plan.benches().size());
   std::vector<double> rackets(plan.benches().size());
   if (choice_) {
     std::vector<QStringList> meets(choice_->size());
+    std::vector<int> place(choice_->size());
+    std::vector<int> next(plan.benches().size());
+    for (std::size_t person = 0; person < choice_->size(); ++person) place[person] = next[(*choice_)[person]]++;
     for (const auto& meeting : plan.meetings(*choice_)) {
       if (meeting.odds < 0.005) continue;
+      meetings[(*choice_)[meeting.one]].append(
+          QVariantMap{{"one", place[meeting.one]}, {"other", place[meeting.other]}, {"odds", meeting.odds}, {"late", meeting.hard}});
       const auto words = [&](std::size_t other) {
         return tr("%1: %2, %3 %")
             .arg(qtext(plan.people()[other].name), qtext(weavelog::round_words(work_.language(), plan, meeting)),
@@ -95,7 +105,8 @@ void BenchesModel::show() {
                                 {"machine", qtext(plan.benches()[bench].machine)},
                                 {"rackets", locale.toString(rackets[bench], 'f', 1)},
                                 {"share", rackets[bench] / most},
-                                {"people", people[bench]}});
+                                {"people", people[bench]},
+                                {"meetings", meetings[bench]}});
   emit changed();
 }
 
@@ -104,6 +115,49 @@ bool BenchesModel::keepApartFrom(int places, const QString& say) {
   auto rules = room_->book().rules.now;
   rules.hard_places = places;
   return work_.commit(weavelog::set_plan_rules(work_.event(), room_->book(), rules), say);
+}
+
+bool BenchesModel::setRules(const QString& chances, const QString& weights, const QString& say) {
+  if (!room_) return false;
+  auto rules = room_->book().rules.now;
+  rules.chances = chances.toStdString();
+  rules.round_weights = weights.simplified().toStdString();
+  if (rules == room_->book().rules.now) return true;
+  return work_.commit(weavelog::set_plan_rules(work_.event(), room_->book(), rules), say);
+}
+
+QVariantList BenchesModel::wishesOf(int person) const {
+  QVariantList out;
+  if (!room_ || person < 0 || static_cast<std::size_t>(person) >= room_->benches().people().size()) return out;
+  const std::string name = weavelog::search_key(room_->benches().people()[static_cast<std::size_t>(person)].name);
+  std::map<weavelog::EntityId, QString> names;
+  for (std::size_t bench = 0; bench < room_->benches().benches().size(); ++bench) {
+    names[room_->hands(bench).stringer] = qtext(room_->benches().benches()[bench].stringer);
+    names[room_->hands(bench).machine] = qtext(room_->benches().benches()[bench].machine);
+  }
+  const auto& asks = room_->book().asks;
+  for (std::size_t i = 0; i < asks.size(); ++i) {
+    if (weavelog::search_key(asks[i].now.player) != name) continue;
+    const QString with = names[asks[i].now.stringer ? asks[i].now.stringer : asks[i].now.machine];
+    out.append(QVariantMap{{"wish", static_cast<int>(i)}, {"text", (asks[i].now.never.value_or(false) ? tr("never with %1") : tr("only with %1")).arg(with)}});
+  }
+  return out;
+}
+
+bool BenchesModel::addWish(int person, bool never, int bench, const QString& say) {
+  if (!room_ || person < 0 || static_cast<std::size_t>(person) >= room_->benches().people().size() || bench < 0 ||
+      static_cast<std::size_t>(bench) >= room_->benches().benches().size())
+    return false;
+  weavelog::BenchAsk wish;
+  wish.player = room_->benches().people()[static_cast<std::size_t>(person)].name;
+  if (never) wish.never = true;
+  wish.stringer = room_->hands(static_cast<std::size_t>(bench)).stringer;
+  return work_.commit(weavelog::add_wish(work_.event(), room_->book(), wish), say);
+}
+
+bool BenchesModel::dropWish(int wish, const QString& say) {
+  if (!room_ || wish < 0 || static_cast<std::size_t>(wish) >= room_->book().asks.size()) return false;
+  return work_.commit(weavelog::remove_wish(work_.event(), room_->book().asks[static_cast<std::size_t>(wish)]), say);
 }
 
 void BenchesModel::plan(const QString& say) {

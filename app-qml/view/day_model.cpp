@@ -160,7 +160,10 @@ void DayModel::show() {
 void DayModel::showBenches() {
   const auto& day = *made_->day;
   const auto& input = day.input();
-  const weavelog::UnixMs begin = input.now / hour * hour;
+  // From the hour in which the first racket in work was begun, two hours back at most.
+  weavelog::UnixMs begin = input.now;
+  for (const auto& planned : made_->plan.jobs) begin = std::min(begin, planned.begin);
+  begin = std::max(begin, input.now - 2 * hour) / hour * hour;
   // To the end of what is planned, and of the first day's shifts; at least four hours.
   const weavelog::LocalTime zone(day.zone());
   const weavelog::UnixMs midnight = zone.begin_of(zone.day_of(input.now) + 1);
@@ -178,14 +181,12 @@ void DayModel::showBenches() {
   for (const auto& change : weavelog::changes_of(input, made_->plan)) differs[change.job] = true;
   for (std::size_t bench = 0; bench < input.benches.size(); ++bench) {
     QVariantList closed, jobs;
-    weavelog::UnixMs shut = begin;
+    weavelog::UnixMs shut = input.now;
     for (const auto& span : input.benches[bench].open) {
       if (span.from > shut) closed.append(QVariantMap{{"from", minutesFrom(begin, shut)}, {"until", minutesFrom(begin, std::min(span.from, end))}});
       shut = span.until;
       if (shut >= end) break;
     }
-    // The minutes before now are over, not closed.
-    if (!input.benches[bench].open.empty() && input.benches[bench].open.front().from <= input.now && !closed.isEmpty()) closed.removeFirst();
     if (shut < end) closed.append(QVariantMap{{"from", minutesFrom(begin, shut)}, {"until", minutesFrom(begin, end)}});
     for (const auto& planned : made_->plan.jobs) {
       if (planned.bench != bench) continue;

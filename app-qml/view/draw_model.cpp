@@ -86,6 +86,12 @@ QVariantMap sideOf(const weavelog::HeldDraw& draw, std::optional<std::size_t> li
 
 DrawModel::DrawModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
   connect(&work_, &Work::changed, this, &DrawModel::refresh);
+}
+
+void DrawModel::setWatched(bool watched) {
+  if (watched == watched_) return;
+  watched_ = watched;
+  emit watchedChanged();
   refresh();
 }
 
@@ -105,6 +111,7 @@ void DrawModel::setDraw(const QString& draw) {
 }
 
 void DrawModel::refresh() {
+  if (!watched_) return;
   const auto before = std::tuple(draws_, draw_, rounds_, troubles_);
   held_ = work_.event() ? weavelog::event_draws(work_.ledger(), work_.event()) : std::vector<weavelog::HeldDraw>{};
   if (shown() == nullptr) draw_ = held_.empty() ? QString() : idText(held_.front().sheet.id());
@@ -163,10 +170,31 @@ bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, c
     return false;
   }
   weavelog::NewDraw wanted;
+  wanted.lines = std::move(*lines);
+  return add(std::move(wanted), name, qualifiers, say);
+}
+
+bool DrawModel::make(const QString& name, const QVariantList& lines, int qualifiers, const QString& say) {
+  weavelog::NewDraw wanted;
+  for (const QVariant& one : lines) {
+    const QVariantMap said = one.toMap();
+    weavelog::BracketLine line;
+    line.bye = said.value("bye").toBool();
+    if (!line.bye) {
+      line.player = said.value("player").toString().simplified().toStdString();
+      line.partner = said.value("partner").toString().simplified().toStdString();
+      if (const int seed = said.value("seed").toInt(); seed > 0) line.seed = seed;
+      if (said.value("wildCard").toBool()) line.entry = weavelog::DrawEntry::wild_card;
+    }
+    wanted.lines.push_back(std::move(line));
+  }
+  return add(std::move(wanted), name, qualifiers, say);
+}
+
+bool DrawModel::add(weavelog::NewDraw wanted, const QString& name, int qualifiers, const QString& say) {
   wanted.name = name.simplified().toStdString();
   wanted.kind = qualifiers > 0 ? weavelog::DrawKind::qualifying : weavelog::DrawKind::knock_out;
   wanted.sections = qualifiers;
-  wanted.lines = std::move(*lines);
   if (!work_.commit(weavelog::add_draw(work_.event(), held_, wanted, work_.now()), say)) return false;
   for (const auto& one : held_)
     if (one.sheet.now.name == wanted.name) setDraw(idText(one.sheet.id()));

@@ -18,6 +18,10 @@ class DrawModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_SINGLETON
+  // Which of the plan's views is shown: "draw", "benches", "day", "forecast".
+  Q_PROPERTY(QString view MEMBER view_ NOTIFY viewChanged)
+  // Somebody looks at the draw: only then it is read.
+  Q_PROPERTY(bool watched MEMBER watched_ WRITE setWatched NOTIFY watchedChanged)
   // [{id, name, detail}], in order of making.
   Q_PROPERTY(QVariantList draws READ draws NOTIFY changed)
   // Which one is shown: its id; "" while there is none.
@@ -37,6 +41,7 @@ class DrawModel : public QObject {
   // Works on the engine's device, which must be open.
   static DrawModel* create(QQmlEngine* engine, QJSEngine* script);
 
+  void setWatched(bool watched);
   [[nodiscard]] QVariantList draws() const { return draws_; }
   [[nodiscard]] QString draw() const { return draw_; }
   void setDraw(const QString& draw);
@@ -46,6 +51,8 @@ class DrawModel : public QObject {
   // Brings a draw in from a table (DEVELOPERS.md, "Tables of a plan"); of qualifying with the number of those who come through, otherwise 0. False:
   // failed() of the work has told why. `say` is what the toast says.
   Q_INVOKABLE bool bringIn(const QUrl& file, const QString& name, int qualifiers, const QString& say);
+  // Makes a draw of what was typed: [{player, partner, seed, bye, wildCard}], one a line; an empty player is not known yet.
+  Q_INVOKABLE bool make(const QString& name, const QVariantList& lines, int qualifiers, const QString& say);
   Q_INVOKABLE bool takeAway(const QString& say);
   // The line (from 1) won its match of that round.
   Q_INVOKABLE bool won(int round, int line, int end, const QString& score, const QString& say);
@@ -58,15 +65,19 @@ class DrawModel : public QObject {
 
  signals:
   void changed();
+  void viewChanged();
+  void watchedChanged();
 
  private:
   void refresh();
   [[nodiscard]] const weavelog::HeldDraw* shown() const;
+  bool add(weavelog::NewDraw wanted, const QString& name, int qualifiers, const QString& say);
   // The draw that is shown, or a fault that failed() tells.
   bool with(const QString& say, const std::function<weavelog::Outcome<weavelog::Draft>(const weavelog::HeldDraw&)>& make);
 
   Work& work_;
-  QString draw_;
+  bool watched_ = false;
+  QString view_ = QStringLiteral("draw"), draw_;
   std::vector<weavelog::HeldDraw> held_;
   QVariantList draws_, rounds_;
   QStringList troubles_;

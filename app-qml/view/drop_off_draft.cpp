@@ -381,6 +381,29 @@ void DropOffDraft::moveReady(int minutes) {
   touch();
 }
 
+std::optional<weavelog::UnixMs> DropOffDraft::readyAt() const { return state_ ? state_->dropOff.ready_by : std::nullopt; }
+
+void DropOffDraft::readyAt(weavelog::UnixMs at) {
+  if (!state_) return;
+  state_->dropOff.ready_by = at;
+  touch();
+}
+
+std::vector<DropOffDraft::Asked> DropOffDraft::asked() const {
+  std::vector<Asked> out;
+  if (!state_) return out;
+  for (const Line& line : state_->lines) {
+    if (!line.picked) continue;
+    Asked one{line.asked.agreed, {}};
+    const auto* known = line.asked.made ? nullptr : record_.racket(line.asked.racket);
+    const weavelog::Racket* racket = line.asked.made ? &*line.asked.made : known != nullptr ? &known->now : nullptr;
+    if (racket != nullptr && racket->mains_count && racket->crosses_count)
+      one.pattern = std::to_string(*racket->mains_count) + "x" + std::to_string(*racket->crosses_count);
+    out.push_back(std::move(one));
+  }
+  return out;
+}
+
 void DropOffDraft::noReadyTime() {
   if (!state_) return;
   state_->dropOff.ready_by.reset();

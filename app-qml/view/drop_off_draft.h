@@ -150,6 +150,14 @@ class DropOffDraft : public QObject {
   void setLanguage(const QString& language);
   [[nodiscard]] QVariantList unfinished() const { return shelf_.listed(); }
   [[nodiscard]] QVariantList tags() const { return tags_; }
+  // What is asked for the rackets that are picked, and their patterns as far as they are known.
+  struct Asked {
+    weavelog::Agreed agreed;
+    std::string pattern;
+  };
+  [[nodiscard]] std::vector<Asked> asked() const;
+  [[nodiscard]] std::optional<weavelog::UnixMs> readyAt() const;
+  void readyAt(weavelog::UnixMs at);
   // The book of the drop-off that is in the making.
   [[nodiscard]] weavelog::BookId book() const;
 

@@ -112,10 +112,10 @@ void RoomDay::Reading::learn(const Ledger& ledger) {
     if (facts.rush == Rush::on_court) ++rushes;
   }
   day.times_ = WorkTimes(readings);
-  if (finishes.size() >= 10) {
+  if (finishes.size() >= 10) {  // what lay longer than half an hour waited for something else
     const auto rank = finishes.begin() + static_cast<std::ptrdiff_t>(finishes.size() * 4 / 5);
     std::nth_element(finishes.begin(), rank, finishes.end());
-    day.finishing_ = *rank;
+    day.finishing_ = std::min(*rank, 30 * kMinuteMs);
   } else {
     day.finishing_ = 5 * kMinuteMs;
   }

@@ -27,6 +27,10 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
                      std::to_string(happened.aside) + " put aside\n" + std::to_string(played->entries) + " entries, " +
                      std::to_string(played->exchanges) + " exchanges, tablets cut off for " + std::to_string(played->cut_off_hours) + " hours, " +
                      number(played->seconds, 0) + " s\n";
+  const demo::PlayPromises& promises = played->promises;
+  text += std::to_string(promises.given) + " promises, " + (promises.given > 0 ? number(100.0 * static_cast<double>(promises.kept) / static_cast<double>(promises.given), 1) : "0") +
+          " % kept, " + number(promises.slack, 0) + " minutes before their time on the mean; of " + std::to_string(promises.asked_given) +
+          " more the player had to be asked, " + std::to_string(promises.asked_kept) + " kept\n";
   for (const demo::ScreenTime& screen : played->screens) {
     screens.push_back(json::object{{"what", screen.what}, {"ms", screen.ms}});
     text += "  " + screen.what + ": " + number(screen.ms, 1) + " ms\n";
@@ -46,6 +50,8 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
                               {"rush", happened.rush},
                               {"charged_minor", happened.charged()},
                               {"paid_minor", happened.paid()},
+                              {"promises", json::object{{"given", promises.given}, {"kept", promises.kept}, {"slack_minutes", promises.slack},
+                                                        {"asked_given", promises.asked_given}, {"asked_kept", promises.asked_kept}}},
                               {"entries", played->entries},
                               {"devices", played->devices},
                               {"exchanges", played->exchanges},

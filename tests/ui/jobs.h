@@ -23,39 +23,9 @@ class Jobs : public QObject {
   void useDevice(AppDevice& device) { device_ = &device; }
 
   // One racket of a new player of that name, received today; true if it is written.
-  Q_INVOKABLE bool receive(const QString& family, int tag) {
-    needEvent();
-    auto& ledger = device_->ledger();
-    const auto now = ledger.wall().now();
-    weavelog::Draft draft(ledger.create_book_id(), weavelog::kPlayerBook, weavelog::kActDropOff);
-    weavelog::Person person;
-    person.family_name = family.toStdString();
-    (void)weavelog::put_new(draft, person, now);
-    weavelog::Racket racket;
-    racket.label = "1";
-    weavelog::Job job;
-    job.racket = weavelog::put_new(draft, racket, now).id;
-    job.event = device_->work().event();
-    job.at = now;
-    job.ready_by = now + 60 * 60'000;
-    job.tag_number = tag;
-    job.mains_string = "Tarnbrook Silk";
-    job.racket_stencil = "open ring";
-    job.racket_ink = "red";
-    job.mains_tension = weavelog::Quantity{{245, 1}, weavelog::Unit::kilogram_force};
-    job.crosses_tension = weavelog::Quantity{{235, 1}, weavelog::Unit::kilogram_force};
-    const auto made = weavelog::put_new(draft, job, now);
-    weavelog::StageMark mark;
-    mark.job = made.id;
-    mark.stage = weavelog::Stage::received;
-    mark.at = now;
-    (void)weavelog::put_new(draft, mark, now);
-    const bool written = ledger.append(draft).has_value();
-    book_ = draft.book();
-    job_ = made.id;
-    device_->work().refresh();
-    return written;
-  }
+  Q_INVOKABLE bool receive(const QString& family, int tag) { return take(family, tag, weavelog::Rush::none, 60 * 60'000); }
+  // The same as a rush from the court.
+  Q_INVOKABLE bool rush(const QString& family, int tag) { return take(family, tag, weavelog::Rush::on_court, 40 * 60'000); }
   // The newest racket's mains tension is 26 kg here and 23 kg for a tablet that was elsewhere.
   Q_INVOKABLE bool disagree() {
     weavelog::LedgerOptions options;
@@ -163,6 +133,40 @@ class Jobs : public QObject {
   }
 
  private:
+  bool take(const QString& family, int tag, weavelog::Rush rush, weavelog::UnixMs within) {
+    needEvent();
+    auto& ledger = device_->ledger();
+    const auto now = ledger.wall().now();
+    weavelog::Draft draft(ledger.create_book_id(), weavelog::kPlayerBook, weavelog::kActDropOff);
+    weavelog::Person person;
+    person.family_name = family.toStdString();
+    (void)weavelog::put_new(draft, person, now);
+    weavelog::Racket racket;
+    racket.label = "1";
+    weavelog::Job job;
+    job.racket = weavelog::put_new(draft, racket, now).id;
+    job.event = device_->work().event();
+    job.at = now;
+    job.ready_by = now + within;
+    job.tag_number = tag;
+    job.rush = rush;
+    job.mains_string = "Tarnbrook Silk";
+    job.racket_stencil = "open ring";
+    job.racket_ink = "red";
+    job.mains_tension = weavelog::Quantity{{245, 1}, weavelog::Unit::kilogram_force};
+    job.crosses_tension = weavelog::Quantity{{235, 1}, weavelog::Unit::kilogram_force};
+    const auto made = weavelog::put_new(draft, job, now);
+    weavelog::StageMark mark;
+    mark.job = made.id;
+    mark.stage = weavelog::Stage::received;
+    mark.at = now;
+    (void)weavelog::put_new(draft, mark, now);
+    const bool written = ledger.append(draft).has_value();
+    book_ = draft.book();
+    job_ = made.id;
+    device_->work().refresh();
+    return written;
+  }
   void needEvent() {
     if (device_->work().event()) return;
     auto& ledger = device_->ledger();

@@ -6,6 +6,7 @@
 #include <QUrl>
 
 #include "app-qml/view/app_models.h"
+#include "core/base/local_time.h"
 #include "core/desk/stages.h"
 #include "core/model/event.h"
 
@@ -30,6 +31,18 @@ class Room : public QObject {
     (void)weavelog::put_new(draft, info, ledger.wall().now());
     (void)ledger.append(draft);
     device_->chooseEvent(draft.book());
+  }
+  // Its last day is so many days from now.
+  Q_INVOKABLE void endEvent(int days) {
+    auto& ledger = device_->ledger();
+    for (const auto& state : ledger.entities(device_->work().event(), weavelog::kEvent)) {
+      weavelog::Draft draft(state.book, weavelog::kEventBook, weavelog::kActEdit);
+      auto info = weavelog::from_state<weavelog::EventInfo>(state);
+      info.last_day = weavelog::date_text(ledger.wall().now() / 86'400'000 + days);
+      weavelog::put_changes(draft, state, info);
+      if (!draft.empty()) (void)ledger.append(draft);
+    }
+    device_->work().refresh();
   }
   // A table on the disk, as a file dialog would give it.
   Q_INVOKABLE QUrl table(const QString& name, const QString& text) {

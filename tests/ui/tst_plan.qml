@@ -103,4 +103,115 @@ AppCase {
         find(window, "planView").chosen("draw");
         tryVerify(() => DrawModel.rounds[0].matches[0].one.bench.length > 0); // the home bench stands in the draw
     }
+    function test_3_a_player_is_carried_to_another_bench_and_wishes_are_kept_data() { return sizes(); }
+    function test_3_a_player_is_carried_to_another_bench_and_wishes_are_kept(data) {
+        const window = make(data.width, data.height);
+        find(window, "planView").chosen("benches");
+        tryVerify(() => BenchesModel.planned);
+        const from = BenchesModel.benches.findIndex(one => one.people.some(person => person.person === 3));
+        const ways = BenchesModel.waysOf(3);
+        const to = ways.findIndex(one => one.allowed && !one.here);
+        const grip = find(window, "grip3");
+        tryVerify(() => grip.height > 40);
+        const row = find(window, "person3");
+        row.forceActiveFocus(Qt.TabFocusReason); // brings it into view
+        waitForRendering(window.contentItem);
+        mousePress(grip, 20, 20);
+        const target = find(window, "target" + to);
+        tryVerify(() => target.visible && target.width > 100);
+        const at = target.mapToItem(grip, target.width / 2, target.height / 2);
+        mouseMove(grip, at.x - 10, at.y);
+        mouseMove(grip, at.x, at.y);
+        mouseRelease(grip, at.x, at.y);
+        tryVerify(() => BenchesModel.benches[to].people.some(person => person.person === 3 && person.pinned));
+        verify(from !== to);
+        find(window, "person3").clicked();
+        find(window, "addWish").clicked();
+        find(window, "wishKind").chosen(true);
+        find(window, "wishWith" + from).clicked();
+        tryVerify(() => BenchesModel.wishesOf(3).length === 1);
+        gone(window, "wishKind");
+        find(window, "person3").clicked();
+        look(window);
+        find(window, "wish" + BenchesModel.wishesOf(3)[0].wish).clicked();
+        tryVerify(() => BenchesModel.wishesOf(3).length === 0);
+        gone(window, "why");
+        find(window, "planRules").clicked();
+        look(window);
+        find(window, "planChances").chosen("even");
+        find(window, "planWeights").text = "8 4 2";
+        find(window, "keepRules").clicked();
+        tryCompare(BenchesModel, "chances", "even");
+        compare(BenchesModel.weights, "8 4 2");
+        gone(window, "keepRules");
+        verify(BenchesModel.setRules("", "", "back"));
+    }
+    function test_4_a_withdrawal_and_a_rush_are_seen_on_the_day_data() { return sizes(); }
+    function test_4_a_withdrawal_and_a_rush_are_seen_on_the_day(data) {
+        const window = make(data.width, data.height);
+        const tag = data.tag === "tablet" ? 700 : 750;
+        for (let i = 1; i <= 3; ++i) verify(Jobs.receive("Dayplan " + (tag + i), tag + i));
+        find(window, "planView").chosen("day");
+        tryVerify(() => DayModel.ready && !DayModel.busy && DayModel.rackets >= 3, 10000);
+        compare(DayModel.fault, "");
+        const chip = find(window, "dayJob" + (tag + 1));
+        tryVerify(() => chip.height > 48);
+        look(window);
+        find(window, "tellDay").clicked();
+        tryVerify(() => DayModel.told && DayModel.toTell === 0 && !DayModel.busy, 10000);
+        gone(window, "tellDay");
+        // Somebody looks elsewhere; meanwhile a rush comes from the court and a player withdraws.
+        find(window, "planView").chosen("draw");
+        tryCompare(DayModel, "watched", false);
+        verify(DrawModel.withdraw(data.tag === "tablet" ? 9 : 10, "out"));
+        verify(Jobs.rush("Courtside " + tag, tag + 9));
+        find(window, "planView").chosen("day");
+        tryVerify(() => DayModel.news.length >= 2 && !DayModel.busy, 10000);
+        verify(DayModel.news.some(one => one.includes("withdrew")));
+        verify(DayModel.news.some(one => one.includes("Courtside")));
+        const rush = find(window, "dayJob" + (tag + 9));
+        rush.clicked();
+        look(window);
+        keyClick(Qt.Key_Escape);
+        find(window, "dayNews").acted();
+        tryCompare(DayModel, "news", []);
+        look(window);
+        find(window, "tellDay").clicked();
+        tryVerify(() => DayModel.toTell === 0 && !DayModel.busy, 10000);
+    }
+    function test_5_what_is_to_come_is_shown_with_its_bands_data() { return sizes(); }
+    function test_5_what_is_to_come_is_shown_with_its_bands(data) {
+        Room.endEvent(3);
+        const window = make(data.width, data.height);
+        find(window, "planView").chosen("forecast");
+        tryVerify(() => !ForecastModel.busy, 10000);
+        tryVerify(() => ForecastModel.fault === "" && ForecastModel.days.length > 0, 10000);
+        find(window, "forecastDay0").clicked();
+        look(window);
+    }
+    function test_6_a_draw_is_typed_in_data() { return sizes(); }
+    function test_6_a_draw_is_typed_in(data) {
+        const window = make(data.width, data.height);
+        find(window, "bringDraw").clicked();
+        find(window, "drawName").text = "Typed " + data.tag;
+        find(window, "drawFrom").chosen(true);
+        find(window, "drawSize").chosen(4);
+        tryVerify(() => Walker.find(window.contentItem, "line4") !== null && Walker.find(window.contentItem, "line5") === null);
+        for (const [line, text] of [[1, "Ilse Osmer"], [3, "Bela Tarn / Mira Quill"], [4, "Jo Vantreel"]]) {
+            const entry = find(window, "line" + line);
+            entry.text = text;
+            entry.edited(text);
+        }
+        const seed = find(window, "seed1");
+        seed.text = "1";
+        seed.edited("1");
+        find(window, "bye2").toggled();
+        look(window);
+        find(window, "keepDraw").clicked();
+        tryVerify(() => DrawModel.draws.some(one => one.name === "Typed " + data.tag));
+        gone(window, "keepDraw");
+        compare(DrawModel.rounds[0].matches[0].one.mark, "1");
+        compare(DrawModel.rounds[0].matches[1].one.name, "Bela Tarn / Mira Quill");
+        compare(DrawModel.rounds[1].matches[0].one.name, "Ilse Osmer"); // by the bye
+    }
 }

@@ -28,6 +28,13 @@ ScrollColumn {
         title: qsTr("%n player(s) without a bench", "", BenchesModel.without.length)
         text: qsTr("A plan gives everybody one stringer and one machine for the event, and keeps apart who may soon meet.")
     }
+    ActionButton {
+        objectName: "planRules"
+        visible: BenchesModel.fault.length === 0
+        kind: ActionButton.Quiet
+        text: qsTr("What the plan goes by")
+        onClicked: rules.begin()
+    }
     ChoiceBar {
         objectName: "apartFrom"
         Layout.fillWidth: true
@@ -87,19 +94,14 @@ ScrollColumn {
                         color: Theme.colour.action
                     }
                 }
-                Repeater {
-                    model: column.bench.people
-                    ListRow {
-                        required property var modelData
-                        objectName: "person" + modelData.person
-                        Layout.fillWidth: true
-                        leftPadding: 0
-                        mostLines: 3
-                        text: modelData.name
-                        detail: modelData.meets
-                        endText: modelData.pinned ? qsTr("pinned") : ""
-                        onClicked: sheet.begin(modelData)
-                    }
+                BenchPeople {
+                    Layout.fillWidth: true
+                    people: column.bench.people
+                    meetings: column.bench.meetings ?? []
+                    onOpened: person => sheet.begin(person)
+                    onTaken: (person, at) => carrying.begin(person, at)
+                    onMoved: at => carrying.follow(at)
+                    onLetGo: carrying.end()
                 }
                 Words {
                     Layout.fillWidth: true
@@ -114,10 +116,12 @@ ScrollColumn {
         id: sheet
         property var who: ({ person: -1, name: "", pinned: false })
         property var ways: []
+        property var wishes: []
 
         function begin(person) {
             who = person;
             ways = BenchesModel.waysOf(person.person);
+            wishes = BenchesModel.wishesOf(person.person);
             open();
         }
 
@@ -146,6 +150,34 @@ ScrollColumn {
                 onClicked: if (BenchesModel.move(sheet.who.person, modelData.bench, qsTr("Moved, and pinned there"))) sheet.close()
             }
         }
+        Words {
+            Layout.fillWidth: true
+            meaning: Words.Strong
+            text: qsTr("Wishes")
+        }
+        Repeater {
+            model: sheet.wishes
+            ListRow {
+                required property var modelData
+                objectName: "wish" + modelData.wish
+                Layout.fillWidth: true
+                opens: false
+                text: modelData.text
+                endText: qsTr("drop")
+                onClicked: if (BenchesModel.dropWish(modelData.wish, qsTr("The wish is dropped"))) sheet.close()
+            }
+        }
+        ActionButton {
+            objectName: "addWish"
+            Layout.fillWidth: true
+            kind: ActionButton.Secondary
+            iconName: "plus"
+            text: qsTr("Add a wish")
+            onClicked: {
+                sheet.close();
+                wishing.begin(sheet.who);
+            }
+        }
         ActionButton {
             objectName: "unpin"
             Layout.fillWidth: true
@@ -154,5 +186,77 @@ ScrollColumn {
             text: qsTr("Take the pin out")
             onClicked: if (BenchesModel.unpin(sheet.who.person, qsTr("The next plan may move them"))) sheet.close()
         }
+    }
+    Sheet {
+        id: wishing
+        property var who: ({ person: -1, name: "" })
+        property bool never: false
+
+        function begin(person) {
+            who = person;
+            never = false;
+            open();
+        }
+
+        title: wishing.who.name
+        ChoiceBar {
+            objectName: "wishKind"
+            Layout.fillWidth: true
+            value: wishing.never
+            options: [{ value: false, text: qsTr("Only with") }, { value: true, text: qsTr("Never with") }]
+            Accessible.name: qsTr("What is wished for")
+            onChosen: value => wishing.never = value
+        }
+        Repeater {
+            model: view.benches.length
+            ListRow {
+                required property int index
+                objectName: "wishWith" + index
+                Layout.fillWidth: true
+                opens: false
+                text: view.benches[index]?.name ?? ""
+                detail: view.benches[index]?.machine ?? ""
+                onClicked: if (BenchesModel.addWish(wishing.who.person, wishing.never, index, qsTr("The next plan goes by it"))) wishing.close()
+            }
+        }
+    }
+    Sheet {
+        id: rules
+        property string chances
+
+        function begin() {
+            chances = BenchesModel.chances;
+            weights.text = BenchesModel.weights;
+            open();
+        }
+
+        title: qsTr("What the plan goes by")
+        ChoiceBar {
+            objectName: "planChances"
+            Layout.fillWidth: true
+            label: qsTr("Who wins a match")
+            value: rules.chances
+            options: [{ value: "", text: qsTr("As known best") }, { value: "rating", text: qsTr("Rating") }, { value: "seed", text: qsTr("Seed") },
+                      { value: "even", text: qsTr("Even odds") }]
+            onChosen: value => rules.chances = value
+        }
+        TextEntry {
+            id: weights
+            objectName: "planWeights"
+            Layout.fillWidth: true
+            label: qsTr("What a meeting on one bench costs, the final’s first")
+            placeholder: "16 8 4 2 1"
+            hint: qsTr("The last number stands for all rounds before. Empty: as is usual.")
+            field.maximumLength: 60
+        }
+        ActionButton {
+            objectName: "keepRules"
+            Layout.fillWidth: true
+            text: qsTr("Keep")
+            onClicked: if (BenchesModel.setRules(rules.chances, weights.text, qsTr("The next plan goes by it"))) rules.close()
+        }
+    }
+    BenchTray {
+        id: carrying
     }
 }

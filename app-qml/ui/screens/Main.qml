@@ -50,7 +50,8 @@ Window {
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
         else if (startPage === "camera:") CameraModel.on = true;
-        else if (startPage === "benches:") BenchesModel.shown = true;
+        else if (startPage === "benches:" || startPage === "forecast:") DrawModel.view = startPage.slice(0, -1);
+        else if (startPage === "schedule:") DrawModel.view = "day";
         else if (startPage === "check:" || startPage === "stencils:") CheckModel.showFirst(startPage === "stencils:");
         else if (startPage.length > 0 && !MoneyPlace.open(startPage) && !TeamModel.open(startPage)) DeskModel.open(startPage);
     }

@@ -9,10 +9,13 @@ import Weavelog.View
 FocusScope {
     id: page
 
-    readonly property string view: BenchesModel.shown ? "benches" : "draw"
+    readonly property string view: DrawModel.view
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
+    Binding { target: DrawModel; property: "watched"; value: page.visible && page.view === "draw" }
     Binding { target: BenchesModel; property: "watched"; value: page.visible && page.view === "benches" }
+    Binding { target: DayModel; property: "watched"; value: page.visible && page.view === "day" }
+    Binding { target: ForecastModel; property: "watched"; value: page.visible && page.view === "forecast" }
 
     ColumnLayout {
         id: head
@@ -25,11 +28,12 @@ FocusScope {
         ChoiceBar {
             objectName: "planView"
             Layout.fillWidth: true
-            Layout.maximumWidth: 420
+            Layout.maximumWidth: 720
             value: page.view
-            options: [{ value: "draw", text: qsTr("Draw") }, { value: "benches", text: qsTr("Home benches") }]
+            options: [{ value: "draw", text: qsTr("Draw") }, { value: "benches", text: qsTr("Home benches") }, { value: "day", text: qsTr("Day") },
+                      { value: "forecast", text: qsTr("To come") }]
             Accessible.name: qsTr("What is shown")
-            onChosen: value => BenchesModel.shown = value === "benches"
+            onChosen: value => DrawModel.view = value
         }
     }
     Item {
@@ -54,6 +58,16 @@ FocusScope {
         BenchesView {
             anchors.fill: parent
             visible: TeamModel.hasEvent && page.view === "benches"
+            margin: page.margin
+        }
+        DayView {
+            anchors.fill: parent
+            visible: TeamModel.hasEvent && page.view === "day"
+            margin: page.margin
+        }
+        ForecastView {
+            anchors.fill: parent
+            visible: TeamModel.hasEvent && page.view === "forecast"
             margin: page.margin
         }
     }

@@ -13,6 +13,24 @@ Card {
 
     title: qsTr("Ready by")
 
+    Binding { target: PromiseModel; property: "watched"; value: card.visible && card.draft.pickedCount > 0 }
+
+    Notice {
+        objectName: "promise"
+        Layout.fillWidth: true
+        visible: PromiseModel.earliest.length > 0 || PromiseModel.answered
+        kind: !PromiseModel.answered ? Notice.Info : PromiseModel.canBeKept ? Notice.Agreed : Notice.Attention
+        title: !PromiseModel.answered ? qsTr("The room can promise %1").arg(PromiseModel.earliest)
+             : PromiseModel.canBeKept ? qsTr("This time can be kept")
+             : PromiseModel.earliest.length > 0 ? qsTr("This time can’t be kept with certainty. The room can promise %1").arg(PromiseModel.earliest)
+             : qsTr("This time can’t be kept, and no shift has room")
+        text: !PromiseModel.answered ? qsTr("Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.").arg(PromiseModel.confidence)
+            : PromiseModel.canBeKept ? qsTr("Estimate: %1.").arg(PromiseModel.chance)
+            : (PromiseModel.impossible ? qsTr("Not even before all that waits.") : qsTr("In its turn: %1.").arg(PromiseModel.chance))
+              + (PromiseModel.mustMove.length > 0 ? "\n" + qsTr("For it would have to give way:") + "\n" + PromiseModel.mustMove.join("\n") : "")
+        actionText: PromiseModel.earliest.length > 0 && (!PromiseModel.answered || !PromiseModel.canBeKept) ? qsTr("Take %1").arg(PromiseModel.earliest) : ""
+        onActed: PromiseModel.takeEarliest()
+    }
     SideBySide {
         Layout.fillWidth: true
         least: 300
