@@ -169,6 +169,17 @@
     </message>
 </context>
 <context>
+    <name>BandRow</name>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <translation>%1: %2, zwischen %3 und %4</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+</context>
+<context>
     <name>BarCard</name>
     <message>
         <source>%1 late</source>
@@ -282,6 +293,17 @@
     </message>
 </context>
 <context>
+    <name>BenchPeople</name>
+    <message>
+        <source>pinned</source>
+        <translation>festgesteckt</translation>
+    </message>
+    <message>
+        <source>Carry %1 to another bench</source>
+        <translation>%1 zu einem anderen Platz tragen</translation>
+    </message>
+</context>
+<context>
     <name>BenchTime</name>
     <message numerus="yes">
         <source>%n minute(s) on the machine</source>
@@ -300,6 +322,25 @@
             <numerusform>Neu gemacht: %n-mal</numerusform>
             <numerusform>Neu gemacht: %n-mal</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTray</name>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Verschoben und dort festgesteckt</translation>
+    </message>
+    <message>
+        <source>Let %1 go over a bench. The number says what the plan loses by it.</source>
+        <translation>%1 über einem Platz loslassen. Die Zahl sagt, was der Plan dadurch verliert.</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>ein Wunsch verbietet es</translation>
     </message>
 </context>
 <context>
@@ -343,6 +384,14 @@
         <source>Plan again.</source>
         <translation>Noch einmal planen.</translation>
     </message>
+    <message>
+        <source>never with %1</source>
+        <translation>nie bei %1</translation>
+    </message>
+    <message>
+        <source>only with %1</source>
+        <translation>nur bei %1</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>
@@ -380,10 +429,6 @@
     <message>
         <source>%1 rackets to come</source>
         <translation>%1 Schläger zu erwarten</translation>
-    </message>
-    <message>
-        <source>pinned</source>
-        <translation>fest</translation>
     </message>
     <message>
         <source>Nobody yet</source>
@@ -437,6 +482,70 @@
         <source>The next plan goes by it</source>
         <translation>Der nächste Plan hält sich daran</translation>
     </message>
+    <message>
+        <source>What the plan goes by</source>
+        <translation>Wonach der Plan geht</translation>
+    </message>
+    <message>
+        <source>Wishes</source>
+        <translation>Wünsche</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>streichen</translation>
+    </message>
+    <message>
+        <source>The wish is dropped</source>
+        <translation>Der Wunsch gilt nicht mehr</translation>
+    </message>
+    <message>
+        <source>Add a wish</source>
+        <translation>Wunsch hinzufügen</translation>
+    </message>
+    <message>
+        <source>Only with</source>
+        <translation>Nur bei</translation>
+    </message>
+    <message>
+        <source>Never with</source>
+        <translation>Nie bei</translation>
+    </message>
+    <message>
+        <source>What is wished for</source>
+        <translation>Was gewünscht ist</translation>
+    </message>
+    <message>
+        <source>Who wins a match</source>
+        <translation>Wer ein Match gewinnt</translation>
+    </message>
+    <message>
+        <source>As known best</source>
+        <translation>Wie am besten bekannt</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Wertung</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Setzplatz</translation>
+    </message>
+    <message>
+        <source>Even odds</source>
+        <translation>Gleiche Chancen</translation>
+    </message>
+    <message>
+        <source>What a meeting on one bench costs, the final’s first</source>
+        <translation>Was ein Treffen an einem Platz kostet, das Finale zuerst</translation>
+    </message>
+    <message>
+        <source>The last number stands for all rounds before. Empty: as is usual.</source>
+        <translation>Die letzte Zahl gilt für alle Runden davor. Leer: wie üblich.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>
@@ -451,10 +560,6 @@
     <message>
         <source>Women’s singles</source>
         <translation>Damen Einzel</translation>
-    </message>
-    <message>
-        <source>It is qualifying</source>
-        <translation>Es ist die Qualifikation</translation>
     </message>
     <message>
         <source>So many come through</source>
@@ -479,6 +584,74 @@
     <message>
         <source>Tables (*.csv *.CSV)</source>
         <translation>Tabellen (*.csv *.CSV)</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Main draw</source>
+        <translation>Hauptfeld</translation>
+    </message>
+    <message>
+        <source>Qualifying</source>
+        <translation>Qualifikation</translation>
+    </message>
+    <message>
+        <source>Round-robin group</source>
+        <translation>Gruppe, jeder gegen jeden</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation>Woher es kommt</translation>
+    </message>
+    <message>
+        <source>A table</source>
+        <translation>Eine Tabelle</translation>
+    </message>
+    <message>
+        <source>Typed in</source>
+        <translation>Eingetippt</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>From top to bottom. Leave empty who is not known yet; they can be put in later.</source>
+        <translation>Von oben nach unten. Wer noch nicht bekannt ist, bleibt leer und kann später eingesetzt werden.</translation>
+    </message>
+    <message>
+        <source>bye</source>
+        <translation>Freilos</translation>
+    </message>
+    <message>
+        <source>Player, or player / partner</source>
+        <translation>Spieler oder Spieler / Partner</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Setzplatz</translation>
+    </message>
+    <message>
+        <source>Seed of line %1</source>
+        <translation>Setzplatz von Zeile %1</translation>
+    </message>
+    <message>
+        <source>Line %1 is free</source>
+        <translation>Zeile %1 ist frei</translation>
+    </message>
+    <message>
+        <source>Columns: player; if they are known partner, seed, rating. Three to eight rows.</source>
+        <translation>Spalten: player; wenn bekannt partner, seed, rating. Drei bis acht Zeilen.</translation>
+    </message>
+    <message>
+        <source>Draw made</source>
+        <translation>Tableau angelegt</translation>
     </message>
 </context>
 <context>
@@ -651,10 +824,250 @@
     </message>
 </context>
 <context>
+    <name>DayLine</name>
+    <message>
+        <source>%1 min late</source>
+        <translation>%1 min zu spät</translation>
+    </message>
+    <message>
+        <source>on court</source>
+        <translation>auf dem Platz</translation>
+    </message>
+    <message>
+        <source>on the machine now</source>
+        <translation>jetzt auf der Maschine</translation>
+    </message>
+    <message>
+        <source>not as told</source>
+        <translation>nicht wie gesagt</translation>
+    </message>
+    <message>
+        <source>court</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>late %1′</source>
+        <translation>%1′ spät</translation>
+    </message>
+</context>
+<context>
+    <name>DayModel</name>
+    <message>
+        <source>there is no event yet</source>
+        <translation>es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>pair with its server first</source>
+        <translation>zuerst mit seinem Server koppeln</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1: no shift has room any more; told was %2</source>
+        <translation>%1: keine Schicht hat mehr Platz; gesagt war %2</translation>
+    </message>
+    <message>
+        <source>%1: strung %2 at %3, told was %4</source>
+        <translation>%1: bespannt %2 bei %3, gesagt war %4</translation>
+    </message>
+    <message>
+        <source> – late now</source>
+        <translation> – jetzt zu spät</translation>
+    </message>
+    <message>
+        <source>%1 has two rackets on the machine. Is %2 strung? Then tap it on.</source>
+        <translation>%1 hat zwei Schläger auf der Maschine. Ist %2 bespannt? Dann weitertippen.</translation>
+    </message>
+    <message>
+        <source>%1 is on a machine of somebody who is not in the team.</source>
+        <translation>%1 ist auf der Maschine von jemandem, der nicht im Team ist.</translation>
+    </message>
+    <message>
+        <source>%1 has no machine: theirs is out of order, and no other is free.</source>
+        <translation>%1 hat keine Maschine: die eigene ist außer Betrieb, und keine andere ist frei.</translation>
+    </message>
+    <message>
+        <source>%1 is planned on %2: their own machine is out of order.</source>
+        <translation>%1 ist auf %2 geplant: die eigene Maschine ist außer Betrieb.</translation>
+    </message>
+    <message>
+        <source>There is no machine for %1.</source>
+        <translation>Für %1 gibt es keine Maschine.</translation>
+    </message>
+    <message>
+        <source>%1 waits for the player’s answer and is in no plan.</source>
+        <translation>%1 wartet auf die Antwort des Spielers und ist in keinem Plan.</translation>
+    </message>
+    <message>
+        <source>No shift has room for %1.</source>
+        <translation>Keine Schicht hat Platz für %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has said who is in the room when: everybody counts as there from 8 to 20 o’clock.</source>
+        <translation>Niemand hat gesagt, wer wann da ist: Alle gelten von 8 bis 20 Uhr als anwesend.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: ready %2</source>
+        <translation>%1 wird zu spät: fertig %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: no shift has room</source>
+        <translation>%1 wird zu spät: keine Schicht hat Platz</translation>
+    </message>
+    <message>
+        <source>%1 withdrew</source>
+        <translation>%1 hat zurückgezogen</translation>
+    </message>
+    <message>
+        <source>%1 moved from %2 to %3</source>
+        <translation>%1 ist von %2 zu %3 gezogen</translation>
+    </message>
+    <message>
+        <source>%1: %3 strings it, not %2</source>
+        <translation>%1: %3 bespannt ihn, nicht %2</translation>
+    </message>
+    <message>
+        <source>%1: ready %3 instead of %2</source>
+        <translation>%1: fertig %3 statt %2</translation>
+    </message>
+    <message>
+        <source>%1 will be ready in time again</source>
+        <translation>%1 wird wieder rechtzeitig fertig</translation>
+    </message>
+    <message>
+        <source>%1: already ready %2</source>
+        <translation>%1: schon %2 fertig</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n match(es) played</source>
+        <translation>
+            <numerusform>%1: %n Match gespielt</numerusform>
+            <numerusform>%1: %n Matches gespielt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Came in: %1</source>
+        <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Strung or gone: %1</source>
+        <translation>Bespannt oder weg: %1</translation>
+    </message>
+</context>
+<context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Weniger als nichts kann nicht in der Kasse liegen.</translation>
+    </message>
+</context>
+<context>
+    <name>DayView</name>
+    <message>
+        <source>There can be no plan of the day</source>
+        <translation>Es kann keinen Tagesplan geben</translation>
+    </message>
+    <message>
+        <source>Since you last looked (%1)</source>
+        <translation>Seit dem letzten Blick (%1)</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) to string</source>
+        <translation>
+            <numerusform>%n Schläger zu bespannen</numerusform>
+            <numerusform>%n Schläger zu bespannen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>davon %n zu spät</numerusform>
+            <numerusform>davon %n zu spät</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all in time</source>
+        <translation>alle rechtzeitig</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>Not as it was told</source>
+        <translation>Nicht wie gesagt</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tell the room (%n change(s))</source>
+        <translation>
+            <numerusform>Dem Raum sagen (%n Änderung)</numerusform>
+            <numerusform>Dem Raum sagen (%n Änderungen)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tell the room this plan</source>
+        <translation>Diesen Plan dem Raum sagen</translation>
+    </message>
+    <message>
+        <source>The room knows</source>
+        <translation>Der Raum weiß es</translation>
+    </message>
+    <message>
+        <source>To be looked at</source>
+        <translation>Anzusehen</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>On the machine, strung by about</source>
+        <translation>Auf der Maschine, bespannt etwa</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Bespannt</translation>
+    </message>
+    <message>
+        <source>Promised for</source>
+        <translation>Versprochen für</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>keine Zeit</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) late</source>
+        <translation>
+            <numerusform>%n Minute zu spät</numerusform>
+            <numerusform>%n Minuten zu spät</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Check, stencil and bag are counted in. Ask the player, or move what can wait.</source>
+        <translation>Kontrolle, Schablone und Tasche sind mitgerechnet. Den Spieler fragen oder verschieben, was warten kann.</translation>
+    </message>
+    <message>
+        <source>A rush from the court: it goes before all that waits.</source>
+        <translation>Ein Eilauftrag vom Platz: Er geht vor allem, was wartet.</translation>
+    </message>
+    <message>
+        <source>Its home bench is %1; there it would be later.</source>
+        <translation>Sein fester Platz ist %1; dort wäre er später fertig.</translation>
+    </message>
+    <message>
+        <source>The room was told something else.</source>
+        <translation>Dem Raum war etwas anderes gesagt.</translation>
     </message>
 </context>
 <context>
@@ -814,6 +1227,17 @@
         <source>The file is larger than a draw can be.</source>
         <translation>Die Datei ist größer, als ein Tableau sein kann.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n win(s)</source>
+        <translation>
+            <numerusform>%1: %n Sieg</numerusform>
+            <numerusform>%1: %n Siege</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write round and match as 2/7.</source>
+        <translation>Runde und Match als 2/7 schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>DrawView</name>
@@ -852,6 +1276,10 @@
     <message>
         <source>Draw taken away</source>
         <translation>Tableau weggenommen</translation>
+    </message>
+    <message>
+        <source>Standing: %1</source>
+        <translation>Stand: %1</translation>
     </message>
 </context>
 <context>
@@ -1348,6 +1776,55 @@
     <message>
         <source>Note to the stringer</source>
         <translation>Hinweis an den Bespanner</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastModel</name>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastView</name>
+    <message>
+        <source>There can be no forecast</source>
+        <translation>Es kann keine Vorschau geben</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird gerechnet …</translation>
+    </message>
+    <message>
+        <source>Some %1 rackets are still to come (eight times of ten between %2 and %3), %4 for each player and match. Estimates, from the draws and from what came so far.</source>
+        <translation>Etwa %1 Schläger kommen noch (acht von zehn Malen zwischen %2 und %3), %4 je Spieler und Match. Schätzungen aus den Tableaus und dem, was bisher kam.</translation>
+    </message>
+    <message>
+        <source>Rackets, by day</source>
+        <translation>Schläger je Tag</translation>
+    </message>
+    <message>
+        <source>Tap a day for its hours</source>
+        <translation>Einen Tag antippen für seine Stunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bench(es)</source>
+        <translation>
+            <numerusform>%n Platz</numerusform>
+            <numerusform>%n Plätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rackets brought in each hour, and the benches on which they are ready within three hours</source>
+        <translation>Schläger je Stunde und die Plätze, an denen sie in drei Stunden fertig sind</translation>
+    </message>
+    <message>
+        <source>String, metres of all days</source>
+        <translation>Saite, Meter aller Tage</translation>
+    </message>
+    <message>
+        <source>By what each player had most at this event</source>
+        <translation>Nach dem, was jeder Spieler hier am meisten hatte</translation>
     </message>
 </context>
 <context>
@@ -2325,6 +2802,18 @@
         <source>Put into the draw</source>
         <translation>Ins Tableau gesetzt</translation>
     </message>
+    <message>
+        <source>after match %1</source>
+        <translation>nach Match %1</translation>
+    </message>
+    <message>
+        <source>Follows the match</source>
+        <translation>Folgt auf das Match</translation>
+    </message>
+    <message>
+        <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
+        <translation>Runde und Match dieses Tableaus, etwa 2/7; leer, wenn es eine eigene Zeit hat</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -3267,6 +3756,14 @@
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
         <translation>Unter Abgleich mit einem Turnierserver verbinden; seine Tableaus kommen von selbst hierher.</translation>
     </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>To come</source>
+        <translation>Vorschau</translation>
+    </message>
 </context>
 <context>
     <name>PlayerCard</name>
@@ -3558,6 +4055,17 @@
     </message>
 </context>
 <context>
+    <name>PromiseModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1, promised for %2: %3 now, %4 then</source>
+        <translation>%1, versprochen für %2: jetzt %3, dann %4</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -3843,6 +4351,46 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Taschen, die mit den Schlägern kamen</translation>
+    </message>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>Der Raum kann %1 versprechen</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Diese Zeit ist zu halten</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Diese Zeit ist nicht sicher zu halten. Der Raum kann %1 versprechen</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Diese Zeit ist nicht zu halten, und keine Schicht hat Platz</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Schätzung: %1 solcher Zusagen werden gehalten, nach Warteschlange, Schichten und bisheriger Dauer.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Schätzung: %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Nicht einmal vor allem, was wartet.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>Der Reihe nach: %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Dafür müssten weichen:</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 nehmen</translation>
     </message>
 </context>
 <context>

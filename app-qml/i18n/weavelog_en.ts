@@ -76,12 +76,60 @@
     </message>
 </context>
 <context>
+    <name>DayModel</name>
+    <message numerus="yes">
+        <source>%1: %n match(es) played</source>
+        <translation>
+            <numerusform>%1: %n match played</numerusform>
+            <numerusform>%1: %n matches played</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DayView</name>
+    <message numerus="yes">
+        <source>%n racket(s) to string</source>
+        <translation>
+            <numerusform>%n racket to string</numerusform>
+            <numerusform>%n rackets to string</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>%n of them late</numerusform>
+            <numerusform>%n of them late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tell the room (%n change(s))</source>
+        <translation>
+            <numerusform>Tell the room (%n change)</numerusform>
+            <numerusform>Tell the room (%n changes)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) late</source>
+        <translation>
+            <numerusform>%n minute late</numerusform>
+            <numerusform>%n minutes late</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DrawModel</name>
     <message numerus="yes">
         <source>%n place(s)</source>
         <translation>
             <numerusform>%n place</numerusform>
             <numerusform>%n places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n win(s)</source>
+        <translation>
+            <numerusform>%1: %n win</numerusform>
+            <numerusform>%1: %n wins</numerusform>
         </translation>
     </message>
 </context>
@@ -144,6 +192,16 @@
         <translation>
             <numerusform>Last agreement: %1, over %n book. Both screens show the same words.</numerusform>
             <numerusform>Last agreement: %1, over %n books. Both screens show the same words.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ForecastView</name>
+    <message numerus="yes">
+        <source>%n bench(es)</source>
+        <translation>
+            <numerusform>%n bench</numerusform>
+            <numerusform>%n benches</numerusform>
         </translation>
     </message>
 </context>

@@ -169,6 +169,17 @@
     </message>
 </context>
 <context>
+    <name>BandRow</name>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <translation>%1: %2, entre %3 y %4</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+</context>
+<context>
     <name>BarCard</name>
     <message>
         <source>%1 late</source>
@@ -282,6 +293,17 @@
     </message>
 </context>
 <context>
+    <name>BenchPeople</name>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+    <message>
+        <source>Carry %1 to another bench</source>
+        <translation>Llevar a %1 a otro puesto</translation>
+    </message>
+</context>
+<context>
     <name>BenchTime</name>
     <message numerus="yes">
         <source>%n minute(s) on the machine</source>
@@ -300,6 +322,25 @@
             <numerusform>Rehecho: %n vez</numerusform>
             <numerusform>Rehecho: %n veces</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTray</name>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Movido y fijado allí</translation>
+    </message>
+    <message>
+        <source>Let %1 go over a bench. The number says what the plan loses by it.</source>
+        <translation>Suelta a %1 sobre un puesto. El número dice lo que pierde el plan.</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>aquí</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>un deseo lo prohíbe</translation>
     </message>
 </context>
 <context>
@@ -343,6 +384,14 @@
         <source>Plan again.</source>
         <translation>Planifique de nuevo.</translation>
     </message>
+    <message>
+        <source>never with %1</source>
+        <translation>nunca con %1</translation>
+    </message>
+    <message>
+        <source>only with %1</source>
+        <translation>solo con %1</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>
@@ -380,10 +429,6 @@
     <message>
         <source>%1 rackets to come</source>
         <translation>%1 raquetas por venir</translation>
-    </message>
-    <message>
-        <source>pinned</source>
-        <translation>fijado</translation>
     </message>
     <message>
         <source>Nobody yet</source>
@@ -437,6 +482,70 @@
         <source>The next plan goes by it</source>
         <translation>El próximo plan lo sigue</translation>
     </message>
+    <message>
+        <source>What the plan goes by</source>
+        <translation>Según qué va el plan</translation>
+    </message>
+    <message>
+        <source>Wishes</source>
+        <translation>Deseos</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>The wish is dropped</source>
+        <translation>El deseo ya no vale</translation>
+    </message>
+    <message>
+        <source>Add a wish</source>
+        <translation>Añadir un deseo</translation>
+    </message>
+    <message>
+        <source>Only with</source>
+        <translation>Solo con</translation>
+    </message>
+    <message>
+        <source>Never with</source>
+        <translation>Nunca con</translation>
+    </message>
+    <message>
+        <source>What is wished for</source>
+        <translation>Lo que se desea</translation>
+    </message>
+    <message>
+        <source>Who wins a match</source>
+        <translation>Quién gana un partido</translation>
+    </message>
+    <message>
+        <source>As known best</source>
+        <translation>Lo mejor conocido</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Puntuación</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Cabeza de serie</translation>
+    </message>
+    <message>
+        <source>Even odds</source>
+        <translation>Iguales</translation>
+    </message>
+    <message>
+        <source>What a meeting on one bench costs, the final’s first</source>
+        <translation>Lo que cuesta un encuentro en un puesto, la final primero</translation>
+    </message>
+    <message>
+        <source>The last number stands for all rounds before. Empty: as is usual.</source>
+        <translation>El último número vale para todas las rondas anteriores. Vacío: lo habitual.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>
@@ -451,10 +560,6 @@
     <message>
         <source>Women’s singles</source>
         <translation>Individual femenino</translation>
-    </message>
-    <message>
-        <source>It is qualifying</source>
-        <translation>Es la clasificación</translation>
     </message>
     <message>
         <source>So many come through</source>
@@ -479,6 +584,74 @@
     <message>
         <source>Tables (*.csv *.CSV)</source>
         <translation>Tablas (*.csv *.CSV)</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Main draw</source>
+        <translation>Cuadro principal</translation>
+    </message>
+    <message>
+        <source>Qualifying</source>
+        <translation>Previa</translation>
+    </message>
+    <message>
+        <source>Round-robin group</source>
+        <translation>Grupo, todos contra todos</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation>De dónde viene</translation>
+    </message>
+    <message>
+        <source>A table</source>
+        <translation>Una tabla</translation>
+    </message>
+    <message>
+        <source>Typed in</source>
+        <translation>Tecleado</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Líneas</translation>
+    </message>
+    <message>
+        <source>From top to bottom. Leave empty who is not known yet; they can be put in later.</source>
+        <translation>De arriba abajo. Deja vacío a quien aún no se conoce; se puede poner después.</translation>
+    </message>
+    <message>
+        <source>bye</source>
+        <translation>exento</translation>
+    </message>
+    <message>
+        <source>Player, or player / partner</source>
+        <translation>Jugador, o jugador / pareja</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Cabeza de serie</translation>
+    </message>
+    <message>
+        <source>Seed of line %1</source>
+        <translation>Cabeza de serie de la línea %1</translation>
+    </message>
+    <message>
+        <source>Line %1 is free</source>
+        <translation>La línea %1 está libre</translation>
+    </message>
+    <message>
+        <source>Columns: player; if they are known partner, seed, rating. Three to eight rows.</source>
+        <translation>Columnas: player; si se conocen partner, seed, rating. De tres a ocho filas.</translation>
+    </message>
+    <message>
+        <source>Draw made</source>
+        <translation>Cuadro creado</translation>
     </message>
 </context>
 <context>
@@ -651,10 +824,250 @@
     </message>
 </context>
 <context>
+    <name>DayLine</name>
+    <message>
+        <source>%1 min late</source>
+        <translation>%1 min tarde</translation>
+    </message>
+    <message>
+        <source>on court</source>
+        <translation>en pista</translation>
+    </message>
+    <message>
+        <source>on the machine now</source>
+        <translation>ahora en la máquina</translation>
+    </message>
+    <message>
+        <source>not as told</source>
+        <translation>no como se dijo</translation>
+    </message>
+    <message>
+        <source>court</source>
+        <translation>pista</translation>
+    </message>
+    <message>
+        <source>late %1′</source>
+        <translation>%1′ tarde</translation>
+    </message>
+</context>
+<context>
+    <name>DayModel</name>
+    <message>
+        <source>there is no event yet</source>
+        <translation>aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>pair with its server first</source>
+        <translation>empareja primero con su servidor</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 con %2</translation>
+    </message>
+    <message>
+        <source>%1: no shift has room any more; told was %2</source>
+        <translation>%1: ya ningún turno tiene sitio; se dijo %2</translation>
+    </message>
+    <message>
+        <source>%1: strung %2 at %3, told was %4</source>
+        <translation>%1: encordada %2 con %3, se dijo %4</translation>
+    </message>
+    <message>
+        <source> – late now</source>
+        <translation> – ahora tarde</translation>
+    </message>
+    <message>
+        <source>%1 has two rackets on the machine. Is %2 strung? Then tap it on.</source>
+        <translation>%1 tiene dos raquetas en la máquina. ¿Está encordada %2? Entonces hazla avanzar.</translation>
+    </message>
+    <message>
+        <source>%1 is on a machine of somebody who is not in the team.</source>
+        <translation>%1 está en la máquina de alguien que no es del equipo.</translation>
+    </message>
+    <message>
+        <source>%1 has no machine: theirs is out of order, and no other is free.</source>
+        <translation>%1 no tiene máquina: la suya está averiada y no hay otra libre.</translation>
+    </message>
+    <message>
+        <source>%1 is planned on %2: their own machine is out of order.</source>
+        <translation>%1 está previsto en %2: su propia máquina está averiada.</translation>
+    </message>
+    <message>
+        <source>There is no machine for %1.</source>
+        <translation>No hay máquina para %1.</translation>
+    </message>
+    <message>
+        <source>%1 waits for the player’s answer and is in no plan.</source>
+        <translation>%1 espera la respuesta del jugador y no está en ningún plan.</translation>
+    </message>
+    <message>
+        <source>No shift has room for %1.</source>
+        <translation>Ningún turno tiene sitio para %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has said who is in the room when: everybody counts as there from 8 to 20 o’clock.</source>
+        <translation>Nadie ha dicho quién está y cuándo: todos cuentan como presentes de 8 a 20 horas.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: ready %2</source>
+        <translation>%1 llegará tarde: lista %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: no shift has room</source>
+        <translation>%1 llegará tarde: ningún turno tiene sitio</translation>
+    </message>
+    <message>
+        <source>%1 withdrew</source>
+        <translation>%1 se retiró</translation>
+    </message>
+    <message>
+        <source>%1 moved from %2 to %3</source>
+        <translation>%1 pasó de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1: %3 strings it, not %2</source>
+        <translation>%1: la encuerda %3, no %2</translation>
+    </message>
+    <message>
+        <source>%1: ready %3 instead of %2</source>
+        <translation>%1: lista %3 en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 will be ready in time again</source>
+        <translation>%1 estará otra vez lista a tiempo</translation>
+    </message>
+    <message>
+        <source>%1: already ready %2</source>
+        <translation>%1: ya lista %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n match(es) played</source>
+        <translation>
+            <numerusform>%1: %n partido jugado</numerusform>
+            <numerusform>%1: %n partidos jugados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Came in: %1</source>
+        <translation>Entraron: %1</translation>
+    </message>
+    <message>
+        <source>Strung or gone: %1</source>
+        <translation>Encordadas o fuera: %1</translation>
+    </message>
+</context>
+<context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Una caja no puede contener menos que nada.</translation>
+    </message>
+</context>
+<context>
+    <name>DayView</name>
+    <message>
+        <source>There can be no plan of the day</source>
+        <translation>No puede haber plan del día</translation>
+    </message>
+    <message>
+        <source>Since you last looked (%1)</source>
+        <translation>Desde la última vez (%1)</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) to string</source>
+        <translation>
+            <numerusform>%n raqueta por encordar</numerusform>
+            <numerusform>%n raquetas por encordar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>%n de ellas tarde</numerusform>
+            <numerusform>%n de ellas tarde</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all in time</source>
+        <translation>todas a tiempo</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Planificar de nuevo</translation>
+    </message>
+    <message>
+        <source>Not as it was told</source>
+        <translation>No como se dijo</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tell the room (%n change(s))</source>
+        <translation>
+            <numerusform>Comunicar a la sala (%n cambio)</numerusform>
+            <numerusform>Comunicar a la sala (%n cambios)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tell the room this plan</source>
+        <translation>Comunicar este plan a la sala</translation>
+    </message>
+    <message>
+        <source>The room knows</source>
+        <translation>La sala lo sabe</translation>
+    </message>
+    <message>
+        <source>To be looked at</source>
+        <translation>Para mirar</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Puesto</translation>
+    </message>
+    <message>
+        <source>On the machine, strung by about</source>
+        <translation>En la máquina, encordada hacia</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Encordada</translation>
+    </message>
+    <message>
+        <source>Promised for</source>
+        <translation>Prometida para</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>sin hora</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) late</source>
+        <translation>
+            <numerusform>%n minuto tarde</numerusform>
+            <numerusform>%n minutos tarde</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Check, stencil and bag are counted in. Ask the player, or move what can wait.</source>
+        <translation>Control, plantilla y bolsa están contados. Pregunta al jugador o mueve lo que pueda esperar.</translation>
+    </message>
+    <message>
+        <source>A rush from the court: it goes before all that waits.</source>
+        <translation>Una urgencia de la pista: va antes que todo lo que espera.</translation>
+    </message>
+    <message>
+        <source>Its home bench is %1; there it would be later.</source>
+        <translation>Su puesto fijo es %1; allí estaría más tarde.</translation>
+    </message>
+    <message>
+        <source>The room was told something else.</source>
+        <translation>A la sala se le dijo otra cosa.</translation>
     </message>
 </context>
 <context>
@@ -814,6 +1227,17 @@
         <source>The file is larger than a draw can be.</source>
         <translation>El archivo es mayor de lo que puede ser un cuadro.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n win(s)</source>
+        <translation>
+            <numerusform>%1: %n victoria</numerusform>
+            <numerusform>%1: %n victorias</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write round and match as 2/7.</source>
+        <translation>Escribe ronda y partido como 2/7.</translation>
+    </message>
 </context>
 <context>
     <name>DrawView</name>
@@ -852,6 +1276,10 @@
     <message>
         <source>Draw taken away</source>
         <translation>Cuadro quitado</translation>
+    </message>
+    <message>
+        <source>Standing: %1</source>
+        <translation>Clasificación: %1</translation>
     </message>
 </context>
 <context>
@@ -1348,6 +1776,55 @@
     <message>
         <source>Note to the stringer</source>
         <translation>Nota al encordador</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastModel</name>
+    <message>
+        <source>not known yet</source>
+        <translation>aún no se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastView</name>
+    <message>
+        <source>There can be no forecast</source>
+        <translation>No puede haber previsión</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
+        <source>Some %1 rackets are still to come (eight times of ten between %2 and %3), %4 for each player and match. Estimates, from the draws and from what came so far.</source>
+        <translation>Aún vendrán unas %1 raquetas (ocho de cada diez veces entre %2 y %3), %4 por jugador y partido. Estimaciones según los cuadros y lo que ha llegado hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Rackets, by day</source>
+        <translation>Raquetas, por día</translation>
+    </message>
+    <message>
+        <source>Tap a day for its hours</source>
+        <translation>Toca un día para ver sus horas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bench(es)</source>
+        <translation>
+            <numerusform>%n puesto</numerusform>
+            <numerusform>%n puestos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rackets brought in each hour, and the benches on which they are ready within three hours</source>
+        <translation>Raquetas por hora y los puestos en que están listas en tres horas</translation>
+    </message>
+    <message>
+        <source>String, metres of all days</source>
+        <translation>Cordaje, metros de todos los días</translation>
+    </message>
+    <message>
+        <source>By what each player had most at this event</source>
+        <translation>Según lo que cada jugador más usó aquí</translation>
     </message>
 </context>
 <context>
@@ -2325,6 +2802,18 @@
         <source>Put into the draw</source>
         <translation>Puesto en el cuadro</translation>
     </message>
+    <message>
+        <source>after match %1</source>
+        <translation>tras el partido %1</translation>
+    </message>
+    <message>
+        <source>Follows the match</source>
+        <translation>Sigue al partido</translation>
+    </message>
+    <message>
+        <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
+        <translation>Ronda y partido de este cuadro, como 2/7; vacío si tiene su propia hora</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -3267,6 +3756,14 @@
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
         <translation>Vincúlese con un servidor de torneo en Intercambio; sus cuadros llegan aquí solos.</translation>
     </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>To come</source>
+        <translation>Por venir</translation>
+    </message>
 </context>
 <context>
     <name>PlayerCard</name>
@@ -3558,6 +4055,17 @@
     </message>
 </context>
 <context>
+    <name>PromiseModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1, promised for %2: %3 now, %4 then</source>
+        <translation>%1, prometida para %2: ahora %3, después %4</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -3843,6 +4351,46 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Bolsas que llegaron con las raquetas</translation>
+    </message>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>La sala puede prometer %1</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Esta hora se puede cumplir</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Esta hora no se puede cumplir con certeza. La sala puede prometer %1</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Esta hora no se puede cumplir y ningún turno tiene sitio</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Estimación: se cumple el %1 de tales promesas, según la cola, los turnos y lo que han tardado hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Estimación: %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Ni siquiera antes que todo lo que espera.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>En su turno: %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Tendrían que ceder:</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>Tomar %1</translation>
     </message>
 </context>
 <context>

@@ -169,6 +169,17 @@
     </message>
 </context>
 <context>
+    <name>BandRow</name>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <translation>%1 : %2, entre %3 et %4</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+</context>
+<context>
     <name>BarCard</name>
     <message>
         <source>%1 late</source>
@@ -282,6 +293,17 @@
     </message>
 </context>
 <context>
+    <name>BenchPeople</name>
+    <message>
+        <source>pinned</source>
+        <translation>fixé</translation>
+    </message>
+    <message>
+        <source>Carry %1 to another bench</source>
+        <translation>Porter %1 à un autre poste</translation>
+    </message>
+</context>
+<context>
     <name>BenchTime</name>
     <message numerus="yes">
         <source>%n minute(s) on the machine</source>
@@ -300,6 +322,25 @@
             <numerusform>Refait : %n fois</numerusform>
             <numerusform>Refait : %n fois</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTray</name>
+    <message>
+        <source>Moved, and pinned there</source>
+        <translation>Déplacé et fixé là</translation>
+    </message>
+    <message>
+        <source>Let %1 go over a bench. The number says what the plan loses by it.</source>
+        <translation>Lâchez %1 au-dessus d’un poste. Le nombre dit ce que le plan y perd.</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>a wish forbids it</source>
+        <translation>un souhait l’interdit</translation>
     </message>
 </context>
 <context>
@@ -343,6 +384,14 @@
         <source>Plan again.</source>
         <translation>Planifiez à nouveau.</translation>
     </message>
+    <message>
+        <source>never with %1</source>
+        <translation>jamais avec %1</translation>
+    </message>
+    <message>
+        <source>only with %1</source>
+        <translation>seulement avec %1</translation>
+    </message>
 </context>
 <context>
     <name>BenchesView</name>
@@ -380,10 +429,6 @@
     <message>
         <source>%1 rackets to come</source>
         <translation>%1 raquettes attendues</translation>
-    </message>
-    <message>
-        <source>pinned</source>
-        <translation>fixé</translation>
     </message>
     <message>
         <source>Nobody yet</source>
@@ -437,6 +482,70 @@
         <source>The next plan goes by it</source>
         <translation>Le prochain plan en tient compte</translation>
     </message>
+    <message>
+        <source>What the plan goes by</source>
+        <translation>Ce que suit le plan</translation>
+    </message>
+    <message>
+        <source>Wishes</source>
+        <translation>Souhaits</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>retirer</translation>
+    </message>
+    <message>
+        <source>The wish is dropped</source>
+        <translation>Le souhait est retiré</translation>
+    </message>
+    <message>
+        <source>Add a wish</source>
+        <translation>Ajouter un souhait</translation>
+    </message>
+    <message>
+        <source>Only with</source>
+        <translation>Seulement avec</translation>
+    </message>
+    <message>
+        <source>Never with</source>
+        <translation>Jamais avec</translation>
+    </message>
+    <message>
+        <source>What is wished for</source>
+        <translation>Ce qui est souhaité</translation>
+    </message>
+    <message>
+        <source>Who wins a match</source>
+        <translation>Qui gagne un match</translation>
+    </message>
+    <message>
+        <source>As known best</source>
+        <translation>Au mieux connu</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Classement</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Tête de série</translation>
+    </message>
+    <message>
+        <source>Even odds</source>
+        <translation>Chances égales</translation>
+    </message>
+    <message>
+        <source>What a meeting on one bench costs, the final’s first</source>
+        <translation>Ce que coûte une rencontre à un même poste, la finale d’abord</translation>
+    </message>
+    <message>
+        <source>The last number stands for all rounds before. Empty: as is usual.</source>
+        <translation>Le dernier nombre vaut pour tous les tours d’avant. Vide : comme d’habitude.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
 </context>
 <context>
     <name>BringDrawSheet</name>
@@ -451,10 +560,6 @@
     <message>
         <source>Women’s singles</source>
         <translation>Simple dames</translation>
-    </message>
-    <message>
-        <source>It is qualifying</source>
-        <translation>C’est la qualification</translation>
     </message>
     <message>
         <source>So many come through</source>
@@ -479,6 +584,74 @@
     <message>
         <source>Tables (*.csv *.CSV)</source>
         <translation>Tables (*.csv *.CSV)</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Ce que c’est</translation>
+    </message>
+    <message>
+        <source>Main draw</source>
+        <translation>Tableau principal</translation>
+    </message>
+    <message>
+        <source>Qualifying</source>
+        <translation>Qualifications</translation>
+    </message>
+    <message>
+        <source>Round-robin group</source>
+        <translation>Poule</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation>D’où il vient</translation>
+    </message>
+    <message>
+        <source>A table</source>
+        <translation>Un tableau</translation>
+    </message>
+    <message>
+        <source>Typed in</source>
+        <translation>Saisi</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Lignes</translation>
+    </message>
+    <message>
+        <source>From top to bottom. Leave empty who is not known yet; they can be put in later.</source>
+        <translation>De haut en bas. Laissez vide qui n’est pas encore connu ; on pourra le placer plus tard.</translation>
+    </message>
+    <message>
+        <source>bye</source>
+        <translation>exempt</translation>
+    </message>
+    <message>
+        <source>Player, or player / partner</source>
+        <translation>Joueur, ou joueur / partenaire</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Ligne %1</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Tête de série</translation>
+    </message>
+    <message>
+        <source>Seed of line %1</source>
+        <translation>Tête de série de la ligne %1</translation>
+    </message>
+    <message>
+        <source>Line %1 is free</source>
+        <translation>La ligne %1 est libre</translation>
+    </message>
+    <message>
+        <source>Columns: player; if they are known partner, seed, rating. Three to eight rows.</source>
+        <translation>Colonnes : player ; si connus partner, seed, rating. Trois à huit lignes.</translation>
+    </message>
+    <message>
+        <source>Draw made</source>
+        <translation>Tableau créé</translation>
     </message>
 </context>
 <context>
@@ -651,10 +824,250 @@
     </message>
 </context>
 <context>
+    <name>DayLine</name>
+    <message>
+        <source>%1 min late</source>
+        <translation>%1 min de retard</translation>
+    </message>
+    <message>
+        <source>on court</source>
+        <translation>sur le court</translation>
+    </message>
+    <message>
+        <source>on the machine now</source>
+        <translation>sur la machine maintenant</translation>
+    </message>
+    <message>
+        <source>not as told</source>
+        <translation>pas comme annoncé</translation>
+    </message>
+    <message>
+        <source>court</source>
+        <translation>court</translation>
+    </message>
+    <message>
+        <source>late %1′</source>
+        <translation>%1′ retard</translation>
+    </message>
+</context>
+<context>
+    <name>DayModel</name>
+    <message>
+        <source>there is no event yet</source>
+        <translation>il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>pair with its server first</source>
+        <translation>associez d’abord son serveur</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 chez %2</translation>
+    </message>
+    <message>
+        <source>%1: no shift has room any more; told was %2</source>
+        <translation>%1 : plus aucun service n’a de place ; annoncé : %2</translation>
+    </message>
+    <message>
+        <source>%1: strung %2 at %3, told was %4</source>
+        <translation>%1 : cordée %2 chez %3, annoncé : %4</translation>
+    </message>
+    <message>
+        <source> – late now</source>
+        <translation> – en retard maintenant</translation>
+    </message>
+    <message>
+        <source>%1 has two rackets on the machine. Is %2 strung? Then tap it on.</source>
+        <translation>%1 a deux raquettes sur la machine. %2 est-elle cordée ? Alors faites-la avancer.</translation>
+    </message>
+    <message>
+        <source>%1 is on a machine of somebody who is not in the team.</source>
+        <translation>%1 est sur la machine de quelqu’un qui n’est pas dans l’équipe.</translation>
+    </message>
+    <message>
+        <source>%1 has no machine: theirs is out of order, and no other is free.</source>
+        <translation>%1 n’a pas de machine : la sienne est hors service, et aucune autre n’est libre.</translation>
+    </message>
+    <message>
+        <source>%1 is planned on %2: their own machine is out of order.</source>
+        <translation>%1 est prévu sur %2 : sa propre machine est hors service.</translation>
+    </message>
+    <message>
+        <source>There is no machine for %1.</source>
+        <translation>Il n’y a pas de machine pour %1.</translation>
+    </message>
+    <message>
+        <source>%1 waits for the player’s answer and is in no plan.</source>
+        <translation>%1 attend la réponse du joueur et n’est dans aucun plan.</translation>
+    </message>
+    <message>
+        <source>No shift has room for %1.</source>
+        <translation>Aucun service n’a de place pour %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has said who is in the room when: everybody counts as there from 8 to 20 o’clock.</source>
+        <translation>Personne n’a dit qui est là quand : tous comptent comme présents de 8 à 20 heures.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: ready %2</source>
+        <translation>%1 sera en retard : prête %2</translation>
+    </message>
+    <message>
+        <source>%1 will be late: no shift has room</source>
+        <translation>%1 sera en retard : aucun service n’a de place</translation>
+    </message>
+    <message>
+        <source>%1 withdrew</source>
+        <translation>%1 s’est retiré</translation>
+    </message>
+    <message>
+        <source>%1 moved from %2 to %3</source>
+        <translation>%1 est passé de %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1: %3 strings it, not %2</source>
+        <translation>%1 : c’est %3 qui la corde, pas %2</translation>
+    </message>
+    <message>
+        <source>%1: ready %3 instead of %2</source>
+        <translation>%1 : prête %3 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>%1 will be ready in time again</source>
+        <translation>%1 sera de nouveau prête à temps</translation>
+    </message>
+    <message>
+        <source>%1: already ready %2</source>
+        <translation>%1 : déjà prête %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n match(es) played</source>
+        <translation>
+            <numerusform>%1 : %n match joué</numerusform>
+            <numerusform>%1 : %n matchs joués</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Came in: %1</source>
+        <translation>Arrivées : %1</translation>
+    </message>
+    <message>
+        <source>Strung or gone: %1</source>
+        <translation>Cordées ou parties : %1</translation>
+    </message>
+</context>
+<context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Une caisse ne peut pas contenir moins que rien.</translation>
+    </message>
+</context>
+<context>
+    <name>DayView</name>
+    <message>
+        <source>There can be no plan of the day</source>
+        <translation>Aucun plan du jour possible</translation>
+    </message>
+    <message>
+        <source>Since you last looked (%1)</source>
+        <translation>Depuis votre dernier regard (%1)</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Vu</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) to string</source>
+        <translation>
+            <numerusform>%n raquette à corder</numerusform>
+            <numerusform>%n raquettes à corder</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>dont %n en retard</numerusform>
+            <numerusform>dont %n en retard</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all in time</source>
+        <translation>toutes à temps</translation>
+    </message>
+    <message>
+        <source>Plan anew</source>
+        <translation>Replanifier</translation>
+    </message>
+    <message>
+        <source>Not as it was told</source>
+        <translation>Pas comme annoncé</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tell the room (%n change(s))</source>
+        <translation>
+            <numerusform>Annoncer à la salle (%n changement)</numerusform>
+            <numerusform>Annoncer à la salle (%n changements)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tell the room this plan</source>
+        <translation>Annoncer ce plan à la salle</translation>
+    </message>
+    <message>
+        <source>The room knows</source>
+        <translation>La salle est au courant</translation>
+    </message>
+    <message>
+        <source>To be looked at</source>
+        <translation>À regarder</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Poste</translation>
+    </message>
+    <message>
+        <source>On the machine, strung by about</source>
+        <translation>Sur la machine, cordée vers</translation>
+    </message>
+    <message>
+        <source>Strung</source>
+        <translation>Cordée</translation>
+    </message>
+    <message>
+        <source>Promised for</source>
+        <translation>Promise pour</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>sans heure</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) late</source>
+        <translation>
+            <numerusform>%n minute de retard</numerusform>
+            <numerusform>%n minutes de retard</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Check, stencil and bag are counted in. Ask the player, or move what can wait.</source>
+        <translation>Contrôle, pochoir et sac sont comptés. Demandez au joueur, ou déplacez ce qui peut attendre.</translation>
+    </message>
+    <message>
+        <source>A rush from the court: it goes before all that waits.</source>
+        <translation>Une urgence du court : elle passe avant tout ce qui attend.</translation>
+    </message>
+    <message>
+        <source>Its home bench is %1; there it would be later.</source>
+        <translation>Son poste attitré est %1 ; elle y serait prête plus tard.</translation>
+    </message>
+    <message>
+        <source>The room was told something else.</source>
+        <translation>La salle avait entendu autre chose.</translation>
     </message>
 </context>
 <context>
@@ -814,6 +1227,17 @@
         <source>The file is larger than a draw can be.</source>
         <translation>Le fichier est plus grand qu’un tableau ne peut l’être.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n win(s)</source>
+        <translation>
+            <numerusform>%1 : %n victoire</numerusform>
+            <numerusform>%1 : %n victoires</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write round and match as 2/7.</source>
+        <translation>Écrivez tour et match comme 2/7.</translation>
+    </message>
 </context>
 <context>
     <name>DrawView</name>
@@ -852,6 +1276,10 @@
     <message>
         <source>Draw taken away</source>
         <translation>Tableau retiré</translation>
+    </message>
+    <message>
+        <source>Standing: %1</source>
+        <translation>Classement : %1</translation>
     </message>
 </context>
 <context>
@@ -1348,6 +1776,55 @@
     <message>
         <source>Note to the stringer</source>
         <translation>Note au cordeur</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastModel</name>
+    <message>
+        <source>not known yet</source>
+        <translation>pas encore connu</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastView</name>
+    <message>
+        <source>There can be no forecast</source>
+        <translation>Aucune prévision possible</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calcul en cours …</translation>
+    </message>
+    <message>
+        <source>Some %1 rackets are still to come (eight times of ten between %2 and %3), %4 for each player and match. Estimates, from the draws and from what came so far.</source>
+        <translation>Environ %1 raquettes sont encore à venir (huit fois sur dix entre %2 et %3), %4 par joueur et par match. Estimations d’après les tableaux et ce qui est venu jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>Rackets, by day</source>
+        <translation>Raquettes, par jour</translation>
+    </message>
+    <message>
+        <source>Tap a day for its hours</source>
+        <translation>Touchez un jour pour ses heures</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bench(es)</source>
+        <translation>
+            <numerusform>%n poste</numerusform>
+            <numerusform>%n postes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rackets brought in each hour, and the benches on which they are ready within three hours</source>
+        <translation>Raquettes apportées par heure, et les postes où elles sont prêtes en trois heures</translation>
+    </message>
+    <message>
+        <source>String, metres of all days</source>
+        <translation>Cordage, mètres de tous les jours</translation>
+    </message>
+    <message>
+        <source>By what each player had most at this event</source>
+        <translation>D’après ce que chaque joueur a eu le plus ici</translation>
     </message>
 </context>
 <context>
@@ -2325,6 +2802,18 @@
         <source>Put into the draw</source>
         <translation>Mis dans le tableau</translation>
     </message>
+    <message>
+        <source>after match %1</source>
+        <translation>après le match %1</translation>
+    </message>
+    <message>
+        <source>Follows the match</source>
+        <translation>Suit le match</translation>
+    </message>
+    <message>
+        <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
+        <translation>Tour et match de ce tableau, par exemple 2/7 ; vide s’il a sa propre heure</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -3267,6 +3756,14 @@
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
         <translation>Associez-vous à un serveur de tournoi sous Échange ; ses tableaux arrivent ici d’eux-mêmes.</translation>
     </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>To come</source>
+        <translation>À venir</translation>
+    </message>
 </context>
 <context>
     <name>PlayerCard</name>
@@ -3558,6 +4055,17 @@
     </message>
 </context>
 <context>
+    <name>PromiseModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1, promised for %2: %3 now, %4 then</source>
+        <translation>%1, promise pour %2 : %3 maintenant, %4 alors</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -3843,6 +4351,46 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Sacs arrivés avec les raquettes</translation>
+    </message>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>La salle peut promettre %1</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Cette heure peut être tenue</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Cette heure ne peut être tenue à coup sûr. La salle peut promettre %1</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Cette heure ne peut être tenue, et aucun service n’a de place</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Estimation : %1 de ces promesses sont tenues, d’après la file, les services et la durée jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Estimation : %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Même pas avant tout ce qui attend.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>À son tour : %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Devraient céder la place :</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>Prendre %1</translation>
     </message>
 </context>
 <context>

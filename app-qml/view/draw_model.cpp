@@ -25,6 +25,7 @@ constexpr qint64 mostBytes = 1 << 20;  // of a table; a draw of 256 has some kil
 QString roundTitle(const weavelog::HeldDraw& draw, int round) {
   const bool qualifying = draw.sheet.now.kind == weavelog::DrawKind::qualifying;
   const int left = draw.rounds() - round;
+  if (draw.sheet.now.kind == weavelog::DrawKind::round_robin) return DrawModel::tr("Round %1").arg(round);
   if (qualifying) return left == 0 ? DrawModel::tr("Last round of qualifying") : DrawModel::tr("Qualifying, round %1").arg(round);
   switch (left) {
     case 0: return DrawModel::tr("Final");
@@ -35,7 +36,7 @@ QString roundTitle(const weavelog::HeldDraw& draw, int round) {
 }
 
 QString roundShort(const weavelog::HeldDraw& draw, int round) {
-  const int left = draw.sheet.now.kind == weavelog::DrawKind::qualifying ? 9 : draw.rounds() - round;
+  const int left = draw.sheet.now.kind != weavelog::DrawKind::knock_out ? 9 : draw.rounds() - round;
   switch (left) {
     case 0: return DrawModel::tr("Final");
     case 1: return QStringLiteral("1/2");
@@ -69,7 +70,7 @@ QVariantMap sideOf(const weavelog::HeldDraw& draw, std::optional<std::size_t> li
   QVariantMap out{{"line", 0}, {"name", QString()}, {"mark", QString()}, {"known", false}, {"bye", false}, {"won", false}, {"lost", false}, {"out", false},
                   {"bench", QString()}};
   if (!line) return out;
-  const auto& one = draw.draw ? draw.draw->bracket().lines()[*line] : draw.lines[*line];
+  const auto& one = draw.line(*line);
   out["line"] = static_cast<int>(*line) + 1;
   out["name"] = qtext(one.bye ? std::string() : weavelog::line_name(one));
   out["mark"] = markOf(one);
@@ -112,36 +113,38 @@ void DrawModel::setDraw(const QString& draw) {
 
 void DrawModel::refresh() {
   if (!watched_) return;
-  const auto before = std::tuple(draws_, draw_, rounds_, troubles_);
+  const auto before = std::tuple(draws_, draw_, rounds_, troubles_, standing_);
   held_ = work_.event() ? weavelog::event_draws(work_.ledger(), work_.event()) : std::vector<weavelog::HeldDraw>{};
   if (shown() == nullptr) draw_ = held_.empty() ? QString() : idText(held_.front().sheet.id());
   draws_.clear();
   rounds_.clear();
   troubles_.clear();
+  standing_.clear();
   for (const auto& one : held_) {
     const auto players = std::count_if(one.lines.begin(), one.lines.end(), [](const auto& line) { return !line.bye; });
     draws_.append(QVariantMap{{"id", idText(one.sheet.id())}, {"name", qtext(one.sheet.now.name)}, {"detail", tr("%n place(s)", nullptr, static_cast<int>(players))}});
   }
   if (const auto* draw = shown()) {
     for (const auto& fault : draw->troubles) troubles_.append(qtext(fault.message()));
+    if (draw->group)
+      for (const std::size_t place : draw->group->standing())
+        standing_.append(tr("%1: %n win(s)", nullptr, static_cast<int>(draw->group->wins(place))).arg(qtext(weavelog::line_name(draw->line(place)))));
     const auto stringers = weavelog::home_stringers(work_.ledger(), work_.event());
     for (int round = 1; round <= draw->rounds(); ++round) {
       QVariantList matches;
-      for (std::size_t match = 0; match < draw->lines.size() >> round; ++match) {
-        std::optional<std::size_t> winner, one, other;
-        if (draw->draw) {
-          winner = draw->draw->bracket().winner(round, match);
-          std::tie(one, other) = draw->draw->bracket().sides(round, match);
-        } else if (round == 1) {
-          one = 2 * match;
-          other = 2 * match + 1;
-        }
+      for (std::size_t match = 0; match < draw->matches_in(round); ++match) {
+        const auto [one, other] = draw->sides(round, match);
+        const auto winner = draw->winner(round, match);
         const auto* record = draw->match(round, match);
         QVariantMap out{{"round", round}, {"match", static_cast<int>(match) + 1}, {"one", sideOf(*draw, one, winner, stringers)}, {"other", sideOf(*draw, other, winner, stringers)}};
         out["decided"] = record != nullptr && record->now.winner.value_or(0) > 0;
         out["score"] = record != nullptr ? qtext(record->now.score) : QString();
         out["end"] = record != nullptr ? static_cast<int>(record->now.end) : 0;
         out["court"] = record != nullptr ? qtext(record->now.court) : QString();
+        out["follows"] = QString();
+        if (record != nullptr && record->now.after)
+          if (const auto leading = weavelog::match_of_id(*draw, record->now.after))
+            out["follows"] = QStringLiteral("%1/%2").arg(leading->first).arg(leading->second + 1);
         out["notBefore"] = record != nullptr ? typedTime(work_, record->now.not_before) : QString();
         out["when"] = record != nullptr ? work_.timeText(record->now.not_before) : QString();
         matches.append(out);
@@ -149,10 +152,10 @@ void DrawModel::refresh() {
       rounds_.append(QVariantMap{{"title", roundTitle(*draw, round)}, {"short", roundShort(*draw, round)}, {"matches", matches}});
     }
   }
-  if (before != std::tuple(draws_, draw_, rounds_, troubles_)) emit changed();
+  if (before != std::tuple(draws_, draw_, rounds_, troubles_, standing_)) emit changed();
 }
 
-bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, const QString& say) {
+bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, bool group, const QString& say) {
   const QString path = file.toLocalFile();
   QFile source(path);
   if (!QFileInfo(path).isFile() || !source.open(QIODevice::ReadOnly)) {
@@ -164,18 +167,22 @@ bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, c
     work_.tell({FaultCode::bad_input, tr("The file is larger than a draw can be.").toStdString(), path.toStdString(), tr("Choose another one.").toStdString()});
     return false;
   }
-  auto lines = weavelog::read_bracket({bytes.constData(), static_cast<std::size_t>(bytes.size())}, QFileInfo(path).fileName().toStdString());
+  const std::string_view text(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+  const std::string called = QFileInfo(path).fileName().toStdString();
+  auto lines = group ? weavelog::read_entries(text, called) : weavelog::read_bracket(text, called);
   if (!lines) {
     work_.tell(lines.error());
     return false;
   }
   weavelog::NewDraw wanted;
+  if (group) wanted.kind = weavelog::DrawKind::round_robin;
   wanted.lines = std::move(*lines);
   return add(std::move(wanted), name, qualifiers, say);
 }
 
-bool DrawModel::make(const QString& name, const QVariantList& lines, int qualifiers, const QString& say) {
+bool DrawModel::make(const QString& name, const QVariantList& lines, int qualifiers, bool group, const QString& say) {
   weavelog::NewDraw wanted;
+  if (group) wanted.kind = weavelog::DrawKind::round_robin;
   for (const QVariant& one : lines) {
     const QVariantMap said = one.toMap();
     weavelog::BracketLine line;
@@ -193,7 +200,7 @@ bool DrawModel::make(const QString& name, const QVariantList& lines, int qualifi
 
 bool DrawModel::add(weavelog::NewDraw wanted, const QString& name, int qualifiers, const QString& say) {
   wanted.name = name.simplified().toStdString();
-  wanted.kind = qualifiers > 0 ? weavelog::DrawKind::qualifying : weavelog::DrawKind::knock_out;
+  if (qualifiers > 0) wanted.kind = weavelog::DrawKind::qualifying;
   wanted.sections = qualifiers;
   if (!work_.commit(weavelog::add_draw(work_.event(), held_, wanted, work_.now()), say)) return false;
   for (const auto& one : held_)
@@ -242,9 +249,22 @@ bool DrawModel::putOn(int line, const QString& player, const QString& partner, c
   });
 }
 
-bool DrawModel::setPlay(int round, int match, const QString& court, const QString& notBefore, const QString& say) {
-  if (match < 1) return false;
+bool DrawModel::setPlay(int round, int match, const QString& court, const QString& notBefore, const QString& follows, const QString& say) {
+  if (match < 1 || shown() == nullptr) return false;
   weavelog::PlaySaid said;
+  if (follows.trimmed().isEmpty()) {
+    said.after = weavelog::EntityId{};
+  } else {
+    const QStringList parts = follows.trimmed().split(QLatin1Char('/'));
+    const auto id = parts.size() == 2 ? weavelog::match_id(*shown(), parts[0].toInt(), static_cast<std::size_t>(std::max(1, parts[1].toInt()) - 1))
+                                      : weavelog::Outcome<weavelog::EntityId>(weavelog::fail(
+                                            FaultCode::bad_input, tr("Write round and match as 2/7.").toStdString(), follows.toStdString(), ""));
+    if (!id) {
+      work_.tell(id.error());
+      return false;
+    }
+    said.after = *id;
+  }
   said.court = court.simplified().toStdString();
   said.any_time = notBefore.trimmed().isEmpty();
   if (!notBefore.trimmed().isEmpty()) {

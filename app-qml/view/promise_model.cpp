@@ -28,7 +28,6 @@ struct PromiseModel::Answer {
   std::optional<weavelog::Fault> fault;
   std::optional<weavelog::Promise> earliest;
   std::optional<weavelog::RoomWish> wish;
-  double confidence = 0;
 };
 
 PromiseModel::PromiseModel(Work& work, DropOffDraft& draft, QObject* parent) : QObject(parent), work_(work), draft_(draft) {
@@ -91,7 +90,6 @@ void PromiseModel::start() {
       rackets.rush = asked.rush;
       for (const auto& one : asked.rackets)
         rackets.kinds.push_back(answer->room->day().work_kind(one.agreed.mains_string, one.agreed.crosses_string, one.pattern, one.agreed.pieces.value_or(0)));
-      answer->confidence = answer->room->confidence();
       if (asked.wish) {
         auto wish = answer->room->check(rackets, *asked.wish);
         if (wish) {
@@ -129,7 +127,7 @@ void PromiseModel::take(const Answer& answer) {
     earliestAt_ = answer.earliest->ready_by;
     earliest_ = work_.timeText(earliestAt_);
   }
-  if (answer.confidence > 0) confidence_ = percent(answer.confidence);
+  if (answer.earliest) confidence_ = percent(weavelog::kPromisesKept);
   if (answer.wish) {
     answered_ = true;
     canBeKept_ = answer.wish->can_be_kept;

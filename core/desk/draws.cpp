@@ -120,13 +120,45 @@ void understand(HeldDraw& held) {
   held.draw = std::move(*draw);
 }
 
+/// The match of a group's round in which a line plays.
+std::optional<std::size_t> group_match(std::size_t players, int round, std::size_t line) {
+  const auto rounds = circle_rounds(players);
+  if (round < 1 || static_cast<std::size_t>(round) > rounds.size()) return std::nullopt;
+  const auto& matches = rounds[static_cast<std::size_t>(round) - 1];
+  for (std::size_t match = 0; match < matches.size(); ++match)
+    if (matches[match].one == line || matches[match].other == line) return match;
+  return std::nullopt;
+}
+
+/// The same of a group.
+void understand_group(HeldDraw& held) {
+  const auto rounds = circle_rounds(held.lines.size());
+  std::vector<RoundRobin::Result> results;
+  for (const auto& match : held.matches) {
+    const auto round = static_cast<std::size_t>(*match.now.round);
+    if (!match.now.winner || *match.now.winner < 1 || round > rounds.size() || *match.now.match < 1 ||
+        static_cast<std::size_t>(*match.now.match) > rounds[round - 1].size())
+      continue;
+    results.push_back({rounds[round - 1][static_cast<std::size_t>(*match.now.match) - 1], static_cast<std::size_t>(*match.now.winner - 1), {}});
+    auto group = RoundRobin::make(held.lines, results);
+    if (group) continue;
+    Fault fault = group.error();
+    fault.where = draw_name(held.sheet.now) + (fault.where.empty() ? "" : ", " + fault.where);
+    held.troubles.push_back(std::move(fault));
+    results.pop_back();
+  }
+  auto group = RoundRobin::make(held.lines, results);
+  if (group) held.group = std::move(*group);
+  else held.troubles.push_back(group.error());
+}
+
 Outcome<const Draw*> understood(const HeldDraw& held) {
   if (held.draw) return &*held.draw;
   return fail(held.troubles.empty() ? Fault{FaultCode::not_found, "the draw is empty", held.sheet.now.name, "bring its lines in"} : held.troubles.front());
 }
 
 Outcome<> check_match(const HeldDraw& held, int round, std::size_t match) {
-  if (round >= 1 && round <= held.rounds() && match < held.lines.size() >> round) return {};
+  if (round >= 1 && round <= held.rounds() && match < held.matches_in(round)) return {};
   return fail(FaultCode::bad_input, "there is no match " + std::to_string(match + 1) + " in round " + std::to_string(round), draw_name(held.sheet.now),
               "look at the draw again");
 }
@@ -145,11 +177,41 @@ Loaded<MatchRecord> match_record(const HeldDraw& held, int round, std::size_t ma
 }  // namespace
 
 int HeldDraw::rounds() const {
+  if (sheet.now.kind == DrawKind::round_robin) return static_cast<int>(circle_rounds(lines.size()).size());
   int out = 0;
   std::size_t size = lines.size();
   if (sheet.now.kind == DrawKind::qualifying && sheet.now.sections && *sheet.now.sections > 0) size /= static_cast<std::size_t>(*sheet.now.sections);
   for (; size > 1; size /= 2) ++out;
   return out;
+}
+
+std::size_t HeldDraw::matches_in(int round) const {
+  if (round < 1 || round > rounds()) return 0;
+  if (sheet.now.kind == DrawKind::round_robin) return circle_rounds(lines.size())[static_cast<std::size_t>(round) - 1].size();
+  return lines.size() >> round;
+}
+
+std::pair<std::optional<std::size_t>, std::optional<std::size_t>> HeldDraw::sides(int round, std::size_t match) const {
+  if (match >= matches_in(round)) return {};
+  if (sheet.now.kind == DrawKind::round_robin) {
+    const GroupMatch one = circle_rounds(lines.size())[static_cast<std::size_t>(round) - 1][match];
+    return {one.one, one.other};
+  }
+  if (draw) return draw->bracket().sides(round, match);
+  return round == 1 ? std::pair(std::optional(2 * match), std::optional(2 * match + 1)) : std::pair<std::optional<std::size_t>, std::optional<std::size_t>>{};
+}
+
+std::optional<std::size_t> HeldDraw::winner(int round, std::size_t match) const {
+  if (match >= matches_in(round)) return std::nullopt;
+  if (draw) return draw->bracket().winner(round, match);
+  if (!group) return std::nullopt;
+  const auto [one, other] = sides(round, match);
+  return group->winner(*one, *other);
+}
+
+const BracketLine& HeldDraw::line(std::size_t at) const {
+  if (draw) return draw->bracket().lines()[at];
+  return group ? group->players()[at] : lines[at];
 }
 
 const Loaded<MatchRecord>* HeldDraw::match(int round, std::size_t match) const {
@@ -193,7 +255,8 @@ std::vector<HeldDraw> event_draws(const Ledger& ledger, const BookId& event) {
     std::sort(held.places.begin(), held.places.end(), [](const auto& a, const auto& b) { return a.now.line < b.now.line; });
     std::sort(held.matches.begin(), held.matches.end(),
               [](const auto& a, const auto& b) { return std::pair(a.now.round, a.now.match) < std::pair(b.now.round, b.now.match); });
-    understand(held);
+    if (held.sheet.now.kind == DrawKind::round_robin) understand_group(held);
+    else understand(held);
   }
   return out;
 }
@@ -209,7 +272,11 @@ Outcome<Draft> add_draw(const BookId& event, std::span<const HeldDraw> held, con
     if (draw.sections < 1) return fail(FaultCode::bad_input, "qualifying needs the number of those who come through", name, "say how many");
     if (auto checked = Qualifying::make(draw.lines, static_cast<std::size_t>(draw.sections)); !checked) return fail(checked.error());
   }
-  if (auto checked = Draw::make(draw.lines); !checked) return fail(checked.error());
+  if (draw.kind == DrawKind::round_robin) {
+    if (auto checked = RoundRobin::make(draw.lines); !checked) return fail(checked.error());
+  } else if (auto checked = Draw::make(draw.lines); !checked) {
+    return fail(checked.error());
+  }
   Draft out(event, kEventBook, kActDraw);
   DrawSheet sheet;
   sheet.name = name;
@@ -236,17 +303,32 @@ Draft remove_draw(const HeldDraw& held) {
 }
 
 Outcome<Draft> note_winner(const HeldDraw& held, const MatchSaid& said) {
-  const auto draw = understood(held);
-  if (!draw) return fail(draw.error());
-  const std::size_t match = said.round >= 1 && said.round <= 8 ? Bracket::match_of(said.round, said.winner) : held.lines.size();
+  const bool group = held.sheet.now.kind == DrawKind::round_robin;
+  std::size_t match = said.round >= 1 && said.round <= 8 ? Bracket::match_of(said.round, said.winner) : held.lines.size();
+  if (group) {
+    if (!held.group) return fail(held.troubles.front());
+    const auto played = group_match(held.lines.size(), said.round, said.winner);
+    if (!played)
+      return fail(FaultCode::bad_input, "nobody of that line plays in round " + std::to_string(said.round), draw_name(held.sheet.now), "look at the group again");
+    match = *played;
+    if (held.line(said.winner).withdrawn)
+      return fail(FaultCode::bad_input, line_name(held.line(said.winner)) + " withdrew and wins nothing", draw_name(held.sheet.now), "name the other one");
+    if (const auto known = held.winner(said.round, match); known && *known != said.winner)
+      return fail(FaultCode::bad_input, "this match has another winner already: " + line_name(held.line(*known)), draw_name(held.sheet.now),
+                  "take that result back first");
+  }
   if (auto checked = check_match(held, said.round, match); !checked) return fail(checked.error());
   if (said.score.size() > kLongestWords) return fail(FaultCode::bad_input, "the score is too long", "score", "write it as 6-4 7-5");
-  Draw next = **draw;
-  BracketResult result;
-  result.round = said.round;
-  result.winner = said.winner;
-  result.end = end_of(said.end);
-  if (auto taken = next.record(result); !taken) return fail(taken.error());
+  if (!group) {
+    const auto draw = understood(held);
+    if (!draw) return fail(draw.error());
+    Draw next = **draw;
+    BracketResult result;
+    result.round = said.round;
+    result.winner = said.winner;
+    result.end = end_of(said.end);
+    if (auto taken = next.record(result); !taken) return fail(taken.error());
+  }
   Loaded<MatchRecord> before = match_record(held, said.round, match);
   MatchRecord wanted = before.now;
   wanted.winner = static_cast<std::int64_t>(said.winner) + 1;
@@ -260,13 +342,15 @@ Outcome<Draft> note_winner(const HeldDraw& held, const MatchSaid& said) {
 }
 
 Outcome<Draft> take_back_winner(const HeldDraw& held, int round, std::size_t match) {
-  const auto draw = understood(held);
-  if (!draw) return fail(draw.error());
   if (auto checked = check_match(held, round, match); !checked) return fail(checked.error());
-  Draw next = **draw;
-  if (auto taken = next.take_back(round, match); !taken) return fail(taken.error());
+  if (held.sheet.now.kind != DrawKind::round_robin) {
+    const auto draw = understood(held);
+    if (!draw) return fail(draw.error());
+    Draw next = **draw;
+    if (auto taken = next.take_back(round, match); !taken) return fail(taken.error());
+  }
   const auto* before = held.match(round, match);
-  if (before == nullptr) return fail(FaultCode::not_found, "this match has no result", draw_name(held.sheet.now), "look at the draw again");
+  if (before == nullptr || before->now.winner.value_or(0) < 1) return fail(FaultCode::not_found, "this match has no result", draw_name(held.sheet.now), "look at the draw again");
   MatchRecord wanted = before->now;
   wanted.winner = 0;
   wanted.end = EndOfMatch::unsaid;
@@ -292,6 +376,13 @@ Draft with_line(const HeldDraw& held, std::size_t line, const BracketLine& said,
 }  // namespace
 
 Outcome<Draft> withdraw_line(const HeldDraw& held, std::size_t line, UnixMs at) {
+  if (held.group) {
+    if (line >= held.lines.size() || held.line(line).withdrawn)
+      return fail(FaultCode::bad_input, "nobody is there who could withdraw", draw_name(held.sheet.now) + ", line " + std::to_string(line + 1), "look at the group again");
+    BracketLine out = held.line(line);
+    out.withdrawn = true;
+    return with_line(held, line, out, at);
+  }
   const auto draw = understood(held);
   if (!draw) return fail(draw.error());
   Draw next = **draw;
@@ -300,6 +391,8 @@ Outcome<Draft> withdraw_line(const HeldDraw& held, std::size_t line, UnixMs at) 
 }
 
 Outcome<Draft> put_on_line(const HeldDraw& held, std::size_t line, const BracketLine& by) {
+  if (held.sheet.now.kind == DrawKind::round_robin)
+    return fail(FaultCode::bad_input, "nobody comes into a group that is played", draw_name(held.sheet.now), "take the group away and bring it in anew");
   const auto draw = understood(held);
   if (!draw) return fail(draw.error());
   Draw next = **draw;
@@ -308,9 +401,21 @@ Outcome<Draft> put_on_line(const HeldDraw& held, std::size_t line, const Bracket
   return with_line(held, line, next.bracket().lines()[line], std::nullopt);
 }
 
+Outcome<EntityId> match_id(const HeldDraw& held, int round, std::size_t match) {
+  if (auto checked = check_match(held, round, match); !checked) return fail(checked.error());
+  return part_id(held.sheet.id(), "match", round, static_cast<std::int64_t>(match) + 1);
+}
+
+std::optional<std::pair<int, std::size_t>> match_of_id(const HeldDraw& held, const EntityId& id) {
+  for (int round = 1; round <= held.rounds(); ++round)
+    for (std::size_t match = 0; match < held.matches_in(round); ++match)
+      if (part_id(held.sheet.id(), "match", round, static_cast<std::int64_t>(match) + 1) == id) return std::pair(round, match);
+  return std::nullopt;
+}
+
 Outcome<Draft> set_play(const HeldDraw& held, int round, std::size_t match, const PlaySaid& said) {
   if (auto checked = check_match(held, round, match); !checked) return fail(checked.error());
-  if (!said.court && !said.not_before && !said.any_time)
+  if (!said.court && !said.not_before && !said.any_time && !said.after)
     return fail(FaultCode::bad_input, "nothing is said of the match", draw_name(held.sheet.now), "say its court, its time, or who won");
   if (said.court && said.court->size() > kLongestWords) return fail(FaultCode::bad_input, "the court's name is too long", "court", "shorten it");
   Loaded<MatchRecord> before = match_record(held, round, match);
@@ -318,6 +423,11 @@ Outcome<Draft> set_play(const HeldDraw& held, int round, std::size_t match, cons
   if (said.court) wanted.court = *said.court;
   if (said.not_before) wanted.not_before = said.not_before;
   if (said.any_time) wanted.not_before.reset();
+  if (said.after) {
+    if (*said.after && *said.after == part_id(held.sheet.id(), "match", round, static_cast<std::int64_t>(match) + 1))
+      return fail(FaultCode::bad_input, "a match can't follow itself", draw_name(held.sheet.now), "name the one before it on the court");
+    wanted.after = *said.after;
+  }
   Draft out(held.event, kEventBook, kActMatch);
   put_changes(out, before.seen, wanted);
   return out;

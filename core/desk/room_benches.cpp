@@ -158,7 +158,8 @@ Outcome<std::unique_ptr<RoomBenches>> RoomBenches::make(const Ledger& ledger, co
     return fail(FaultCode::not_found, "nobody of the team strings", "team", "add the stringers under Team first");
 
   for (const HeldDraw& draw : out->draws_) {
-    if (draw.sheet.now.kind == DrawKind::qualifying) continue;
+    // Of a group everybody meets everybody: there is nothing to keep apart by.
+    if (draw.sheet.now.kind == DrawKind::qualifying || draw.sheet.now.kind == DrawKind::round_robin) continue;
     if (!draw.draw) return fail(draw.troubles.front());
     const Bracket& bracket = draw.draw->bracket();
     const auto chances = chances_by_rules(bracket, out->book_.rules.now.chances);

@@ -7,6 +7,7 @@
 #include "core/base/local_time.h"
 #include "core/base/text.h"
 #include "core/desk/machines.h"
+#include "core/desk/room_order.h"
 #include "core/desk/shifts.h"
 #include "core/log/derived_id.h"
 #include "core/model/stock.h"
@@ -105,8 +106,10 @@ void RoomDay::Reading::learn(const Ledger& ledger) {
     }
     if (times.strung_at && times.ready_at && *times.ready_at >= *times.strung_at && *times.ready_at - *times.strung_at < 3 * kHourMs)
       finishes.push_back(*times.ready_at - *times.strung_at);
-    if (facts.ready_by && times.ready_at) settled.emplace_back(*times.ready_at, *times.ready_at <= *facts.ready_by);
-    else if (facts.ready_by && *facts.ready_by < day.input_.now && facts.stage != Stage::aside && facts.stage != Stage::collected)
+    // A promise waits for the player's answer as the racket does: how it ends says nothing about how well promises are made.
+    const bool answered = times.waited == 0 && !times.waiting_since;
+    if (answered && facts.ready_by && times.ready_at) settled.emplace_back(*times.ready_at, *times.ready_at <= *facts.ready_by);
+    else if (answered && facts.ready_by && *facts.ready_by < day.input_.now && facts.stage != Stage::aside && facts.stage != Stage::collected)
       settled.emplace_back(*facts.ready_by, false);
     if (facts.at) hours.insert(*facts.at / kHourMs);
     if (facts.rush == Rush::on_court) ++rushes;
@@ -222,6 +225,9 @@ void RoomDay::Reading::take_jobs(const Ledger& ledger) {
     if (place.now.book) homes[place.now.book.hex()] = place.now.stringer;
     homes[search_key(place.now.player)] = place.now.stringer;
   }
+  std::int64_t margin = 60;
+  for (EntityState& state : ledger.entities(day.event_, kPlanRules)) margin = Loaded<PlanRules>(std::move(state)).now.margin_min.value_or(margin);
+  const auto matches = next_matches(room_order(event_draws(ledger, day.event_), day.zone_), day.input_.now);
   for (std::size_t i = 0; i < day.open_.size(); ++i) {
     const OpenJob& racket = day.open_[i];
     const JobFacts& facts = racket.facts;
@@ -242,8 +248,11 @@ void RoomDay::Reading::take_jobs(const Ledger& ledger) {
       if (!job.in_work) continue;  // it is on a machine, only not on one that is planned
     }
     auto home = homes.find(racket.player.hex());
-    for (const std::string& name : {racket.given_name + " " + racket.family_name, racket.family_name + " " + racket.given_name})
+    for (const std::string& name : {racket.given_name + " " + racket.family_name, racket.family_name + " " + racket.given_name}) {
       if (home == homes.end()) home = homes.find(search_key(name));
+      if (const auto match = matches.find(search_key(name)); match != matches.end() && !facts.ready_by)
+        job.due = match->second - std::clamp<std::int64_t>(margin, 0, 24 * 60) * kMinuteMs - day.finishing_;
+    }
     if (home != homes.end())
       for (std::size_t bench = 0; bench < day.hands_.size(); ++bench)
         if (day.hands_[bench].stringer == home->second) job.home = bench;

@@ -35,7 +35,7 @@ class RoomDay {
  public:
   /// Benches are those of the team who string (hands_of_team()), open during their shifts; where the event has no shifts at all, from 8 to
   /// 20 o'clock there. Rackets are those from received to on the machine that wait for no answer, wanted by what was promised less what
-  /// is still done after the stringing. Faults: not_found (no event, nobody who strings); those of check_day().
+  /// is still done after the stringing, or else by the player's next match less the room's margin (60 minutes). Faults: not_found (no event, nobody who strings); those of check_day().
   [[nodiscard]] static Outcome<RoomDay> make(const Ledger& ledger, const BookId& event, UnixMs now);
 
   [[nodiscard]] const DayInput& input() const { return input_; }

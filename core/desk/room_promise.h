@@ -10,6 +10,9 @@
 
 namespace weavelog {
 
+/// So many of the promises are to be kept.
+inline constexpr double kPromisesKept = 0.95;
+
 /// Rackets that are handed over together.
 struct RacketsToCome {
   std::vector<WorkKind> kinds;  ///< one a racket
@@ -45,7 +48,7 @@ class RoomPromises {
   [[nodiscard]] Outcome<RoomWish> check(const RacketsToCome& rackets, UnixMs wish) const;
 
   [[nodiscard]] const RoomDay& day() const { return *day_; }
-  /// The confidence that is asked of a promise now, 0 to 1.
+  /// The confidence that is asked of a reckoned promise now, so that kPromisesKept of the real ones are kept (confidence_after()).
   [[nodiscard]] double confidence() const { return input_.confidence; }
 
  private:

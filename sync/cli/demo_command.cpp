@@ -30,7 +30,8 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
   const demo::PlayPromises& promises = played->promises;
   text += std::to_string(promises.given) + " promises, " + (promises.given > 0 ? number(100.0 * static_cast<double>(promises.kept) / static_cast<double>(promises.given), 1) : "0") +
           " % kept, " + number(promises.slack, 0) + " minutes before their time on the mean; of " + std::to_string(promises.asked_given) +
-          " more the player had to be asked, " + std::to_string(promises.asked_kept) + " kept\n";
+          " more the player had to be asked, " + std::to_string(promises.asked_kept) + " kept; of " +
+          std::to_string(promises.apart_given) + " given by a desk that was cut off " + std::to_string(promises.apart_kept) + "\n";
   for (const demo::ScreenTime& screen : played->screens) {
     screens.push_back(json::object{{"what", screen.what}, {"ms", screen.ms}});
     text += "  " + screen.what + ": " + number(screen.ms, 1) + " ms\n";
@@ -51,7 +52,8 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
                               {"charged_minor", happened.charged()},
                               {"paid_minor", happened.paid()},
                               {"promises", json::object{{"given", promises.given}, {"kept", promises.kept}, {"slack_minutes", promises.slack},
-                                                        {"asked_given", promises.asked_given}, {"asked_kept", promises.asked_kept}}},
+                                                        {"asked_given", promises.asked_given}, {"asked_kept", promises.asked_kept},
+                                                        {"apart_given", promises.apart_given}, {"apart_kept", promises.apart_kept}}},
                               {"entries", played->entries},
                               {"devices", played->devices},
                               {"exchanges", played->exchanges},

@@ -13,11 +13,11 @@ namespace weavelog::cli {
 namespace {
 
 struct DrawArguments {
-  std::string event, draw, table, feeds, winner, end = "played", score, by, court, not_before, player, partner, stringer;
+  std::string event, draw, table, feeds, winner, end = "played", score, by, court, not_before, player, partner, stringer, follows;
   int round = 0;
   std::int64_t qualifiers = 0;
   std::size_t match = 0;
-  bool back = false, any_time = false, withdraws = false, plan = false, unpin = false;
+  bool back = false, any_time = false, withdraws = false, plan = false, unpin = false, group = false;
 };
 
 std::string who(Context& context, const DrawArguments& arguments) {
@@ -26,7 +26,7 @@ std::string who(Context& context, const DrawArguments& arguments) {
 
 json::value side_json(const HeldDraw& held, std::optional<std::size_t> line) {
   if (!line) return nullptr;
-  const BracketLine& one = held.draw->bracket().lines()[*line];
+  const BracketLine& one = held.line(*line);
   return json::object{{"line", *line + 1}, {"name", line_name(one)}, {"bye", one.bye}, {"withdrawn", one.withdrawn}};
 }
 
@@ -40,12 +40,12 @@ json::object draw_json(const HeldDraw& held) {
     one.erase("draw");
     lines.push_back(std::move(one));
   }
-  if (held.draw)
+  if (held.draw || held.group)
     for (int round = 1; round <= held.rounds(); ++round)
-      for (std::size_t match = 0; match < held.lines.size() >> round; ++match) {
-        const auto [upper, lower] = held.draw->bracket().sides(round, match);
+      for (std::size_t match = 0; match < held.matches_in(round); ++match) {
+        const auto [upper, lower] = held.sides(round, match);
         json::object one{{"round", round}, {"match", match + 1}, {"upper", side_json(held, upper)}, {"lower", side_json(held, lower)}};
-        const auto winner = held.draw->bracket().winner(round, match);
+        const auto winner = held.winner(round, match);
         one["winner"] = winner ? json::value(*winner + 1) : json::value(nullptr);
         if (const auto* record = held.match(round, match))
           for (auto& [name, value] : fields_json(record->now))
@@ -55,29 +55,40 @@ json::object draw_json(const HeldDraw& held) {
   out["places"] = std::move(lines);
   out["matches"] = std::move(matches);
   out["troubles"] = std::move(troubles);
+  if (held.group) {
+    json::array standing;
+    for (const std::size_t place : held.group->standing())
+      standing.push_back(json::object{{"line", place + 1}, {"name", line_name(held.line(place))}, {"wins", held.group->wins(place)}});
+    out["standing"] = std::move(standing);
+  }
   return out;
 }
 
 std::string draw_text(const HeldDraw& held) {
   std::string out = held.sheet.now.name + ", " + std::to_string(held.lines.size()) + " lines\n";
   for (const Fault& fault : held.troubles) out += "  " + fault.message() + "\n";
-  if (!held.draw) return out;
-  const Bracket& bracket = held.draw->bracket();
+  if (!held.draw && !held.group) return out;
   for (int round = 1; round <= held.rounds(); ++round)
-    for (std::size_t match = 0; match < held.lines.size() >> round; ++match) {
-      const auto [upper, lower] = bracket.sides(round, match);
+    for (std::size_t match = 0; match < held.matches_in(round); ++match) {
+      const auto [upper, lower] = held.sides(round, match);
       if (!upper || !lower) continue;
       const auto name = [&](std::size_t line) {
-        const std::string known = line_name(bracket.lines()[line]);
+        const std::string known = line_name(held.line(line));
         return std::to_string(line + 1) + " " + (known.empty() ? "(not known yet)" : known);
       };
       out += "  round " + std::to_string(round) + ", match " + std::to_string(match + 1) + ": " + name(*upper) + " - " + name(*lower);
-      if (const auto winner = bracket.winner(round, match)) out += "  -> " + name(*winner);
+      if (const auto winner = held.winner(round, match)) out += "  -> " + name(*winner);
       if (const auto* record = held.match(round, match))
         for (const std::string& more : {record->now.score, record->now.court})
           if (!more.empty()) out += ", " + more;
       out += "\n";
     }
+  if (held.group) {
+    out += "  standing:";
+    for (const std::size_t place : held.group->standing())
+      out += " " + line_name(held.line(place)) + " (" + std::to_string(held.group->wins(place)) + ")";
+    out += "\n";
+  }
   return out;
 }
 
@@ -113,6 +124,22 @@ Outcome<std::size_t> choose_line(const HeldDraw& held, const std::string& wanted
   return fail(FaultCode::not_found, "nobody of that name is in the draw", "\"" + shortened(wanted, 40) + "\"", "give the name as the draw has it, or the line");
 }
 
+/// "2/7" of the same draw, or "Doubles 2/7".
+Outcome<EntityId> followed(Context& context, const BookId& event, const HeldDraw& same, const std::string& words) {
+  const auto wrong = [&] {
+    return fail(FaultCode::bad_input, "\"" + shortened(words, 40) + "\" names no match", "--follows", "give round/match as 2/7, with its draw before it if that is another one");
+  };
+  const std::size_t slash = words.rfind('/'), space = words.rfind(' ', slash);
+  if (slash == std::string::npos) return wrong();
+  const std::size_t begin = space == std::string::npos ? 0 : space + 1;
+  const auto round = whole_from(words.substr(begin, slash - begin), "--follows"), match = whole_from(words.substr(slash + 1), "--follows");
+  if (!round || !match || *round < 1 || *round > 8 || *match < 1) return wrong();
+  if (begin == 0) return match_id(same, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
+  const auto other = choose_draw(context, event, words.substr(0, space));
+  if (!other) return fail(other.error());
+  return match_id(*other, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
+}
+
 Outcome<Ending> show(Context& context, const DrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
@@ -125,11 +152,12 @@ Outcome<Ending> add(Context& context, const DrawArguments& arguments) {
   if (!event) return fail(event.error());
   const auto bytes = plan_file(arguments.table);
   if (!bytes) return fail(bytes.error());
-  auto lines = read_bracket(*bytes, arguments.table);
+  auto lines = arguments.group ? read_entries(*bytes, arguments.table) : read_bracket(*bytes, arguments.table);
   if (!lines) return fail(lines.error());
   NewDraw wanted;
   wanted.name = arguments.draw;
   wanted.lines = std::move(*lines);
+  if (arguments.group) wanted.kind = DrawKind::round_robin;
   if (arguments.qualifiers != 0) {
     wanted.kind = DrawKind::qualifying;
     wanted.sections = arguments.qualifiers;
@@ -163,7 +191,8 @@ Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
     if (!line) return fail(line.error());
     const auto end = choice_from<EndOfMatch>(arguments.end);
     if (!end || *end == EndOfMatch::unsaid) return no_choice(arguments.end, "end", {"played", "walkover", "retired", "disqualified"});
-    if (arguments.round >= 1 && arguments.round <= 8 && Bracket::match_of(arguments.round, *line) != number)
+    const auto [upper, lower] = held->sides(arguments.round, number);
+    if (upper != *line && lower != *line)
       return fail(FaultCode::bad_input, "that player is not in this match", "round " + std::to_string(arguments.round) + ", match " + std::to_string(arguments.match),
                   "look at `draws`");
     return store(context, *event, note_winner(*held, {arguments.round, *line, *end, arguments.score, who(context, arguments), context.now()}));
@@ -175,6 +204,13 @@ Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
     const auto at = time_from(arguments.not_before, {context.zone_of(*event), context.now()}, "not before");
     if (!at) return fail(at.error());
     said.not_before = *at;
+  }
+  if (arguments.follows == "nothing") {
+    said.after = EntityId{};
+  } else if (!arguments.follows.empty()) {
+    const auto after = followed(context, *event, *held, arguments.follows);
+    if (!after) return fail(after.error());
+    said.after = *after;
   }
   return store(context, *event, set_play(*held, arguments.round, number, said));
 }
@@ -283,7 +319,8 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
   add_command<DrawArguments>(app, chosen, "draw-add", "Bring a draw in from a table", add, [](CLI::App& command, DrawArguments& arguments) {
     command.add_option("NAME", arguments.draw, "What it is called")->required();
     command.add_option("TABLE", arguments.table, "CSV: line, player; if known partner, seed, rating, entry, withdrawn, qualifier")->required();
-    command.add_option("--qualifiers", arguments.qualifiers, "It is qualifying, through which so many come");
+    auto* through = command.add_option("--qualifiers", arguments.qualifiers, "It is qualifying, through which so many come");
+    command.add_flag("--group", arguments.group, "It is a round-robin group of 3 to 8: a row each, no lines")->excludes(through);
     command.add_option("--feeds", arguments.feeds, "Of qualifying: the main draw");
     add_event(command, arguments);
     draw_footer(command);
@@ -312,6 +349,7 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     command.add_flag("--take-back", arguments.back, "It has no result after all")->excludes(winner);
     command.add_option("--court", arguments.court, "Where it is played")->excludes(winner);
     auto* time = command.add_option("--not-before", arguments.not_before, "14:05 or 2031-05-26T14:05, in the event's zone")->excludes(winner);
+    command.add_option("--follows", arguments.follows, "The match before it on its court: 2/7, or \"Doubles 2/7\"; \"nothing\" takes that back")->excludes(winner);
     command.add_flag("--any-time", arguments.any_time, "It has no time any more")->excludes(winner)->excludes(time);
     command.add_option("--by", arguments.by, "Who says so; default: the device's name");
     add_event(command, arguments);

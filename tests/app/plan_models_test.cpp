@@ -1,3 +1,5 @@
+#include <QFile>
+
 #include "app-qml/view/app_models.h"
 #include "app-qml/view/benches_model.h"
 #include "app-qml/view/day_model.h"
@@ -156,26 +158,30 @@ TEST_CASE("a draw is typed in line by line, and what can't be is said") {
   draws.setWatched(true);
   QStringList told;
   QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { told.append(what); });
-  CHECK(draws.make("Singles", lines(8), 0, "made"));
+  CHECK(draws.make("Singles", lines(8), 0, false, "made"));
   REQUIRE(draws.draws().size() == 1);
   CHECK(draws.rounds().size() == 3);
-  CHECK_FALSE(draws.make("Doubles", lines(6), 0, "made"));  // no power of two
+  CHECK_FALSE(draws.make("Doubles", lines(6), 0, false, "made"));  // no power of two
   auto twice = lines(4);
   twice[2] = twice[1];
-  CHECK_FALSE(draws.make("Doubles", twice, 0, "made"));
+  CHECK_FALSE(draws.make("Doubles", twice, 0, false, "made"));
   CHECK(told.size() == 2);
   auto open = lines(4);
   open[1] = QVariantMap{{"bye", true}};
   open[3] = QVariantMap{{"player", ""}};
-  CHECK(draws.make("Doubles", open, 0, "made"));
+  CHECK(draws.make("Doubles", open, 0, false, "made"));
   CHECK(draws.draws().size() == 2);
+  CHECK_FALSE(draws.make("Group", lines(9), 0, true, "made"));
+  CHECK(draws.make("Group", lines(5), 0, true, "made"));
+  CHECK(draws.standing().size() == 5);
+  CHECK(draws.rounds().size() == 5);  // with five, one rests each round
 }
 
 TEST_CASE("wishes and rules are set on the screen and hold for the next plan; meetings on one bench are lines") {
   PlanRoom room;
   DrawModel draws(room.device->work());
   draws.setWatched(true);
-  REQUIRE(draws.make("Singles", lines(8), 0, "made"));
+  REQUIRE(draws.make("Singles", lines(8), 0, false, "made"));
   BenchesModel benches(room.device->work());
   benches.setWatched(true);
   benches.plan("planned");
@@ -223,7 +229,7 @@ TEST_CASE("what is to come is forecast by day and hour, with bands") {
   }
   DrawModel draws(room.device->work());
   draws.setWatched(true);
-  REQUIRE(draws.make("Singles", lines(16), 0, "made"));
+  REQUIRE(draws.make("Singles", lines(16), 0, false, "made"));
   REQUIRE(waitUntil([&] { return !forecast.busy() && forecast.fault().isEmpty() && !forecast.days().isEmpty(); }));
   CHECK(forecast.days().size() >= 3);
   const auto last = at(forecast.days(), static_cast<int>(forecast.days().size()) - 1);

@@ -45,6 +45,7 @@ AppCase {
     function test_1_a_draw_is_brought_in_and_played_on_by_taps_data() { return sizes(); }
     function test_1_a_draw_is_brought_in_and_played_on_by_taps(data) {
         const window = make(data.width, data.height);
+        find(window, "planView").chosen("draw");
         find(window, "bringDraw").clicked();
         const name = find(window, "drawName").field;
         tryCompare(name, "activeFocus", true);
@@ -55,8 +56,8 @@ AppCase {
         keyClick(Qt.Key_Escape);
         gone(window, "keepDraw");
         // The file dialog is the system's own: what it gives goes in here.
-        verify(DrawModel.bringIn(test.file, data.tag, 0, "in"));
-        verify(!DrawModel.bringIn(test.file, data.tag, 0, "twice"));
+        verify(DrawModel.bringIn(test.file, data.tag, 0, false, "in"));
+        verify(!DrawModel.bringIn(test.file, data.tag, 0, false, "twice"));
         tryVerify(() => DrawModel.rounds.length === 4);
         const card = find(window, "match1-2");
         tryVerify(() => card.width > 48);
@@ -192,6 +193,7 @@ AppCase {
     function test_6_a_draw_is_typed_in_data() { return sizes(); }
     function test_6_a_draw_is_typed_in(data) {
         const window = make(data.width, data.height);
+        find(window, "planView").chosen("draw");
         find(window, "bringDraw").clicked();
         find(window, "drawName").text = "Typed " + data.tag;
         find(window, "drawFrom").chosen(true);
@@ -213,5 +215,37 @@ AppCase {
         compare(DrawModel.rounds[0].matches[0].one.mark, "1");
         compare(DrawModel.rounds[0].matches[1].one.name, "Bela Tarn / Mira Quill");
         compare(DrawModel.rounds[1].matches[0].one.name, "Ilse Osmer"); // by the bye
+    }
+    function test_7_a_group_is_typed_in_and_played_data() { return sizes(); }
+    function test_7_a_group_is_typed_in_and_played(data) {
+        const window = make(data.width, data.height);
+        find(window, "planView").chosen("draw");
+        find(window, "bringDraw").clicked();
+        find(window, "drawName").text = "Group " + data.tag;
+        find(window, "drawKind").chosen("group");
+        find(window, "drawFrom").chosen(true);
+        tryVerify(() => Walker.find(window.contentItem, "line4") !== null && Walker.find(window.contentItem, "line5") === null);
+        for (let i = 1; i <= 4; ++i) find(window, "line" + i).edited("Ilse Group" + i);
+        look(window);
+        find(window, "keepDraw").clicked();
+        tryVerify(() => DrawModel.standing.length === 4);
+        gone(window, "keepDraw");
+        compare(DrawModel.rounds.length, 3);
+        tryVerify(() => Walker.find(window.contentItem, "match1-1") !== null);
+        mouseClick(find(window, "match1-1"));
+        find(window, "wins1").clicked();
+        gone(window, "wins1");
+        const name = DrawModel.rounds[0].matches[0].other.name;
+        verify(DrawModel.standing[0].startsWith(name));
+        look(window);
+        // What follows another match, and where.
+        mouseClick(find(window, "match1-2"));
+        find(window, "placeMatch").clicked();
+        find(window, "matchCourt").text = "Court 3";
+        find(window, "matchFollows").text = "1/1";
+        find(window, "keepPlace").clicked();
+        gone(window, "keepPlace");
+        compare(DrawModel.rounds[0].matches[1].follows, "1/1");
+        compare(DrawModel.rounds[0].matches[1].court, "Court 3");
     }
 }

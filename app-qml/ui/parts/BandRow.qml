@@ -20,7 +20,7 @@ Item {
     Words {
         id: label
         anchors.verticalCenter: parent.verticalCenter
-        width: row.width * 0.26
+        width: row.width * 0.27
         meaning: Words.Caption
         text: row.text
         maximumLineCount: 2
@@ -68,21 +68,21 @@ Item {
         id: figure
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
-        width: row.width * 0.3
+        width: row.width * 0.33
         Words {
             width: parent.width
             meaning: Words.Strong
             horizontalAlignment: Text.AlignRight
-            text: row.low === row.high ? row.value : qsTr("%1  (%2–%3)").arg(row.value).arg(row.low).arg(row.high)
+            text: row.value
             Accessible.ignored: true
         }
         Words {
             width: parent.width
-            visible: row.more.length > 0
+            visible: text.length > 0
             meaning: Words.Caption
             quiet: true
             horizontalAlignment: Text.AlignRight
-            text: row.more
+            text: Listing.commas([row.low === row.high ? "" : qsTr("%1–%2").arg(row.low).arg(row.high), row.more])
             Accessible.ignored: true
         }
     }

@@ -23,26 +23,33 @@ Item {
         Repeater {
             id: each
             model: list.people
-            ListRow {
+            Item {
                 id: row
                 required property var modelData
-                objectName: "person" + modelData.person
                 width: rows.width
-                leftPadding: 44
-                rightPadding: lines.visible ? 34 : Theme.gap
-                mostLines: 3
-                text: modelData.name
-                detail: modelData.meets
-                endText: modelData.pinned ? qsTr("pinned") : ""
-                onClicked: list.opened(modelData)
+                height: button.height
 
+                ListRow {
+                    id: button
+                    objectName: "person" + row.modelData.person
+                    width: row.width
+                    leftPadding: 44
+                    rightPadding: lines.visible ? 38 : Theme.gap
+                    mostLines: 3
+                    opens: false
+                    text: row.modelData.name
+                    detail: row.modelData.meets
+                    endText: row.modelData.pinned ? qsTr("pinned") : ""
+                    onClicked: list.opened(row.modelData)
+                }
                 MouseArea {
                     objectName: "grip" + row.modelData.person
                     width: 44
                     height: parent.height
                     preventStealing: true
                     cursorShape: Qt.OpenHandCursor
-                    Accessible.ignored: true  // whoever has no pointer opens the row
+                    Accessible.role: Accessible.Button
+                    Accessible.name: qsTr("Carry %1 to another bench").arg(row.modelData.name)  // whoever has no pointer opens the row
                     onPressed: mouse => list.taken(row.modelData, mapToItem(null, mouse.x, mouse.y))
                     onPositionChanged: mouse => list.moved(mapToItem(null, mouse.x, mouse.y))
                     onReleased: list.letGo()
@@ -67,14 +74,14 @@ Item {
                 required property int index
                 readonly property Item from: each.count > modelData.one ? each.itemAt(modelData.one) : null
                 readonly property Item to: each.count > modelData.other ? each.itemAt(modelData.other) : null
-                readonly property real top: from && to ? Math.min(from.y + from.height / 2, to.y + to.height / 2) + index % 3 * 3 : 0
-                readonly property real bottom: from && to ? Math.max(from.y + from.height / 2, to.y + to.height / 2) - index % 3 * 3 : 0
+                readonly property real upper: from && to ? Math.min(from.y + from.height / 2, to.y + to.height / 2) + index % 3 * 3 : 0
+                readonly property real lower: from && to ? Math.max(from.y + from.height / 2, to.y + to.height / 2) - index % 3 * 3 : 0
                 readonly property int thick: modelData.odds >= 0.25 ? 4 : modelData.odds >= 0.08 ? 3 : 2
                 readonly property color colour: modelData.late ? Theme.colour.danger : Theme.colour.attention
 
-                y: top
+                y: upper
                 width: 10 + 4 * index
-                height: Math.max(0, bottom - top)
+                height: Math.max(0, lower - upper)
                 Rectangle { width: line.width; height: line.thick; color: line.colour }
                 Rectangle { y: line.height - height; width: line.width; height: line.thick; color: line.colour }
                 Rectangle { visible: !line.modelData.late; x: line.width - width; width: line.thick; height: line.height; color: line.colour }

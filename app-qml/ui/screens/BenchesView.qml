@@ -65,7 +65,7 @@ ScrollColumn {
         id: columns
         Layout.fillWidth: true
         visible: BenchesModel.planned
-        least: 260
+        least: 300
         most: 4
         spacing: Theme.gap
 

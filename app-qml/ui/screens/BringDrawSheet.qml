@@ -9,7 +9,9 @@ import Weavelog.View
 Sheet {
     id: sheet
 
-    property bool qualifying: false
+    property string kind: "draw"
+    readonly property bool qualifying: kind === "qualifying"
+    readonly property bool group: kind === "group"
     property url file
     readonly property string path: String(file)
     property bool byHand: false
@@ -29,7 +31,7 @@ Sheet {
     function begin() {
         name.text = "";
         through.value = "";
-        qualifying = false;
+        kind = "draw";
         file = "";
         byHand = false;
         lines = [];
@@ -50,12 +52,16 @@ Sheet {
         placeholder: qsTr("Women’s singles")
         field.maximumLength: 80
     }
-    ToggleRow {
-        objectName: "drawQualifying"
+    ChoiceBar {
+        objectName: "drawKind"
         Layout.fillWidth: true
-        text: qsTr("It is qualifying")
-        checked: sheet.qualifying
-        onToggled: sheet.qualifying = !sheet.qualifying
+        label: qsTr("What it is")
+        value: sheet.kind
+        options: [{ value: "draw", text: qsTr("Main draw") }, { value: "qualifying", text: qsTr("Qualifying") }, { value: "group", text: qsTr("Round-robin group") }]
+        onChosen: value => {
+            sheet.kind = value;
+            sheet.resize(sheet.group ? 4 : 8);
+        }
     }
     FigureStepper {
         id: through
@@ -82,7 +88,7 @@ Sheet {
         visible: sheet.byHand
         label: qsTr("Lines")
         value: sheet.size
-        options: [4, 8, 16, 32, 64, 128].map(one => ({ value: one, text: String(one) }))
+        options: (sheet.group ? [3, 4, 5, 6, 7, 8] : [4, 8, 16, 32, 64, 128]).map(one => ({ value: one, text: String(one) }))
         onChosen: value => sheet.resize(value)
     }
     Words {
@@ -124,6 +130,8 @@ Sheet {
             }
             CheckChip {
                 objectName: "bye" + (line.index + 1)
+                visible: !sheet.group
+                implicitWidth: 84
                 text: qsTr("bye")
                 checked: line.bye
                 Accessible.name: qsTr("Line %1 is free").arg(line.index + 1)
@@ -148,7 +156,8 @@ Sheet {
         visible: !sheet.byHand
         meaning: Words.Caption
         quiet: true
-        text: qsTr("Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.")
+        text: sheet.group ? qsTr("Columns: player; if they are known partner, seed, rating. Three to eight rows.")
+                          : qsTr("Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.")
     }
     ActionButton {
         objectName: "keepDraw"
@@ -161,8 +170,8 @@ Sheet {
                 const people = one.player.split("/");
                 return { player: people[0], partner: people[1] ?? "", seed: one.seed, bye: one.bye };
             });
-            const done = sheet.byHand ? DrawModel.make(name.text, typed, sections, qsTr("Draw made"))
-                                      : DrawModel.bringIn(sheet.file, name.text, sections, qsTr("Draw brought in"));
+            const done = sheet.byHand ? DrawModel.make(name.text, typed, sections, sheet.group, qsTr("Draw made"))
+                                      : DrawModel.bringIn(sheet.file, name.text, sections, sheet.group, qsTr("Draw brought in"));
             if (!done) return;
             name.text = "";
             sheet.close();

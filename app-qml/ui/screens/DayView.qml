@@ -34,14 +34,6 @@ ScrollColumn {
         actionText: qsTr("Seen")
         onActed: DayModel.seen()
     }
-    Notice {
-        objectName: "dayDoubts"
-        Layout.fillWidth: true
-        visible: DayModel.doubts.length > 0
-        kind: Notice.Attention
-        title: qsTr("To be looked at")
-        text: DayModel.doubts.join("\n")
-    }
     RowLayout {
         Layout.fillWidth: true
         visible: DayModel.ready && DayModel.fault.length === 0
@@ -155,6 +147,14 @@ ScrollColumn {
                 Accessible.ignored: true
             }
         }
+    }
+    Notice {
+        objectName: "dayDoubts"
+        Layout.fillWidth: true
+        visible: DayModel.doubts.length > 0
+        kind: Notice.Attention
+        title: qsTr("To be looked at")
+        text: DayModel.doubts.join("\n")
     }
     Sheet {
         id: sheet

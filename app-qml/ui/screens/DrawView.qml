@@ -16,7 +16,9 @@ Item {
     readonly property int slot: cardHeight + Theme.gap
     readonly property int stride: cardWidth + 48
 
-    function centre(round, match) { return (match + 0.5) * slot * Math.pow(2, round); }
+    readonly property bool group: DrawModel.standing.length > 0  // everybody meets everybody: nothing leads anywhere
+
+    function centre(round, match) { return (match + 0.5) * slot * (group ? 1 : Math.pow(2, round)); }
     // Rounds are brought into sight where they begin.
     function showRound(round) {
         const first = rounds[round].matches.findIndex(one => !one.decided && one.one.known && one.other.known);
@@ -69,6 +71,12 @@ Item {
             kind: Notice.Attention
             title: qsTr("Something in this draw does not fit together")
             text: Array.from(DrawModel.troubles).join("\n")
+        }
+        Words {
+            objectName: "standing"
+            Layout.fillWidth: true
+            visible: view.group
+            text: qsTr("Standing: %1").arg(Array.from(DrawModel.standing).join(", "))
         }
         Flow {
             Layout.fillWidth: true
@@ -134,7 +142,7 @@ Item {
                         readonly property real middle: view.centre(round.index, place.index)
                         // The lines from the two matches that lead here.
                         Rectangle {
-                            visible: round.index > 0
+                            visible: round.index > 0 && !view.group
                             x: -24
                             y: view.centre(round.index - 1, 2 * place.index)
                             width: 2
@@ -142,7 +150,7 @@ Item {
                             color: Theme.colour.controlLine
                         }
                         Rectangle {
-                            visible: round.index > 0
+                            visible: round.index > 0 && !view.group
                             x: -24
                             y: place.middle
                             width: 24
@@ -150,7 +158,7 @@ Item {
                             color: Theme.colour.controlLine
                         }
                         Rectangle {
-                            visible: round.index < view.rounds.length - 1
+                            visible: round.index < view.rounds.length - 1 && !view.group
                             x: view.cardWidth
                             y: place.middle
                             width: 24

@@ -29,6 +29,7 @@ Sheet {
         placing = false;
         court.text = match?.court ?? "";
         time.text = match?.notBefore ?? "";
+        follows.text = match?.follows ?? "";
         open();
     }
 
@@ -91,8 +92,9 @@ Sheet {
     }
     Words {
         Layout.fillWidth: true
-        visible: (sheet.match?.court.length ?? 0) + (sheet.match?.when.length ?? 0) > 0
-        text: Listing.commas([sheet.match?.court ?? "", sheet.match?.when.length > 0 ? qsTr("not before %1").arg(sheet.match.when) : ""])
+        visible: text.length > 0
+        text: Listing.commas([sheet.match?.court ?? "", sheet.match?.when.length > 0 ? qsTr("not before %1").arg(sheet.match.when) : "",
+                              sheet.match?.follows.length > 0 ? qsTr("after match %1").arg(sheet.match.follows) : ""])
     }
     ActionButton {
         objectName: "placeMatch"
@@ -114,11 +116,19 @@ Sheet {
             label: qsTr("Not before")
             hint: qsTr("A time such as 14:05, or a day with it: 2031-05-26T14:05")
         }
+        TextEntry {
+            id: follows
+            objectName: "matchFollows"
+            Layout.fillWidth: true
+            label: qsTr("Follows the match")
+            hint: qsTr("Round and match of this draw, such as 2/7; empty where it has a time of its own")
+            field.maximumLength: 8
+        }
         ActionButton {
             objectName: "keepPlace"
             Layout.fillWidth: true
             text: qsTr("Keep")
-            onClicked: if (DrawModel.setPlay(sheet.round, sheet.number, court.text, time.text, qsTr("Court and time kept"))) sheet.close()
+            onClicked: if (DrawModel.setPlay(sheet.round, sheet.number, court.text, time.text, follows.text, qsTr("Court and time kept"))) sheet.close()
         }
     }
     Repeater {

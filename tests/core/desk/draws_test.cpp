@@ -210,3 +210,43 @@ TEST_CASE("a draw of 256 pairs goes into one entry, and undo takes it away again
   room.append(undo(*room.ledger, room.event, done.dot.seq));
   CHECK(event_draws(*room.ledger, room.event).empty());
 }
+
+TEST_CASE("a round-robin group is kept in the book: results, withdrawals, what two devices noted, and its standing") {
+  Drawn room;
+  NewDraw wanted;
+  wanted.name = "Group A";
+  wanted.kind = DrawKind::round_robin;
+  for (const char* name : {"Osmer Ilse", "Tarn Bela", "Quill Jo", "Vantreel Mira"}) {
+    BracketLine line;
+    line.player = name;
+    wanted.lines.push_back(line);
+  }
+  room.append(add_draw(room.event, {}, wanted, room.clock.now()));
+  const auto group = [&] {
+    const auto draws = event_draws(*room.ledger, room.event);
+    REQUIRE(draws.size() == 1);
+    return draws[0];
+  };
+  REQUIRE(group().group);
+  CHECK_FALSE(group().draw);
+  CHECK(group().rounds() == 3);
+  CHECK(group().matches_in(1) == 2);
+  CHECK(group().matches_in(4) == 0);
+  const auto [one, other] = group().sides(1, 0);
+  room.append(note_winner(group(), {1, *other, EndOfMatch::played, "6-4 6-4", "Mara", room.clock.now()}));
+  CHECK(group().winner(1, 0) == other);
+  CHECK(group().group->standing().front() == *other);
+  CHECK(code(note_winner(group(), {1, *one, EndOfMatch::played, "", "Mara", room.clock.now()})) == "bad_input");  // it has a winner
+  CHECK(code(note_winner(group(), {4, *one, EndOfMatch::played, "", "Mara", room.clock.now()})) == "bad_input");
+  room.append(take_back_winner(group(), 1, 0));
+  CHECK_FALSE(group().winner(1, 0));
+  CHECK(code(take_back_winner(group(), 1, 0)) == "not_found");
+  room.append(withdraw_line(group(), *one, room.clock.now()));
+  CHECK(group().winner(1, 0) == other);  // what is not played is walked over
+  CHECK(code(withdraw_line(group(), *one, room.clock.now())) == "bad_input");
+  CHECK(code(note_winner(group(), {2, *one, EndOfMatch::played, "", "Mara", room.clock.now()})) == "bad_input");
+  CHECK(code(put_on_line(group(), *one, wanted.lines[0])) == "bad_input");
+  wanted.lines.resize(2);
+  wanted.name = "Group B";
+  CHECK(code(add_draw(room.event, {}, wanted, room.clock.now())) == "bad_input");
+}
