@@ -119,7 +119,7 @@ AppCase {
         waitForRendering(window.contentItem);
         mousePress(grip, 20, 20);
         const target = find(window, "target" + to);
-        tryVerify(() => target.visible && target.width > 100);
+        tryVerify(() => target.visible && target.width > 100 && target.mapToItem(null, 0, target.height).y <= data.height - 8);
         const at = target.mapToItem(grip, target.width / 2, target.height / 2);
         mouseMove(grip, at.x - 10, at.y);
         mouseMove(grip, at.x, at.y);
@@ -226,6 +226,7 @@ AppCase {
         find(window, "drawFrom").chosen(true);
         tryVerify(() => Walker.find(window.contentItem, "line4") !== null && Walker.find(window.contentItem, "line5") === null);
         for (let i = 1; i <= 4; ++i) find(window, "line" + i).edited("Ilse Group" + i);
+        tryVerify(() => Walker.tooSmall(window.contentItem, 48).length === 0);
         look(window);
         find(window, "keepDraw").clicked();
         tryVerify(() => DrawModel.standing.length === 4);

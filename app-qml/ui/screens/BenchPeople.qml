@@ -33,7 +33,7 @@ Item {
                     id: button
                     objectName: "person" + row.modelData.person
                     width: row.width
-                    leftPadding: 44
+                    leftPadding: 48
                     rightPadding: lines.visible ? 38 : Theme.gap
                     mostLines: 3
                     opens: false
@@ -44,7 +44,7 @@ Item {
                 }
                 MouseArea {
                     objectName: "grip" + row.modelData.person
-                    width: 44
+                    width: 48
                     height: parent.height
                     preventStealing: true
                     cursorShape: Qt.OpenHandCursor
