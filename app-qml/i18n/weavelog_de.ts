@@ -300,7 +300,7 @@
     </message>
     <message>
         <source>Carry %1 to another bench</source>
-        <translation>%1 zu einem anderen Platz tragen</translation>
+        <translation>%1 zu einer anderen Bank tragen</translation>
     </message>
 </context>
 <context>
@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>Let %1 go over a bench. The number says what the plan loses by it.</source>
-        <translation>%1 über einem Platz loslassen. Die Zahl sagt, was der Plan dadurch verliert.</translation>
+        <translation>%1 über einer Bank loslassen. Die Zahl sagt, was der Plan dadurch verliert.</translation>
     </message>
     <message>
         <source>here</source>
@@ -536,7 +536,7 @@
     </message>
     <message>
         <source>What a meeting on one bench costs, the final’s first</source>
-        <translation>Was ein Treffen an einem Platz kostet, das Finale zuerst</translation>
+        <translation>Was ein Treffen an einer Bank kostet, das Finale zuerst</translation>
     </message>
     <message>
         <source>The last number stands for all rounds before. Empty: as is usual.</source>
@@ -1028,7 +1028,7 @@
     </message>
     <message>
         <source>Bench</source>
-        <translation>Platz</translation>
+        <translation>Bank</translation>
     </message>
     <message>
         <source>On the machine, strung by about</source>
@@ -1063,7 +1063,7 @@
     </message>
     <message>
         <source>Its home bench is %1; there it would be later.</source>
-        <translation>Sein fester Platz ist %1; dort wäre er später fertig.</translation>
+        <translation>Seine Stammbank ist %1; dort wäre er später fertig.</translation>
     </message>
     <message>
         <source>The room was told something else.</source>
@@ -1211,8 +1211,8 @@
     <message numerus="yes">
         <source>%n place(s)</source>
         <translation>
-            <numerusform>%n Platz</numerusform>
-            <numerusform>%n Plätze</numerusform>
+            <numerusform>%n Bank</numerusform>
+            <numerusform>%n Bänke</numerusform>
         </translation>
     </message>
     <message>
@@ -1810,13 +1810,13 @@
     <message numerus="yes">
         <source>%n bench(es)</source>
         <translation>
-            <numerusform>%n Platz</numerusform>
-            <numerusform>%n Plätze</numerusform>
+            <numerusform>%n Bank</numerusform>
+            <numerusform>%n Bänke</numerusform>
         </translation>
     </message>
     <message>
         <source>Rackets brought in each hour, and the benches on which they are ready within three hours</source>
-        <translation>Schläger je Stunde und die Plätze, an denen sie in drei Stunden fertig sind</translation>
+        <translation>Schläger je Stunde und die Bänke, an denen sie in drei Stunden fertig sind</translation>
     </message>
     <message>
         <source>String, metres of all days</source>

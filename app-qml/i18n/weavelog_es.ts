@@ -300,7 +300,7 @@
     </message>
     <message>
         <source>Carry %1 to another bench</source>
-        <translation>Llevar a %1 a otro puesto</translation>
+        <translation>Llevar a %1 a otro banco</translation>
     </message>
 </context>
 <context>
@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>Let %1 go over a bench. The number says what the plan loses by it.</source>
-        <translation>Suelta a %1 sobre un puesto. El número dice lo que pierde el plan.</translation>
+        <translation>Suelta a %1 sobre un banco. El número dice lo que pierde el plan.</translation>
     </message>
     <message>
         <source>here</source>
@@ -536,7 +536,7 @@
     </message>
     <message>
         <source>What a meeting on one bench costs, the final’s first</source>
-        <translation>Lo que cuesta un encuentro en un puesto, la final primero</translation>
+        <translation>Lo que cuesta un encuentro en un banco, la final primero</translation>
     </message>
     <message>
         <source>The last number stands for all rounds before. Empty: as is usual.</source>
@@ -1028,7 +1028,7 @@
     </message>
     <message>
         <source>Bench</source>
-        <translation>Puesto</translation>
+        <translation>Banco</translation>
     </message>
     <message>
         <source>On the machine, strung by about</source>
@@ -1063,7 +1063,7 @@
     </message>
     <message>
         <source>Its home bench is %1; there it would be later.</source>
-        <translation>Su puesto fijo es %1; allí estaría más tarde.</translation>
+        <translation>Su banco fijo es %1; allí estaría más tarde.</translation>
     </message>
     <message>
         <source>The room was told something else.</source>
@@ -1810,13 +1810,13 @@
     <message numerus="yes">
         <source>%n bench(es)</source>
         <translation>
-            <numerusform>%n puesto</numerusform>
-            <numerusform>%n puestos</numerusform>
+            <numerusform>%n banco</numerusform>
+            <numerusform>%n bancos</numerusform>
         </translation>
     </message>
     <message>
         <source>Rackets brought in each hour, and the benches on which they are ready within three hours</source>
-        <translation>Raquetas por hora y los puestos en que están listas en tres horas</translation>
+        <translation>Raquetas por hora y los bancos en que están listas en tres horas</translation>
     </message>
     <message>
         <source>String, metres of all days</source>

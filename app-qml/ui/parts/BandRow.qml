@@ -20,7 +20,7 @@ Item {
     Words {
         id: label
         anchors.verticalCenter: parent.verticalCenter
-        width: row.width * 0.27
+        width: row.width * 0.26
         meaning: Words.Caption
         text: row.text
         maximumLineCount: 2
@@ -68,7 +68,7 @@ Item {
         id: figure
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
-        width: row.width * 0.33
+        width: row.width * 0.4
         Words {
             width: parent.width
             meaning: Words.Strong

@@ -104,9 +104,19 @@ ScrollColumn {
                 }
             }
         }
+        Binding {
+            target: flick
+            property: "contentX"
+            value: Math.max(0, Math.min(DayModel.now * view.perMinute - 48, flick.contentWidth - flick.width))
+            when: !flick.moved
+            restoreMode: Binding.RestoreNone
+        }
         Flickable {
             id: flick
             objectName: "dayFlick"
+            // Until somebody moves it, it stands where now is.
+            property bool moved: false
+            onMovementStarted: moved = true
             x: names.width
             width: chart.width - names.width - 1
             height: chart.height
