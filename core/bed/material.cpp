@@ -5,52 +5,52 @@
 
 namespace weavelog {
 
-std::string_view name_of(StringMaterial material) {
+std::string_view name_of(BedMaterial material) {
   switch (material) {
-    case StringMaterial::natural_gut:
+    case BedMaterial::natural_gut:
       return "natural gut";
-    case StringMaterial::multifilament:
+    case BedMaterial::multifilament:
       return "multifilament";
-    case StringMaterial::synthetic_gut:
+    case BedMaterial::synthetic_gut:
       return "synthetic gut";
-    case StringMaterial::polyester:
+    case BedMaterial::polyester:
       return "polyester";
-    case StringMaterial::aramid:
+    case BedMaterial::aramid:
       return "aramid";
   }
   return {};
 }
 
-Outcome<StringMaterial> material_from(std::string_view text) {
+Outcome<BedMaterial> material_from(std::string_view text) {
   std::string wanted;
   for (const char c : text) wanted += c == '_' || c == '-' ? ' ' : (c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c);
-  for (const StringMaterial material : kStringMaterials)
+  for (const BedMaterial material : kBedMaterials)
     if (name_of(material) == wanted) return material;
-  constexpr std::pair<std::string_view, StringMaterial> kOthers[] = {
-      {"gut", StringMaterial::natural_gut}, {"multi", StringMaterial::multifilament},    {"nylon", StringMaterial::synthetic_gut},
-      {"poly", StringMaterial::polyester},  {"monofilament", StringMaterial::polyester}, {"polyester (monofilament)", StringMaterial::polyester}};
+  constexpr std::pair<std::string_view, BedMaterial> kOthers[] = {
+      {"gut", BedMaterial::natural_gut}, {"multi", BedMaterial::multifilament},    {"nylon", BedMaterial::synthetic_gut},
+      {"poly", BedMaterial::polyester},  {"monofilament", BedMaterial::polyester}, {"polyester (monofilament)", BedMaterial::polyester}};
   for (const auto& [name, material] : kOthers)
     if (name == wanted) return material;
   return fail(FaultCode::bad_input, "\"" + std::string(text.substr(0, 60)) + "\" is no material that is known here", "string",
               "give natural gut, multifilament, synthetic gut, polyester or aramid");
 }
 
-const MaterialPrior& prior_of(StringMaterial material) {
+const MaterialPrior& prior_of(BedMaterial material) {
   static constexpr MaterialPrior kGut{1300, 0.03, 4.2e9, 0.35, 0.020, 0.5};
   static constexpr MaterialPrior kMulti{1140, 0.04, 2.5e9, 0.4, 0.025, 0.5};
   static constexpr MaterialPrior kSynthetic{1140, 0.015, 2.8e9, 0.35, 0.028, 0.5};
   static constexpr MaterialPrior kPolyester{1390, 0.015, 5.7e9, 0.35, 0.034, 0.5};
   static constexpr MaterialPrior kAramid{1440, 0.05, 15e9, 0.7, 0.034, 0.6};
   switch (material) {
-    case StringMaterial::natural_gut:
+    case BedMaterial::natural_gut:
       return kGut;
-    case StringMaterial::multifilament:
+    case BedMaterial::multifilament:
       return kMulti;
-    case StringMaterial::synthetic_gut:
+    case BedMaterial::synthetic_gut:
       return kSynthetic;
-    case StringMaterial::polyester:
+    case BedMaterial::polyester:
       return kPolyester;
-    case StringMaterial::aramid:
+    case BedMaterial::aramid:
       return kAramid;
   }
   return kSynthetic;

@@ -14,14 +14,14 @@
 
 namespace weavelog {
 
-enum class StringMaterial { natural_gut, multifilament, synthetic_gut, polyester, aramid };
-inline constexpr std::array kStringMaterials{StringMaterial::natural_gut, StringMaterial::multifilament, StringMaterial::synthetic_gut,
-                                             StringMaterial::polyester, StringMaterial::aramid};
+enum class BedMaterial { natural_gut, multifilament, synthetic_gut, polyester, aramid };
+inline constexpr std::array kBedMaterials{BedMaterial::natural_gut, BedMaterial::multifilament, BedMaterial::synthetic_gut,
+                                             BedMaterial::polyester, BedMaterial::aramid};
 
 /// "natural gut", "multifilament", "synthetic gut", "polyester", "aramid".
-[[nodiscard]] std::string_view name_of(StringMaterial material);
+[[nodiscard]] std::string_view name_of(BedMaterial material);
 /// By these names and usual others ("gut", "nylon", "poly", "multi"), case-insensitive. Faults: bad_input.
-[[nodiscard]] Outcome<StringMaterial> material_from(std::string_view text);
+[[nodiscard]] Outcome<BedMaterial> material_from(std::string_view text);
 
 struct MaterialPrior {
   double density;          ///< kg/m3
@@ -31,11 +31,11 @@ struct MaterialPrior {
   double loss_per_decade;  ///< part of tension lost for each tenfold time since stringing, from one minute on, at 20 C without pre-stretch
   double loss_sd;          ///< of the logarithm
 };
-[[nodiscard]] const MaterialPrior& prior_of(StringMaterial material);
+[[nodiscard]] const MaterialPrior& prior_of(BedMaterial material);
 
 /// One string as bought.
 struct BedStringKind {
-  StringMaterial material = StringMaterial::synthetic_gut;
+  BedMaterial material = BedMaterial::synthetic_gut;
   double gauge = 1.30;                     ///< mm
   std::optional<double> linear_density{};  ///< kg/m, if weighed
   std::optional<double> elasticity{};      ///< EA in N, if measured

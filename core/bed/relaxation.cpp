@@ -9,7 +9,7 @@
 namespace weavelog {
 namespace {
 
-constexpr std::size_t kMaterials = kStringMaterials.size();
+constexpr std::size_t kMaterials = kBedMaterials.size();
 constexpr std::size_t kShared = kMaterials + 2;
 constexpr double kFrom = 60;
 constexpr double kByDegree = 0.01, kByDegreeSd = 0.01;
@@ -19,10 +19,10 @@ constexpr double kMostLoss = 0.15;  // a decade; more is no string's
 constexpr double kLongest = 2 * 366 * 86'400.0;
 
 double prior_mean(std::size_t i) {
-  return i < kMaterials ? std::log(prior_of(kStringMaterials[i]).loss_per_decade) : i == kMaterials ? kByDegree : kByPercent;
+  return i < kMaterials ? std::log(prior_of(kBedMaterials[i]).loss_per_decade) : i == kMaterials ? kByDegree : kByPercent;
 }
 double prior_sd(std::size_t i) {
-  return i < kMaterials ? prior_of(kStringMaterials[i]).loss_sd : i == kMaterials ? kByDegreeSd : kByPercentSd;
+  return i < kMaterials ? prior_of(kBedMaterials[i]).loss_sd : i == kMaterials ? kByDegreeSd : kByPercentSd;
 }
 
 double decades(double seconds) {

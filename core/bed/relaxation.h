@@ -26,7 +26,7 @@ struct BentLogTimeLaw {
 
 /// What relaxation depends on.
 struct RelaxationCase {
-  StringMaterial material = StringMaterial::synthetic_gut;
+  BedMaterial material = BedMaterial::synthetic_gut;
   double pre_stretch = 0;   ///< percent
   double temperature = 20;  ///< C, of where the racket lies
 };

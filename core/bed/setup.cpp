@@ -18,7 +18,7 @@ double moved(const Moved& by, const std::string& what) {
   return found == by.end() ? 0 : found->second;
 }
 
-std::string doubt_name(StringMaterial material, const char* what) {
+std::string doubt_name(BedMaterial material, const char* what) {
   return std::string(name_of(material)) + ": " + what;
 }
 /// Another diameter is another string: its error is its own.

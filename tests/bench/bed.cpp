@@ -54,7 +54,7 @@ void hear(Report& report, made::Noise noise, const char* name, double level, dou
 void string_bed(Report& report, const Setting& setting) {
   const int runs = setting.full ? 101 : 21;
   BedSetup setup;
-  setup.mains.kind = setup.crosses.kind = {StringMaterial::polyester, 1.25};
+  setup.mains.kind = setup.crosses.kind = {BedMaterial::polyester, 1.25};
   const auto net = must(net_of(setup, 170, 160));
   timed(report, "16 x 19, made and pressed lightly", runs, "under 5 ms", [&] { (void)must(must(net_of(setup, 170, 160)).press_lightly({})); });
   timed(report, "16 x 19, 1,000 N with the strings' stretch", runs, "under 5 ms", [&] { (void)must(net.press({}, 1000)); });

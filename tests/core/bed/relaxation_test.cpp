@@ -30,7 +30,7 @@ TEST_CASE("log-time laws give the worked figures", "[bed][published]") {
 TEST_CASE("what is believed before any reading is wide and holds the one published first day", "[bed][published]") {
   const double day = 1 - published_json("bed_physics.json").at("ranges").at("loss_24h").at("mean").to_number<double>();
   const RelaxationModel prior;
-  for (const StringMaterial material : kStringMaterials) {
+  for (const BedMaterial material : kBedMaterials) {
     const auto left = prior.left_at({material, 0, 20}, 86'400).value();
     CHECK(left.left.low < day);
     CHECK(left.left.high > day);
@@ -38,11 +38,11 @@ TEST_CASE("what is believed before any reading is wide and holds the one publish
     CHECK(left.left.high < 1);
   }
   // Published order: gut keeps best, polyester worst.
-  const auto at_day = [&](StringMaterial m) { return prior.left_at({m, 0, 20}, 86'400).value().left.value; };
-  CHECK(at_day(StringMaterial::natural_gut) > at_day(StringMaterial::synthetic_gut));
-  CHECK(at_day(StringMaterial::synthetic_gut) > at_day(StringMaterial::polyester));
-  CHECK(prior.left_at({StringMaterial::polyester, 10, 20}, 86'400).value().left.value > at_day(StringMaterial::polyester));
-  CHECK(prior.left_at({StringMaterial::polyester, 0, 35}, 86'400).value().left.value < at_day(StringMaterial::polyester));
+  const auto at_day = [&](BedMaterial m) { return prior.left_at({m, 0, 20}, 86'400).value().left.value; };
+  CHECK(at_day(BedMaterial::natural_gut) > at_day(BedMaterial::synthetic_gut));
+  CHECK(at_day(BedMaterial::synthetic_gut) > at_day(BedMaterial::polyester));
+  CHECK(prior.left_at({BedMaterial::polyester, 10, 20}, 86'400).value().left.value > at_day(BedMaterial::polyester));
+  CHECK(prior.left_at({BedMaterial::polyester, 0, 35}, 86'400).value().left.value < at_day(BedMaterial::polyester));
 }
 
 TEST_CASE("own readings draw the loss to themselves, and the bands hold the truth", "[bed]") {
@@ -55,19 +55,19 @@ TEST_CASE("own readings draw the loss to themselves, and the bands hold the trut
       const double loss = truth * std::exp(0.2 * chance.normal()), level = 150 + 50 * chance.uniform();
       for (const double minutes : {5.0, 60.0, 600.0, 1440.0})
         readings.push_back({std::to_string(racket),
-                            {StringMaterial::polyester, 0, 20},
+                            {BedMaterial::polyester, 0, 20},
                             60 * minutes,
                             level * LogTimeLaw{loss, 60}.left(60 * minutes) * std::exp(0.01 * chance.normal()),
                             0.01});
     }
     const auto fitted = RelaxationModel::fitted(readings).value();
-    const auto left = fitted.left_at({StringMaterial::polyester, 0, 20}, 86'400).value();
+    const auto left = fitted.left_at({BedMaterial::polyester, 0, 20}, 86'400).value();
     CHECK(left.from_data > 0.6);
     CHECK(left.per_decade.value == Approx(truth).epsilon(0.35));
     inside += left.per_decade.low < truth && truth < left.per_decade.high;
     ++asked;
     // Another material has learned nothing.
-    CHECK(fitted.left_at({StringMaterial::natural_gut, 0, 20}, 86'400).value().from_data < 0.05);
+    CHECK(fitted.left_at({BedMaterial::natural_gut, 0, 20}, 86'400).value().from_data < 0.05);
     // Of a racket that was read itself: since then less is lost than since the first minute.
     const auto since = fitted.left_of("3", 3600, 86'400).value();
     CHECK(since.left.value > left.left.value);
@@ -101,6 +101,6 @@ TEST_CASE("readings of relaxation that can't be are named", "[bed]") {
   CHECK(said({"a", {}, 60, std::nan(""), 0.01}).rfind("reading 4: ", 0) == 0);
   CHECK(said({"a", {}, 600, 44, 0.01}).find("reading 4: this reading is more than half") == 0);  // pounds among newtons
   CHECK_FALSE(RelaxationModel().left_at({}, -1));
-  CHECK_FALSE(RelaxationModel().left_at({StringMaterial::polyester, 90, 20}, 1));
+  CHECK_FALSE(RelaxationModel().left_at({BedMaterial::polyester, 90, 20}, 1));
   CHECK_FALSE(RelaxationModel().left_of("nobody", 0, 1));
 }

@@ -15,7 +15,7 @@ namespace {
 
 BedSetup usual() {
   BedSetup out;
-  out.mains.kind = out.crosses.kind = {StringMaterial::polyester, 1.25};
+  out.mains.kind = out.crosses.kind = {BedMaterial::polyester, 1.25};
   out.mains.pulled = out.crosses.pulled = 24 * 9.80665;
   return out;
 }
@@ -114,7 +114,7 @@ TEST_CASE("equivalents are those of a refined model within two percent", "[bed]"
         ask.to.mains.kind.gauge = ask.to.crosses.kind.gauge = 1.15 + 0.2 * chance.uniform();
         break;
       case 1:
-        ask.to.mains.kind = {kStringMaterials[chance.below(4)], 1.3};
+        ask.to.mains.kind = {kBedMaterials[chance.below(4)], 1.3};
         break;
       case 2:
         ask.to.area = 600 + 100 * chance.uniform();

@@ -21,8 +21,8 @@ TEST_CASE("a setup is told in words, both ways of stringing alike until told apa
   const auto told = setup_in_words(words).value();
   CHECK(told.setup.area == Approx(645.16));
   CHECK(told.setup.pattern.mains == 18);
-  CHECK(told.setup.mains.kind.material == StringMaterial::polyester);
-  CHECK(told.setup.crosses.kind.material == StringMaterial::natural_gut);
+  CHECK(told.setup.mains.kind.material == BedMaterial::polyester);
+  CHECK(told.setup.crosses.kind.material == BedMaterial::natural_gut);
   CHECK(told.setup.crosses.kind.gauge == 1.25);
   CHECK(told.setup.mains.pulled == Approx(52 * 4.4482216152605));
   CHECK(told.setup.crosses.pulled == Approx(50 * 4.4482216152605));
@@ -34,7 +34,7 @@ TEST_CASE("a setup is told in words, both ways of stringing alike until told apa
   const std::vector<std::string> change{"gauge=1.20", "mains_pre_stretch=10"};
   const auto changed = setup_in_words(change, told).value();
   CHECK(changed.setup.crosses.kind.gauge == 1.2);
-  CHECK(changed.setup.crosses.kind.material == StringMaterial::natural_gut);
+  CHECK(changed.setup.crosses.kind.material == BedMaterial::natural_gut);
   CHECK(changed.setup.mains.pre_stretch == 10);
   CHECK(changed.setup.crosses.pre_stretch == 5);
 }
