@@ -1,6 +1,7 @@
 #include "core/plan/order_of_play.h"
 
 #include <algorithm>
+#include <set>
 
 #include "core/base/iso_time.h"
 #include "core/base/text.h"
@@ -77,6 +78,10 @@ class Clock {
       if (bracket.winner(entry.match.round, entry.match.match))
         return fail(FaultCode::bad_input, "this match is decided already, or has a bye", where(entry), "take it out of the order");
       if (!place_.emplace(entry.match, at).second) return fail(FaultCode::bad_input, "this match comes twice", where(entry), "leave one of the two");
+      const auto [upper, lower] = bracket.sides(entry.match.round, entry.match.match);
+      for (const auto& side : {upper, lower})
+        if (side)
+          for (const std::string& person : people_of(bracket.lines()[*side])) people_[at].insert(search_key(person));
       for (const auto& time : {entry.at, entry.not_before})
         if (time && (!first_.contains(entry.day) || *time < first_[entry.day])) first_[entry.day] = *time;
     }
@@ -103,6 +108,20 @@ class Clock {
     return out;
   }
 
+  /// Matches of the same people in other draws that day, which are told an earlier time: nobody goes from one court to the next without rest.
+  std::vector<std::size_t> earlier_of_players(std::size_t at) const {
+    std::vector<std::size_t> out;
+    const auto told = [&](std::size_t of) { return order_[of].at ? order_[of].at : order_[of].not_before; };
+    const auto mine = people_.find(at);
+    if (!told(at) || mine == people_.end()) return out;
+    for (const auto& [other, people] : people_) {
+      if (other == at || order_[other].day != order_[at].day || order_[other].match.draw == order_[at].match.draw || !told(other)) continue;
+      if (std::pair(*told(other), other) > std::pair(*told(at), at)) continue;
+      if (std::any_of(people.begin(), people.end(), [&](const auto& one) { return mine->second.contains(one); })) out.push_back(other);
+    }
+    return out;
+  }
+
   Outcome<MatchTime> time_of(std::size_t at, std::size_t depth) {
     if (const auto known = times_.find(at); known != times_.end()) return known->second;
     const OrderEntry& entry = order_[at];
@@ -123,6 +142,8 @@ class Clock {
         return fail(FaultCode::bad_input, "this match is before one that leads to it: " + name_of(order_[feeder].match) + " is not over by then",
                     where(entry), "give it a later time");
     }
+    for (const std::size_t other : earlier_of_players(at))
+      if (auto waited = wait_for(other, options_.rest); !waited) return fail(waited.error());
     if (const auto ahead = before_.find(at); ahead != before_.end()) {
       const OrderEntry& other = order_[ahead->second];
       if (auto waited = wait_for(ahead->second, 0); !waited) return fail(waited.error());
@@ -155,6 +176,7 @@ class Clock {
   const std::map<std::string, const Bracket*>& draws_;
   const OrderOptions& options_;
   std::map<PlayedMatch, std::size_t> place_;
+  std::map<std::size_t, std::set<std::string>> people_;  // who is known to play, by search key
   std::map<std::size_t, std::size_t> before_;
   std::map<std::string, UnixMs> first_;
   std::map<std::size_t, MatchTime> times_;

@@ -33,7 +33,7 @@ struct MatchTime {
 
 struct OrderOptions {
   UnixMs match_length = 90 * 60'000;  ///< expected; our own assumption
-  UnixMs rest = 60 * 60'000;          ///< between two matches of one player
+  UnixMs rest = 60 * 60'000;          ///< between two matches of one player, in two draws too where both are told a time
   std::map<std::string, UnixMs> day_begins{};  ///< by day: first match where no time is said; a day without: the earliest time said on it
 };
 

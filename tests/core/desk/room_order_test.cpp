@@ -51,7 +51,7 @@ TEST_CASE("a match that follows another one is expected when that one ends, and 
   REQUIRE_FALSE(order.trouble);
   REQUIRE(order.matches.size() == 3);
   CHECK(order.matches[0].begin == room.at("11:00"));
-  CHECK_FALSE(order.matches[0].estimated);
+  CHECK(order.matches[0].estimated);  // "not before" is no promise
   const auto follows = std::find_if(order.matches.begin(), order.matches.end(), [](const auto& one) { return one.match == 1; });
   CHECK(follows->begin == room.at("12:30"));  // ninety minutes, our own assumption
   CHECK(follows->estimated);
@@ -64,17 +64,35 @@ TEST_CASE("a match that follows another one is expected when that one ends, and 
   CHECK_FALSE(match_of_id(room.draws()[1], *next.after));
 }
 
-TEST_CASE("an order that can't be is said, and the times that were said still count") {
+TEST_CASE("a final that is told before its semi-final is expected after it; who follow each other in a ring are not expected at all") {
   Order room;
   PlaySaid said;
   said.not_before = room.at("15:00");
   room.place(0, 1, 0, said);
   said.not_before = room.at("11:00");
-  room.place(0, 2, 0, said);  // the final before one of its semi-finals
-  const RoomOrder order = room.order();
+  room.place(0, 2, 0, said);
+  RoomOrder order = room.order();
+  REQUIRE(order.matches.size() == 2);
+  CHECK(order.matches[0].round == 1);
+  CHECK(order.matches[1].begin == room.at("17:30"));
+  // On one court it can't be at all: that is said, and the times that were said still count.
+  PlaySaid court;
+  court.court = "Centre";
+  room.place(0, 1, 0, court);
+  room.place(0, 2, 0, court);
+  order = room.order();
   REQUIRE(order.trouble);
-  CHECK(order.matches.size() == 2);
   CHECK(order.matches[0].begin == room.at("11:00"));
+  court.court = "";
+  room.place(0, 2, 0, court);
+  PlaySaid ring;
+  ring.after = must(match_id(room.draws()[1], 1, 1));
+  room.place(1, 1, 0, ring);
+  ring.after = must(match_id(room.draws()[1], 1, 0));
+  room.place(1, 1, 1, ring);
+  order = room.order();
+  CHECK_FALSE(order.trouble);
+  CHECK(order.matches.size() == 2);
   PlaySaid self;
   self.after = must(match_id(room.draws()[0], 1, 0));
   CHECK(set_play(room.draws()[0], 1, 0, self).error().code == FaultCode::bad_input);
