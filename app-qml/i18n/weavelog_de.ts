@@ -291,6 +291,10 @@
         <source>Inspect the frame</source>
         <translation>Rahmen prüfen</translation>
     </message>
+    <message>
+        <source>Machine %1 does not pull what is set</source>
+        <translation>Maschine %1 zieht nicht, was eingestellt ist</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -2376,6 +2380,10 @@
         <source>%1 is out of order</source>
         <translation>%1 ist außer Betrieb</translation>
     </message>
+    <message>
+        <source>Keep it, and enter another pull</source>
+        <translation>Übernehmen und weiteren Zug eingeben</translation>
+    </message>
 </context>
 <context>
     <name>MachineChips</name>
@@ -3410,6 +3418,17 @@
     </message>
 </context>
 <context>
+    <name>OffNotice</name>
+    <message>
+        <source>This racket is off</source>
+        <translation>Dieser Schläger liegt daneben</translation>
+    </message>
+    <message>
+        <source>This racket is even</source>
+        <translation>Dieser Schläger passt</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -4066,6 +4085,321 @@
     </message>
 </context>
 <context>
+    <name>PullLine</name>
+    <message>
+        <source>Calibration line of %1</source>
+        <translation>Kalibrierlinie von %1</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>eingestellt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>QualityChart</name>
+    <message numerus="yes">
+        <source>Chart of %n racket(s)</source>
+        <translation>
+            <numerusform>Diagramm von %n Schläger</numerusform>
+            <numerusform>Diagramm von %n Schlägern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a racket.</source>
+        <translation>Die Pfeiltasten wählen einen Schläger.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityModel</name>
+    <message>
+        <source>Give a pull from 1 to 100 kg.</source>
+        <translation>Einen Zug von 1 bis 100 kg angeben.</translation>
+    </message>
+    <message>
+        <source>All rackets</source>
+        <translation>Alle Schläger</translation>
+    </message>
+    <message>
+        <source>Machine: %1</source>
+        <translation>Maschine: %1</translation>
+    </message>
+    <message>
+        <source>Stringer: %1</source>
+        <translation>Bespanner: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>One reading scatters by about %1 % (estimate of %n reading(s)).</source>
+        <translation>
+            <numerusform>Ein Messwert streut um etwa %1 % (Schätzung aus %n Messwert).</numerusform>
+            <numerusform>Ein Messwert streut um etwa %1 % (Schätzung aus %n Messwerten).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell their scatter: %1 % is assumed, as such gauges and rooms usually have.</source>
+        <translation>Zu wenige Messwerte, um ihre Streuung anzugeben: Angenommen sind %1 %, wie bei solchen Geräten und Räumen üblich.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</source>
+        <translation>
+            <numerusform>%1 % der Varianz (Schätzung, zu 95 %: %2 bis %3 %), unter %n</numerusform>
+            <numerusform>%1 % der Varianz (Schätzung, zu 95 %: %2 bis %3 %), unter %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stringers: %1</source>
+        <translation>Bespanner: %1</translation>
+    </message>
+    <message>
+        <source>Machines: %1</source>
+        <translation>Maschinen: %1</translation>
+    </message>
+    <message>
+        <source>Frames: %1</source>
+        <translation>Rahmen: %1</translation>
+    </message>
+    <message>
+        <source>; they differ clearly</source>
+        <translation>; sie unterscheiden sich deutlich</translation>
+    </message>
+    <message>
+        <source>; they seem to differ</source>
+        <translation>; sie scheinen sich zu unterscheiden</translation>
+    </message>
+    <message>
+        <source>; no clear difference</source>
+        <translation>; kein deutlicher Unterschied</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</source>
+        <translation>
+            <numerusform>Von 100 Schlägern liegen etwa %1 mehr als %2 % neben dem Erwarteten (Schätzung, zu 95 %: %3 bis %4). Von %n gemessenen: %5.</numerusform>
+            <numerusform>Von 100 Schlägern liegen etwa %1 mehr als %2 % neben dem Erwarteten (Schätzung, zu 95 %: %3 bis %4). Von %n gemessenen: %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell what can be held: %1 of at least %2 that can be compared.</source>
+        <translation>Zu wenige Messwerte, um zu sagen, was sich einhalten lässt: %1 von mindestens %2 vergleichbaren.</translation>
+    </message>
+    <message>
+        <source>%1 % (± %2, estimate)</source>
+        <translation>%1 % (± %2, Schätzung)</translation>
+    </message>
+    <message>
+        <source>nothing to compare it with yet</source>
+        <translation>noch nichts zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 % (± %3)</source>
+        <translation>Schläger %1: %2 % (± %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Machine %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Maschine %1: %2 % (± %3) über %n Schläger</numerusform>
+            <numerusform>Maschine %1: %2 % (± %3) über %n Schläger</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stringer %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Bespanner %1: %2 % (± %3) über %n Schläger</numerusform>
+            <numerusform>Bespanner %1: %2 % (± %3) über %n Schläger</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It was never held against a gauge.</source>
+        <translation>Sie wurde noch nie mit dem Messgerät geprüft.</translation>
+    </message>
+    <message>
+        <source>No pull against the gauge was noted.</source>
+        <translation>Es ist kein Zug am Messgerät notiert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pull(s) noted, too few for a line: at three settings or more, each twice, on one day.</source>
+        <translation>
+            <numerusform>%n Zug notiert, zu wenig für eine Linie: an einem Tag bei mindestens drei Einstellungen je zweimal ziehen.</numerusform>
+            <numerusform>%n Züge notiert, zu wenig für eine Linie: an einem Tag bei mindestens drei Einstellungen je zweimal ziehen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to set for %1 is not known: the pulls noted do not reach it.</source>
+        <translation>Was für %1 einzustellen ist, ist nicht bekannt: Die notierten Züge reichen nicht so weit.</translation>
+    </message>
+    <message>
+        <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
+        <translation>Bei %1 liegt sie %2 % daneben (± %3, Schätzung); %4 % sind zulässig.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityRulesSheet</name>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Regeln des Raums</translation>
+    </message>
+    <message>
+        <source>Tolerance of a string bed, per cent either way</source>
+        <translation>Toleranz einer Bespannung, Prozent nach oben und unten</translation>
+    </message>
+    <message>
+        <source>Empty: 4 %, two pounds of fifty. Half of it is left to the machine.</source>
+        <translation>Leer: 4 %, zwei Pfund von fünfzig. Die Hälfte davon darf die Maschine ausmachen.</translation>
+    </message>
+    <message>
+        <source>Machines are held against the gauge every so many days</source>
+        <translation>Maschinen werden alle so viele Tage mit dem Messgerät geprüft</translation>
+    </message>
+    <message>
+        <source>Empty: every day.</source>
+        <translation>Leer: jeden Tag.</translation>
+    </message>
+    <message>
+        <source>Keep the rules</source>
+        <translation>Regeln übernehmen</translation>
+    </message>
+    <message>
+        <source>Rules kept</source>
+        <translation>Regeln übernommen</translation>
+    </message>
+</context>
+<context>
+    <name>QualityView</name>
+    <message>
+        <source>a racket by itself</source>
+        <translation>eines einzelnen Schlägers</translation>
+    </message>
+    <message>
+        <source>a machine</source>
+        <translation>einer Maschine</translation>
+    </message>
+    <message>
+        <source>a stringer</source>
+        <translation>eines Bespanners</translation>
+    </message>
+    <message>
+        <source>Nothing can be told</source>
+        <translation>Es lässt sich nichts sagen</translation>
+    </message>
+    <message>
+        <source>No string bed was measured yet</source>
+        <translation>Noch keine Bespannung gemessen</translation>
+    </message>
+    <message>
+        <source>Measure each racket before it leaves the bench and enter the reading there; from the fifth of a kind on it is compared.</source>
+        <translation>Jeden Schläger messen, bevor er die Werkbank verlässt, und den Wert dort eingeben; ab dem fünften einer Art wird verglichen.</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Als Tabelle speichern (CSV)</translation>
+    </message>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Regeln des Raums</translation>
+    </message>
+    <message>
+        <source>Racket after racket</source>
+        <translation>Schläger um Schläger</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2; per cent from what was to be expected, estimates</source>
+        <translation>Die neuesten %1 von %2; Prozent neben dem Erwarteten, Schätzungen</translation>
+    </message>
+    <message>
+        <source>Per cent from what was to be expected, estimates</source>
+        <translation>Prozent neben dem Erwarteten, Schätzungen</translation>
+    </message>
+    <message>
+        <source>Tap a racket to read it.</source>
+        <translation>Einen Schläger antippen, um ihn zu lesen.</translation>
+    </message>
+    <message>
+        <source>alarm of %1</source>
+        <translation>Alarm %1</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance</source>
+        <translation>außerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance (the band)</source>
+        <translation>außerhalb der Toleranz (Band)</translation>
+    </message>
+    <message>
+        <source>nothing to compare with yet</source>
+        <translation>noch nichts zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>alarm of a racket (dashed: its limits)</source>
+        <translation>Alarm eines Schlägers (gestrichelt: Grenzen)</translation>
+    </message>
+    <message>
+        <source>alarm of a machine</source>
+        <translation>Alarm einer Maschine</translation>
+    </message>
+    <message>
+        <source>alarm of a stringer</source>
+        <translation>Alarm eines Bespanners</translation>
+    </message>
+    <message>
+        <source>moving average, begun anew after an alarm</source>
+        <translation>gleitender Mittelwert, nach einem Alarm neu begonnen</translation>
+    </message>
+    <message>
+        <source>What stands out</source>
+        <translation>Was auffällt</translation>
+    </message>
+    <message numerus="yes">
+        <source>The newest first; %n older one(s) are on the chart</source>
+        <translation>
+            <numerusform>Das Neueste zuerst; %n älterer steht im Diagramm</numerusform>
+            <numerusform>Das Neueste zuerst; %n ältere stehen im Diagramm</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing stands out beyond what chance alone would do.</source>
+        <translation>Nichts fällt mehr auf, als der Zufall allein es täte.</translation>
+    </message>
+    <message>
+        <source>Likely causes (estimate): %1</source>
+        <translation>Wahrscheinliche Ursachen (Schätzung): %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 %</source>
+        <translation>%1, %2 %</translation>
+    </message>
+    <message>
+        <source>Where the scatter comes from</source>
+        <translation>Woher die Streuung kommt</translation>
+    </message>
+    <message>
+        <source>Too few readings, or too few who strung them, to tell.</source>
+        <translation>Zu wenige Messwerte oder zu wenige Beteiligte, um es zu sagen.</translation>
+    </message>
+    <message>
+        <source>Left out: these readings can’t be of their rackets</source>
+        <translation>Ausgelassen: Diese Messwerte können nicht von ihren Schlägern sein</translation>
+    </message>
+    <message>
+        <source>Machines against the gauge</source>
+        <translation>Maschinen am Messgerät</translation>
+    </message>
+    <message>
+        <source>What to set for a pull of, in kg</source>
+        <translation>Was einzustellen ist für einen Zug von, in kg</translation>
+    </message>
+    <message>
+        <source>Enter a pull against the gauge</source>
+        <translation>Zug am Messgerät eingeben</translation>
+    </message>
+    <message>
+        <source>All figures are estimates of readings and say nothing on anybody’s health; whose arm hurts sees a physician.</source>
+        <translation>Alle Zahlen sind Schätzungen aus Messwerten und sagen nichts über die Gesundheit; wem der Arm schmerzt, geht zum Arzt.</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -4285,6 +4619,10 @@
     <message>
         <source>Measured: %1 %2</source>
         <translation>Gemessen: %1 %2</translation>
+    </message>
+    <message>
+        <source>What the machine was set to</source>
+        <translation>Was an der Maschine eingestellt war</translation>
     </message>
 </context>
 <context>
@@ -5476,6 +5814,10 @@
     <message>
         <source>Lists</source>
         <translation>Listen</translation>
+    </message>
+    <message>
+        <source>Evenness</source>
+        <translation>Gleichmaß</translation>
     </message>
 </context>
 <context>

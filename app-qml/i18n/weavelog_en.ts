@@ -283,6 +283,71 @@
     </message>
 </context>
 <context>
+    <name>QualityChart</name>
+    <message numerus="yes">
+        <source>Chart of %n racket(s)</source>
+        <translation>
+            <numerusform>Chart of %n racket</numerusform>
+            <numerusform>Chart of %n rackets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>QualityModel</name>
+    <message numerus="yes">
+        <source>One reading scatters by about %1 % (estimate of %n reading(s)).</source>
+        <translation>
+            <numerusform>One reading scatters by about %1 % (estimate of %n reading).</numerusform>
+            <numerusform>One reading scatters by about %1 % (estimate of %n readings).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</source>
+        <translation>
+            <numerusform>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</numerusform>
+            <numerusform>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</source>
+        <translation>
+            <numerusform>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</numerusform>
+            <numerusform>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Machine %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Machine %1: %2 % (± %3) over %n racket</numerusform>
+            <numerusform>Machine %1: %2 % (± %3) over %n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stringer %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Stringer %1: %2 % (± %3) over %n racket</numerusform>
+            <numerusform>Stringer %1: %2 % (± %3) over %n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pull(s) noted, too few for a line: at three settings or more, each twice, on one day.</source>
+        <translation>
+            <numerusform>%n pull noted, too few for a line: pull at three settings or more, each twice, on one day.</numerusform>
+            <numerusform>%n pulls noted, too few for a line: pull at three settings or more, each twice, on one day.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>QualityView</name>
+    <message numerus="yes">
+        <source>The newest first; %n older one(s) are on the chart</source>
+        <translation>
+            <numerusform>The newest first; %n older one is on the chart</numerusform>
+            <numerusform>The newest first; %n older ones are on the chart</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QuestionsPage</name>
     <message numerus="yes">
         <source>%n open. Ask the player, then close it with the answer.</source>

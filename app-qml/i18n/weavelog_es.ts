@@ -291,6 +291,10 @@
         <source>Inspect the frame</source>
         <translation>Revisar el marco</translation>
     </message>
+    <message>
+        <source>Machine %1 does not pull what is set</source>
+        <translation>La máquina %1 no tira lo ajustado</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -2376,6 +2380,10 @@
         <source>%1 is out of order</source>
         <translation>%1 está fuera de servicio</translation>
     </message>
+    <message>
+        <source>Keep it, and enter another pull</source>
+        <translation>Guardar e introducir otro tiro</translation>
+    </message>
 </context>
 <context>
     <name>MachineChips</name>
@@ -3410,6 +3418,17 @@
     </message>
 </context>
 <context>
+    <name>OffNotice</name>
+    <message>
+        <source>This racket is off</source>
+        <translation>Esta raqueta se desvía</translation>
+    </message>
+    <message>
+        <source>This racket is even</source>
+        <translation>Esta raqueta cuadra</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -4066,6 +4085,321 @@
     </message>
 </context>
 <context>
+    <name>PullLine</name>
+    <message>
+        <source>Calibration line of %1</source>
+        <translation>Línea de calibración de %1</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>ajustado a %1</translation>
+    </message>
+</context>
+<context>
+    <name>QualityChart</name>
+    <message numerus="yes">
+        <source>Chart of %n racket(s)</source>
+        <translation>
+            <numerusform>Gráfico de %n raqueta</numerusform>
+            <numerusform>Gráfico de %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a racket.</source>
+        <translation>Las flechas eligen una raqueta.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityModel</name>
+    <message>
+        <source>Give a pull from 1 to 100 kg.</source>
+        <translation>Indique un tiro de 1 a 100 kg.</translation>
+    </message>
+    <message>
+        <source>All rackets</source>
+        <translation>Todas las raquetas</translation>
+    </message>
+    <message>
+        <source>Machine: %1</source>
+        <translation>Máquina: %1</translation>
+    </message>
+    <message>
+        <source>Stringer: %1</source>
+        <translation>Encordador: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>One reading scatters by about %1 % (estimate of %n reading(s)).</source>
+        <translation>
+            <numerusform>Una medida se dispersa alrededor de %1 % (estimación de %n medida).</numerusform>
+            <numerusform>Una medida se dispersa alrededor de %1 % (estimación de %n medidas).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell their scatter: %1 % is assumed, as such gauges and rooms usually have.</source>
+        <translation>Muy pocas medidas para conocer su dispersión: se supone %1 %, lo habitual en estos aparatos y salas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</source>
+        <translation>
+            <numerusform>%1 % de la varianza (estimación, al 95 %: %2 a %3 %), entre %n</numerusform>
+            <numerusform>%1 % de la varianza (estimación, al 95 %: %2 a %3 %), entre %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stringers: %1</source>
+        <translation>Encordadores: %1</translation>
+    </message>
+    <message>
+        <source>Machines: %1</source>
+        <translation>Máquinas: %1</translation>
+    </message>
+    <message>
+        <source>Frames: %1</source>
+        <translation>Marcos: %1</translation>
+    </message>
+    <message>
+        <source>; they differ clearly</source>
+        <translation>; difieren claramente</translation>
+    </message>
+    <message>
+        <source>; they seem to differ</source>
+        <translation>; parecen diferir</translation>
+    </message>
+    <message>
+        <source>; no clear difference</source>
+        <translation>; sin diferencia clara</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</source>
+        <translation>
+            <numerusform>De 100 raquetas, unas %1 se apartan más de %2 % de lo esperado (estimación, al 95 %: %3 a %4). De %n medida: %5.</numerusform>
+            <numerusform>De 100 raquetas, unas %1 se apartan más de %2 % de lo esperado (estimación, al 95 %: %3 a %4). De %n medidas: %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell what can be held: %1 of at least %2 that can be compared.</source>
+        <translation>Muy pocas medidas para decir qué se puede mantener: %1 de al menos %2 comparables.</translation>
+    </message>
+    <message>
+        <source>%1 % (± %2, estimate)</source>
+        <translation>%1 % (± %2, estimación)</translation>
+    </message>
+    <message>
+        <source>nothing to compare it with yet</source>
+        <translation>aún nada con qué compararla</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 % (± %3)</source>
+        <translation>Raqueta %1: %2 % (± %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Machine %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Máquina %1: %2 % (± %3) en %n raqueta</numerusform>
+            <numerusform>Máquina %1: %2 % (± %3) en %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stringer %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Encordador %1: %2 % (± %3) en %n raqueta</numerusform>
+            <numerusform>Encordador %1: %2 % (± %3) en %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It was never held against a gauge.</source>
+        <translation>Nunca se ha comprobado con el calibrador.</translation>
+    </message>
+    <message>
+        <source>No pull against the gauge was noted.</source>
+        <translation>No se ha anotado ningún tiro con el calibrador.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pull(s) noted, too few for a line: at three settings or more, each twice, on one day.</source>
+        <translation>
+            <numerusform>%n tiro anotado, muy pocos para una línea: tirar en un mismo día con tres ajustes o más, dos veces cada uno.</numerusform>
+            <numerusform>%n tiros anotados, muy pocos para una línea: tirar en un mismo día con tres ajustes o más, dos veces cada uno.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to set for %1 is not known: the pulls noted do not reach it.</source>
+        <translation>No se sabe qué ajustar para %1: los tiros anotados no llegan hasta ahí.</translation>
+    </message>
+    <message>
+        <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
+        <translation>A %1 se desvía %2 % (± %3, estimación); se tolera %4 %.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityRulesSheet</name>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Reglas de la sala</translation>
+    </message>
+    <message>
+        <source>Tolerance of a string bed, per cent either way</source>
+        <translation>Tolerancia de un encordado, por ciento a cada lado</translation>
+    </message>
+    <message>
+        <source>Empty: 4 %, two pounds of fifty. Half of it is left to the machine.</source>
+        <translation>Vacío: 4 %, dos libras de cincuenta. La mitad queda para la máquina.</translation>
+    </message>
+    <message>
+        <source>Machines are held against the gauge every so many days</source>
+        <translation>Las máquinas se comprueban con el calibrador cada tantos días</translation>
+    </message>
+    <message>
+        <source>Empty: every day.</source>
+        <translation>Vacío: cada día.</translation>
+    </message>
+    <message>
+        <source>Keep the rules</source>
+        <translation>Guardar las reglas</translation>
+    </message>
+    <message>
+        <source>Rules kept</source>
+        <translation>Reglas guardadas</translation>
+    </message>
+</context>
+<context>
+    <name>QualityView</name>
+    <message>
+        <source>a racket by itself</source>
+        <translation>de una sola raqueta</translation>
+    </message>
+    <message>
+        <source>a machine</source>
+        <translation>de una máquina</translation>
+    </message>
+    <message>
+        <source>a stringer</source>
+        <translation>de un encordador</translation>
+    </message>
+    <message>
+        <source>Nothing can be told</source>
+        <translation>No se puede decir nada</translation>
+    </message>
+    <message>
+        <source>No string bed was measured yet</source>
+        <translation>Aún no se ha medido ningún encordado</translation>
+    </message>
+    <message>
+        <source>Measure each racket before it leaves the bench and enter the reading there; from the fifth of a kind on it is compared.</source>
+        <translation>Mide cada raqueta antes de que deje el puesto e introduce allí la medida; a partir de la quinta de un tipo se compara.</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Guardar como tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Reglas de la sala</translation>
+    </message>
+    <message>
+        <source>Racket after racket</source>
+        <translation>Raqueta tras raqueta</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2; per cent from what was to be expected, estimates</source>
+        <translation>Las %1 más recientes de %2; por ciento respecto a lo esperado, estimaciones</translation>
+    </message>
+    <message>
+        <source>Per cent from what was to be expected, estimates</source>
+        <translation>Por ciento respecto a lo esperado, estimaciones</translation>
+    </message>
+    <message>
+        <source>Tap a racket to read it.</source>
+        <translation>Toca una raqueta para leerla.</translation>
+    </message>
+    <message>
+        <source>alarm of %1</source>
+        <translation>alarma %1</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance</source>
+        <translation>fuera de tolerancia</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance (the band)</source>
+        <translation>fuera de tolerancia (la banda)</translation>
+    </message>
+    <message>
+        <source>nothing to compare with yet</source>
+        <translation>aún nada que comparar</translation>
+    </message>
+    <message>
+        <source>alarm of a racket (dashed: its limits)</source>
+        <translation>alarma de una raqueta (guiones: límites)</translation>
+    </message>
+    <message>
+        <source>alarm of a machine</source>
+        <translation>alarma de una máquina</translation>
+    </message>
+    <message>
+        <source>alarm of a stringer</source>
+        <translation>alarma de un encordador</translation>
+    </message>
+    <message>
+        <source>moving average, begun anew after an alarm</source>
+        <translation>media móvil, reiniciada tras una alarma</translation>
+    </message>
+    <message>
+        <source>What stands out</source>
+        <translation>Lo que destaca</translation>
+    </message>
+    <message numerus="yes">
+        <source>The newest first; %n older one(s) are on the chart</source>
+        <translation>
+            <numerusform>Lo más reciente primero; %n anterior está en el gráfico</numerusform>
+            <numerusform>Lo más reciente primero; %n anteriores están en el gráfico</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing stands out beyond what chance alone would do.</source>
+        <translation>Nada destaca más de lo que haría el azar.</translation>
+    </message>
+    <message>
+        <source>Likely causes (estimate): %1</source>
+        <translation>Causas probables (estimación): %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 %</source>
+        <translation>%1, %2 %</translation>
+    </message>
+    <message>
+        <source>Where the scatter comes from</source>
+        <translation>De dónde viene la dispersión</translation>
+    </message>
+    <message>
+        <source>Too few readings, or too few who strung them, to tell.</source>
+        <translation>Muy pocas medidas, o muy pocos encordadores, para decirlo.</translation>
+    </message>
+    <message>
+        <source>Left out: these readings can’t be of their rackets</source>
+        <translation>Excluidas: estas medidas no pueden ser de sus raquetas</translation>
+    </message>
+    <message>
+        <source>Machines against the gauge</source>
+        <translation>Máquinas frente al calibrador</translation>
+    </message>
+    <message>
+        <source>What to set for a pull of, in kg</source>
+        <translation>Qué ajustar para un tiro de, en kg</translation>
+    </message>
+    <message>
+        <source>Enter a pull against the gauge</source>
+        <translation>Introducir un tiro con el calibrador</translation>
+    </message>
+    <message>
+        <source>All figures are estimates of readings and say nothing on anybody’s health; whose arm hurts sees a physician.</source>
+        <translation>Todas las cifras son estimaciones de medidas y no dicen nada sobre la salud; a quien le duela el brazo, que consulte al médico.</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabla (*.csv)</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -4285,6 +4619,10 @@
     <message>
         <source>Measured: %1 %2</source>
         <translation>Medido: %1 %2</translation>
+    </message>
+    <message>
+        <source>What the machine was set to</source>
+        <translation>A qué estaba ajustada la máquina</translation>
     </message>
 </context>
 <context>
@@ -5476,6 +5814,10 @@
     <message>
         <source>Lists</source>
         <translation>Listas</translation>
+    </message>
+    <message>
+        <source>Evenness</source>
+        <translation>Regularidad</translation>
     </message>
 </context>
 <context>

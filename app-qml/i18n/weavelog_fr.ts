@@ -291,6 +291,10 @@
         <source>Inspect the frame</source>
         <translation>Examiner le cadre</translation>
     </message>
+    <message>
+        <source>Machine %1 does not pull what is set</source>
+        <translation>La machine %1 ne tire pas ce qui est réglé</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -2376,6 +2380,10 @@
         <source>%1 is out of order</source>
         <translation>%1 est hors service</translation>
     </message>
+    <message>
+        <source>Keep it, and enter another pull</source>
+        <translation>Garder et saisir une autre traction</translation>
+    </message>
 </context>
 <context>
     <name>MachineChips</name>
@@ -3410,6 +3418,17 @@
     </message>
 </context>
 <context>
+    <name>OffNotice</name>
+    <message>
+        <source>This racket is off</source>
+        <translation>Cette raquette s’écarte</translation>
+    </message>
+    <message>
+        <source>This racket is even</source>
+        <translation>Cette raquette est conforme</translation>
+    </message>
+</context>
+<context>
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
@@ -4066,6 +4085,321 @@
     </message>
 </context>
 <context>
+    <name>PullLine</name>
+    <message>
+        <source>Calibration line of %1</source>
+        <translation>Droite d’étalonnage de %1</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>réglé sur %1</translation>
+    </message>
+</context>
+<context>
+    <name>QualityChart</name>
+    <message numerus="yes">
+        <source>Chart of %n racket(s)</source>
+        <translation>
+            <numerusform>Graphique de %n raquette</numerusform>
+            <numerusform>Graphique de %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The arrow keys choose a racket.</source>
+        <translation>Les flèches choisissent une raquette.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityModel</name>
+    <message>
+        <source>Give a pull from 1 to 100 kg.</source>
+        <translation>Indiquer une traction de 1 à 100 kg.</translation>
+    </message>
+    <message>
+        <source>All rackets</source>
+        <translation>Toutes les raquettes</translation>
+    </message>
+    <message>
+        <source>Machine: %1</source>
+        <translation>Machine : %1</translation>
+    </message>
+    <message>
+        <source>Stringer: %1</source>
+        <translation>Cordeur : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>One reading scatters by about %1 % (estimate of %n reading(s)).</source>
+        <translation>
+            <numerusform>Une mesure se disperse d’environ %1 % (estimation de %n mesure).</numerusform>
+            <numerusform>Une mesure se disperse d’environ %1 % (estimation de %n mesures).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell their scatter: %1 % is assumed, as such gauges and rooms usually have.</source>
+        <translation>Trop peu de mesures pour dire leur dispersion : %1 % sont supposés, comme d’habitude avec de tels appareils et ateliers.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</source>
+        <translation>
+            <numerusform>%1 % de la variance (estimation, à 95 % : %2 à %3 %), sur %n</numerusform>
+            <numerusform>%1 % de la variance (estimation, à 95 % : %2 à %3 %), sur %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stringers: %1</source>
+        <translation>Cordeurs : %1</translation>
+    </message>
+    <message>
+        <source>Machines: %1</source>
+        <translation>Machines : %1</translation>
+    </message>
+    <message>
+        <source>Frames: %1</source>
+        <translation>Cadres : %1</translation>
+    </message>
+    <message>
+        <source>; they differ clearly</source>
+        <translation> ; ils diffèrent nettement</translation>
+    </message>
+    <message>
+        <source>; they seem to differ</source>
+        <translation> ; ils semblent différer</translation>
+    </message>
+    <message>
+        <source>; no clear difference</source>
+        <translation> ; pas de différence nette</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</source>
+        <translation>
+            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 % : %3 à %4). Sur %n mesurée : %5.</numerusform>
+            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 % : %3 à %4). Sur %n mesurées : %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too few readings to tell what can be held: %1 of at least %2 that can be compared.</source>
+        <translation>Trop peu de mesures pour dire ce qui peut être tenu : %1 sur au moins %2 comparables.</translation>
+    </message>
+    <message>
+        <source>%1 % (± %2, estimate)</source>
+        <translation>%1 % (± %2, estimation)</translation>
+    </message>
+    <message>
+        <source>nothing to compare it with yet</source>
+        <translation>rien à quoi la comparer encore</translation>
+    </message>
+    <message>
+        <source>Racket %1: %2 % (± %3)</source>
+        <translation>Raquette %1 : %2 % (± %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Machine %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Machine %1 : %2 % (± %3) sur %n raquette</numerusform>
+            <numerusform>Machine %1 : %2 % (± %3) sur %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stringer %1: %2 % (± %3) over %n racket(s)</source>
+        <translation>
+            <numerusform>Cordeur %1 : %2 % (± %3) sur %n raquette</numerusform>
+            <numerusform>Cordeur %1 : %2 % (± %3) sur %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It was never held against a gauge.</source>
+        <translation>Elle n’a jamais été vérifiée au peson.</translation>
+    </message>
+    <message>
+        <source>No pull against the gauge was noted.</source>
+        <translation>Aucune traction au peson n’a été notée.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pull(s) noted, too few for a line: at three settings or more, each twice, on one day.</source>
+        <translation>
+            <numerusform>%n traction notée, trop peu pour une droite : tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
+            <numerusform>%n tractions notées, trop peu pour une droite : tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to set for %1 is not known: the pulls noted do not reach it.</source>
+        <translation>Le réglage pour %1 n’est pas connu : les tractions notées ne vont pas jusque-là.</translation>
+    </message>
+    <message>
+        <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
+        <translation>À %1, elle s’écarte de %2 % (± %3, estimation) ; %4 % sont tolérés.</translation>
+    </message>
+</context>
+<context>
+    <name>QualityRulesSheet</name>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Règles de la salle</translation>
+    </message>
+    <message>
+        <source>Tolerance of a string bed, per cent either way</source>
+        <translation>Tolérance d’un cordage, pour cent de part et d’autre</translation>
+    </message>
+    <message>
+        <source>Empty: 4 %, two pounds of fifty. Half of it is left to the machine.</source>
+        <translation>Vide : 4 %, deux livres sur cinquante. La moitié revient à la machine.</translation>
+    </message>
+    <message>
+        <source>Machines are held against the gauge every so many days</source>
+        <translation>Les machines sont vérifiées au peson tous les tant de jours</translation>
+    </message>
+    <message>
+        <source>Empty: every day.</source>
+        <translation>Vide : chaque jour.</translation>
+    </message>
+    <message>
+        <source>Keep the rules</source>
+        <translation>Garder les règles</translation>
+    </message>
+    <message>
+        <source>Rules kept</source>
+        <translation>Règles gardées</translation>
+    </message>
+</context>
+<context>
+    <name>QualityView</name>
+    <message>
+        <source>a racket by itself</source>
+        <translation>d’une seule raquette</translation>
+    </message>
+    <message>
+        <source>a machine</source>
+        <translation>d’une machine</translation>
+    </message>
+    <message>
+        <source>a stringer</source>
+        <translation>d’un cordeur</translation>
+    </message>
+    <message>
+        <source>Nothing can be told</source>
+        <translation>Rien ne peut être dit</translation>
+    </message>
+    <message>
+        <source>No string bed was measured yet</source>
+        <translation>Aucun cordage n’a encore été mesuré</translation>
+    </message>
+    <message>
+        <source>Measure each racket before it leaves the bench and enter the reading there; from the fifth of a kind on it is compared.</source>
+        <translation>Mesurer chaque raquette avant qu’elle quitte le poste et y saisir la mesure ; à partir de la cinquième d’un type, elle est comparée.</translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)</source>
+        <translation>Enregistrer en tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>The room’s rules</source>
+        <translation>Règles de la salle</translation>
+    </message>
+    <message>
+        <source>Racket after racket</source>
+        <translation>Raquette après raquette</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2; per cent from what was to be expected, estimates</source>
+        <translation>Les %1 plus récentes sur %2 ; pour cent d’écart à l’attendu, estimations</translation>
+    </message>
+    <message>
+        <source>Per cent from what was to be expected, estimates</source>
+        <translation>Pour cent d’écart à l’attendu, estimations</translation>
+    </message>
+    <message>
+        <source>Tap a racket to read it.</source>
+        <translation>Toucher une raquette pour la lire.</translation>
+    </message>
+    <message>
+        <source>alarm of %1</source>
+        <translation>alarme %1</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance</source>
+        <translation>hors tolérance</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance (the band)</source>
+        <translation>hors tolérance (la bande)</translation>
+    </message>
+    <message>
+        <source>nothing to compare with yet</source>
+        <translation>rien à comparer encore</translation>
+    </message>
+    <message>
+        <source>alarm of a racket (dashed: its limits)</source>
+        <translation>alarme d’une raquette (tirets : limites)</translation>
+    </message>
+    <message>
+        <source>alarm of a machine</source>
+        <translation>alarme d’une machine</translation>
+    </message>
+    <message>
+        <source>alarm of a stringer</source>
+        <translation>alarme d’un cordeur</translation>
+    </message>
+    <message>
+        <source>moving average, begun anew after an alarm</source>
+        <translation>moyenne mobile, recommencée après une alarme</translation>
+    </message>
+    <message>
+        <source>What stands out</source>
+        <translation>Ce qui ressort</translation>
+    </message>
+    <message numerus="yes">
+        <source>The newest first; %n older one(s) are on the chart</source>
+        <translation>
+            <numerusform>Le plus récent d’abord ; %n plus ancien est sur le graphique</numerusform>
+            <numerusform>Le plus récent d’abord ; %n plus anciens sont sur le graphique</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing stands out beyond what chance alone would do.</source>
+        <translation>Rien ne ressort au-delà de ce que ferait le hasard seul.</translation>
+    </message>
+    <message>
+        <source>Likely causes (estimate): %1</source>
+        <translation>Causes probables (estimation) : %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 %</source>
+        <translation>%1, %2 %</translation>
+    </message>
+    <message>
+        <source>Where the scatter comes from</source>
+        <translation>D’où vient la dispersion</translation>
+    </message>
+    <message>
+        <source>Too few readings, or too few who strung them, to tell.</source>
+        <translation>Trop peu de mesures, ou trop peu de cordeurs, pour le dire.</translation>
+    </message>
+    <message>
+        <source>Left out: these readings can’t be of their rackets</source>
+        <translation>Écartées : ces mesures ne peuvent pas être de leurs raquettes</translation>
+    </message>
+    <message>
+        <source>Machines against the gauge</source>
+        <translation>Machines face au peson</translation>
+    </message>
+    <message>
+        <source>What to set for a pull of, in kg</source>
+        <translation>Que régler pour une traction de, en kg</translation>
+    </message>
+    <message>
+        <source>Enter a pull against the gauge</source>
+        <translation>Saisir une traction au peson</translation>
+    </message>
+    <message>
+        <source>All figures are estimates of readings and say nothing on anybody’s health; whose arm hurts sees a physician.</source>
+        <translation>Tous les chiffres sont des estimations tirées de mesures et ne disent rien de la santé ; qui a mal au bras consulte un médecin.</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tableau (*.csv)</translation>
+    </message>
+</context>
+<context>
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
@@ -4285,6 +4619,10 @@
     <message>
         <source>Measured: %1 %2</source>
         <translation>Mesuré : %1 %2</translation>
+    </message>
+    <message>
+        <source>What the machine was set to</source>
+        <translation>Sur quoi la machine était réglée</translation>
     </message>
 </context>
 <context>
@@ -5476,6 +5814,10 @@
     <message>
         <source>Lists</source>
         <translation>Listes</translation>
+    </message>
+    <message>
+        <source>Evenness</source>
+        <translation>Régularité</translation>
     </message>
 </context>
 <context>

@@ -132,7 +132,7 @@ bool BenchWork::takeString(const QString& say) {
   return work_.commit(weavelog::use_for_job(event_, job_, suggested_, work_.who().toStdString(), work_.now()), say);
 }
 
-bool BenchWork::measure(int what, const QString& figure, int unit, const QString& note, const QString& say) {
+bool BenchWork::measure(int what, const QString& figure, int unit, const QString& note, const QString& say, const QString& setTo) {
   const auto record = weavelog::load_player(work_.ledger(), book_);
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto amount = weavelog::Decimal::parse(figure.toStdString());
@@ -140,6 +140,11 @@ bool BenchWork::measure(int what, const QString& figure, int unit, const QString
   weavelog::Reading reading;
   reading.what = static_cast<weavelog::ReadingKind>(what);
   reading.value = weavelog::Quantity{*amount, static_cast<weavelog::Unit>(unit)};
+  if (!setTo.isEmpty()) {
+    const auto set = weavelog::Decimal::parse(setTo.toStdString());
+    if (!set) return work_.commit(weavelog::fail(set.error()), {});
+    reading.set_to = weavelog::Quantity{*set, reading.value->unit};
+  }
   reading.at = work_.now();
   reading.by = work_.who().toStdString();
   reading.note = note.trimmed().toStdString();

@@ -54,8 +54,8 @@ class BenchWork : public QObject {
   Q_INVOKABLE bool tick(const QString& name, bool done);
   // Takes what is suggested out of the stock. `say` is what the toast says.
   Q_INVOKABLE bool takeString(const QString& say);
-  // `figure` as text with a point, `unit` one of unitsOf().
-  Q_INVOKABLE bool measure(int what, const QString& figure, int unit, const QString& note, const QString& say);
+  // `figure` as text with a point, `unit` one of unitsOf(); `setTo`: what a tension head was set to then, in the same unit, "" if nobody said.
+  Q_INVOKABLE bool measure(int what, const QString& figure, int unit, const QString& note, const QString& say, const QString& setTo = {});
   // [{value, text}]; the text of an instrument's own scale is "".
   Q_INVOKABLE static QVariantList unitsOf(int what);
 

@@ -18,6 +18,7 @@ class CheckModel : public QObject {
   QML_ELEMENT
   QML_SINGLETON
   Q_PROPERTY(bool hasJob READ hasJob NOTIFY changed)
+  Q_PROPERTY(QString job READ job NOTIFY changed)
   // "Okafor Sade"; the racket's label and frame; the tag's number.
   Q_PROPERTY(QString player READ player NOTIFY changed)
   Q_PROPERTY(QString racket READ racket NOTIFY changed)
@@ -53,6 +54,7 @@ class CheckModel : public QObject {
   static CheckModel* create(QQmlEngine* engine, QJSEngine* script);
 
   [[nodiscard]] bool hasJob() const { return hasJob_; }
+  [[nodiscard]] QString job() const { return job_ ? QString::fromStdString(job_.hex()) : QString(); }
   [[nodiscard]] QString player() const { return player_; }
   [[nodiscard]] QString racket() const { return racket_; }
   [[nodiscard]] QString tag() const { return tag_; }

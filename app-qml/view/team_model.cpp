@@ -81,7 +81,7 @@ void TeamModel::refresh() {
 
 bool TeamModel::open(const QString& page) {
   const auto view = page.section(u':', 0, 0);
-  if (!QStringList{QStringLiteral("people"), QStringLiteral("machines"), QStringLiteral("lists"), QStringLiteral("numbers")}.contains(view)) return false;
+  if (!QStringList{QStringLiteral("people"), QStringLiteral("machines"), QStringLiteral("lists"), QStringLiteral("numbers"), QStringLiteral("evenness")}.contains(view)) return false;
   view_ = view;
   emit viewChanged();
   return true;

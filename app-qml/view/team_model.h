@@ -15,7 +15,7 @@ class TeamModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_SINGLETON
-  // What the place shows: "people", "machines", "lists" or "numbers".
+  // What the place shows: "people", "machines", "lists", "numbers" or "evenness".
   Q_PROPERTY(QString view MEMBER view_ NOTIFY viewChanged)
   Q_PROPERTY(bool hasEvent READ hasEvent NOTIFY changed)
   // [{id, name, role (0 unsaid, 1 head, 2 desk, 3 stringer, 4 reader), languages, skills, here, until}]
@@ -30,7 +30,7 @@ class TeamModel : public QObject {
   // Works on the engine's device, which must be open.
   static TeamModel* create(QQmlEngine* engine, QJSEngine* script);
 
-  // A page to begin with: "people:", "machines:", "lists:" or "numbers:". False: it is none of these.
+  // A page to begin with: "people:", "machines:", "lists:", "numbers:" or "evenness:". False: it is none of these.
   Q_INVOKABLE bool open(const QString& page);
   // Adds a member, or brings what is said of the one of that name up to date. False: failed() of the work has told why.
   Q_INVOKABLE bool setMember(const QString& name, int role, const QString& languages, const QString& skills, const QString& say);

@@ -90,6 +90,14 @@ Strung strung_at(const PlayerRecord& record, const EntityId& job, UnixMs at) {
   return out;
 }
 
+/// It was taken up again after that moment: what was read then is cut out.
+bool redone_after(const PlayerRecord& record, const EntityId& job, UnixMs at) {
+  return std::any_of(record.marks.begin(), record.marks.end(), [&](const PlacedMark& placed) {
+    const Stage stage = placed.mark.stage;
+    return placed.mark.job == job && placed.mark.at.value_or(0) > at && stage <= Stage::on_machine && stage != Stage::waiting && stage != Stage::none;
+  });
+}
+
 struct Gathered {
   QualityRacket racket;
   StrungReading reading;
@@ -172,6 +180,7 @@ std::vector<Gathered> gather(const Ledger& ledger, const BookId& event, std::spa
       if (racket.name.empty()) racket.name = record->person.now.native_name;
       racket.read = *reading.value;
       racket.at = *reading.at;
+      racket.redone = redone_after(*record, reading.job, *reading.at);
       racket.stringer = strung.by;
       racket.string = job->now.mains_string;
       if (search_key(job->now.crosses_string) != search_key(job->now.mains_string))
@@ -407,6 +416,7 @@ RoomQuality::Verdict RoomQuality::racket_off(const EntityId& job) const {
   Verdict out;
   for (std::size_t i = rackets_.size(); i-- > 0;) {
     if (rackets_[i].job != job) continue;
+    if (rackets_[i].redone) return out;
     out.racket = i;
     const Deviation& deviation = rackets_[i].deviation;
     if (deviation.against == Against::nothing) {

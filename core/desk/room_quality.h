@@ -33,6 +33,7 @@ struct QualityRacket {
   std::string label; ///< of the racket
   Quantity read;
   UnixMs at = 0;
+  bool redone = false;  ///< the racket went back to be strung again after that
   std::string stringer, machine, frame, string;  ///< "" where nobody said
   Deviation deviation;
   /// Where the averages of its machine and stringer stood after it, in per cent; none where they are not named or it tells nothing.
@@ -95,7 +96,7 @@ class RoomQuality {
     std::size_t racket = 0;  ///< place in rackets(), unless not read
     CauseReport causes;      ///< of off
   };
-  /// Off is what lies beyond the tolerance, or set an alarm off.
+  /// Off is what lies beyond the tolerance, or set an alarm off. Not read is also what goes back to be strung again since.
   [[nodiscard]] Verdict racket_off(const EntityId& job) const;
   /// What was read, why it is probably so and what to do first; what is missing where nothing can be told; "" where nothing was read.
   [[nodiscard]] std::string verdict_words(const Language& language, const Verdict& verdict) const;

@@ -93,6 +93,13 @@ TEST_CASE("a reading is kept as it was typed, a wrong one is told") {
   CHECK(room.work().readings().at(0).toMap().value("value").toString().startsWith("34.50"));
   const QStringList detail{"Ines", room.device->work().timeText(room.clock.now()), "meter 2"};
   CHECK(room.work().readings().at(0).toMap().value("detail").toStringList() == detail);
+  // A tension head also says what it was set to; nothing else does.
+  const int kilograms = static_cast<int>(Unit::kilogram_force);
+  CHECK(room.work().measure(1, "24.2", kilograms, "", "measured", "25"));
+  CHECK_FALSE(room.work().measure(1, "24.2", kilograms, "", "measured", "x"));
+  CHECK_FALSE(room.work().measure(2, "34.50", units.at(0).toMap().value("value").toInt(), "", "measured", "25"));
+  const auto record = must(load_player(room.ledger(), room.player));
+  CHECK(std::count_if(record.readings.begin(), record.readings.end(), [](const auto& one) { return one.now.set_to == Quantity{{25, 0}, Unit::kilogram_force}; }) == 1);
 }
 
 TEST_CASE("a racket that comes back from the check says how often and why, with a clean list") {

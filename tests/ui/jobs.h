@@ -116,6 +116,28 @@ class Jobs : public QObject {
     device_->work().refresh();
     return written;
   }
+  // The newest racket is of that model, was put on the first machine by Bo, and its bed reads so many kg/cm.
+  Q_INVOKABLE bool stringAndRead(const QString& model, double kilograms) {
+    auto& ledger = device_->ledger();
+    auto record = weavelog::load_player(ledger, book_);
+    const auto machines = weavelog::load_machines(ledger, device_->work().event());
+    if (!record || record->rackets.empty() || machines.empty()) return false;
+    weavelog::Draft edit(book_, weavelog::kPlayerBook, weavelog::kActEdit);
+    auto racket = record->rackets.front().now;
+    racket.model = model.toStdString();
+    weavelog::put_changes(edit, record->rackets.front().seen, racket);
+    weavelog::StageStep mount{weavelog::Stage::on_machine, "Bo", "as the test needs it", ledger.wall().now()};
+    mount.machine = machines.front().id();
+    const auto mounted = weavelog::take_step(*record, std::span(&job_, 1), mount);
+    weavelog::Reading reading;
+    reading.what = weavelog::ReadingKind::bed_stiffness;
+    reading.value = weavelog::Quantity{weavelog::Decimal::rounded(kilograms, 2), weavelog::Unit::kilogram_force_per_centimetre};
+    reading.at = ledger.wall().now();
+    const auto read = weavelog::put_reading(*record, job_, reading);
+    const bool written = ledger.append(edit) && mounted && ledger.append(*mounted) && read && ledger.append(*read);
+    device_->work().refresh();
+    return written;
+  }
   // On which machine the newest racket is, by name.
   Q_INVOKABLE QString machineNow() const {
     const auto record = weavelog::load_player(device_->ledger(), book_);

@@ -50,9 +50,11 @@ FocusScope {
             text: bar.label
         }
         GridLayout {
+            id: grid
             Layout.fillWidth: true
-            // Four go two and two.
-            columns: !bar.stacked ? Math.max(1, bar.options.length) : bar.options.length === 4 && bar.widest * 2 <= width ? 2 : 1
+            // Four or five go two and two; a fifth takes a row.
+            readonly property bool paired: bar.stacked && bar.options.length >= 4 && bar.widest * 2 <= width
+            columns: !bar.stacked ? Math.max(1, bar.options.length) : paired ? 2 : 1
             rowSpacing: -2
             columnSpacing: -2
 
@@ -68,7 +70,8 @@ FocusScope {
                     required property int index
 
                     Layout.fillWidth: true
-                    Layout.preferredWidth: 1
+                    Layout.preferredWidth: grid.paired ? (Layout.columnSpan === 2 ? grid.width : (grid.width - grid.columnSpacing) / 2) : 1
+                    Layout.columnSpan: grid.paired && choice.index % 2 === 0 && choice.index === bar.options.length - 1 ? 2 : 1
                     implicitWidth: implicitContentWidth + leftPadding + rightPadding
                     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + 2 * Theme.tight)
                     text: choice.modelData.text

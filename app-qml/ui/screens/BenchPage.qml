@@ -22,6 +22,16 @@ FocusScope {
                                                   : BenchModel.player + ": " + what);
     }
 
+    // Whether the racket is off, and what its machine has to be set to.
+    readonly property string looked: visible && BenchModel.hasJob ? BenchModel.job : ""
+    readonly property string corrected: {
+        if (QualityModel.machines.length === 0 || !BenchModel.hasJob) return "";
+        const mains = QualityModel.correction(BenchModel.machine.chosen, BenchModel.mains, BenchModel.mainsUnit);
+        const crosses = QualityModel.correction(BenchModel.machine.chosen, BenchModel.crosses, BenchModel.crossesUnit);
+        return mains === crosses || crosses.length === 0 ? mains : mains.length === 0 ? crosses : mains + "\n" + crosses;
+    }
+    onLookedChanged: QualityModel.look("bench", looked)
+
     PageFrame {
         id: page
         anchors.top: parent.top
@@ -72,6 +82,13 @@ FocusScope {
             Layout.fillWidth: true
             choice: BenchModel.machine
             racket: BenchModel.tag.length > 0 ? qsTr("Tag %1").arg(BenchModel.tag) : BenchModel.player
+        }
+        Notice {
+            objectName: "corrected"
+            Layout.fillWidth: true
+            visible: bench.corrected.length > 0
+            title: qsTr("Machine %1 does not pull what is set").arg(BenchModel.machine.name)
+            text: bench.corrected
         }
         Notice {
             objectName: "openFields"

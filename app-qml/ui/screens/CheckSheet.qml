@@ -10,6 +10,9 @@ Sheet {
     id: sheet
 
     readonly property var items: CheckModel.items
+    readonly property string looked: opened ? CheckModel.job : ""
+
+    onLookedChanged: QualityModel.look("check", looked)
 
     title: qsTr("Check: %1").arg(CheckModel.player)
     hasChanges: CheckModel.begun
@@ -70,6 +73,7 @@ Sheet {
         title: qsTr("Done again: %n time(s)", "", CheckModel.redos)
         text: CheckModel.history[0]?.text ?? ""
     }
+    OffNotice { Layout.fillWidth: true; who: "check" }
     Repeater {
         // The rows stay while they are answered.
         model: CheckModel.open ? sheet.items.length : 0

@@ -18,6 +18,8 @@ Sheet {
         open();
     }
 
+    function calibrate() { return MachinesModel.calibrate(sheet.machine.id, asked.text, read.text, qsTr("Calibration kept")); }
+
     title: machine ? machine.name : ""
     hasChanges: asked.text.length + read.text.length + reason.text.length > 0
 
@@ -40,11 +42,23 @@ Sheet {
         inputMethodHints: Qt.ImhFormattedNumbersOnly
     }
     ActionButton {
+        id: keep
         objectName: "keepCalibration"
         Layout.fillWidth: true
         enabled: asked.text.trim().length > 0 && read.text.trim().length > 0 && sheet.wrongAsked.length === 0 && sheet.wrongRead.length === 0
         text: qsTr("Keep the calibration")
-        onClicked: if (MachinesModel.calibrate(sheet.machine.id, asked.text, read.text, qsTr("Calibration kept"))) sheet.close()
+        onClicked: if (sheet.calibrate()) sheet.close()
+    }
+    ActionButton {
+        objectName: "keepAndAnother"
+        Layout.fillWidth: true
+        kind: ActionButton.Secondary
+        enabled: keep.enabled
+        text: qsTr("Keep it, and enter another pull")
+        onClicked: if (sheet.calibrate()) {
+            read.text = "";
+            read.takeFocus();
+        }
     }
     Words { Layout.fillWidth: true; meaning: Words.Strong; text: qsTr("Out of order") }
     TextEntry { id: reason; objectName: "reason"; Layout.fillWidth: true; label: qsTr("What is wrong with it") }

@@ -12,11 +12,13 @@ Sheet {
     property int what: BenchWork.BedStiffness
     property int unit: units[0].value
     property string figure
+    property string setTo
     readonly property var units: BenchModel.work.unitsOf(what)
     readonly property string unitText: units.find(one => one.value === unit)?.text ?? ""
 
     function show() {
         figure = "";
+        setTo = "";
         note.text = "";
         open();
     }
@@ -24,6 +26,7 @@ Sheet {
         what = kind;
         unit = units[0].value;
         figure = "";
+        setTo = "";
     }
 
     title: qsTr("Enter a reading")
@@ -51,6 +54,18 @@ Sheet {
         most: "5000"
         onEdited: value => sheet.figure = value
     }
+    FigureStepper {
+        objectName: "setTo"
+        Layout.fillWidth: true
+        visible: sheet.what === BenchWork.TensionHead
+        label: qsTr("What the machine was set to")
+        unit: sheet.unitText
+        value: sheet.setTo
+        step: "0.5"
+        least: "0"
+        most: "5000"
+        onEdited: value => sheet.setTo = value
+    }
     ChoiceBar {
         objectName: "unit"
         Layout.fillWidth: true
@@ -72,7 +87,8 @@ Sheet {
         enabled: sheet.figure.length > 0
         text: qsTr("Keep this reading")
         onClicked: if (BenchModel.work.measure(sheet.what, sheet.figure, sheet.unit, note.text,
-                       qsTr("Measured: %1 %2").arg(Figures.shown(sheet.figure, Settings.language)).arg(sheet.unitText))) {
+                       qsTr("Measured: %1 %2").arg(Figures.shown(sheet.figure, Settings.language)).arg(sheet.unitText),
+                       sheet.what === BenchWork.TensionHead ? sheet.setTo : "")) {
             sheet.figure = "";
             sheet.close();
         }

@@ -45,6 +45,7 @@ Card {
             }
         }
     }
+    OffNotice { Layout.fillWidth: true; who: "bench" }
     ActionButton {
         objectName: "measure"
         Layout.fillWidth: true

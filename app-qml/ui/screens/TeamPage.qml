@@ -5,7 +5,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// What the room itself needs: its people, its machines, its lists, its numbers.
+// What the room itself needs: its people, its machines, its lists, its numbers, how even its work is.
 FocusScope {
     id: page
 
@@ -13,6 +13,7 @@ FocusScope {
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
     Binding { target: NumbersModel; property: "watched"; value: page.visible && page.view === "numbers" }
+    Binding { target: QualityModel; property: "watched"; value: page.visible && page.view === "evenness" }
 
     ColumnLayout {
         id: head
@@ -25,10 +26,11 @@ FocusScope {
         ChoiceBar {
             objectName: "teamView"
             Layout.fillWidth: true
-            Layout.maximumWidth: 640
+            Layout.maximumWidth: 760
             value: page.view
             options: [{ value: "people", text: qsTr("People") }, { value: "machines", text: qsTr("Machines") },
-                      { value: "lists", text: qsTr("Lists") }, { value: "numbers", text: qsTr("Numbers") }]
+                      { value: "lists", text: qsTr("Lists") }, { value: "numbers", text: qsTr("Numbers") },
+                      { value: "evenness", text: qsTr("Evenness") }]
             Accessible.name: qsTr("What is shown")
             onChosen: value => TeamModel.view = value
         }
@@ -72,6 +74,12 @@ FocusScope {
             anchors.fill: parent
             visible: TeamModel.hasEvent && page.view === "numbers"
             margin: page.margin
+        }
+        QualityView {
+            anchors.fill: parent
+            visible: TeamModel.hasEvent && page.view === "evenness"
+            margin: page.margin
+            onCareAsked: machine => careSheet.begin(machine)
         }
     }
     MemberSheet { id: memberSheet }

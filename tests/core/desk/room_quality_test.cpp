@@ -186,6 +186,14 @@ TEST_CASE("the newest reading since it was strung counts, and one that can't be 
   room.read(racket, 30.2);
   CHECK(room.quality().rackets().size() == 10);
   CHECK(text_of(room.quality().rackets().back().read) == "30.20 kg/cm");
+  // It goes back: what was read of it is cut out, though it still counts among what was strung.
+  quality = room.quality();
+  CHECK(quality.racket_off(racket.job).state == RoomQuality::Verdict::State::even);
+  const StageStep back{Stage::cut_out, "Odalys", "a cross was missed", room.clock.now()};
+  room.append(take_step(room.load(racket.player), std::vector{racket.job}, back));
+  quality = room.quality();
+  CHECK(quality.rackets().size() == 10);
+  CHECK(quality.racket_off(racket.job).state == RoomQuality::Verdict::State::not_read);
 }
 
 TEST_CASE("a machine's pulls against the gauge tell what to set and when to look again") {
