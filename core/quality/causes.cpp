@@ -10,6 +10,8 @@
 namespace weavelog {
 namespace {
 
+constexpr std::size_t kFarthest = 5000;  // rackets that are looked back over, whoever strung them
+
 /// Readings that a cause would have moved alike: their information and their weighted sum.
 struct Sum {
   double information = 0, weighted = 0;
@@ -49,7 +51,7 @@ class Case {
   template <class Same>
   [[nodiscard]] std::vector<std::size_t> back(Same&& same) const {
     std::vector<std::size_t> out;
-    for (std::size_t i = at_ + 1; i-- > 0 && out.size() < options_.window;)
+    for (std::size_t i = at_ + 1; i-- > 0 && out.size() < options_.window && at_ - i < kFarthest;)
       if (i == at_ || same(rackets_[i])) out.push_back(i);
     return out;
   }

@@ -18,10 +18,15 @@ double median_of(std::vector<double> values) {
   return (upper + *std::max_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(middle))) / 2;
 }
 
-Deviation against_kind(double ratio, const std::vector<double>& of_kind) {
+struct Kind {
+  std::vector<double> ratios;
+  double median = 0;
+};
+
+Deviation against_kind(double ratio, const Kind& kind) {
   // The median of n normal readings is about sqrt(pi / 2n) of their scatter uncertain.
-  const double n = static_cast<double>(of_kind.size());
-  return {Against::kind, 100 * (ratio / median_of(of_kind) - 1), std::sqrt(1 + 1.5708 / n), of_kind.size()};
+  const double n = static_cast<double>(kind.ratios.size());
+  return {Against::kind, 100 * (ratio / kind.median - 1), std::sqrt(1 + 1.5708 / n), kind.ratios.size()};
 }
 
 }  // namespace
@@ -88,9 +93,10 @@ Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const D
   const auto may = [&](Against one) { return !options.only || *options.only == one; };
   const bool force_wanted = is_force(table.wanted_unit) && !(is_force(table.unit) && options.only == Against::wanted);
   const auto across = unit_factor(table.wanted_unit, table.unit);
-  std::map<std::string, std::vector<double>> kinds;
+  std::map<std::string, Kind> kinds;
   for (const StrungReading& one : table.readings)
-    if (one.wanted && !one.kind.empty()) kinds[one.kind].push_back(one.value / *one.wanted);
+    if (one.wanted && !one.kind.empty()) kinds[one.kind].ratios.push_back(one.value / *one.wanted);
+  for (auto& kind : kinds) kind.second.median = median_of(kind.second.ratios);
   struct Setup {
     double sum = 0;
     std::size_t count = 0;
@@ -102,7 +108,7 @@ Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const D
     Setup* setup = one.setup.empty() ? nullptr : &setups[one.setup];
     if (one.wanted && across && !force_wanted && may(Against::wanted)) {
       deviation = {Against::wanted, 100 * (one.value / (*one.wanted * *across) - 1), 1, 0};
-    } else if (one.wanted && !one.kind.empty() && may(Against::kind) && kinds[one.kind].size() >= kFewestOfKind) {
+    } else if (one.wanted && !one.kind.empty() && may(Against::kind) && kinds[one.kind].ratios.size() >= kFewestOfKind) {
       deviation = against_kind(one.value / *one.wanted, kinds[one.kind]);
     } else if (setup != nullptr && may(Against::setup) && setup->count >= kFewestOfSetup) {
       const double n = static_cast<double>(setup->count);

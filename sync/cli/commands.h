@@ -44,6 +44,9 @@ void add_backup_commands(CLI::App& app, FolderWork& chosen);
 void add_demo_command(CLI::App& app, FolderWork& chosen);
 /// plan: files in, a plan out. Needs no folder, and opens none that is given.
 void add_plan_commands(CLI::App& app, FolderWork& chosen);
+/// quality, calibrate: the same with readings.
+void add_quality_commands(CLI::App& app, FolderWork& chosen);
+void add_calibrate_command(CLI::App& app, FolderWork& chosen);
 
 /// bed, tone: values and files in, figures out. Need no folder.
 void add_bed_commands(CLI::App& app, FolderWork& chosen);

@@ -32,5 +32,7 @@ void plan(Report& report, const Setting& setting);
 void plan_of_day(Report& report, const Setting& setting);
 /// Solves of a string bed, and tones out of hundreds of made-up recordings: how many right, wrong, not known.
 void string_bed(Report& report, const Setting& setting);
+/// A room's charts over ten thousand weeks, with nothing wrong and with what is planted; statistics.
+void quality(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

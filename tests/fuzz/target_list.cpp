@@ -19,6 +19,8 @@ std::span<const Target> targets() {
       {"plan_day", run_plan_day, seeds_plan_day},
       {"bed_setup", run_bed_setup, seeds_bed_setup},
       {"recording", run_recording, seeds_recording},
+      {"readings", run_readings, seeds_readings},
+      {"gauge", run_gauge, seeds_gauge},
       {"words", run_words, seeds_words},
       {"near", run_near, seeds_near},
       {"bundle", run_bundle, seeds_bundle},

@@ -43,6 +43,11 @@ void run_bed_setup(ByteView input);
 std::vector<Bytes> seeds_bed_setup();
 void run_recording(ByteView input);
 std::vector<Bytes> seeds_recording();
+// quality.cpp
+void run_readings(ByteView input);
+std::vector<Bytes> seeds_readings();
+void run_gauge(ByteView input);
+std::vector<Bytes> seeds_gauge();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();
