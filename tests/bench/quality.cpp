@@ -51,14 +51,14 @@ void alarms(Report& report, std::size_t weeks) {
 void planted(Report& report, std::size_t weeks) {
   struct Case {
     const char* name;
-    test::Fault::Kind kind;
+    test::Planted::Kind kind;
     double percent, often;
     Cause cause;
   };
   static constexpr Case cases[] = {
-      {"a clamp that slips at every third racket, 8 % low", test::Fault::Kind::slipping_clamp, -8, 1.0 / 3, Cause::clamp_slip},
-      {"a machine that reads 3 % low", test::Fault::Kind::machine_low, -3, 1, Cause::machine_calibration},
-      {"a stringer who pulls 3 % long", test::Fault::Kind::stringer_long, 3, 1, Cause::stringer},
+      {"a clamp that slips at every third racket, 8 % low", test::Planted::Kind::slipping_clamp, -8, 1.0 / 3, Cause::clamp_slip},
+      {"a machine that reads 3 % low", test::Planted::Kind::machine_low, -3, 1, Cause::machine_calibration},
+      {"a stringer who pulls 3 % long", test::Planted::Kind::stringer_long, 3, 1, Cause::stringer},
   };
   for (const double scatter : {1.5, 1.75, 2.0})
     for (const Case& one : cases) {
@@ -67,7 +67,7 @@ void planted(Report& report, std::size_t weeks) {
       Chance chance(static_cast<std::uint64_t>(scatter * 100));
       double soon = 0, after = 0, found = 0, first = 0, tenth = 0, tenths = 0;
       for (std::size_t week = 0; week < weeks; ++week) {
-        test::Fault fault;
+        test::Planted fault;
         fault.kind = one.kind, fault.percent = one.percent, fault.often = one.often, fault.who = week % 4;
         fault.from = week % 2 == 0 ? 0 : 140;  // from the start, or from the middle of the week
         const auto result = test::find_fault(setting, fault, chance);

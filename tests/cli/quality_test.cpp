@@ -20,7 +20,7 @@ struct Files {
     words.insert(words.begin(), WEAVELOG_CLI_PROGRAM);
     return run_program(words);
   }
-  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) {
+  static json::value ask(std::vector<std::string> words, int ending = 0) {
     words.emplace_back("--json");
     const Finished finished = run(words);
     INFO(finished.out << finished.err);

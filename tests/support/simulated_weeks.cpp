@@ -7,12 +7,12 @@ namespace weavelog::test {
 std::string machine_name(std::size_t place) { return "Table " + std::to_string(place + 1); }
 std::string stringer_name(std::size_t place) { return "stringer " + std::to_string(place + 1); }
 
-bool touched(const Fault& fault, const SuspectRacket& racket) {
-  if (fault.kind == Fault::Kind::none) return false;
-  return fault.kind == Fault::Kind::stringer_long ? racket.stringer == stringer_name(fault.who) : racket.machine == machine_name(fault.who);
+bool touched(const Planted& fault, const SuspectRacket& racket) {
+  if (fault.kind == Planted::Kind::none) return false;
+  return fault.kind == Planted::Kind::stringer_long ? racket.stringer == stringer_name(fault.who) : racket.machine == machine_name(fault.who);
 }
 
-std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Fault& fault, Chance& chance) {
+std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Planted& fault, Chance& chance) {
   std::vector<SuspectRacket> out;
   const std::size_t count = setting.benches * setting.days * setting.each_day;
   out.reserve(count);
@@ -46,7 +46,7 @@ std::vector<Cause> named(const std::vector<SuspectRacket>& week, std::size_t at,
 
 }  // namespace
 
-Found find_fault(const WeekSetting& setting, const Fault& fault, Chance& chance, double believed) {
+Found find_fault(const WeekSetting& setting, const Planted& fault, Chance& chance, double believed) {
   WatchDesign design;
   design.scatter = believed > 0 ? believed : setting.scatter;
   RoomWatch watch(design);
@@ -59,7 +59,7 @@ Found find_fault(const WeekSetting& setting, const Fault& fault, Chance& chance,
     for (const WatchAlarm& alarm : watch.add(week[i].stringer, week[i].machine, week[i].percent, week[i].doubt)) {
       if (!counts || out.after) continue;
       const bool meant = alarm.watched == Watched::racket ||
-                         (fault.kind == Fault::Kind::stringer_long ? alarm.watched == Watched::stringer : alarm.watched == Watched::machine);
+                         (fault.kind == Planted::Kind::stringer_long ? alarm.watched == Watched::stringer : alarm.watched == Watched::machine);
       if (!meant || alarm.percent * fault.percent < 0) continue;
       out.after = since;
       const auto causes = named(week, i, design.scatter);

@@ -22,7 +22,7 @@ struct WeekSetting {
   std::size_t frames = 120;    ///< players' rackets, each strung about twice a week
 };
 
-struct Fault {
+struct Planted {
   enum class Kind { none, slipping_clamp, machine_low, stringer_long };
   Kind kind = Kind::none;
   std::size_t who = 0;      ///< place of the machine or stringer
@@ -32,9 +32,9 @@ struct Fault {
 };
 
 /// The rackets of a week, in order.
-[[nodiscard]] std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Fault& fault, Chance& chance);
+[[nodiscard]] std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Planted& fault, Chance& chance);
 /// What is strung on that machine (slip, calibration) or by that stringer.
-[[nodiscard]] bool touched(const Fault& fault, const SuspectRacket& racket);
+[[nodiscard]] bool touched(const Planted& fault, const SuspectRacket& racket);
 [[nodiscard]] std::string machine_name(std::size_t place);
 [[nodiscard]] std::string stringer_name(std::size_t place);
 
@@ -46,7 +46,7 @@ struct Found {
 };
 /// Plays a week with a fault and looks how soon it is found: by the racket's own chart where it is a touched one, or by the average of the
 /// machine or stringer. `limits`: the scatter that the charts believe; 0: the true one.
-[[nodiscard]] Found find_fault(const WeekSetting& setting, const Fault& fault, Chance& chance, double believed = 0);
+[[nodiscard]] Found find_fault(const WeekSetting& setting, const Planted& fault, Chance& chance, double believed = 0);
 
 /// False alarms of weeks in which nothing is wrong.
 struct FalseAlarms {

@@ -12,10 +12,10 @@ using namespace weavelog::test;
 
 namespace {
 
-using Kind = weavelog::test::Fault::Kind;
+using Kind = weavelog::test::Planted::Kind;
 
-weavelog::test::Fault planted(Kind kind, double percent, double often, std::size_t from, std::size_t who) {
-  weavelog::test::Fault out;
+weavelog::test::Planted planted(Kind kind, double percent, double often, std::size_t from, std::size_t who) {
+  weavelog::test::Planted out;
   out.kind = kind, out.percent = percent, out.often = often, out.from = from, out.who = who;
   return out;
 }
