@@ -76,15 +76,20 @@ class Case {
     for (const std::size_t place : places) sum.add(rackets_[place].percent, sigma(place));
     return {log_ratio(sum, 0, spread), finding(cause, sum, 0, spread)};
   }
-  [[nodiscard]] Weighed slip(const std::vector<std::size_t>& places) const {
-    std::vector<double> logs;
+  /// Some slipped and this one did (or, asked of a chart, may have); `spared` gets the weight of slips of which it is none.
+  [[nodiscard]] Weighed slip(const std::vector<std::size_t>& places, double& spared) const {
+    std::vector<double> logs, without;
     for (const double often : {0.05, 0.15, 0.3, 0.5}) {
-      double log = 0;  // since the racket that comes next here, and this is where it began
+      double rest = 0;  // of the others, back to where it began
+      const double here = std::exp(slipped(at_));
       for (const std::size_t place : places) {
-        log += std::log(1 - often + often * std::exp(slipped(place)));
-        logs.push_back(log);
+        if (place != at_) rest += std::log(1 - often + often * std::exp(slipped(place)));
+        const bool whole = options_.question == CauseQuestion::chart;
+        logs.push_back(rest + std::log(whole ? 1 - often + often * here : often * here));
+        without.push_back(rest + std::log(1 - often));
       }
     }
+    spared = log_mean(without);
     Sum sum;
     sum.add(rackets_[at_].percent, sigma(at_));
     Weighed out{log_mean(logs), finding(Cause::clamp_slip, sum, -options_.slip, options_.slip_spread)};
@@ -144,6 +149,7 @@ Outcome<CauseReport> causes_of(std::span<const SuspectRacket> rackets, std::size
     all.push_back(weighed);
   };
   CauseFinding scatter;
+  double spared = 0;
   scatter.rackets = 1;
   scatter.percent = here.percent;
   const double own = normal_quantile(0.975) * options.scatter * here.doubt;
@@ -159,7 +165,11 @@ Outcome<CauseReport> causes_of(std::span<const SuspectRacket> rackets, std::size
     for (std::size_t i = 0; i < weighed.finding.rackets; ++i)
       if (rackets[of_machine[i]].stringer != here.stringer) ++weighed.finding.elsewhere;
     put(weighed);
-    put(one.slip(of_machine));
+    put(one.slip(of_machine, spared));
+    if (options.question == CauseQuestion::racket) {  // a clamp that slips, but not at this racket
+      const double more = before(Cause::clamp_slip) + spared, most = std::max(all.front().log, more);
+      all.front().log = most + std::log(std::exp(all.front().log - most) + std::exp(more - most));
+    }
   }
   // Alone with this racket, or since a new reel.
   {
@@ -204,11 +214,11 @@ const Phrases& quality_words() {
 
 std::string evidence_words(const Language& language, const SuspectRacket& racket, const CauseFinding& finding) {
   const bool low = finding.percent < 0;
+  const bool alone = finding.rackets == 1 && (finding.cause == Cause::machine_calibration || finding.cause == Cause::stringer);
   return quality_words().say(
-      language, "evidence." + std::string(name_of(finding.cause)),
+      language, "evidence." + std::string(name_of(finding.cause)) + (alone ? ".one" : ""),
       {{"side", std::string(low ? "low" : "high")},
        {"percent", tenth(finding.percent)},
-       {"from", tenth(std::fabs(finding.band.low) < std::fabs(finding.band.high) ? finding.band.low : finding.band.high)},
        {"own", tenth(racket.percent)},
        {"own_side", std::string(racket.percent < 0 ? "low" : "high")},
        {"band", tenth((finding.band.high - finding.band.low) / 2)},
@@ -223,7 +233,11 @@ std::string evidence_words(const Language& language, const SuspectRacket& racket
 
 std::string advice_words(const Language& language, const SuspectRacket& racket, const CauseFinding& finding) {
   return quality_words().say(language, "advice." + std::string(name_of(finding.cause)),
-                             {{"machine", racket.machine}, {"stringer", racket.stringer}, {"frame", racket.frame}, {"string", racket.string}});
+                             {{"machine", racket.machine},
+                              {"stringer", racket.stringer},
+                              {"frame", racket.frame},
+                              {"string", racket.string},
+                              {"own_side", std::string(racket.percent < 0 ? "low" : "high")}});
 }
 
 }  // namespace weavelog

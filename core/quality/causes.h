@@ -36,7 +36,12 @@ struct KnownBias {
   double percent = 0, error = 0;
 };
 
+/// What is asked: why this racket is as it is, or why the chart of its machine or stringer moved. Where a clamp slips now and then, a racket that
+/// reads right is explained by scatter; its machine's chart by the clamp.
+enum class CauseQuestion { racket, chart };
+
 struct CauseOptions {
+  CauseQuestion question = CauseQuestion::racket;
   double scatter = 1.75;    ///< per cent, of one reading
   std::size_t window = 20;  ///< how many rackets of a machine or stringer are looked back over
   double shift = 4;         ///< how far causes move readings, as a standard deviation, per cent

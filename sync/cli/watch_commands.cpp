@@ -65,22 +65,27 @@ Outcome<Ending> signals(const Settings& settings, const ReadingsArguments& argum
   CauseOptions options;
   options.scatter = design.scatter;
   for (std::size_t i = 0; i < rackets.size(); ++i) {
-    for (const WatchAlarm& alarm : watch.add(rackets[i].stringer, rackets[i].machine, rackets[i].percent, rackets[i].doubt)) {
-      const auto report = causes_of(rackets, i, options);
-      if (!report) return fail(report.error());
-      const std::string racket = racket_name(room->table, places[i]), place = room->table.readings[places[i]].place;
+    const auto alarms = watch.add(rackets[i].stringer, rackets[i].machine, rackets[i].percent, rackets[i].doubt);
+    if (alarms.empty()) continue;
+    const std::string racket = racket_name(room->table, places[i]);
+    json::array charts;
+    for (const WatchAlarm& alarm : alarms) {
       text += racket + ": " + (alarm.watched == Watched::racket ? "off by itself" : std::string(name_of(alarm.watched)) + " " + alarm.name + " has moved") +
               ", " + with_decimals(alarm.percent, 1) + " % (estimate, 95 %: " + with_decimals(alarm.band.low, 1) + " to " +
               with_decimals(alarm.band.high, 1) + ", " + std::to_string(alarm.rackets) + (alarm.rackets == 1 ? " racket)\n" : " rackets)\n");
-      json::object one{{"racket", racket}, {"place", place}, {"chart", name_of(alarm.watched)}, {"name", alarm.name},
-                       {"percent", alarm.percent}, {"band", interval_json(alarm.band)}, {"rackets", alarm.rackets},
-                       {"causes", causes_json(context.language(), rackets[i], *report, text)}};
-      if (report->machine_or_stringer) {
-        one["together"] = together(context.language(), rackets[i]);
-        text += "  " + together(context.language(), rackets[i]) + "\n";
-      }
-      list.push_back(std::move(one));
+      charts.push_back(json::object{{"chart", name_of(alarm.watched)}, {"name", alarm.name}, {"percent", alarm.percent},
+                                    {"band", interval_json(alarm.band)}, {"rackets", alarm.rackets}});
     }
+    options.question = alarms.front().watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart;
+    const auto report = causes_of(rackets, i, options);
+    if (!report) return fail(report.error());
+    json::object one{{"racket", racket}, {"place", room->table.readings[places[i]].place}, {"percent", rackets[i].percent},
+                     {"charts", std::move(charts)}, {"causes", causes_json(context.language(), rackets[i], *report, text)}};
+    if (report->machine_or_stringer) {
+      one["together"] = together(context.language(), rackets[i]);
+      text += "  " + together(context.language(), rackets[i]) + "\n";
+    }
+    list.push_back(std::move(one));
   }
   if (list.empty()) text += "no signal in " + std::to_string(rackets.size()) + " rackets\n";
   context.answer(json::object{{"scatter", scatter_json(room->scatter)}, {"compared", rackets.size()}, {"readings", room->table.readings.size()},
@@ -180,8 +185,8 @@ void add_watch_commands(CLI::App& quality, FolderWork& chosen) {
                                       [](CLI::App& command, ReadingsArguments& arguments) {
                                         add_readings_options(command, arguments);
                                         command.footer(
-                                            "--json: scatter, compared, readings, signals [{racket, place, chart (racket, machine, stringer), name, percent, band, "
-                                            "rackets, causes, together}];\ncauses as of `quality causes`.");
+                                            "--json: scatter, compared, readings, signals [{racket, place, percent, charts [{chart (racket, machine, "
+                                            "stringer), name, percent, band,\nrackets}], causes, together}]; causes as of `quality causes`.");
                                       });
   add_plan_command<CausesArguments>(quality, chosen, "causes", "Why a racket is off, the likeliest cause first", causes,
                                     [](CLI::App& command, CausesArguments& arguments) {

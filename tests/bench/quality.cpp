@@ -45,7 +45,7 @@ void alarms(Report& report, std::size_t weeks) {
     all += counted.of_rackets + counted.of_machines + counted.of_stringers;
     total += 3 * counted.rackets;
   }
-  report.say(kBench, in + "of any chart, scatter out of the week before", "rackets", static_cast<double>(total) / static_cast<double>(all));
+  report.say(kBench, std::to_string(weeks / 10) + " weeks, of any chart, scatter out of the week before", "rackets", static_cast<double>(total) / static_cast<double>(all));
 }
 
 void planted(Report& report, std::size_t weeks) {

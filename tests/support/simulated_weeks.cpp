@@ -34,8 +34,9 @@ std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Plan
 namespace {
 
 /// The causes named at a racket, scatter left out, the likeliest first.
-std::vector<Cause> named(const std::vector<SuspectRacket>& week, std::size_t at, double scatter) {
+std::vector<Cause> named(const std::vector<SuspectRacket>& week, std::size_t at, double scatter, CauseQuestion question) {
   CauseOptions options;
+  options.question = question;
   options.scatter = scatter;
   std::vector<Cause> out;
   const CauseReport report = causes_of(week, at, options).value();
@@ -62,10 +63,10 @@ Found find_fault(const WeekSetting& setting, const Planted& fault, Chance& chanc
                          (fault.kind == Planted::Kind::stringer_long ? alarm.watched == Watched::stringer : alarm.watched == Watched::machine);
       if (!meant || alarm.percent * fault.percent < 0) continue;
       out.after = since;
-      const auto causes = named(week, i, design.scatter);
+      const auto causes = named(week, i, design.scatter, alarm.watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart);
       out.first = causes.at(0), out.second = causes.at(1);
     }
-    if (counts && since == 10) out.at_tenth = named(week, i, design.scatter).front();
+    if (counts && since == 10) out.at_tenth = named(week, i, design.scatter, CauseQuestion::chart).front();
     if (since >= 10 && out.after) break;
   }
   return out;

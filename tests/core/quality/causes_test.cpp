@@ -112,6 +112,17 @@ TEST_CASE("machine and stringer that never part are not told apart, and a gauge 
   CHECK(causes_of(room, room.size() - 1, options)->findings.front().cause == Cause::machine_calibration);
 }
 
+TEST_CASE("where a clamp slips now and then, a racket that reads right is not accused, its machine's chart is") {
+  auto room = quiet_room(34);
+  for (const std::size_t i : {17U, 25U, 29U}) room[i].percent -= 9;  // T1
+  room.resize(34);
+  REQUIRE(room.back().machine == "T1");
+  CHECK(causes_of(room, 33)->findings.front().cause == Cause::scatter);
+  CauseOptions options;
+  options.question = CauseQuestion::chart;
+  CHECK(causes_of(room, 33, options)->findings.front().cause == Cause::clamp_slip);
+}
+
 TEST_CASE("what can't be asked is refused") {
   const auto room = quiet_room(5);
   CHECK_FALSE(causes_of(room, 5));
