@@ -101,13 +101,13 @@ TEST_CASE("a machine that went low signals, and is named with its evidence") {
       CHECK(std::stoi(text_at(signal, "/racket")) <= 95);
     }
   CHECK(machine);
-  const auto why = files.ask({"quality", "causes", path, "--racket", "116"});
+  const auto why = files.ask({"quality", "causes", path, "--racket", "106"});
   CHECK(text_at(why, "/causes/0/cause") == "machine_calibration");
   CHECK(text_at(why, "/causes/0/evidence").find("from T2 read ") != std::string::npos);
-  const auto german = files.ask({"--language", "de", "quality", "causes", path, "--racket", "116"});
+  const auto german = files.ask({"--language", "de", "quality", "causes", path, "--racket", "106"});
   CHECK(text_at(german, "/causes/0/advice").find("T2 vor dem nächsten Schläger") == 0);
   // A gauge that found T2 right speaks against it.
-  const auto gauged = files.ask({"quality", "causes", path, "--racket", "116", "--gauged", "T2=0.1,0.3"});
+  const auto gauged = files.ask({"quality", "causes", path, "--racket", "106", "--gauged", "T2=0.1,0.3"});
   CHECK(text_at(gauged, "/causes/0/cause") != "machine_calibration");
   files.ask({"quality", "causes", path, "--gauged", "T2"}, 1);
   files.ask({"quality", "causes", path, "--racket", "999"}, 4);
