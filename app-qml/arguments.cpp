@@ -30,7 +30,7 @@ std::string checkGrabFile(const std::string& text) {
 }
 
 std::string checkPage(const std::string& text) {
-  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "camera:", "check:", "stencils:",
+  for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "bed:", "camera:", "check:", "stencils:",
                            "people:", "machines:", "lists:", "numbers:", "evenness:", "account:", "day:", "prices:", "benches:", "schedule:", "forecast:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
@@ -100,7 +100,8 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   app.add_option("--show", page,
                  "A page of the desk for the first player so found: player:NAME, drop-off:NAME, first:NAME, "
                  "confirm:NAME, consent:NAME (a player who never answered), or new:NAME for somebody new; "
-                 "inspect:NAME for the frame of a racket in the room; camera: to scan with it; check: or stencils: for the first strung racket in the room; "
+                 "inspect:NAME for the frame of a racket in the room, bed:NAME for its string bed; camera: to scan with it; "
+                 "check: or stencils: for the first strung racket in the room; "
                  "of the team: people:, machines:, lists:, numbers:, evenness:; of the money: account:NAME, day:, prices:; of the plan: benches:, schedule:, forecast:")
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));

@@ -187,6 +187,163 @@
     </message>
 </context>
 <context>
+    <name>BedFigures</name>
+    <message>
+        <source>Estimates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the match, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: estimate %2, %3; at the match %4, %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The true figure lies in the band nine times of ten, as far as is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BedModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>string not named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulled with %1 / %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stiffness in the centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation type="unfinished">Ton</translation>
+    </message>
+    <message>
+        <source>Tension in the mains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension in the crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A head of %1 cm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pattern of %1 x %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A synthetic gut, where the stock does not say the material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gauge of 1.30 mm, where none is said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mains and crosses pulled alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two pieces of string</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It comes off the machine now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A match in two hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its material is not said in the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>match</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: estimate %2, nine times of ten %3 to %4; now %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation type="unfinished">Längssaiten</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation type="unfinished">Quersaiten</translation>
+    </message>
+    <message>
+        <source>Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean tension %1, nine times of ten %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is %1 % of what was pulled, %2 to %3 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BenchHead</name>
     <message>
         <source>Tag %1</source>
@@ -2235,6 +2392,10 @@
             <numerusform>Kam mit %n Tasche</numerusform>
             <numerusform>Kam mit %n Taschen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>String bed</source>
+        <translation type="unfinished">Saitenbett</translation>
     </message>
 </context>
 <context>
@@ -4893,6 +5054,69 @@
     </message>
 </context>
 <context>
+    <name>SameFeelPart</name>
+    <message>
+        <source>Same feel with …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String</source>
+        <translation type="unfinished">Saite</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation type="unfinished">Stärke</translation>
+    </message>
+    <message>
+        <source>Pre-stretch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension of the mains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension of the crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished">Wo</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation type="unfinished">Längssaiten</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation type="unfinished">Quersaiten</translation>
+    </message>
+    <message>
+        <source>Another string of the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no string in the stock to choose from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mains pulled by so much more or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crosses pulled by so much more or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ScanDoings</name>
     <message>
         <source>Scanned again. The next step:</source>
@@ -5601,6 +5825,65 @@
     <message>
         <source>Print tags</source>
         <translation>Anhänger drucken</translation>
+    </message>
+</context>
+<context>
+    <name>StringBedSheet</name>
+    <message>
+        <source>String bed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String bed</source>
+        <translation type="unfinished">Saitenbett</translation>
+    </message>
+    <message>
+        <source>Nothing can be said of this bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation type="unfinished">Wird gerechnet …</translation>
+    </message>
+    <message>
+        <source>The string bed as it is strung: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assumed, because nobody has said it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left of the tension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension over the time since stringing. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a tone says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tone of the string bed, now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate from the tone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the figures as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation type="unfinished">Tabelle (*.csv)</translation>
     </message>
 </context>
 <context>

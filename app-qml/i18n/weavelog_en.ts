@@ -22,6 +22,16 @@
     </message>
 </context>
 <context>
+    <name>BedModel</name>
+    <message numerus="yes">
+        <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BenchTime</name>
     <message numerus="yes">
         <source>%n minute(s) on the machine</source>

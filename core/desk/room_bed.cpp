@@ -14,6 +14,7 @@ namespace {
 constexpr double kInch2 = 6.4516;  // cm2: NIST SP 811, App. B.8
 constexpr double kUsualHead = 632;
 constexpr UnixMs kUsualWait = 2LL * 3'600'000;
+constexpr UnixMs kLongestAgo = 2LL * 365 * 86'400'000;  // as far as core/bed reckons
 constexpr std::size_t kMostMeasured = 60;
 constexpr double kStiffnessSd = 0.03, kToneSd = 0.012;  // of readings, as files of measured beds have it
 
@@ -204,10 +205,12 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
   out.now = at;
   out.strung_at = strung_by(record, job, at);
   if (!out.strung_at) lacks(BedGap::strung_at);
+  if (out.strung_at && at - *out.strung_at > kLongestAgo)
+    return fail(FaultCode::bad_input, "this racket was strung more than two years ago", "job", "look at a newer job; strings so old are past any estimate");
   out.setup.after = out.strung_at ? static_cast<double>(at - *out.strung_at) / 1000 : 0;
   if (!match && held->now.ready_by) match = std::max(*held->now.ready_by, at);
   if (!match) lacks(BedGap::match_at);
-  out.match_at = std::max(match.value_or(at + kUsualWait), at);
+  out.match_at = std::clamp(match.value_or(at + kUsualWait), at, out.strung_at.value_or(at) + kLongestAgo);
   std::sort(out.assumed.begin(), out.assumed.end());
   out.whose.frame = held->now.racket ? held->now.racket.hex() : std::string();
   if (racket != nullptr) out.whose.model = search_key(racket->now.maker + " " + racket->now.model);

@@ -109,6 +109,13 @@ Sheet {
         onClicked: InspectionModel.show(sheet.book, sheet.job)
     }
     ActionButton {
+        objectName: "stringBed"
+        Layout.fillWidth: true
+        kind: ActionButton.Secondary
+        text: qsTr("String bed")
+        onClicked: BedModel.show(sheet.book, sheet.job)
+    }
+    ActionButton {
         objectName: "compare"
         Layout.fillWidth: true
         // From strung to ready: before it is checked, bagged or handed over.

@@ -49,6 +49,7 @@ Window {
         if (!AppDevice.open) return;
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
+        else if (startPage.startsWith("bed:")) BedModel.showFirst(startPage.slice(4));
         else if (startPage === "camera:") CameraModel.on = true;
         else if (startPage === "benches:" || startPage === "forecast:") DrawModel.view = startPage.slice(0, -1);
         else if (startPage === "schedule:") DrawModel.view = "day";
@@ -127,6 +128,20 @@ Window {
                 function onAsked() {
                     if (inspection.item) (inspection.item as InspectionSheet).open();
                     else inspection.active = true;
+                }
+            }
+        }
+        Loader {
+            id: bed
+            active: false
+            source: "StringBedSheet.qml"
+            onLoaded: (item as StringBedSheet).open()
+
+            Connections {
+                target: AppDevice.open ? BedModel : null
+                function onAsked() {
+                    if (bed.item) (bed.item as StringBedSheet).open();
+                    else bed.active = true;
                 }
             }
         }

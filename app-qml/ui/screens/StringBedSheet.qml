@@ -1,0 +1,190 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// The string bed of one racket: how it is drawn, what is estimated of it now and at its match, and what keeps its feel.
+Sheet {
+    id: sheet
+
+    readonly property bool shown: BedModel.ready && BedModel.fault.length === 0
+
+    title: BedModel.title.length > 0 ? qsTr("String bed: %1").arg(BedModel.title) : qsTr("String bed")
+    width: narrow ? (parent?.width ?? 0) : Math.min(980, (parent?.width ?? 0) - 2 * Theme.page)
+    onAboutToShow: {
+        BedModel.watched = true;
+        feel.begin();
+        tone.figure = "";
+    }
+    onClosed: BedModel.watched = false
+
+    Repeater {
+        model: BedModel.cautions
+        Notice {
+            required property string modelData
+            Layout.fillWidth: true
+            kind: Notice.Danger
+            text: modelData
+        }
+    }
+    Notice {
+        objectName: "bedFault"
+        Layout.fillWidth: true
+        visible: BedModel.fault.length > 0
+        kind: Notice.Attention
+        title: qsTr("Nothing can be said of this bed")
+        text: BedModel.fault
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: !BedModel.ready
+        quiet: true
+        text: qsTr("Working it out …")
+    }
+    Words {
+        objectName: "strung"
+        Layout.fillWidth: true
+        visible: sheet.shown
+        text: BedModel.strung
+    }
+    SideBySide {
+        id: halves
+        Layout.fillWidth: true
+        visible: sheet.shown
+        least: 380
+
+        BedPicture {
+            objectName: "bedPicture"
+            width: halves.columnWidth
+            height: sheet.narrow ? 250 : 330
+            strings: BedModel.strings
+            outline: BedModel.outline
+            frameColour: Theme.colour.ink
+            mainsColour: Theme.colour.action
+            crossesColour: Theme.colour.quietInk
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("The string bed as it is strung: %1").arg(BedModel.strung)
+        }
+        BedFigures {
+            width: halves.columnWidth
+        }
+    }
+    Words {
+        objectName: "bedData"
+        Layout.fillWidth: true
+        visible: sheet.shown
+        meaning: Words.Strong
+        text: BedModel.data
+    }
+    Notice {
+        objectName: "bedAssumed"
+        Layout.fillWidth: true
+        visible: sheet.shown && BedModel.assumed.length > 0
+        kind: Notice.Info
+        title: qsTr("Assumed, because nobody has said it")
+        text: BedModel.assumed.join("\n")
+    }
+    Words {
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        visible: sheet.shown
+        meaning: Words.Title
+        text: qsTr("What is left of the tension")
+    }
+    TensionLeftPicture {
+        Layout.fillWidth: true
+        Layout.preferredHeight: 190
+        visible: sheet.shown
+        curve: BedModel.curve
+        moments: BedModel.curveMoments
+        times: BedModel.curveTimes
+        parts: BedModel.curveParts
+        inkColour: Theme.colour.ink
+        lineColour: Theme.colour.line
+        curveColour: Theme.colour.action
+        bandColour: Theme.colour.chosenGround
+        font.pixelSize: Theme.type.caption
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Tension over the time since stringing. %1").arg(BedModel.left)
+    }
+    Words {
+        objectName: "left"
+        Layout.fillWidth: true
+        visible: sheet.shown
+        text: BedModel.left
+    }
+    SameFeelPart {
+        id: feel
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        visible: sheet.shown
+    }
+    ColumnLayout {
+        id: tone
+        property string figure
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        visible: sheet.shown
+        spacing: Theme.gap
+
+        Words {
+            Layout.fillWidth: true
+            meaning: Words.Title
+            text: qsTr("What a tone says")
+        }
+        FigureStepper {
+            objectName: "tone"
+            Layout.fillWidth: true
+            label: qsTr("Tone of the string bed, now")
+            unit: "Hz"
+            value: tone.figure
+            step: "1"
+            least: "0"
+            most: "2000"
+            onEdited: value => {
+                tone.figure = value;
+                BedModel.hear(value);
+            }
+        }
+        Notice {
+            objectName: "toneFault"
+            Layout.fillWidth: true
+            visible: (BedModel.heard.fault ?? "").length > 0
+            kind: Notice.Attention
+            text: BedModel.heard.fault ?? ""
+        }
+        Notice {
+            objectName: "heard"
+            Layout.fillWidth: true
+            visible: (BedModel.heard.lines ?? []).length > 0
+            title: qsTr("Estimate from the tone")
+            text: (BedModel.heard.lines ?? []).join("\n")
+        }
+    }
+    ActionButton {
+        objectName: "saveBed"
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        visible: sheet.shown
+        kind: ActionButton.Secondary
+        text: qsTr("Save the figures as a table")
+        onClicked: saving.open()
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: sheet.shown
+        meaning: Words.Caption
+        quiet: true
+        text: qsTr("Nothing here speaks of health: pain in the arm is a matter for a physician.")
+    }
+    FileDialog {
+        id: saving
+        fileMode: FileDialog.SaveFile
+        nameFilters: [qsTr("Table (*.csv)")]
+        defaultSuffix: "csv"
+        onAccepted: BedModel.saveCsv(selectedFile)
+    }
+}

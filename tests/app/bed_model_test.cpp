@@ -1,0 +1,161 @@
+#include "app-qml/view/bed_model.h"
+
+#include <QFile>
+#include <QSignalSpy>
+#include <QUrl>
+
+#include "core/desk/bench.h"
+#include "core/model/stock.h"
+#include "tests/app/room_jobs.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+struct BedRoom : RoomOfJobs {
+  BookId player;
+
+  BedRoom() {
+    player = addPlayer(named("Varga", "Ilka"));
+    stock("Tarnbrook Silk", StringMaterial::multifilament, 125);
+    stock("Velmora Round", StringMaterial::polyester, 120);
+  }
+  void stock(const char* name, StringMaterial material, std::int64_t gauge) {
+    StockItem item;
+    item.name = name;
+    item.supply = Supply::reel;
+    item.material = material;
+    item.gauge = Quantity{{gauge, 2}, Unit::millimetre};
+    Draft draft(event, kEventBook, kActStock);
+    (void)put_new(draft, item, clock.now());
+    append(draft);
+  }
+  void read(const MadeJob& made, ReadingKind what, const Quantity& value) {
+    Reading reading;
+    reading.what = what;
+    reading.value = value;
+    reading.at = clock.now();
+    reading.by = "Bo";
+    append(must(put_reading(must(load_player(ledger(), made.book)), made.job, reading)));
+  }
+};
+
+bool settle(const BedModel& bed) {
+  return waitUntil([&] { return !bed.busy() && bed.ready(); });
+}
+
+QVariantMap at(const QVariantList& list, int index) { return list.at(index).toMap(); }
+double first(const QVariantMap& row, const char* name) { return row[name].toString().split(QChar(0xa0)).first().toDouble(); }
+
+}  // namespace
+
+TEST_CASE("a racket's bed is worked out beside the screen, only while somebody looks, with bands and what was assumed") {
+  BedRoom room;
+  const auto made = room.receive(room.player, day_wish(), 12, room.clock.now() + 20 * kHour);
+  BedModel bed(room.device->work());
+  QSignalSpy asked(&bed, &BedModel::asked);
+  bed.show(hex(made.book), hex(made.job));
+  CHECK(asked.count() == 1);
+  CHECK_FALSE(bed.busy());
+  CHECK_FALSE(bed.ready());
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  CHECK(bed.fault().isEmpty());
+  CHECK(bed.title().startsWith("12 Varga"));
+  REQUIRE(bed.figures().size() == 4);
+  const auto stiffness = at(bed.figures(), 0);
+  CHECK(stiffness["now"].toString().endsWith("N/mm"));
+  CHECK(first(stiffness, "now") > 15);
+  CHECK(first(stiffness, "now") < 60);
+  CHECK(first(stiffness, "match") < first(stiffness, "now"));
+  CHECK(stiffness["nowBand"].toString().contains(" to "));
+  CHECK(first(at(bed.figures(), 1), "now") > 300);  // Hz
+  CHECK(bed.strings().size() > 100);
+  CHECK(bed.outline().size() > 20);
+  CHECK(bed.curve().size() > 10);
+  CHECK(bed.left().contains("%"));
+  CHECK(bed.data().contains("model"));
+  // The test's rackets have neither head size nor pattern, and it is not strung yet.
+  CHECK(bed.assumed().join('\n').contains("632"));
+  CHECK(bed.assumed().join('\n').contains("16 x 19"));
+  CHECK(bed.assumed().join('\n').contains("off the machine now"));
+  CHECK(bed.choices().size() == 2);
+}
+
+TEST_CASE("another string, a gauge or a kilo more has its tension, and what can't be says why") {
+  BedRoom room;
+  const auto made = room.receive(room.player, day_wish(), 12, room.clock.now() + 3 * kHour);
+  BedModel bed(room.device->work());
+  bed.show(hex(made.book), hex(made.job));
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  bed.propose(BedModel::String, BedModel::Both, "1");
+  REQUIRE(settle(bed));
+  const QString set = bed.proposal()["set"].toString();
+  CHECK(set.contains("kg"));
+  CHECK(bed.proposal()["lines"].toStringList().size() == 3);
+  CHECK(bed.proposal()["lines"].toStringList().join(' ').contains("estimate"));
+  CHECK(bed.proposal()["fault"].toString().isEmpty());
+  bed.propose(BedModel::Mains, BedModel::Both, "1");
+  REQUIRE(settle(bed));
+  CHECK(bed.proposal()["set"].toString() != set);
+  CHECK(bed.proposal()["lines"].toStringList().size() == 2);  // the mains are as they were said
+  bed.propose(BedModel::Mains, BedModel::Both, "30");
+  REQUIRE(settle(bed));
+  CHECK_FALSE(bed.proposal()["fault"].toString().isEmpty());
+  bed.propose(BedModel::String, BedModel::Both, "7");
+  CHECK(bed.proposal().isEmpty());
+}
+
+TEST_CASE("a tone gives tension and stiffness back, or says that it is not this racket's") {
+  BedRoom room;
+  const auto made = room.receive(room.player, day_wish(), 12, room.clock.now() + 3 * kHour);
+  BedModel bed(room.device->work());
+  bed.show(hex(made.book), hex(made.job));
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  const int tone = static_cast<int>(first(at(bed.figures(), 1), "now"));
+  bed.hear(QString::number(tone));
+  REQUIRE(settle(bed));
+  CHECK(bed.heard()["lines"].toStringList().size() == 3);
+  bed.hear(QString::number(2 * tone));
+  REQUIRE(settle(bed));
+  CHECK(bed.heard()["fault"].toString().contains("tone"));
+  bed.hear("");
+  CHECK(bed.heard().isEmpty());
+}
+
+TEST_CASE("readings of the player's rackets are told as data, and a job without a tension says what is missing") {
+  BedRoom room;
+  const auto made = room.receive(room.player, day_wish(), 12, room.clock.now() + 3 * kHour);
+  BedModel bed(room.device->work());
+  bed.show(hex(made.book), hex(made.job));
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  const double before = first(at(bed.figures(), 0), "now");
+  room.read(made, ReadingKind::bed_stiffness, {Decimal::rounded(before * 1.2, 1), Unit::newton_per_millimetre});
+  room.read(made, ReadingKind::bed_stiffness, {Decimal{70, 0}, Unit::none});
+  room.device->work().refresh();
+  REQUIRE(settle(bed));
+  CHECK(first(at(bed.figures(), 0), "now") > before * 1.1);
+  CHECK(bed.data().contains("1 reading"));
+  CHECK(bed.data().contains("left out"));
+
+  const QString file = QString::fromStdString((room.folder / "bed.csv").string());
+  CHECK(bed.saveCsv(QUrl::fromLocalFile(file)));
+  QFile table(file);
+  REQUIRE(table.open(QIODevice::ReadOnly));
+  CHECK(table.readAll().contains("centre stiffness,N/mm,match,"));
+  CHECK_FALSE(bed.saveCsv(QUrl::fromLocalFile(QString::fromStdString((room.folder / "no" / "bed.csv").string()))));
+
+  Agreed nothing = day_wish();
+  nothing.mains_tension.reset();
+  nothing.crosses_tension.reset();
+  const auto bare = room.receive(room.player, nothing, 13);
+  bed.show(hex(bare.book), hex(bare.job));
+  REQUIRE(waitUntil([&] { return !bed.busy() && !bed.fault().isEmpty(); }));
+  CHECK(bed.fault().contains("tension"));
+  CHECK(bed.figures().isEmpty());
+  CHECK_FALSE(bed.saveCsv(QUrl::fromLocalFile(file)));
+}

@@ -1,0 +1,67 @@
+import QtQuick
+import QtTest
+import Weavelog.Parts
+import Weavelog.Screens
+import Weavelog.Theme
+import Weavelog.View
+import Weavelog.Tests
+
+// The string bed of a racket, opened from its sheet in the room.
+AppCase {
+    id: test
+    name: "Bed"
+    when: windowShown
+
+    Component { id: main; Main {} }
+
+    function make(width, height) {
+        const window = createTemporaryObject(main, null, { width: width, height: height, startPlace: "room" });
+        verify(window);
+        window.requestActivate();
+        tryCompare(window, "active", true);
+        waitForRendering(window.contentItem);
+        return window;
+    }
+    function find(window, name) {
+        let found = null;
+        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
+        return found;
+    }
+    function open(window, tag, family) {
+        const card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item) === "Tag " + tag + ", " + family);
+        verify(card);
+        card.clicked();
+        find(window, "stringBed").clicked();
+        tryVerify(() => BedModel.ready && !BedModel.busy, 20000);
+    }
+
+    function test_the_bed_is_shown_data() {
+        return [{ tag: "wide", width: 1280, height: 800, number: 21 }, { tag: "narrow", width: 412, height: 915, number: 22 }];
+    }
+    function test_the_bed_is_shown(data) {
+        verify(Jobs.receive("Aalto", data.number));
+        const window = make(data.width, data.height);
+        open(window, data.number, "Aalto");
+        compare(BedModel.fault, "");
+        verify(find(window, "bedPicture").visible);
+        verify(find(window, "bedData").text.length > 0);
+        verify(find(window, "bedAssumed").visible);
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        compare(Walker.unreachable(window.contentItem).join("\n"), "");
+    }
+    function test_a_kilo_more_on_the_mains_and_a_tone() {
+        verify(Jobs.receive("Bakonyi", 23));
+        const window = make(1280, 800);
+        open(window, 23, "Bakonyi");
+        find(window, "what").chosen(BedModel.Mains);
+        verify(!find(window, "proposal").visible);
+        find(window, "feelFigure").edited("1");
+        tryVerify(() => find(window, "proposal").visible, 20000);
+        verify(find(window, "proposal").title.includes("25.5"));
+        find(window, "what").chosen(BedModel.Gauge);
+        verify(!find(window, "proposal").visible);
+        find(window, "tone").edited("100");
+        tryVerify(() => find(window, "toneFault").visible, 20000);
+    }
+}
