@@ -190,157 +190,157 @@
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>At the match, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Spiel, %1</translation>
     </message>
     <message>
         <source>%1: estimate %2, %3; at the match %4, %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Schätzung %2, %3; beim Spiel %4, %5</translation>
     </message>
     <message>
         <source>The true figure lies in the band nine times of ten, as far as is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der wahre Wert liegt in neun von zehn Fällen in der Spanne, soweit bekannt.</translation>
     </message>
 </context>
 <context>
     <name>BedModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>string not named</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite nicht genannt</translation>
     </message>
     <message>
         <source>pulled with %1 / %2</source>
-        <translation type="unfinished"></translation>
+        <translation>gezogen mit %1 / %2</translation>
     </message>
     <message>
         <source>Stiffness in the centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Härte in der Mitte</translation>
     </message>
     <message>
         <source>Tone</source>
-        <translation type="unfinished">Ton</translation>
+        <translation>Ton</translation>
     </message>
     <message>
         <source>Tension in the mains</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung in den Längssaiten</translation>
     </message>
     <message>
         <source>Tension in the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung in den Quersaiten</translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Messung bleibt außen vor: auf einer eigenen Skala des Geräts, oder ganz anders als dieser Schläger.</numerusform>
+            <numerusform>%n Messungen bleiben außen vor: auf einer eigenen Skala des Geräts, oder ganz anders als dieser Schläger.</numerusform>
         </translation>
     </message>
     <message>
         <source>A head of %1 cm²</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kopf von %1 cm²</translation>
     </message>
     <message>
         <source>A pattern of %1 x %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Saitenbild von %1 x %2</translation>
     </message>
     <message>
         <source>A synthetic gut, where the stock does not say the material</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein synthetischer Darm, wo der Vorrat das Material nicht sagt</translation>
     </message>
     <message>
         <source>A gauge of 1.30 mm, where none is said</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Stärke von 1,30 mm, wo keine gesagt ist</translation>
     </message>
     <message>
         <source>Mains and crosses pulled alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs- und Quersaiten gleich gezogen</translation>
     </message>
     <message>
         <source>Two pieces of string</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Saitenstücke</translation>
     </message>
     <message>
         <source>It comes off the machine now</source>
-        <translation type="unfinished"></translation>
+        <translation>Er kommt jetzt von der Maschine</translation>
     </message>
     <message>
         <source>A match in two hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spiel in zwei Stunden</translation>
     </message>
     <message>
         <source>Its material is not said in the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Material steht nicht im Vorrat</translation>
     </message>
     <message>
         <source>1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>1 min</translation>
     </message>
     <message>
         <source>10 min</source>
-        <translation type="unfinished"></translation>
+        <translation>10 min</translation>
     </message>
     <message>
         <source>1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>1 h</translation>
     </message>
     <message>
         <source>6 h</source>
-        <translation type="unfinished"></translation>
+        <translation>6 h</translation>
     </message>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Tag</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Woche</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt</translation>
     </message>
     <message>
         <source>match</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel</translation>
     </message>
     <message>
         <source>%1: estimate %2, nine times of ten %3 to %4; now %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Schätzung %2, in neun von zehn Fällen %3 bis %4; jetzt %5</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Längssaiten</translation>
+        <translation>Längssaiten</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Quersaiten</translation>
+        <translation>Quersaiten</translation>
     </message>
     <message>
         <source>Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Härte bei einem festen Schlag im Spiel: %1 N/mm, vorher %2 N/mm</translation>
     </message>
     <message>
         <source>Mean tension %1, nine times of ten %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Spannung %1, in neun von zehn Fällen %2 bis %3</translation>
     </message>
     <message>
         <source>That is %1 % of what was pulled, %2 to %3 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind %1 % von dem, was gezogen wurde, %2 bis %3 %</translation>
     </message>
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Härte in der Mitte %1 N/mm, %2 bis %3</translation>
     </message>
 </context>
 <context>
@@ -2395,7 +2395,7 @@
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Saitenbett</translation>
+        <translation>Saitenbett</translation>
     </message>
 </context>
 <context>
@@ -5057,63 +5057,63 @@
     <name>SameFeelPart</name>
     <message>
         <source>Same feel with …</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiches Spielgefühl mit …</translation>
     </message>
     <message>
         <source>What changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich ändert</translation>
     </message>
     <message>
         <source>String</source>
-        <translation type="unfinished">Saite</translation>
+        <translation>Saite</translation>
     </message>
     <message>
         <source>Gauge</source>
-        <translation type="unfinished">Stärke</translation>
+        <translation>Stärke</translation>
     </message>
     <message>
         <source>Pre-stretch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the mains</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorstrecken</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Wo</translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Both</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Längssaiten</translation>
+        <translation>Längssaiten</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Quersaiten</translation>
+        <translation>Quersaiten</translation>
     </message>
     <message>
         <source>Another string of the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Saite aus dem Vorrat</translation>
     </message>
     <message>
         <source>There is no string in the stock to choose from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Vorrat ist keine Saite, die man wählen könnte.</translation>
     </message>
     <message>
         <source>Mains pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Längssaiten um so viel mehr oder weniger gezogen</translation>
     </message>
     <message>
         <source>Crosses pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Quersaiten um so viel mehr oder weniger gezogen</translation>
+    </message>
+    <message>
+        <source>Mains ±</source>
+        <translation>Längs ±</translation>
+    </message>
+    <message>
+        <source>Crosses ±</source>
+        <translation>Quer ±</translation>
     </message>
 </context>
 <context>
@@ -5831,59 +5831,59 @@
     <name>StringBedSheet</name>
     <message>
         <source>String bed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenbett: %1</translation>
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Saitenbett</translation>
+        <translation>Saitenbett</translation>
     </message>
     <message>
         <source>Nothing can be said of this bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dieses Saitenbett lässt sich nichts sagen</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished">Wird gerechnet …</translation>
+        <translation>Wird berechnet …</translation>
     </message>
     <message>
         <source>The string bed as it is strung: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Saitenbett, wie es bespannt ist: %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen, weil es niemand gesagt hat</translation>
     </message>
     <message>
         <source>What is left of the tension</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von der Spannung bleibt</translation>
     </message>
     <message>
         <source>Tension over the time since stringing. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung über die Zeit seit dem Bespannen. %1</translation>
     </message>
     <message>
         <source>What a tone says</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Ton sagt</translation>
     </message>
     <message>
         <source>Tone of the string bed, now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton des Saitenbetts, jetzt</translation>
     </message>
     <message>
         <source>Estimate from the tone</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzung aus dem Ton</translation>
     </message>
     <message>
         <source>Save the figures as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werte als Tabelle speichern</translation>
     </message>
     <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts hiervon sagt etwas über die Gesundheit: Schmerzen im Arm gehören zum Arzt.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
-        <translation type="unfinished">Tabelle (*.csv)</translation>
+        <translation>Tabelle (*.csv)</translation>
     </message>
 </context>
 <context>

@@ -25,9 +25,9 @@
     <name>BedModel</name>
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n reading is left out: on a scale of the instrument’s own, or nothing like this racket.</numerusform>
+            <numerusform>%n readings are left out: on a scale of the instrument’s own, or nothing like this racket.</numerusform>
         </translation>
     </message>
 </context>

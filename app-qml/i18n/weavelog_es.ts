@@ -190,157 +190,157 @@
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimaciones</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>At the match, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>En el partido, %1</translation>
     </message>
     <message>
         <source>%1: estimate %2, %3; at the match %4, %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: estimación %2, %3; en el partido %4, %5</translation>
     </message>
     <message>
         <source>The true figure lies in the band nine times of ten, as far as is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>El valor real está en el intervalo nueve de cada diez veces, por lo que se sabe.</translation>
     </message>
 </context>
 <context>
     <name>BedModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>string not named</source>
-        <translation type="unfinished"></translation>
+        <translation>cordaje sin nombre</translation>
     </message>
     <message>
         <source>pulled with %1 / %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tensado a %1 / %2</translation>
     </message>
     <message>
         <source>Stiffness in the centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidez en el centro</translation>
     </message>
     <message>
         <source>Tone</source>
-        <translation type="unfinished">Tono</translation>
+        <translation>Tono</translation>
     </message>
     <message>
         <source>Tension in the mains</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión en las verticales</translation>
     </message>
     <message>
         <source>Tension in the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión en las horizontales</translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n medición queda fuera: en la escala propia del aparato, o nada parecida a esta raqueta.</numerusform>
+            <numerusform>%n mediciones quedan fuera: en la escala propia del aparato, o nada parecidas a esta raqueta.</numerusform>
         </translation>
     </message>
     <message>
         <source>A head of %1 cm²</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cabeza de %1 cm²</translation>
     </message>
     <message>
         <source>A pattern of %1 x %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Un patrón de %1 x %2</translation>
     </message>
     <message>
         <source>A synthetic gut, where the stock does not say the material</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tripa sintética, donde las existencias no dicen el material</translation>
     </message>
     <message>
         <source>A gauge of 1.30 mm, where none is said</source>
-        <translation type="unfinished"></translation>
+        <translation>Un calibre de 1,30 mm, donde no se dice ninguno</translation>
     </message>
     <message>
         <source>Mains and crosses pulled alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticales y horizontales con la misma tensión</translation>
     </message>
     <message>
         <source>Two pieces of string</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos tramos de cordaje</translation>
     </message>
     <message>
         <source>It comes off the machine now</source>
-        <translation type="unfinished"></translation>
+        <translation>Sale ahora de la máquina</translation>
     </message>
     <message>
         <source>A match in two hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Un partido dentro de dos horas</translation>
     </message>
     <message>
         <source>Its material is not said in the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Su material no consta en las existencias</translation>
     </message>
     <message>
         <source>1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>1 min</translation>
     </message>
     <message>
         <source>10 min</source>
-        <translation type="unfinished"></translation>
+        <translation>10 min</translation>
     </message>
     <message>
         <source>1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>1 h</translation>
     </message>
     <message>
         <source>6 h</source>
-        <translation type="unfinished"></translation>
+        <translation>6 h</translation>
     </message>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 día</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 semana</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>match</source>
-        <translation type="unfinished"></translation>
+        <translation>partido</translation>
     </message>
     <message>
         <source>%1: estimate %2, nine times of ten %3 to %4; now %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: estimación %2, nueve de cada diez veces de %3 a %4; ahora %5</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Verticales</translation>
+        <translation>Verticales</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Horizontales</translation>
+        <translation>Horizontales</translation>
     </message>
     <message>
         <source>Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidez con un golpe firme en el partido: %1 N/mm, antes %2 N/mm</translation>
     </message>
     <message>
         <source>Mean tension %1, nine times of ten %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión media %1, nueve de cada diez veces de %2 a %3</translation>
     </message>
     <message>
         <source>That is %1 % of what was pulled, %2 to %3 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Es el %1 % de lo que se tensó, del %2 al %3 %</translation>
     </message>
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidez en el centro %1 N/mm, de %2 a %3</translation>
     </message>
 </context>
 <context>
@@ -2395,7 +2395,7 @@
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Encordado</translation>
+        <translation>Encordado</translation>
     </message>
 </context>
 <context>
@@ -5057,63 +5057,63 @@
     <name>SameFeelPart</name>
     <message>
         <source>Same feel with …</source>
-        <translation type="unfinished"></translation>
+        <translation>La misma sensación con …</translation>
     </message>
     <message>
         <source>What changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué cambia</translation>
     </message>
     <message>
         <source>String</source>
-        <translation type="unfinished">Cordaje</translation>
+        <translation>Cordaje</translation>
     </message>
     <message>
         <source>Gauge</source>
-        <translation type="unfinished">Calibre</translation>
+        <translation>Calibre</translation>
     </message>
     <message>
         <source>Pre-stretch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the mains</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Preestirado</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Dónde</translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>Both</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Verticales</translation>
+        <translation>Verticales</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Horizontales</translation>
+        <translation>Horizontales</translation>
     </message>
     <message>
         <source>Another string of the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro cordaje de las existencias</translation>
     </message>
     <message>
         <source>There is no string in the stock to choose from.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún cordaje en las existencias para elegir.</translation>
     </message>
     <message>
         <source>Mains pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticales con tanto más o menos de tensión</translation>
     </message>
     <message>
         <source>Crosses pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Horizontales con tanto más o menos de tensión</translation>
+    </message>
+    <message>
+        <source>Mains ±</source>
+        <translation>Verticales ±</translation>
+    </message>
+    <message>
+        <source>Crosses ±</source>
+        <translation>Horizontales ±</translation>
     </message>
 </context>
 <context>
@@ -5831,59 +5831,59 @@
     <name>StringBedSheet</name>
     <message>
         <source>String bed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Encordado: %1</translation>
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Encordado</translation>
+        <translation>Encordado</translation>
     </message>
     <message>
         <source>Nothing can be said of this bed</source>
-        <translation type="unfinished"></translation>
+        <translation>De este encordado no se puede decir nada</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished">Calculando …</translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>The string bed as it is strung: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El encordado tal como está: %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>
-        <translation type="unfinished"></translation>
+        <translation>Supuesto, porque nadie lo ha dicho</translation>
     </message>
     <message>
         <source>What is left of the tension</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda de la tensión</translation>
     </message>
     <message>
         <source>Tension over the time since stringing. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión a lo largo del tiempo desde el encordado. %1</translation>
     </message>
     <message>
         <source>What a tone says</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice un tono</translation>
     </message>
     <message>
         <source>Tone of the string bed, now</source>
-        <translation type="unfinished"></translation>
+        <translation>Tono del encordado, ahora</translation>
     </message>
     <message>
         <source>Estimate from the tone</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimación según el tono</translation>
     </message>
     <message>
         <source>Save the figures as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los valores como tabla</translation>
     </message>
     <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada de esto habla de la salud: el dolor en el brazo es cosa de un médico.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
-        <translation type="unfinished">Tabla (*.csv)</translation>
+        <translation>Tabla (*.csv)</translation>
     </message>
 </context>
 <context>

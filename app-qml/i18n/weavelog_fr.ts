@@ -190,157 +190,157 @@
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimations</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Maintenant</translation>
     </message>
     <message>
         <source>At the match, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Au match, %1</translation>
     </message>
     <message>
         <source>%1: estimate %2, %3; at the match %4, %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : estimation %2, %3 ; au match %4, %5</translation>
     </message>
     <message>
         <source>The true figure lies in the band nine times of ten, as far as is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>La vraie valeur est dans l’intervalle neuf fois sur dix, d’après ce qu’on sait.</translation>
     </message>
 </context>
 <context>
     <name>BedModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 à %2</translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>string not named</source>
-        <translation type="unfinished"></translation>
+        <translation>cordage non nommé</translation>
     </message>
     <message>
         <source>pulled with %1 / %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tendu à %1 / %2</translation>
     </message>
     <message>
         <source>Stiffness in the centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidité au centre</translation>
     </message>
     <message>
         <source>Tone</source>
-        <translation type="unfinished">Son</translation>
+        <translation>Son</translation>
     </message>
     <message>
         <source>Tension in the mains</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension dans les montants</translation>
     </message>
     <message>
         <source>Tension in the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension dans les travers</translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n mesure est laissée de côté : sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
+            <numerusform>%n mesures sont laissées de côté : sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
         </translation>
     </message>
     <message>
         <source>A head of %1 cm²</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tamis de %1 cm²</translation>
     </message>
     <message>
         <source>A pattern of %1 x %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Un plan de %1 x %2</translation>
     </message>
     <message>
         <source>A synthetic gut, where the stock does not say the material</source>
-        <translation type="unfinished"></translation>
+        <translation>Un boyau synthétique, où le stock ne dit pas la matière</translation>
     </message>
     <message>
         <source>A gauge of 1.30 mm, where none is said</source>
-        <translation type="unfinished"></translation>
+        <translation>Une jauge de 1,30 mm, où rien n’est dit</translation>
     </message>
     <message>
         <source>Mains and crosses pulled alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Montants et travers tirés pareil</translation>
     </message>
     <message>
         <source>Two pieces of string</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux longueurs de cordage</translation>
     </message>
     <message>
         <source>It comes off the machine now</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle sort maintenant de la machine</translation>
     </message>
     <message>
         <source>A match in two hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Un match dans deux heures</translation>
     </message>
     <message>
         <source>Its material is not said in the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa matière n’est pas dite dans le stock</translation>
     </message>
     <message>
         <source>1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>1 min</translation>
     </message>
     <message>
         <source>10 min</source>
-        <translation type="unfinished"></translation>
+        <translation>10 min</translation>
     </message>
     <message>
         <source>1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>1 h</translation>
     </message>
     <message>
         <source>6 h</source>
-        <translation type="unfinished"></translation>
+        <translation>6 h</translation>
     </message>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 jour</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 semaine</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>maintenant</translation>
     </message>
     <message>
         <source>match</source>
-        <translation type="unfinished"></translation>
+        <translation>match</translation>
     </message>
     <message>
         <source>%1: estimate %2, nine times of ten %3 to %4; now %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : estimation %2, neuf fois sur dix de %3 à %4 ; maintenant %5</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Montants</translation>
+        <translation>Montants</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Travers</translation>
+        <translation>Travers</translation>
     </message>
     <message>
         <source>Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidité pour une frappe ferme au match : %1 N/mm, avant %2 N/mm</translation>
     </message>
     <message>
         <source>Mean tension %1, nine times of ten %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension moyenne %1, neuf fois sur dix de %2 à %3</translation>
     </message>
     <message>
         <source>That is %1 % of what was pulled, %2 to %3 %</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est %1 % de ce qui a été tiré, de %2 à %3 %</translation>
     </message>
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Rigidité au centre %1 N/mm, de %2 à %3</translation>
     </message>
 </context>
 <context>
@@ -2395,7 +2395,7 @@
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Plan de cordage</translation>
+        <translation>Plan de cordage</translation>
     </message>
 </context>
 <context>
@@ -5057,63 +5057,63 @@
     <name>SameFeelPart</name>
     <message>
         <source>Same feel with …</source>
-        <translation type="unfinished"></translation>
+        <translation>Même sensation avec …</translation>
     </message>
     <message>
         <source>What changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui change</translation>
     </message>
     <message>
         <source>String</source>
-        <translation type="unfinished">Cordage</translation>
+        <translation>Cordage</translation>
     </message>
     <message>
         <source>Gauge</source>
-        <translation type="unfinished">Jauge</translation>
+        <translation>Jauge</translation>
     </message>
     <message>
         <source>Pre-stretch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the mains</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tension of the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Pré-étirage</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Où</translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>Both</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux</translation>
     </message>
     <message>
         <source>Mains</source>
-        <translation type="unfinished">Montants</translation>
+        <translation>Montants</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished">Travers</translation>
+        <translation>Travers</translation>
     </message>
     <message>
         <source>Another string of the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre cordage du stock</translation>
     </message>
     <message>
         <source>There is no string in the stock to choose from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a aucun cordage à choisir dans le stock.</translation>
     </message>
     <message>
         <source>Mains pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Montants tirés d’autant de plus ou de moins</translation>
     </message>
     <message>
         <source>Crosses pulled by so much more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Travers tirés d’autant de plus ou de moins</translation>
+    </message>
+    <message>
+        <source>Mains ±</source>
+        <translation>Montants ±</translation>
+    </message>
+    <message>
+        <source>Crosses ±</source>
+        <translation>Travers ±</translation>
     </message>
 </context>
 <context>
@@ -5831,59 +5831,59 @@
     <name>StringBedSheet</name>
     <message>
         <source>String bed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan de cordage : %1</translation>
     </message>
     <message>
         <source>String bed</source>
-        <translation type="unfinished">Plan de cordage</translation>
+        <translation>Plan de cordage</translation>
     </message>
     <message>
         <source>Nothing can be said of this bed</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne peut rien dire de ce plan de cordage</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished">Calcul en cours …</translation>
+        <translation>Calcul en cours …</translation>
     </message>
     <message>
         <source>The string bed as it is strung: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plan de cordage tel qu’il est cordé : %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>
-        <translation type="unfinished"></translation>
+        <translation>Supposé, car personne ne l’a dit</translation>
     </message>
     <message>
         <source>What is left of the tension</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui reste de la tension</translation>
     </message>
     <message>
         <source>Tension over the time since stringing. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension au fil du temps depuis le cordage. %1</translation>
     </message>
     <message>
         <source>What a tone says</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que dit un son</translation>
     </message>
     <message>
         <source>Tone of the string bed, now</source>
-        <translation type="unfinished"></translation>
+        <translation>Son du plan de cordage, maintenant</translation>
     </message>
     <message>
         <source>Estimate from the tone</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimation d’après le son</translation>
     </message>
     <message>
         <source>Save the figures as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer les valeurs en tableau</translation>
     </message>
     <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ici ne parle de santé : une douleur au bras relève d’un médecin.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
-        <translation type="unfinished">Tableau (*.csv)</translation>
+        <translation>Tableau (*.csv)</translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,7 @@ ColumnLayout {
     property int what: BedModel.String
     property int of: BedModel.Both
     property string value
+    readonly property var proposal: BedModel.proposal
     readonly property bool steps: what === BedModel.Mains || what === BedModel.Crosses
 
     function begin() {
@@ -91,23 +92,23 @@ ColumnLayout {
     Notice {
         objectName: "proposalFault"
         Layout.fillWidth: true
-        visible: (BedModel.proposal.fault ?? "").length > 0
+        visible: (part.proposal.fault ?? "").length > 0
         kind: Notice.Attention
-        text: BedModel.proposal.fault ?? ""
+        text: part.proposal.fault ?? ""
     }
     Notice {
         objectName: "proposal"
         Layout.fillWidth: true
-        visible: (BedModel.proposal.set ?? "").length > 0
+        visible: (part.proposal.set ?? "").length > 0
         kind: Notice.Agreed
-        title: BedModel.proposal.set ?? ""
-        text: (BedModel.proposal.lines ?? []).concat([BedModel.proposal.data ?? ""]).join("\n")
+        title: part.proposal.set ?? ""
+        text: (part.proposal.lines ?? []).concat([part.proposal.data ?? ""]).join("\n")
     }
     Notice {
         objectName: "proposalCaution"
         Layout.fillWidth: true
-        visible: (BedModel.proposal.caution ?? "").length > 0
+        visible: (part.proposal.caution ?? "").length > 0
         kind: Notice.Danger
-        text: BedModel.proposal.caution ?? ""
+        text: part.proposal.caution ?? ""
     }
 }

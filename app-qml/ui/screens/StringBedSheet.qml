@@ -85,7 +85,7 @@ Sheet {
         visible: sheet.shown && BedModel.assumed.length > 0
         kind: Notice.Info
         title: qsTr("Assumed, because nobody has said it")
-        text: BedModel.assumed.join("\n")
+        text: Array.from(BedModel.assumed).join("\n")
     }
     Words {
         Layout.fillWidth: true
@@ -125,6 +125,7 @@ Sheet {
     ColumnLayout {
         id: tone
         property string figure
+        readonly property var heard: BedModel.heard
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
         visible: sheet.shown
@@ -152,16 +153,16 @@ Sheet {
         Notice {
             objectName: "toneFault"
             Layout.fillWidth: true
-            visible: (BedModel.heard.fault ?? "").length > 0
+            visible: (tone.heard.fault ?? "").length > 0
             kind: Notice.Attention
-            text: BedModel.heard.fault ?? ""
+            text: tone.heard.fault ?? ""
         }
         Notice {
             objectName: "heard"
             Layout.fillWidth: true
-            visible: (BedModel.heard.lines ?? []).length > 0
+            visible: (tone.heard.lines ?? []).length > 0
             title: qsTr("Estimate from the tone")
-            text: (BedModel.heard.lines ?? []).join("\n")
+            text: (tone.heard.lines ?? []).join("\n")
         }
     }
     ActionButton {
