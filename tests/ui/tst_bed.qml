@@ -55,13 +55,14 @@ AppCase {
         const window = make(1280, 800);
         open(window, 23, "Bakonyi");
         find(window, "what").chosen(BedModel.Mains);
-        verify(!find(window, "proposal").visible);
+        compare(Walker.find(window.contentItem, "proposal"), null);
         find(window, "feelFigure").edited("1");
-        tryVerify(() => find(window, "proposal").visible, 20000);
+        tryVerify(() => BedModel.proposal.set !== undefined && !BedModel.busy, 20000);
         verify(find(window, "proposal").title.includes("25.5"));
         find(window, "what").chosen(BedModel.Gauge);
-        verify(!find(window, "proposal").visible);
+        compare(Walker.find(window.contentItem, "proposal"), null);
         find(window, "tone").edited("100");
-        tryVerify(() => find(window, "toneFault").visible, 20000);
+        tryVerify(() => BedModel.heard.fault !== undefined, 20000);
+        verify(find(window, "toneFault").visible);
     }
 }
