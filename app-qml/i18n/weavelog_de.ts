@@ -275,10 +275,6 @@
         <translation>Er kommt jetzt von der Maschine</translation>
     </message>
     <message>
-        <source>A match in two hours</source>
-        <translation>Ein Spiel in zwei Stunden</translation>
-    </message>
-    <message>
         <source>Its material is not said in the stock</source>
         <translation>Ihr Material steht nicht im Vorrat</translation>
     </message>
@@ -341,6 +337,10 @@
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
         <translation>Härte in der Mitte %1 N/mm, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>A match at %1</source>
+        <translation>Ein Spiel um %1</translation>
     </message>
 </context>
 <context>

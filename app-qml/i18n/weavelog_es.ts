@@ -275,10 +275,6 @@
         <translation>Sale ahora de la máquina</translation>
     </message>
     <message>
-        <source>A match in two hours</source>
-        <translation>Un partido dentro de dos horas</translation>
-    </message>
-    <message>
         <source>Its material is not said in the stock</source>
         <translation>Su material no consta en las existencias</translation>
     </message>
@@ -341,6 +337,10 @@
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
         <translation>Rigidez en el centro %1 N/mm, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>A match at %1</source>
+        <translation>Un partido a las %1</translation>
     </message>
 </context>
 <context>

@@ -275,10 +275,6 @@
         <translation>Elle sort maintenant de la machine</translation>
     </message>
     <message>
-        <source>A match in two hours</source>
-        <translation>Un match dans deux heures</translation>
-    </message>
-    <message>
         <source>Its material is not said in the stock</source>
         <translation>Sa matière n’est pas dite dans le stock</translation>
     </message>
@@ -341,6 +337,10 @@
     <message>
         <source>Stiffness in the centre %1 N/mm, %2 to %3</source>
         <translation>Rigidité au centre %1 N/mm, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>A match at %1</source>
+        <translation>Un match à %1</translation>
     </message>
 </context>
 <context>

@@ -230,7 +230,7 @@ void BedModel::say() {
       case BedGap::crosses_tension: assumed_.append(tr("Mains and crosses pulled alike")); break;
       case BedGap::pieces: assumed_.append(tr("Two pieces of string")); break;
       case BedGap::strung_at: assumed_.append(tr("It comes off the machine now")); break;
-      case BedGap::match_at: assumed_.append(tr("A match in two hours")); break;
+      case BedGap::match_at: assumed_.append(tr("A match at %1").arg(matchTime_)); break;
     }
   }
   for (std::size_t i = 0; i < made_->choices.size(); ++i) {

@@ -208,8 +208,8 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
   if (out.strung_at && at - *out.strung_at > kLongestAgo)
     return fail(FaultCode::bad_input, "this racket was strung more than two years ago", "job", "look at a newer job; strings so old are past any estimate");
   out.setup.after = out.strung_at ? static_cast<double>(at - *out.strung_at) / 1000 : 0;
-  if (!match && held->now.ready_by) match = std::max(*held->now.ready_by, at);
   if (!match) lacks(BedGap::match_at);
+  if (!match && held->now.ready_by && *held->now.ready_by > at) match = held->now.ready_by;
   out.match_at = std::clamp(match.value_or(at + kUsualWait), at, out.strung_at.value_or(at) + kLongestAgo);
   std::sort(out.assumed.begin(), out.assumed.end());
   out.whose.frame = held->now.racket ? held->now.racket.hex() : std::string();

@@ -22,7 +22,7 @@ enum class BedGap : std::uint8_t {
   crosses_tension,  ///< as the mains
   pieces,           ///< two
   strung_at,        ///< it is not strung yet: as if it came off the machine now
-  match_at          ///< no match and no time is known: two hours from now
+  match_at          ///< no match is known: when the racket is wanted, or two hours from now
 };
 /// "head_size"; stable.
 [[nodiscard]] std::string_view name_of(BedGap gap);
@@ -51,7 +51,7 @@ struct RoomBed {
   /// The same at match time.
   [[nodiscard]] BedSetup at_match() const;
 };
-/// `at` in place of now counts marks up to then only. `match` as of match_of(); otherwise the job's ready-by, otherwise two hours from `at`.
+/// `at` in place of now counts marks up to then only. `match` as of match_of(); otherwise the job's ready-by if it is to come, otherwise two hours from `at`.
 /// Faults: not_found (no such job); bad_input (no tension is said, or in no unit of force).
 [[nodiscard]] Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::span<const BedStringChoice> strings, UnixMs at,
                                         std::optional<UnixMs> match = {});

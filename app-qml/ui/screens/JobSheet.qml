@@ -112,6 +112,7 @@ Sheet {
         objectName: "stringBed"
         Layout.fillWidth: true
         kind: ActionButton.Secondary
+        iconName: "bench"
         text: qsTr("String bed")
         onClicked: BedModel.show(sheet.book, sheet.job)
     }

@@ -119,6 +119,14 @@ TEST_CASE("a bed is made of what was said of racket and job; nothing said is not
   CHECK(assumed.match_at == room.clock.now() + 2 * kHour);
   CHECK(assumed.unit == Unit::kilogram_force);  // the player's own, whatever this job says
 
+  // What is wanted at a time is thought to be played then, until that has passed.
+  const UnixMs noon = room.clock.now() + kHour;
+  const EntityId wanted = room.job(BedRoom::agreed(), room.racket, noon);
+  CHECK(room.bed(wanted).match_at == noon);
+  CHECK(room.bed(wanted).assumed.back() == BedGap::match_at);
+  room.clock.set(noon + kMinute);
+  CHECK(room.bed(wanted).match_at == room.clock.now() + 2 * kHour);
+
   const auto none = room_bed(room.load(room.book), room.job({}, room.racket), {}, room.clock.now());
   REQUIRE_FALSE(none);
   CHECK(none.error().where == "tension");
