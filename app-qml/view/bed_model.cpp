@@ -23,7 +23,9 @@ namespace {
 
 constexpr double hourSeconds = 3600;
 
-QVariantList pair(double at, const QString& text) { return {at, text}; }
+QVariantList pair(double at, const QString& text) {
+  return {at, text};
+}
 
 }  // namespace
 
@@ -58,7 +60,9 @@ BedModel::BedModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
   connect(&work_, &Work::changed, this, &BedModel::refresh);
 }
 
-BedModel::~BedModel() { pool_.waitForDone(); }
+BedModel::~BedModel() {
+  pool_.waitForDone();
+}
 
 BedModel* BedModel::create(QQmlEngine* engine, QJSEngine*) {
   return new BedModel(provided<AppDevice>(engine)->work());  // the engine takes it over
@@ -132,7 +136,8 @@ void BedModel::refresh() {
       return {};
     };
     if (const auto done = work(); !done) made->fault = done.error();
-    QMetaObject::invokeMethod(this, [this, made] { take(made); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this, made] { take(made); }, Qt::QueuedConnection);
   });
 }
 
@@ -167,11 +172,15 @@ QString BedModel::force(double newtons) const {
   return qtext(weavelog::localised(work_.language(), weavelog::Quantity{weavelog::Decimal::rounded(newtons / newtonsOfUnit(), places), unit}));
 }
 
-QString BedModel::band(double low, double high, int places) const { return tr("%1 to %2").arg(number(low, places), number(high, places)); }
+QString BedModel::band(double low, double high, int places) const {
+  return tr("%1 to %2").arg(number(low, places), number(high, places));
+}
 
 QString BedModel::kiloStep() const {
   if (!made_) return QStringLiteral("1");
-  return made_->bed.unit == weavelog::Unit::pound_force ? QStringLiteral("2") : made_->bed.unit == weavelog::Unit::newton ? QStringLiteral("10") : QStringLiteral("1");
+  return made_->bed.unit == weavelog::Unit::pound_force ? QStringLiteral("2")
+         : made_->bed.unit == weavelog::Unit::newton    ? QStringLiteral("10")
+                                                        : QStringLiteral("1");
 }
 
 void BedModel::say() {
@@ -196,12 +205,14 @@ void BedModel::say() {
   const auto stringText = [&](const QString& name, const weavelog::BedStringKind& kind) {
     return (name.isEmpty() ? tr("string not named") : name) + QStringLiteral(" ") + number(kind.gauge, 2) + QStringLiteral("\u00a0mm");
   };
-  const QString mains = stringText(qtext(bed.mains_string), bed.setup.mains.kind), crosses = stringText(qtext(bed.crosses_string), bed.setup.crosses.kind);
+  const QString mains = stringText(qtext(bed.mains_string), bed.setup.mains.kind),
+                crosses = stringText(qtext(bed.crosses_string), bed.setup.crosses.kind);
   strung_ = (mains == crosses ? mains : mains + QStringLiteral(" / ") + crosses) + QStringLiteral(", ") +
             tr("pulled with %1 / %2").arg(force(bed.setup.mains.pulled), force(bed.setup.crosses.pulled));
   for (const auto& line : made_->strings) strings_.append(QVariant(QVariantList{line.from.x, line.from.y, line.to.x, line.to.y, line.main ? 1 : 0}));
   for (const auto& point : made_->outline) outline_.append(QVariant(QVariantList{point.x, point.y}));
-  const auto row = [&](const QString& name, const weavelog::BedEstimate& now, const weavelog::BedEstimate& match, double by, int places, const QString& of) {
+  const auto row = [&](const QString& name, const weavelog::BedEstimate& now, const weavelog::BedEstimate& match, double by, int places,
+                       const QString& of) {
     figures_.append(QVariantMap{{"name", name},
                                 {"now", number(now.value / by, places) + QStringLiteral("\u00a0") + of},
                                 {"nowBand", band(now.low / by, now.high / by, places)},
@@ -223,21 +234,39 @@ void BedModel::say() {
   using weavelog::BedGap;
   for (const BedGap gap : bed.assumed) {
     switch (gap) {
-      case BedGap::head_size: assumed_.append(tr("A head of %1 cm²").arg(number(bed.setup.area, 0))); break;
-      case BedGap::pattern: assumed_.append(tr("A pattern of %1 x %2").arg(bed.setup.pattern.mains).arg(bed.setup.pattern.crosses)); break;
-      case BedGap::material: assumed_.append(tr("A synthetic gut, where the stock does not say the material")); break;
-      case BedGap::gauge: assumed_.append(tr("A gauge of 1.30 mm, where none is said")); break;
-      case BedGap::crosses_tension: assumed_.append(tr("Mains and crosses pulled alike")); break;
-      case BedGap::pieces: assumed_.append(tr("Two pieces of string")); break;
-      case BedGap::strung_at: assumed_.append(tr("It comes off the machine now")); break;
-      case BedGap::match_at: assumed_.append(tr("A match at %1").arg(matchTime_)); break;
+      case BedGap::head_size:
+        assumed_.append(tr("A head of %1 cm²").arg(number(bed.setup.area, 0)));
+        break;
+      case BedGap::pattern:
+        assumed_.append(tr("A pattern of %1 x %2").arg(bed.setup.pattern.mains).arg(bed.setup.pattern.crosses));
+        break;
+      case BedGap::material:
+        assumed_.append(tr("A synthetic gut, where the stock does not say the material"));
+        break;
+      case BedGap::gauge:
+        assumed_.append(tr("A gauge of 1.30 mm, where none is said"));
+        break;
+      case BedGap::crosses_tension:
+        assumed_.append(tr("Mains and crosses pulled alike"));
+        break;
+      case BedGap::pieces:
+        assumed_.append(tr("Two pieces of string"));
+        break;
+      case BedGap::strung_at:
+        assumed_.append(tr("It comes off the machine now"));
+        break;
+      case BedGap::match_at:
+        assumed_.append(tr("A match at %1").arg(matchTime_));
+        break;
     }
   }
   for (std::size_t i = 0; i < made_->choices.size(); ++i) {
     const auto& choice = made_->choices[i];
-    choices_.append(QVariantMap{{"value", QString::number(i)},
-                                {"text", qtext(choice.name) + (choice.gauge_said ? QStringLiteral(" ") + number(choice.kind.gauge, 2) + QStringLiteral("\u00a0mm") : QString())},
-                                {"detail", choice.material_said ? QString() : tr("Its material is not said in the stock")}});
+    choices_.append(QVariantMap{
+        {"value", QString::number(i)},
+        {"text",
+         qtext(choice.name) + (choice.gauge_said ? QStringLiteral(" ") + number(choice.kind.gauge, 2) + QStringLiteral("\u00a0mm") : QString())},
+        {"detail", choice.material_said ? QString() : tr("Its material is not said in the stock")}});
   }
   gauge_ = qtext(weavelog::Decimal::rounded(bed.setup.mains.kind.gauge, 2).text());
   sayCurve();
@@ -260,7 +289,8 @@ void BedModel::sayCurve() {
   double least = 1;
   for (const auto& point : made_->curve) least = std::min(least, point.left.low);
   const double step = least < 0.75 ? 0.1 : 0.05;
-  for (double part = 1; part > least - step + 1e-9; part -= step) curveParts_.append(QVariant(pair(part, number(100 * part, 0) + QStringLiteral(" %"))));
+  for (double part = 1; part > least - step + 1e-9; part -= step)
+    curveParts_.append(QVariant(pair(part, number(100 * part, 0) + QStringLiteral(" %"))));
   const double now = bed.setup.after, match = bed.at_match().after;
   if (bed.strung_at && now >= 60) curveMoments_.append(QVariant(pair(now, tr("now"))));
   if (match > now + 60) curveMoments_.append(QVariant(pair(match, tr("match"))));
@@ -300,11 +330,20 @@ void BedModel::propose(int what, int of, const QString& value) {
         change.string->kind.gauge = of == OfCrosses ? made_->bed.setup.crosses.kind.gauge : made_->bed.setup.mains.kind.gauge;
       break;
     }
-    case Gauge: change.gauge = number; break;
-    case PreStretch: change.pre_stretch = number; break;
-    case Mains: change.mains_more = number * newtonsOfUnit(); break;
-    case Crosses: change.crosses_more = number * newtonsOfUnit(); break;
-    default: said = false;
+    case Gauge:
+      change.gauge = number;
+      break;
+    case PreStretch:
+      change.pre_stretch = number;
+      break;
+    case Mains:
+      change.mains_more = number * newtonsOfUnit();
+      break;
+    case Crosses:
+      change.crosses_more = number * newtonsOfUnit();
+      break;
+    default:
+      said = false;
   }
   if (!said) return forgetProposal();
   ++busy_;
@@ -344,7 +383,8 @@ void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made) 
     QStringList lines;
     if (!fixed(made->mains)) lines.append(line(tr("Mains"), made->mains));
     if (!fixed(made->crosses)) lines.append(line(tr("Crosses"), made->crosses));
-    lines.append(tr("Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm").arg(number(made->reached / 1000, 1), number(made->wanted / 1000, 1)));
+    lines.append(
+        tr("Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm").arg(number(made->reached / 1000, 1), number(made->wanted / 1000, 1)));
     proposal_ = {{"set", qtext(weavelog::bed_words().say(work_.language(), "equivalent.set",
                                                          {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}}))},
                  {"lines", lines},
@@ -379,7 +419,8 @@ void BedModel::hear(const QString& hertz) {
             } else {
               const auto& told = **answer;
               const auto percent = [&](double part) { return number(100 * part, 0); };
-              heard_ = {{"lines", QStringList{tr("Mean tension %1, nine times of ten %2 to %3").arg(force(told.tension.value), force(told.tension.low), force(told.tension.high)),
+              heard_ = {{"lines", QStringList{tr("Mean tension %1, nine times of ten %2 to %3")
+                                                  .arg(force(told.tension.value), force(told.tension.low), force(told.tension.high)),
                                               tr("That is %1 % of what was pulled, %2 to %3 %")
                                                   .arg(percent(told.of_pulled.value), percent(told.of_pulled.low), percent(told.of_pulled.high)),
                                               tr("Stiffness in the centre %1 N/mm, %2 to %3")
@@ -417,8 +458,8 @@ bool BedModel::saveCsv(const QUrl& file) {
     row("crosses tension", "N", when, match ? f.crosses_match : f.crosses, 1, 1);
   }
   for (const auto& point : made_->curve)
-    csv.row({"tension left", "part of that at one minute", text(point.seconds, 0) + " s after stringing", text(point.left.value, 4), text(point.left.low, 4),
-             text(point.left.high, 4)});
+    csv.row({"tension left", "part of that at one minute", text(point.seconds, 0) + " s after stringing", text(point.left.value, 4),
+             text(point.left.low, 4), text(point.left.high, 4)});
   const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
   // What is no file must not be replaced by one.
   if (const QFileInfo there(path); there.exists() && !there.isFile()) {

@@ -8,7 +8,9 @@
 
 namespace {
 
-double number(const QVariant& list, int at) { return list.toList().value(at).toDouble(); }
+double number(const QVariant& list, int at) {
+  return list.toList().value(at).toDouble();
+}
 
 }  // namespace
 
@@ -58,7 +60,9 @@ void TensionLeftPicture::paint(QPainter* painter) {
   const QRectF face(left, top, width() - left - 8, height() - top - foot);
   if (!(face.width() > 10 && face.height() > 10)) return;
   const double first = std::log(number(curve_.front(), 0)), last = std::log(number(curve_.back(), 0));
-  const auto x = [&](double seconds) { return face.left() + face.width() * std::clamp((std::log(std::max(seconds, 1.0)) - first) / (last - first), 0.0, 1.0); };
+  const auto x = [&](double seconds) {
+    return face.left() + face.width() * std::clamp((std::log(std::max(seconds, 1.0)) - first) / (last - first), 0.0, 1.0);
+  };
   const auto y = [&](double part) { return face.top() + face.height() * std::clamp((1 - part) / std::max(0.01, 1 - least), 0.0, 1.0); };
   painter->setRenderHint(QPainter::Antialiasing);
   QPolygonF band;
@@ -73,7 +77,8 @@ void TensionLeftPicture::paint(QPainter* painter) {
     painter->setPen(QPen(lineColour_, 1));
     painter->drawLine(QPointF(face.left(), at), QPointF(face.right(), at));
     painter->setPen(inkColour_);
-    painter->drawText(QRectF(0, at - letters.height() / 2, left - 4, letters.height()), Qt::AlignRight | Qt::AlignVCenter, part.toList().value(1).toString());
+    painter->drawText(QRectF(0, at - letters.height() / 2, left - 4, letters.height()), Qt::AlignRight | Qt::AlignVCenter,
+                      part.toList().value(1).toString());
   }
   // Of two names that would lie on each other the second one is left out.
   const auto names = [&](const QVariantList& list, double from, bool lines) {

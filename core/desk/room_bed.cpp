@@ -150,7 +150,8 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
   const Agreed& agreed = held->now;
   const double mains = newtons(agreed.mains_tension), crosses = newtons(agreed.crosses_tension);
   if (mains == 0 && crosses == 0)
-    return fail(FaultCode::bad_input, "no tension was agreed for this racket", "tension", "say the tension first; nothing of its bed can be estimated without");
+    return fail(FaultCode::bad_input, "no tension was agreed for this racket", "tension",
+                "say the tension first; nothing of its bed can be estimated without");
   RoomBed out;
   const auto lacks = [&](BedGap gap) {
     if (std::find(out.assumed.begin(), out.assumed.end(), gap) == out.assumed.end()) out.assumed.push_back(gap);
@@ -206,7 +207,8 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
   out.strung_at = strung_by(record, job, at);
   if (!out.strung_at) lacks(BedGap::strung_at);
   if (out.strung_at && at - *out.strung_at > kLongestAgo)
-    return fail(FaultCode::bad_input, "this racket was strung more than two years ago", "job", "look at a newer job; strings so old are past any estimate");
+    return fail(FaultCode::bad_input, "this racket was strung more than two years ago", "job",
+                "look at a newer job; strings so old are past any estimate");
   out.setup.after = out.strung_at ? static_cast<double>(at - *out.strung_at) / 1000 : 0;
   if (!match) lacks(BedGap::match_at);
   if (!match && held->now.ready_by && *held->now.ready_by > at) match = held->now.ready_by;
@@ -239,9 +241,12 @@ MeasuredBeds measured_beds(const PlayerRecord& record, std::span<const BedString
     double value = reading.value->amount.to_double();
     const bool tone = reading.what == ReadingKind::tone && reading.value->unit == Unit::hertz;
     const bool stiffness = reading.what == ReadingKind::bed_stiffness;
-    if (stiffness && reading.value->unit == Unit::newton_per_millimetre) value *= 1000;
-    else if (stiffness && reading.value->unit == Unit::kilogram_force_per_centimetre) value *= 980.665;
-    else if (!tone) value = 0;
+    if (stiffness && reading.value->unit == Unit::newton_per_millimetre)
+      value *= 1000;
+    else if (stiffness && reading.value->unit == Unit::kilogram_force_per_centimetre)
+      value *= 980.665;
+    else if (!tone)
+      value = 0;
     if (!bed || !(value > 0)) {
       ++out.left_out;
       continue;
@@ -274,7 +279,8 @@ MeasuredBeds measured_beds(const PlayerRecord& record, std::span<const BedString
     readings.push_back({one.bed.whose.frame, one.bed.whose.model, one.bed.whose.string, log_ratio, one.tone ? kToneSd : kStiffnessSd});
   }
   out.readings = readings.size();
-  if (auto fitted = BedCorrections::fitted(readings)) out.corrections = std::move(*fitted);
+  if (auto fitted = BedCorrections::fitted(readings))
+    out.corrections = std::move(*fitted);
   else {
     out.left_out += std::exchange(out.readings, 0);
   }

@@ -51,8 +51,8 @@ struct RoomBed {
   /// The same at match time.
   [[nodiscard]] BedSetup at_match() const;
 };
-/// `at` in place of now counts marks up to then only. `match` as of match_of(); otherwise the job's ready-by if it is to come, otherwise two hours from `at`.
-/// Faults: not_found (no such job); bad_input (no tension is said, or in no unit of force).
+/// `at` in place of now counts marks up to then only. `match` as of match_of(); otherwise the job's ready-by if it is to come, otherwise two hours
+/// from `at`. Faults: not_found (no such job); bad_input (no tension is said, or in no unit of force; strung more than two years ago).
 [[nodiscard]] Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::span<const BedStringChoice> strings, UnixMs at,
                                         std::optional<UnixMs> match = {});
 
@@ -100,8 +100,8 @@ struct BedChange {
   double mains_more = 0;    ///< N that the mains are pulled more: the crosses make up for it
   double crosses_more = 0;  ///< the same the other way round; not both
 };
-/// The tension that keeps the feel at match time, in half units of the player's (five newtons). Faults: those of equivalent(); bad_input (both mains and
-/// crosses are pulled otherwise, nothing is changed).
+/// The tension that keeps the feel at match time, in half units of the player's (five newtons). Faults: those of equivalent(); bad_input (both
+/// mains and crosses are pulled otherwise, nothing is changed).
 [[nodiscard]] Outcome<Equivalent> same_feel(const RoomBed& bed, const MeasuredBeds& measured, const BedChange& change, const BedGoal& goal = {});
 
 }  // namespace weavelog

@@ -45,8 +45,12 @@ bool settle(const BedModel& bed) {
   return waitUntil([&] { return !bed.busy() && bed.ready(); });
 }
 
-QVariantMap at(const QVariantList& list, int index) { return list.at(index).toMap(); }
-double first(const QVariantMap& row, const char* name) { return row[name].toString().split(QChar(0xa0)).first().toDouble(); }
+QVariantMap at(const QVariantList& list, int index) {
+  return list.at(index).toMap();
+}
+double first(const QVariantMap& row, const char* name) {
+  return row[name].toString().split(QChar(0xa0)).first().toDouble();
+}
 
 }  // namespace
 

@@ -43,8 +43,8 @@ Column {
             width: table.width
             spacing: Theme.tight
             Accessible.role: Accessible.StaticText
-            Accessible.name: qsTr("%1: estimate %2, %3; at the match %4, %5").arg(row.modelData.name).arg(row.modelData.now).arg(row.modelData.nowBand)
-                .arg(row.modelData.match).arg(row.modelData.matchBand)
+            Accessible.name: qsTr("%1: estimate %2, %3; at the match %4, %5").arg(row.modelData.name).arg(row.modelData.now)
+                .arg(row.modelData.nowBand).arg(row.modelData.match).arg(row.modelData.matchBand)
             Rectangle {
                 width: parent.width
                 height: 1

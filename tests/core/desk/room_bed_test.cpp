@@ -14,7 +14,9 @@ using namespace weavelog::testing;
 
 namespace {
 
-Quantity kilograms(std::int64_t tenths) { return {{tenths, 1}, Unit::kilogram_force}; }
+Quantity kilograms(std::int64_t tenths) {
+  return {{tenths, 1}, Unit::kilogram_force};
+}
 
 /// One player's rackets, of which everything is said but what a test takes away.
 struct BedRoom : Desk {
@@ -86,7 +88,9 @@ struct BedRoom : Desk {
   }
 };
 
-Quantity newtons_per_mm(double value) { return {Decimal::rounded(value / 1000, 3), Unit::newton_per_millimetre}; }
+Quantity newtons_per_mm(double value) {
+  return {Decimal::rounded(value / 1000, 3), Unit::newton_per_millimetre};
+}
 
 }  // namespace
 
@@ -261,8 +265,9 @@ TEST_CASE("the same feel with another string comes in half units of the player's
 TEST_CASE("the strings of the stock carry their material and gauge, each once") {
   BedRoom room;
   room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, room.clock.now()));
-  for (const auto& [name, material, gauge] : {std::tuple{"Velmora Round", StringMaterial::polyester, 120}, std::tuple{"Velmora Round", StringMaterial::unsaid, 120},
-                                              std::tuple{"Velmora Round", StringMaterial::polyester, 125}, std::tuple{"Tarnbrook Silk", StringMaterial::unsaid, 0}}) {
+  for (const auto& [name, material, gauge] :
+       {std::tuple{"Velmora Round", StringMaterial::polyester, 120}, std::tuple{"Velmora Round", StringMaterial::unsaid, 120},
+        std::tuple{"Velmora Round", StringMaterial::polyester, 125}, std::tuple{"Tarnbrook Silk", StringMaterial::unsaid, 0}}) {
     StockItem item;
     item.name = name;
     item.supply = Supply::reel;
