@@ -1,3 +1,4 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Dialogs
 import QtQuick.Layouts
@@ -88,7 +89,7 @@ Sheet {
         visible: sheet.byHand
         label: qsTr("Lines")
         value: sheet.size
-        options: (sheet.group ? [3, 4, 5, 6, 7, 8] : [4, 8, 16, 32, 64, 128]).map(one => ({ value: one, text: String(one) }))
+        options: Array.from(sheet.group ? [3, 4, 5, 6, 7, 8] : [4, 8, 16, 32, 64, 128]).map(one => ({ value: one, text: String(one) }))
         onChosen: value => sheet.resize(value)
     }
     Words {

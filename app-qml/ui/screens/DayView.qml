@@ -30,7 +30,7 @@ ScrollColumn {
         visible: DayModel.news.length > 0
         kind: Notice.Info
         title: qsTr("Since you last looked (%1)").arg(DayModel.lookedAt)
-        text: DayModel.news.join("\n")
+        text: Array.from(DayModel.news).join("\n")
         actionText: qsTr("Seen")
         onActed: DayModel.seen()
     }
@@ -59,7 +59,7 @@ ScrollColumn {
         visible: DayModel.changes.length > 0
         kind: Notice.Attention
         title: qsTr("Not as it was told")
-        text: DayModel.changes.join("\n")
+        text: Array.from(DayModel.changes).join("\n")
     }
     ActionButton {
         objectName: "tellDay"
@@ -164,7 +164,7 @@ ScrollColumn {
         visible: DayModel.doubts.length > 0
         kind: Notice.Attention
         title: qsTr("To be looked at")
-        text: DayModel.doubts.join("\n")
+        text: Array.from(DayModel.doubts).join("\n")
     }
     Sheet {
         id: sheet

@@ -27,7 +27,7 @@ Card {
         text: !PromiseModel.answered ? qsTr("Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.").arg(PromiseModel.confidence)
             : PromiseModel.canBeKept ? qsTr("Estimate: %1.").arg(PromiseModel.chance)
             : (PromiseModel.impossible ? qsTr("Not even before all that waits.") : qsTr("In its turn: %1.").arg(PromiseModel.chance))
-              + (PromiseModel.mustMove.length > 0 ? "\n" + qsTr("For it would have to give way:") + "\n" + PromiseModel.mustMove.join("\n") : "")
+              + (PromiseModel.mustMove.length > 0 ? "\n" + qsTr("For it would have to give way:") + "\n" + Array.from(PromiseModel.mustMove).join("\n") : "")
         actionText: PromiseModel.earliest.length > 0 && (!PromiseModel.answered || !PromiseModel.canBeKept) ? qsTr("Take %1").arg(PromiseModel.earliest) : ""
         onActed: PromiseModel.takeEarliest()
     }
