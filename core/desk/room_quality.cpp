@@ -346,11 +346,13 @@ void RoomQuality::judge(std::vector<StrungReading> readings, const std::vector<s
     racket.machine_average = watch.average(Watched::machine, racket.machine);
     racket.stringer_average = watch.average(Watched::stringer, racket.stringer);
   }
-  for (std::size_t i = alarms_.size() - std::min(alarms_.size(), kAlarmsExplained); i < alarms_.size(); ++i) alarms_[i].causes = causes(alarms_[i].racket);
+  for (std::size_t i = alarms_.size() - std::min(alarms_.size(), kAlarmsExplained); i < alarms_.size(); ++i)
+    alarms_[i].causes = causes(alarms_[i].racket, alarms_[i].alarm.watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart);
 }
 
-CauseReport RoomQuality::causes(std::size_t racket) const {
+CauseReport RoomQuality::causes(std::size_t racket, CauseQuestion question) const {
   CauseOptions options;
+  options.question = question;
   options.scatter = scatter_.percent;
   options.gauged = gauged_;
   auto report = causes_of(suspects_, suspect_places_[racket], options);
@@ -425,7 +427,7 @@ RoomQuality::Verdict RoomQuality::racket_off(const EntityId& job) const {
     }
     const bool alarmed = std::any_of(alarms_.begin(), alarms_.end(), [&](const QualityAlarm& one) { return one.racket == i; });
     out.state = alarmed || std::fabs(deviation.percent) > rules_.tolerance ? Verdict::State::off : Verdict::State::even;
-    if (out.state == Verdict::State::off) out.causes = causes(i);
+    if (out.state == Verdict::State::off) out.causes = causes(i, CauseQuestion::racket);
     return out;
   }
   return out;

@@ -105,7 +105,7 @@ class RoomQuality {
   RoomQuality() = default;
   void judge(std::vector<StrungReading> readings, const std::vector<std::pair<UnixMs, std::string>>& mended);
   void part_variance();
-  [[nodiscard]] CauseReport causes(std::size_t racket) const;
+  [[nodiscard]] CauseReport causes(std::size_t racket, CauseQuestion question) const;
 
   QualityRulesNow rules_;
   std::vector<QualityRacket> rackets_;
