@@ -4891,6 +4891,10 @@
         <source>Take %1</source>
         <translation>%1 nehmen</translation>
     </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>Es lässt sich keine Zeit berechnen: %1</translation>
+    </message>
 </context>
 <context>
     <name>RoleWords</name>
@@ -5635,6 +5639,34 @@
     <message>
         <source>In stock: %1</source>
         <translation>Im Vorrat: %1</translation>
+    </message>
+    <message>
+        <source>What it is made of</source>
+        <translation>Woraus sie ist</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Natural gut</source>
+        <translation>Naturdarm</translation>
+    </message>
+    <message>
+        <source>Multifilament</source>
+        <translation>Multifilament</translation>
+    </message>
+    <message>
+        <source>Synthetic gut</source>
+        <translation>Kunstdarm</translation>
+    </message>
+    <message>
+        <source>Polyester</source>
+        <translation>Polyester</translation>
+    </message>
+    <message>
+        <source>Aramid</source>
+        <translation>Aramid</translation>
     </message>
 </context>
 <context>

@@ -4891,6 +4891,10 @@
         <source>Take %1</source>
         <translation>Tomar %1</translation>
     </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>No se puede calcular una hora: %1</translation>
+    </message>
 </context>
 <context>
     <name>RoleWords</name>
@@ -5635,6 +5639,34 @@
     <message>
         <source>In stock: %1</source>
         <translation>En existencias: %1</translation>
+    </message>
+    <message>
+        <source>What it is made of</source>
+        <translation>De qué es</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Natural gut</source>
+        <translation>Tripa natural</translation>
+    </message>
+    <message>
+        <source>Multifilament</source>
+        <translation>Multifilamento</translation>
+    </message>
+    <message>
+        <source>Synthetic gut</source>
+        <translation>Tripa sintética</translation>
+    </message>
+    <message>
+        <source>Polyester</source>
+        <translation>Poliéster</translation>
+    </message>
+    <message>
+        <source>Aramid</source>
+        <translation>Aramida</translation>
     </message>
 </context>
 <context>

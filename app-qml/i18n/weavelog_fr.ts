@@ -4891,6 +4891,10 @@
         <source>Take %1</source>
         <translation>Prendre %1</translation>
     </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>Aucune heure ne peut être calculée : %1</translation>
+    </message>
 </context>
 <context>
     <name>RoleWords</name>
@@ -5635,6 +5639,34 @@
     <message>
         <source>In stock: %1</source>
         <translation>En stock : %1</translation>
+    </message>
+    <message>
+        <source>What it is made of</source>
+        <translation>En quoi il est</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>pas dit</translation>
+    </message>
+    <message>
+        <source>Natural gut</source>
+        <translation>Boyau naturel</translation>
+    </message>
+    <message>
+        <source>Multifilament</source>
+        <translation>Multifilament</translation>
+    </message>
+    <message>
+        <source>Synthetic gut</source>
+        <translation>Boyau synthétique</translation>
+    </message>
+    <message>
+        <source>Polyester</source>
+        <translation>Polyester</translation>
+    </message>
+    <message>
+        <source>Aramid</source>
+        <translation>Aramide</translation>
     </message>
 </context>
 <context>

@@ -56,12 +56,7 @@ QString nameOf(const weavelog::PlayerRecord& record, const weavelog::Job& job) {
 }  // namespace
 
 BedModel::BedModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
-  pool_.setMaxThreadCount(1);
   connect(&work_, &Work::changed, this, &BedModel::refresh);
-}
-
-BedModel::~BedModel() {
-  pool_.waitForDone();
 }
 
 BedModel* BedModel::create(QQmlEngine* engine, QJSEngine*) {
@@ -98,13 +93,7 @@ void BedModel::showFirst(const QString& name) {
 
 void BedModel::refresh() {
   if (!watched_ || !book_) return;
-  if (busy_ > 0) {
-    again_ = true;
-    return;
-  }
-  ++busy_;
-  emit changed();
-  pool_.start([this, event = work_.event(), book = book_, job = job_, now = work_.now()] {
+  const auto make = [this, event = work_.event(), book = book_, job = job_, now = work_.now()] {
     auto made = std::make_shared<Made>();
     made->book = book;
     made->job = job;
@@ -136,22 +125,17 @@ void BedModel::refresh() {
       return {};
     };
     if (const auto done = work(); !done) made->fault = done.error();
-    QMetaObject::invokeMethod(
-        this, [this, made] { take(made); }, Qt::QueuedConnection);
-  });
+    return std::shared_ptr<const Made>(std::move(made));
+  };
+  beside_.work(make, [this](const auto& made) { take(made); });
+  emit changed();
 }
 
 void BedModel::take(const std::shared_ptr<const Made>& made) {
-  --busy_;
+  // Of a racket that is not shown any more nothing is told; what was asked of the other one is on its way.
   if (made->book == book_ && made->job == job_) {
     made_ = made;
     say();
-  } else {
-    again_ = true;  // another racket was opened meanwhile
-  }
-  if (again_) {
-    again_ = false;
-    refresh();
   }
   emit changed();
 }
@@ -346,23 +330,12 @@ void BedModel::propose(int what, int of, const QString& value) {
       said = false;
   }
   if (!said) return forgetProposal();
-  ++busy_;
+  proposing_.work([made = made_, change] { return weavelog::same_feel(made->bed, made->measured, change); },
+                  [this, asked = ++proposalAsked_](const auto& answer) {
+                    if (asked == proposalAsked_ && made_ && !made_->fault) sayProposal(answer);
+                    emit changed();
+                  });
   emit changed();
-  pool_.start([this, made = made_, change, asked = ++proposalAsked_] {
-    auto answer = std::make_shared<weavelog::Outcome<weavelog::Equivalent>>(weavelog::same_feel(made->bed, made->measured, change));
-    QMetaObject::invokeMethod(
-        this,
-        [this, answer, asked] {
-          --busy_;
-          if (asked == proposalAsked_ && made_ && !made_->fault) sayProposal(*answer);
-          if (busy_ == 0 && again_) {
-            again_ = false;
-            refresh();
-          }
-          emit changed();
-        },
-        Qt::QueuedConnection);
-  });
 }
 
 void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made) {
@@ -404,39 +377,29 @@ void BedModel::hear(const QString& hertz) {
     emit heardChanged();
     return;
   }
-  ++busy_;
+  hearing_.work([made = made_, hz = figure->to_double()] { return made->measured.reckoner.from_tone(made->bed.setup, hz); },
+                [this, asked](const auto& answer) {
+                  if (asked == heardAsked_ && made_ && !made_->fault) sayHeard(answer);
+                  emit changed();
+                });
   emit changed();
-  pool_.start([this, made = made_, hz = figure->to_double(), asked] {
-    auto answer = std::make_shared<weavelog::Outcome<weavelog::BedReckoner::FromTone>>(made->measured.reckoner.from_tone(made->bed.setup, hz));
-    QMetaObject::invokeMethod(
-        this,
-        [this, answer, asked] {
-          --busy_;
-          if (asked == heardAsked_ && made_ && !made_->fault) {
-            heard_.clear();
-            if (!*answer) {
-              heard_ = {{"fault", qtext(answer->error().message())}};
-            } else {
-              const auto& told = **answer;
-              const auto percent = [&](double part) { return number(100 * part, 0); };
-              heard_ = {{"lines", QStringList{tr("Mean tension %1, nine times of ten %2 to %3")
-                                                  .arg(force(told.tension.value), force(told.tension.low), force(told.tension.high)),
-                                              tr("That is %1 % of what was pulled, %2 to %3 %")
-                                                  .arg(percent(told.of_pulled.value), percent(told.of_pulled.low), percent(told.of_pulled.high)),
-                                              tr("Stiffness in the centre %1 N/mm, %2 to %3")
-                                                  .arg(number(told.stiffness.value / 1000, 1), number(told.stiffness.low / 1000, 1),
-                                                       number(told.stiffness.high / 1000, 1))}}};
-            }
-            emit heardChanged();
-          }
-          if (busy_ == 0 && again_) {
-            again_ = false;
-            refresh();
-          }
-          emit changed();
-        },
-        Qt::QueuedConnection);
-  });
+}
+
+void BedModel::sayHeard(const weavelog::Outcome<weavelog::BedReckoner::FromTone>& made) {
+  heard_.clear();
+  if (made) {
+    const auto percent = [&](double part) { return number(100 * part, 0); };
+    heard_ = {{"lines", QStringList{tr("Mean tension %1, nine times of ten %2 to %3")
+                                        .arg(force(made->tension.value), force(made->tension.low), force(made->tension.high)),
+                                    tr("That is %1 % of what was pulled, %2 to %3 %")
+                                        .arg(percent(made->of_pulled.value), percent(made->of_pulled.low), percent(made->of_pulled.high)),
+                                    tr("Stiffness in the centre %1 N/mm, %2 to %3")
+                                        .arg(number(made->stiffness.value / 1000, 1), number(made->stiffness.low / 1000, 1),
+                                             number(made->stiffness.high / 1000, 1))}}};
+  } else {
+    heard_ = {{"fault", qtext(made.error().message())}};
+  }
+  emit heardChanged();
 }
 
 // --- the figures as a table

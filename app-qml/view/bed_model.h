@@ -2,11 +2,11 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariant>
 
 #include <memory>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/work.h"
 #include "core/desk/room_bed.h"
 
@@ -68,10 +68,9 @@ class BedModel : public QObject {
   explicit BedModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static BedModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~BedModel() override;
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return busy_ > 0; }
+  [[nodiscard]] bool busy() const { return beside_.busy() || proposing_.busy() || hearing_.busy(); }
   [[nodiscard]] bool ready() const { return made_ != nullptr; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QString title() const { return title_; }
@@ -121,6 +120,7 @@ class BedModel : public QObject {
   void take(const std::shared_ptr<const Made>& made);
   void say();
   void sayCurve();
+  void sayHeard(const weavelog::Outcome<weavelog::BedReckoner::FromTone>& made);
   void sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made);
   [[nodiscard]] QString number(double value, int places) const;
   [[nodiscard]] QString force(double newtons) const;
@@ -130,13 +130,12 @@ class BedModel : public QObject {
   Work& work_;
   weavelog::BookId book_;
   weavelog::EntityId job_;
-  bool watched_ = false, again_ = false;
-  int busy_ = 0;
+  bool watched_ = false;
   int proposalAsked_ = 0, heardAsked_ = 0;  // only the newest question is answered
   QString fault_, title_, strung_, matchTime_, data_, left_, gauge_, unit_;
   QVariantList strings_, outline_, figures_, curve_, curveTimes_, curveParts_, curveMoments_, choices_;
   QStringList assumed_, cautions_;
   QVariantMap proposal_, heard_;
   std::shared_ptr<const Made> made_;
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this}, proposing_{*this}, hearing_{*this};  // end before what they report to
 };

@@ -13,11 +13,8 @@
 #include "core/plan/plan_words.h"
 
 BenchesModel::BenchesModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
-  pool_.setMaxThreadCount(1);
   connect(&work_, &Work::changed, this, &BenchesModel::refresh);
 }
-
-BenchesModel::~BenchesModel() { pool_.waitForDone(); }
 
 BenchesModel* BenchesModel::create(QQmlEngine* engine, QJSEngine*) {
   return new BenchesModel(provided<AppDevice>(engine)->work());  // the engine takes it over
@@ -161,17 +158,12 @@ bool BenchesModel::dropWish(int wish, const QString& say) {
 }
 
 void BenchesModel::plan(const QString& say) {
-  if (!room_ || busy_) return;
-  busy_ = true;
+  if (!room_ || busy()) return;
+  beside_.work([room = room_] { return room->benches().plan(); }, [this, room = room_, say](const auto& plan) { take(room, plan, say); });
   emit busyChanged();
-  pool_.start([this, room = room_, say] {
-    auto plan = std::make_shared<weavelog::Outcome<weavelog::BenchPlan>>(room->benches().plan());
-    QMetaObject::invokeMethod(this, [this, room, plan, say] { take(room, *plan, say); }, Qt::QueuedConnection);
-  });
 }
 
 void BenchesModel::take(const std::shared_ptr<weavelog::RoomBenches>& room, const weavelog::Outcome<weavelog::BenchPlan>& plan, const QString& say) {
-  busy_ = false;
   emit busyChanged();
   if (!plan) return work_.tell(plan.error());
   // Written over what the book says now, not over what it said when the planning began.

@@ -2,11 +2,11 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariant>
 
 #include <memory>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/work.h"
 #include "core/desk/room_benches.h"
 
@@ -44,7 +44,6 @@ class BenchesModel : public QObject {
   explicit BenchesModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static BenchesModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~BenchesModel() override;
 
   void setWatched(bool watched);
   [[nodiscard]] int apartFrom() const { return apartFrom_; }
@@ -56,7 +55,7 @@ class BenchesModel : public QObject {
   Q_INVOKABLE bool setRules(const QString& chances, const QString& weights, const QString& say);
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] bool planned() const { return choice_.has_value(); }
-  [[nodiscard]] bool busy() const { return busy_; }
+  [[nodiscard]] bool busy() const { return beside_.busy(); }
   [[nodiscard]] QString proof() const { return proof_; }
   [[nodiscard]] QVariantList benches() const { return benches_; }
   [[nodiscard]] QStringList without() const { return without_; }
@@ -89,12 +88,12 @@ class BenchesModel : public QObject {
   [[nodiscard]] bool pinned(std::size_t person) const;
 
   Work& work_;
-  bool watched_ = false, busy_ = false;
+  bool watched_ = false;
   int apartFrom_ = 8;
   QString chances_, weights_, fault_, proof_;
   std::shared_ptr<weavelog::RoomBenches> room_;
   std::optional<weavelog::BenchChoice> choice_;
   QVariantList benches_;
   QStringList without_;
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this};  // ends before what it reports to
 };

@@ -19,6 +19,8 @@ constexpr weavelog::UnixMs minute = 60'000;
 constexpr weavelog::UnixMs hour = 60 * minute;
 constexpr qint64 mostSightBytes = 8 << 20;
 
+QString named(const weavelog::OpenJob& racket) { return qtext(weavelog::racket_words(racket)); }
+
 int minutesFrom(weavelog::UnixMs begin, weavelog::UnixMs at) { return static_cast<int>((at - begin) / minute); }
 
 }  // namespace
@@ -33,11 +35,8 @@ struct DayModel::Made {
 };
 
 DayModel::DayModel(Work& work, const QString& folder, QObject* parent) : QObject(parent), work_(work), folder_(folder) {
-  pool_.setMaxThreadCount(1);
   connect(&work_, &Work::changed, this, &DayModel::refresh);
 }
-
-DayModel::~DayModel() { pool_.waitForDone(); }
 
 DayModel* DayModel::create(QQmlEngine* engine, QJSEngine*) {
   auto* device = provided<AppDevice>(engine);
@@ -48,28 +47,14 @@ void DayModel::setWatched(bool watched) {
   if (watched == watched_) return;
   watched_ = watched;
   emit watchedChanged();
+  anew_ = false;
   if (!watched) keepSight();
   refresh();
 }
 
 void DayModel::refresh() {
   if (!watched_) return;
-  if (busy_) {
-    again_ = true;
-    return;
-  }
-  start(weavelog::PlanEffort::event);
-}
-
-void DayModel::planAnew() {
-  if (busy_) return;
-  start(weavelog::PlanEffort::day);
-}
-
-void DayModel::start(weavelog::PlanEffort effort) {
-  busy_ = true;
-  emit changed();
-  pool_.start([this, effort, event = work_.event(), now = work_.now()] {
+  const auto make = [this, anew = anew_, event = work_.event(), now = work_.now()] {
     auto made = std::make_shared<Made>();
     made->event = event;
     if (!event) {
@@ -79,32 +64,26 @@ void DayModel::start(weavelog::PlanEffort effort) {
     } else {
       made->day = std::move(*day);
       auto input = made->day->input();
-      if (effort == weavelog::PlanEffort::day) input.told.clear();
-      auto plan = weavelog::plan_day(input, input.told.empty() ? weavelog::PlanEffort::day : effort);
-      if (plan) {
+      if (anew) input.told.clear();
+      if (auto plan = weavelog::plan_day(input, input.told.empty() ? weavelog::PlanEffort::day : weavelog::PlanEffort::event)) {
         made->plan = std::move(*plan);
         made->sight = weavelog::plan_sight(work_.ledger(), event, *made->day, made->plan);
       } else {
         made->fault = plan.error();
       }
     }
-    QMetaObject::invokeMethod(this, [this, made] { take(made); }, Qt::QueuedConnection);
+    return std::shared_ptr<const Made>(std::move(made));
+  };
+  beside_.work(make, [this](const auto& made) {
+    made_ = made;
+    show();
   });
+  emit changed();
 }
 
-void DayModel::take(const std::shared_ptr<const Made>& made) {
-  busy_ = false;
-  made_ = made;
-  show();
-  if (again_) {
-    again_ = false;
-    refresh();
-  }
-}
-
-QString DayModel::racketName(const weavelog::OpenJob& racket) const {
-  const QString name = qtext(racket.given_name + (racket.given_name.empty() || racket.family_name.empty() ? "" : " ") + racket.family_name);
-  return racket.tag_number ? QStringLiteral("%1 %2").arg(*racket.tag_number).arg(name) : name;
+void DayModel::planAnew() {
+  anew_ = true;
+  refresh();
 }
 
 QString DayModel::clock(weavelog::UnixMs at) const { return work_.timeText(at); }
@@ -127,7 +106,7 @@ void DayModel::show() {
     toTell_ = static_cast<int>(places.size());
     showBenches();
     for (const auto& change : weavelog::changes_of(day.input(), made_->plan)) {
-      const QString name = racketName(day.racket(change.job));
+      const QString name = named(day.racket(change.job));
       const QString was = tr("%1 at %2").arg(clock(change.ready_told), qtext(change.bench_told));
       if (!change.ready_now) changes_.append(tr("%1: no shift has room any more; told was %2").arg(name, was));
       else
@@ -138,7 +117,7 @@ void DayModel::show() {
     for (const auto& doubt : day.doubts()) {
       const QString bench = qtext(day.input().benches[doubt.bench].name);
       const bool racket = doubt.kind == Kind::two_at_once || doubt.kind == Kind::not_of_team;
-      const QString name = racket ? racketName(day.open()[doubt.open_job]) : QString();
+      const QString name = racket ? named(day.open()[doubt.open_job]) : QString();
       switch (doubt.kind) {
         case Kind::two_at_once: doubts_.append(tr("%1 has two rackets on the machine. Is %2 strung? Then tap it on.").arg(bench, name)); break;
         case Kind::not_of_team: doubts_.append(tr("%1 is on a machine of somebody who is not in the team.").arg(name)); break;
@@ -149,8 +128,8 @@ void DayModel::show() {
         case Kind::no_machine: doubts_.append(tr("There is no machine for %1.").arg(bench)); break;
       }
     }
-    for (const std::size_t one : day.waiting()) doubts_.append(tr("%1 waits for the player’s answer and is in no plan.").arg(racketName(day.open()[one])));
-    for (const std::size_t job : made_->plan.unfitting) doubts_.append(tr("No shift has room for %1.").arg(racketName(day.racket(job))));
+    for (const std::size_t one : day.waiting()) doubts_.append(tr("%1 waits for the player’s answer and is in no plan.").arg(named(day.open()[one])));
+    for (const std::size_t job : made_->plan.unfitting) doubts_.append(tr("No shift has room for %1.").arg(named(day.racket(job))));
     if (day.shifts_assumed()) doubts_.append(tr("Nobody has said who is in the room when: everybody counts as there from 8 to 20 o’clock."));
   }
   showNews();
@@ -197,11 +176,11 @@ void DayModel::showBenches() {
                               {"book", qtext(racket.player.hex())},
                               {"tag", racket.tag_number ? QString::number(*racket.tag_number) : QString()},
                               {"name", qtext(racket.family_name.empty() ? racket.given_name : racket.family_name)},
-                              {"whole", racketName(racket)},
+                              {"whole", named(racket)},
                               {"from", std::max(0, minutesFrom(begin, planned.begin))},
                               {"until", minutesFrom(begin, planned.end)},
                               {"times", tr("%1 to %2").arg(clock(planned.begin), clock(planned.end))},
-                              {"promised", clock(racket.facts.ready_by.value_or(0)).isEmpty() || !racket.facts.ready_by ? QString() : clock(*racket.facts.ready_by)},
+                              {"promised", work_.timeText(racket.facts.ready_by)},
                               {"late", static_cast<int>((planned.late + minute - 1) / minute)},
                               {"changed", static_cast<bool>(differs[planned.job])},
                               {"inWork", job.in_work.has_value()},
@@ -271,7 +250,8 @@ void DayModel::seen() {
 }
 
 bool DayModel::tell(const QString& say) {
-  if (!made_ || made_->fault || busy_) return false;
+  if (!made_ || made_->fault) return false;
+  anew_ = false;
   const auto drafts = made_->day->tell(made_->plan, work_.who().toStdString(), work_.now());
   for (std::size_t i = 0; i < drafts.size(); ++i)
     if (!work_.commit(drafts[i], i + 1 == drafts.size() ? say : QString())) return false;

@@ -2,11 +2,11 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariant>
 
 #include <memory>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/work.h"
 #include "core/desk/plan_sight.h"
 
@@ -52,10 +52,9 @@ class DayModel : public QObject {
   DayModel(Work& work, const QString& folder, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static DayModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~DayModel() override;
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return busy_; }
+  [[nodiscard]] bool busy() const { return beside_.busy(); }
   [[nodiscard]] bool ready() const { return made_ != nullptr; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] int minutes() const { return minutes_; }
@@ -71,7 +70,7 @@ class DayModel : public QObject {
   [[nodiscard]] bool told() const { return told_; }
   [[nodiscard]] int toTell() const { return toTell_; }
 
-  // Works the day out as if nothing had been told yet.
+  // Works the day out as if nothing had been told yet, until that is told or nobody looks any more.
   Q_INVOKABLE void planAnew();
   // Everybody's tablet shows this plan from now on. `say` is what the toast says.
   Q_INVOKABLE bool tell(const QString& say);
@@ -85,19 +84,17 @@ class DayModel : public QObject {
  private:
   struct Made;
   void refresh();
-  void start(weavelog::PlanEffort effort);
-  void take(const std::shared_ptr<const Made>& made);
   void show();
   void showBenches();
   void showNews();
   void keepSight();
   [[nodiscard]] QString sightFile() const;
-  [[nodiscard]] QString racketName(const weavelog::OpenJob& racket) const;
   [[nodiscard]] QString clock(weavelog::UnixMs at) const;
 
   Work& work_;
   QString folder_;
-  bool watched_ = false, busy_ = false, again_ = false, told_ = false;
+  bool watched_ = false, told_ = false;
+  bool anew_ = false;  // somebody wants a plan as if nothing had been told, and has not told it yet
   QString fault_, lookedAt_;
   int minutes_ = 0, now_ = 0, rackets_ = 0, late_ = 0, toTell_ = 0;
   QVariantList hours_, benches_;
@@ -105,5 +102,5 @@ class DayModel : public QObject {
   std::shared_ptr<const Made> made_;
   std::optional<weavelog::PlanSight> before_;  // the last look
   weavelog::BookId beforeOf_;                  // of that event
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this};  // ends before what it reports to
 };

@@ -22,11 +22,8 @@ QVariantMap bandOf(const QString& name, const weavelog::Band& band) {
 }  // namespace
 
 ForecastModel::ForecastModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
-  pool_.setMaxThreadCount(1);
   connect(&work_, &Work::changed, this, &ForecastModel::refresh);
 }
-
-ForecastModel::~ForecastModel() { pool_.waitForDone(); }
 
 ForecastModel* ForecastModel::create(QQmlEngine* engine, QJSEngine*) {
   return new ForecastModel(provided<AppDevice>(engine)->work());  // the engine takes it over
@@ -47,31 +44,18 @@ void ForecastModel::setDay(int day) {
 
 void ForecastModel::refresh() {
   if (!watched_) return;
-  if (busy_) {
-    again_ = true;
-    return;
-  }
-  busy_ = true;
-  emit changed();
-  pool_.start([this, event = work_.event(), now = work_.now()] {
-    auto made = std::make_shared<weavelog::Outcome<weavelog::Forecast>>(weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", "", ""));
-    if (event) {
-      const auto input = weavelog::room_forecast_input(work_.ledger(), event, now);
-      *made = input ? weavelog::forecast_of(*input) : weavelog::Outcome<weavelog::Forecast>(weavelog::fail(input.error()));
-    }
-    QMetaObject::invokeMethod(this, [this, made] { take(*made); }, Qt::QueuedConnection);
+  const auto make = [this, event = work_.event(), now = work_.now()]() -> weavelog::Outcome<weavelog::Forecast> {
+    if (!event) return weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server first");
+    const auto input = weavelog::room_forecast_input(work_.ledger(), event, now);
+    if (!input) return weavelog::fail(input.error());
+    return weavelog::forecast_of(*input);
+  };
+  beside_.work(make, [this](const auto& made) {
+    fault_ = made ? QString() : qtext(made.error().message());
+    made_ = made ? std::optional(*made) : std::nullopt;
+    show();
   });
-}
-
-void ForecastModel::take(const weavelog::Outcome<weavelog::Forecast>& made) {
-  busy_ = false;
-  fault_ = made ? QString() : qtext(made.error().message());
-  made_ = made ? std::optional(*made) : std::nullopt;
-  show();
-  if (again_) {
-    again_ = false;
-    refresh();
-  }
+  emit changed();
 }
 
 void ForecastModel::show() {

@@ -2,12 +2,12 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariant>
 
 #include <memory>
 #include <optional>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/work.h"
 #include "core/plan/forecast.h"
 
@@ -38,10 +38,9 @@ class ForecastModel : public QObject {
   explicit ForecastModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static ForecastModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~ForecastModel() override;
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return busy_; }
+  [[nodiscard]] bool busy() const { return beside_.busy(); }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QVariantList days() const { return days_; }
   [[nodiscard]] int day() const { return day_; }
@@ -56,15 +55,14 @@ class ForecastModel : public QObject {
 
  private:
   void refresh();
-  void take(const weavelog::Outcome<weavelog::Forecast>& made);
   void show();
 
   Work& work_;
-  bool watched_ = false, busy_ = false, again_ = false;
+  bool watched_ = false;
   QString fault_;
   int day_ = 0;
   QVariantList days_, hours_, strings_;
   QVariantMap sums_;
   std::optional<weavelog::Forecast> made_;
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this};  // ends before what it reports to
 };

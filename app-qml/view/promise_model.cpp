@@ -31,7 +31,6 @@ struct PromiseModel::Answer {
 };
 
 PromiseModel::PromiseModel(Work& work, DropOffDraft& draft, QObject* parent) : QObject(parent), work_(work), draft_(draft) {
-  pool_.setMaxThreadCount(1);
   soon_.setSingleShot(true);
   soon_.setInterval(askMs);
   connect(&soon_, &QTimer::timeout, this, &PromiseModel::start);
@@ -41,8 +40,6 @@ PromiseModel::PromiseModel(Work& work, DropOffDraft& draft, QObject* parent) : Q
   });
   connect(&draft_, &DropOffDraft::edited, this, &PromiseModel::ask);
 }
-
-PromiseModel::~PromiseModel() { pool_.waitForDone(); }
 
 PromiseModel* PromiseModel::create(QQmlEngine* engine, QJSEngine*) {
   return new PromiseModel(provided<AppDevice>(engine)->work(), *provided<DeskModel>(engine)->draft());  // the engine takes it over
@@ -61,10 +58,6 @@ void PromiseModel::ask() {
 
 void PromiseModel::start() {
   if (!watched_) return;
-  if (busy_) {
-    again_ = true;
-    return;
-  }
   Asked asked;
   asked.rackets = draft_.asked();
   asked.rush = static_cast<weavelog::Rush>(draft_.rush());
@@ -73,45 +66,39 @@ void PromiseModel::start() {
     take({});
     return;
   }
-  busy_ = true;
   const auto now = work_.now();
   const bool read = stale_ || !room_ || now - room_->day().input().now > oldMs || now < room_->day().input().now;
   stale_ = false;
-  pool_.start([this, asked, read, now, event = work_.event(), room = room_] {
-    auto answer = std::make_shared<Answer>();
-    answer->room = room;
+  const auto make = [this, asked, read, now, event = work_.event(), room = room_] {
+    Answer answer;
+    answer.room = room;
     if (read) {
       auto made = weavelog::RoomPromises::make(work_.ledger(), event, now);
-      if (made) answer->room = std::make_shared<const weavelog::RoomPromises>(std::move(*made));
-      else answer->fault = made.error();
+      if (made) answer.room = std::make_shared<const weavelog::RoomPromises>(std::move(*made));
+      else answer.fault = made.error();
     }
-    if (!answer->fault) {
+    if (!answer.fault) {
       weavelog::RacketsToCome rackets;
       rackets.rush = asked.rush;
       for (const auto& one : asked.rackets)
-        rackets.kinds.push_back(answer->room->day().work_kind(one.agreed.mains_string, one.agreed.crosses_string, one.pattern, one.agreed.pieces.value_or(0)));
+        rackets.kinds.push_back(answer.room->day().work_kind(one.agreed.mains_string, one.agreed.crosses_string, one.pattern, one.agreed.pieces.value_or(0)));
       if (asked.wish) {
-        auto wish = answer->room->check(rackets, *asked.wish);
+        auto wish = answer.room->check(rackets, *asked.wish);
         if (wish) {
-          answer->earliest = wish->earliest;
-          answer->wish = std::move(*wish);
+          answer.earliest = wish->earliest;
+          answer.wish = std::move(*wish);
         } else {
-          answer->fault = wish.error();
+          answer.fault = wish.error();
         }
-      } else if (auto earliest = answer->room->earliest(rackets)) {
-        answer->earliest = *earliest;
+      } else if (auto earliest = answer.room->earliest(rackets)) {
+        answer.earliest = *earliest;
       } else {
-        answer->fault = earliest.error();
+        answer.fault = earliest.error();
       }
     }
-    QMetaObject::invokeMethod(
-        this,
-        [this, answer] {
-          busy_ = false;
-          take(*answer);
-        },
-        Qt::QueuedConnection);
-  });
+    return answer;
+  };
+  beside_.work(make, [this](const Answer& answer) { take(answer); });
 }
 
 void PromiseModel::take(const Answer& answer) {
@@ -140,10 +127,6 @@ void PromiseModel::take(const Answer& answer) {
       }
   }
   emit changed();
-  if (again_) {
-    again_ = false;
-    start();
-  }
 }
 
 void PromiseModel::takeEarliest() {

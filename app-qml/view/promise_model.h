@@ -2,12 +2,12 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 #include <QVariant>
 
 #include <memory>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/drop_off_draft.h"
 #include "core/desk/room_promise.h"
 
@@ -40,7 +40,6 @@ class PromiseModel : public QObject {
   PromiseModel(Work& work, DropOffDraft& draft, QObject* parent = nullptr);
   // Works on the engine's device, which must be open, and its desk.
   static PromiseModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~PromiseModel() override;
 
   void setWatched(bool watched);
   [[nodiscard]] QString fault() const { return fault_; }
@@ -68,12 +67,12 @@ class PromiseModel : public QObject {
 
   Work& work_;
   DropOffDraft& draft_;
-  bool watched_ = false, busy_ = false, again_ = false, stale_ = true;
+  bool watched_ = false, stale_ = true;
   bool answered_ = false, canBeKept_ = false, impossible_ = false;
   QString fault_, earliest_, confidence_, chance_;
   QStringList mustMove_;
   std::optional<weavelog::UnixMs> earliestAt_;
   std::shared_ptr<const weavelog::RoomPromises> room_;  // the queue, as long as nothing changes in the room
   QTimer soon_;
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this};  // ends before what it reports to
 };

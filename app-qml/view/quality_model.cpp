@@ -35,11 +35,8 @@ std::optional<double> numberIn(const QString& text, double least, double most) {
 }  // namespace
 
 QualityModel::QualityModel(Work& work, QObject* parent) : QObject(parent), work_(work) {
-  pool_.setMaxThreadCount(1);
   connect(&work_, &Work::changed, this, &QualityModel::refresh);
 }
-
-QualityModel::~QualityModel() { pool_.waitForDone(); }
 
 QualityModel* QualityModel::create(QQmlEngine* engine, QJSEngine*) {
   return new QualityModel(provided<AppDevice>(engine)->work());  // the engine takes it over
@@ -67,27 +64,15 @@ void QualityModel::look(const QString& who, const QString& job) {
 
 void QualityModel::refresh() {
   if (!watched_ && looked_.isEmpty()) return;
-  if (busy_) {
-    again_ = true;
-    return;
-  }
-  busy_ = true;
-  emit changed();
-  pool_.start([this, event = work_.event()] {
-    auto made = std::make_shared<Made>(event ? weavelog::RoomQuality::make(work_.ledger(), event)
-                                             : Made(weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server first")));
-    QMetaObject::invokeMethod(this, [this, made] { take(made); }, Qt::QueuedConnection);
+  const auto make = [this, event = work_.event()] {
+    return std::make_shared<const Made>(event ? weavelog::RoomQuality::make(work_.ledger(), event)
+                                              : Made(weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server first")));
+  };
+  beside_.work(make, [this](const auto& made) {
+    made_ = made;
+    show();
   });
-}
-
-void QualityModel::take(const std::shared_ptr<const Made>& made) {
-  busy_ = false;
-  made_ = made;
-  show();
-  if (again_) {
-    again_ = false;
-    refresh();
-  }
+  emit changed();
 }
 
 void QualityModel::setOf(const QString& of) {

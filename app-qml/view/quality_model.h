@@ -2,12 +2,12 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QUrl>
 #include <QVariant>
 
 #include <memory>
 
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/work.h"
 #include "core/desk/room_quality.h"
 
@@ -63,7 +63,6 @@ class QualityModel : public QObject {
   explicit QualityModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static QualityModel* create(QQmlEngine* engine, QJSEngine* script);
-  ~QualityModel() override;
 
   // `who` looks at a racket: whether it is off is in `verdicts` under that name, until they look at another, or at none ("").
   Q_INVOKABLE void look(const QString& who, const QString& job);
@@ -76,7 +75,7 @@ class QualityModel : public QObject {
   Q_INVOKABLE bool save(const QUrl& file);
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return busy_; }
+  [[nodiscard]] bool busy() const { return beside_.busy(); }
   [[nodiscard]] bool ready() const { return made_ != nullptr; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QString of() const { return of_; }
@@ -108,7 +107,6 @@ class QualityModel : public QObject {
  private:
   using Made = weavelog::Outcome<weavelog::RoomQuality>;
   void refresh();
-  void take(const std::shared_ptr<const Made>& made);
   void show();
   void showRoom();
   void showPoints();
@@ -123,7 +121,7 @@ class QualityModel : public QObject {
   [[nodiscard]] QVariantMap machineCard(const weavelog::MachineQuality& machine) const;
 
   Work& work_;
-  bool watched_ = false, busy_ = false, again_ = false;
+  bool watched_ = false;
   QString fault_, of_, scatter_, capability_, wanted_, ruledTolerance_, ruledDays_;
   QVariantList choices_, points_, alarms_, machines_;
   QStringList variance_, leftOut_;
@@ -132,5 +130,5 @@ class QualityModel : public QObject {
   int rackets_ = 0, olderAlarms_ = 0;
   double limit_ = 0, tolerance_ = 4, reach_ = 6;
   std::shared_ptr<const Made> made_;
-  QThreadPool pool_;  // ends before what it reports to
+  BesideScreen beside_{*this};  // ends before what it reports to
 };

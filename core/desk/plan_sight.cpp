@@ -13,11 +13,6 @@ namespace json = boost::json;
 /// A ready time that moves by less than this is no news.
 constexpr std::int64_t kNewsMs = 10LL * 60'000;
 
-std::string whose(const OpenJob& racket) {
-  std::string name = racket.given_name + (racket.given_name.empty() || racket.family_name.empty() ? "" : " ") + racket.family_name;
-  return racket.tag_number ? std::to_string(*racket.tag_number) + " " + name : name;
-}
-
 }  // namespace
 
 PlanSight plan_sight(const Ledger& ledger, const BookId& event, const RoomDay& day, const DayPlan& plan) {
@@ -27,7 +22,7 @@ PlanSight plan_sight(const Ledger& ledger, const BookId& event, const RoomDay& d
     const OpenJob& racket = day.racket(job);
     const PlannedJob* planned = plan.of(job);
     PlanSight::Racket seen;
-    seen.whose = whose(racket);
+    seen.whose = racket_words(racket);
     if (planned != nullptr) {
       seen.bench = day.input().benches[planned->bench].name;
       seen.ready = planned->end + day.finishing();

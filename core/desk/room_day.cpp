@@ -24,22 +24,12 @@ constexpr std::size_t kPlacesADraft = 400;
 /// On-court rushes an hour and bench before a room has seen any, worth so many hours of its own: a guess of ours, small rooms get few.
 constexpr double kRushPrior = 0.05, kRushPriorHours = 10;
 
-std::string_view material_words(StringMaterial material) {
-  switch (material) {
-    case StringMaterial::natural_gut:
-      return "natural gut";
-    case StringMaterial::multifilament:
-      return "multifilament";
-    case StringMaterial::synthetic_gut:
-      return "synthetic gut";
-    case StringMaterial::polyester:
-      return "polyester";
-    case StringMaterial::aramid:
-      return "aramid";
-    case StringMaterial::unsaid:
-      break;
-  }
-  return {};
+/// "natural gut": as durations call it (core/plan/durations.h).
+std::string material_words(StringMaterial material) {
+  if (material == StringMaterial::unsaid) return {};
+  std::string out(name_of_choice(material));
+  std::replace(out.begin(), out.end(), '_', ' ');
+  return out;
 }
 
 bool meets(const std::vector<TimeSpan>& one, const std::vector<TimeSpan>& other) {
@@ -54,6 +44,14 @@ EntityId place_id(const BookId& event, const EntityId& job) {
 }
 
 }  // namespace
+
+std::string player_words(const OpenJob& racket) {
+  return racket.given_name + (racket.given_name.empty() || racket.family_name.empty() ? "" : " ") + racket.family_name;
+}
+
+std::string racket_words(const OpenJob& racket) {
+  return racket.tag_number ? std::to_string(*racket.tag_number) + " " + player_words(racket) : player_words(racket);
+}
 
 std::vector<Loaded<DayPlace>> told_day(const Ledger& ledger, const BookId& event) {
   std::vector<Loaded<DayPlace>> out;

@@ -14,6 +14,10 @@
 
 namespace weavelog {
 
+/// "Given Family", and before it the tag's number where there is one: as people call a racket.
+[[nodiscard]] std::string player_words(const OpenJob& racket);
+[[nodiscard]] std::string racket_words(const OpenJob& racket);
+
 /// So far ahead is planned: whoever brings a racket in the evening gets it in the morning.
 inline constexpr std::int64_t kPlanAhead = 36LL * 3'600'000;
 
@@ -35,7 +39,8 @@ class RoomDay {
  public:
   /// Benches are those of the team who string (hands_of_team()), open during their shifts; where the event has no shifts at all, from 8 to
   /// 20 o'clock there. Rackets are those from received to on the machine that wait for no answer, wanted by what was promised less what
-  /// is still done after the stringing, or else by the player's next match less the room's margin (60 minutes). Faults: not_found (no event, nobody who strings); those of check_day().
+  /// is still done after the stringing, or else by the player's next match less the room's margin (60 minutes). Faults: not_found (no event,
+  /// nobody who strings); those of check_day().
   [[nodiscard]] static Outcome<RoomDay> make(const Ledger& ledger, const BookId& event, UnixMs now);
 
   [[nodiscard]] const DayInput& input() const { return input_; }
@@ -78,7 +83,7 @@ class RoomDay {
   WorkTimes times_;
   std::int64_t finishing_ = 0;
   bool shifts_assumed_ = false;
-  double confidence_ = 0.95, rushes_per_hour_ = 0.5, rushes_seen_ = 0;
+  double confidence_ = 0, rushes_per_hour_ = 0, rushes_seen_ = 0;
 };
 
 /// What was told of each racket, of those that are still in the book.

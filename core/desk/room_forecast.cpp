@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 #include "core/base/local_time.h"
 #include "core/base/text.h"

@@ -106,7 +106,7 @@ Outcome<RoomWish> RoomPromises::check(const RacketsToCome& rackets, UnixMs wish)
   if (auto first = earliest(rackets)) out.earliest = *first;
   for (const auto& [job, cost] : costs) {
     const OpenJob& racket = day_->racket(job);
-    out.must_move.push_back({racket.player, racket.job, racket.given_name + (racket.given_name.empty() ? "" : " ") + racket.family_name,
+    out.must_move.push_back({racket.player, racket.job, player_words(racket),
                              racket.tag_number, racket.facts.ready_by.value_or(0), cost.before, cost.after});
   }
   std::stable_sort(out.must_move.begin(), out.must_move.end(),

@@ -30,20 +30,15 @@ std::string who(Context& context, const RoomArguments& arguments) {
   return arguments.by.empty() ? context.ledger().self().device : arguments.by;
 }
 
-std::string whose(const OpenJob& racket) {
-  std::string out = racket.given_name + (racket.given_name.empty() ? "" : " ") + racket.family_name;
-  return racket.tag_number ? std::to_string(*racket.tag_number) + " " + out : out;
-}
-
 std::string percent(double part) { return std::to_string(static_cast<int>(std::lround(part * 100))) + " %"; }
 
 std::string doubt_words(const RoomDay& day, const DayDoubt& doubt) {
   const std::string& bench = day.input().benches[doubt.bench].name;
   switch (doubt.kind) {
     case DayDoubt::Kind::two_at_once:
-      return bench + " has two rackets on the machine; is " + whose(day.open()[doubt.open_job]) + " strung?";
+      return bench + " has two rackets on the machine; is " + racket_words(day.open()[doubt.open_job]) + " strung?";
     case DayDoubt::Kind::not_of_team:
-      return whose(day.open()[doubt.open_job]) + " is on a machine of somebody who is not of the team";
+      return racket_words(day.open()[doubt.open_job]) + " is on a machine of somebody who is not of the team";
     case DayDoubt::Kind::machine_out:
       return bench + "'s machine is out of order, and no other is free";
     case DayDoubt::Kind::other_machine:
@@ -68,14 +63,14 @@ void tell_day(Context& context, const RoomDay& day, const DayPlan& plan) {
     for (const PlannedJob& planned : plan.jobs) {
       if (planned.bench != bench) continue;
       const OpenJob& racket = day.racket(planned.job);
-      text += "  " + clock(planned.begin) + " to " + clock(planned.end) + "  " + whose(racket);
+      text += "  " + clock(planned.begin) + " to " + clock(planned.end) + "  " + racket_words(racket);
       if (racket.facts.ready_by) text += ", promised " + clock(*racket.facts.ready_by);
       text += planned.late > 0 ? "  LATE by " + std::to_string((planned.late + 59'999) / 60'000) + " min\n" : "\n";
     }
   }
   for (const PlannedJob& planned : plan.jobs) {
     const OpenJob& racket = day.racket(planned.job);
-    json::object one{{"job", racket.job.hex()}, {"player", racket.player.hex()}, {"name", whose(racket)},
+    json::object one{{"job", racket.job.hex()}, {"player", racket.player.hex()}, {"name", racket_words(racket)},
                      {"stringer", input.benches[planned.bench].stringer}, {"begin", iso_utc(planned.begin)}, {"strung", iso_utc(planned.end)},
                      {"ready", iso_utc(planned.end + day.finishing())}, {"late_minutes", std::ceil(static_cast<double>(planned.late) / 60'000)},
                      {"fixed", planned.fixed}};
@@ -83,21 +78,21 @@ void tell_day(Context& context, const RoomDay& day, const DayPlan& plan) {
     jobs.push_back(std::move(one));
   }
   for (const PlanChange& change : changes_of(input, plan)) {
-    const std::string name = whose(day.racket(change.job));
+    const std::string name = racket_words(day.racket(change.job));
     json::object one{{"name", name}, {"bench_told", change.bench_told}, {"ready_told", iso_utc(change.ready_told)}, {"late", change.late_now}};
     if (change.ready_now) one["bench"] = change.bench_now, one["ready"] = iso_utc(*change.ready_now);
     changes.push_back(std::move(one));
     text += "changed: " + name + ", told " + clock(change.ready_told) + " at " + change.bench_told + ", now " +
             (change.ready_now ? clock(*change.ready_now) + " at " + change.bench_now : std::string("without a time")) + "\n";
   }
-  for (const std::size_t job : plan.unfitting) unfitting.push_back(json::string(whose(day.racket(job))));
+  for (const std::size_t job : plan.unfitting) unfitting.push_back(json::string(racket_words(day.racket(job))));
   for (const DayDoubt& doubt : day.doubts()) {
     doubts.push_back(json::string(doubt_words(day, doubt)));
     text += doubt_words(day, doubt) + "\n";
   }
   for (const std::size_t one : day.waiting()) {
-    waiting.push_back(json::string(whose(day.open()[one])));
-    text += "waits for an answer: " + whose(day.open()[one]) + "\n";
+    waiting.push_back(json::string(racket_words(day.open()[one])));
+    text += "waits for an answer: " + racket_words(day.open()[one]) + "\n";
   }
   json::object out{{"at", iso_utc(input.now)}, {"benches", std::move(benches)}, {"jobs", std::move(jobs)}, {"changes", std::move(changes)},
                    {"unfitting", std::move(unfitting)}, {"waiting", std::move(waiting)}, {"doubts", std::move(doubts)},

@@ -81,9 +81,17 @@ TEST_CASE("the day stands on benches, is told to the room, and a rush shows what
   CHECK(day.changes().size() == 2);
   CHECK(jobOf(day, "1")["changed"].toBool());
   CHECK(day.toTell() == 4);
+  // A plan made anew stays as long as nobody has told it, whatever else happens in the room.
   day.planAnew();
   REQUIRE(settle(day));
-  CHECK(day.rackets() == 4);
+  const int anew = day.toTell();
+  CHECK(anew >= 4);
+  room.device->work().refresh();
+  REQUIRE(settle(day));
+  CHECK(day.toTell() == anew);
+  CHECK(day.tell("told"));
+  REQUIRE(settle(day));
+  CHECK(day.toTell() == 0);
 }
 
 TEST_CASE("what happened since somebody looked is told once, also after the app was closed") {

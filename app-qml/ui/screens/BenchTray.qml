@@ -48,7 +48,11 @@ Item {
             id: ground
             anchors.bottom: parent.bottom
             width: parent.width
-            height: Math.min(parent.height * 0.72, head.height + grid.height + 3 * Theme.gap)
+            // Of a room with many benches each target is lower, so that all are in reach.
+            readonly property int rows: Math.ceil(tray.ways.length / grid.columns)
+            readonly property real room: parent.height * 0.72 - head.height - 3 * Theme.gap
+            readonly property int target: Math.max(28, Math.min(64, Math.floor(room / Math.max(1, rows)) - grid.spacing))
+            height: head.height + grid.height + 3 * Theme.gap
             color: Theme.colour.surface
             border.width: 1
             border.color: Theme.colour.controlLine
@@ -77,7 +81,7 @@ Item {
                         readonly property bool open: modelData.allowed && !modelData.here
                         objectName: "target" + modelData.bench
                         width: Math.floor((ground.width - 2 * Theme.room - (grid.columns - 1) * grid.spacing) / grid.columns)
-                        height: 64
+                        height: ground.target
                         radius: Theme.radius
                         color: !target.open ? Theme.colour.disabledGround : tray.over === index ? Theme.colour.action : Theme.colour.raised
                         border.width: tray.over === index ? 3 : 1
@@ -92,10 +96,11 @@ Item {
                                 maximumLineCount: 1
                                 elide: Text.ElideRight
                                 color: !target.open ? Theme.colour.disabledInk : tray.over === target.index ? Theme.colour.onAction : Theme.colour.ink
-                                text: target.modelData.name
+                                text: ground.target > 44 || !target.open ? target.modelData.name : target.modelData.name + "  " + target.modelData.cost
                             }
                             Words {
                                 width: parent.width
+                                visible: ground.target > 44
                                 horizontalAlignment: Text.AlignHCenter
                                 meaning: Words.Caption
                                 color: !target.open ? Theme.colour.disabledInk : tray.over === target.index ? Theme.colour.onAction : Theme.colour.quietInk

@@ -48,7 +48,6 @@ ScrollColumn {
             objectName: "planAnew"
             kind: ActionButton.Quiet
             visible: DayModel.told
-            enabled: !DayModel.busy
             text: qsTr("Plan anew")
             onClicked: DayModel.planAnew()
         }

@@ -31,6 +31,14 @@ Card {
         actionText: PromiseModel.earliest.length > 0 && (!PromiseModel.answered || !PromiseModel.canBeKept) ? qsTr("Take %1").arg(PromiseModel.earliest) : ""
         onActed: PromiseModel.takeEarliest()
     }
+    Words {
+        objectName: "promiseFault"
+        Layout.fillWidth: true
+        visible: text.length > 0
+        meaning: Words.Caption
+        quiet: true
+        text: PromiseModel.fault.length > 0 ? qsTr("No time can be reckoned: %1").arg(PromiseModel.fault) : ""
+    }
     SideBySide {
         Layout.fillWidth: true
         least: 300
