@@ -3,32 +3,14 @@
 #include <cmath>
 
 #include "core/bed/wav.h"
-#include "tests/cli/device.h"
+#include "tests/cli/no_folder.h"
 #include "tests/core/bed/made_sound.h"
 
 using namespace weavelog::testing;
 
 namespace {
 
-struct Bench {
-  TemporaryFolder home;
-
-  [[nodiscard]] std::string file(const std::string& called, const std::string& content) const {
-    std::ofstream(home / called, std::ios::binary) << content;
-    return (home / called).string();
-  }
-  [[nodiscard]] static Finished run(std::vector<std::string> words) {
-    words.insert(words.begin(), WEAVELOG_CLI_PROGRAM);
-    return run_program(words);
-  }
-  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) {
-    words.emplace_back("--json");
-    const Finished finished = run(words);
-    INFO(finished.out << finished.err);
-    REQUIRE(finished.status == ending);
-    return json::parse(finished.out);
-  }
-};
+using Bench = NoFolder;
 
 double number(const json::value& of, const std::string& pointer) {
   return of.at_pointer(pointer).to_number<double>();

@@ -1,29 +1,18 @@
 // `plan schedule`, `plan promise`, `plan forecast` out of files alone.
 
-#include "tests/cli/device.h"
+#include "tests/cli/no_folder.h"
 
 using namespace weavelog::testing;
 
 namespace {
 
-struct Files {
-  TemporaryFolder home;
-
-  [[nodiscard]] std::string file(const std::string& called, const std::string& content) const {
-    std::ofstream(home / called, std::ios::binary) << content;
-    return (home / called).string();
+struct Files : NoFolder {
+  [[nodiscard]] static std::vector<std::string> planned(std::vector<std::string> words) {
+    words.insert(words.begin(), "plan");
+    return words;
   }
-  [[nodiscard]] static Finished run(std::vector<std::string> words) {
-    words.insert(words.begin(), {WEAVELOG_CLI_PROGRAM, "plan"});
-    return run_program(words);
-  }
-  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) {
-    words.emplace_back("--json");
-    const Finished finished = run(words);
-    INFO(finished.out << finished.err);
-    REQUIRE(finished.status == ending);
-    return json::parse(finished.out);
-  }
+  [[nodiscard]] static Finished run(std::vector<std::string> words) { return NoFolder::run(planned(std::move(words))); }
+  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) { return NoFolder::ask(planned(std::move(words)), ending); }
   /// A command for a day at eight o'clock.
   [[nodiscard]] static std::vector<std::string> day(const char* command, const std::string& shifts, const std::string& jobs,
                                                     std::vector<std::string> more = {}) {

@@ -1,30 +1,12 @@
 // `plan` out of files alone: no folder, no database.
 
-#include "tests/cli/device.h"
+#include "tests/cli/no_folder.h"
 
 using namespace weavelog::testing;
 
 namespace {
 
-struct Desk {
-  TemporaryFolder home;
-
-  [[nodiscard]] std::string file(const std::string& called, const std::string& content) const {
-    std::ofstream(home / called, std::ios::binary) << content;
-    return (home / called).string();
-  }
-  [[nodiscard]] static Finished run(std::vector<std::string> words) {
-    words.insert(words.begin(), WEAVELOG_CLI_PROGRAM);
-    return run_program(words);
-  }
-  [[nodiscard]] static json::value ask(std::vector<std::string> words, int ending = 0) {
-    words.emplace_back("--json");
-    const Finished finished = run(words);
-    INFO(finished.out << finished.err);
-    REQUIRE(finished.status == ending);
-    return json::parse(finished.out);
-  }
-};
+using Desk = NoFolder;
 
 std::string read_file(const std::string& path) {
   std::ifstream file(path, std::ios::binary);

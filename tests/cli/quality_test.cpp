@@ -3,31 +3,13 @@
 #include <cmath>
 
 #include "core/plan/chance.h"
-#include "tests/cli/device.h"
+#include "tests/cli/no_folder.h"
 
 using namespace weavelog::testing;
 
 namespace {
 
-struct Files {
-  TemporaryFolder home;
-
-  [[nodiscard]] std::string file(const std::string& called, const std::string& content) const {
-    std::ofstream(home / called, std::ios::binary) << content;
-    return (home / called).string();
-  }
-  [[nodiscard]] static Finished run(std::vector<std::string> words) {
-    words.insert(words.begin(), WEAVELOG_CLI_PROGRAM);
-    return run_program(words);
-  }
-  static json::value ask(std::vector<std::string> words, int ending = 0) {
-    words.emplace_back("--json");
-    const Finished finished = run(words);
-    INFO(finished.out << finished.err);
-    REQUIRE(finished.status == ending);
-    return json::parse(finished.out);
-  }
-};
+using Files = NoFolder;
 
 double number_at(const json::value& document, const std::string& pointer) {
   boost::system::error_code error;
