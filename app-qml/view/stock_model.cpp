@@ -117,6 +117,7 @@ bool StockModel::add(const QVariantMap& item, const QString& say) {
   wanted.name = text("name");
   wanted.note = text("note");
   wanted.supply = item.value(QStringLiteral("reel")).toBool() ? weavelog::Supply::reel : weavelog::Supply::set;
+  wanted.material = static_cast<weavelog::StringMaterial>(item.value(QStringLiteral("material")).toInt());
   const auto owner = item.value(QStringLiteral("owner")).toInt();
   wanted.owner = owner == Player ? weavelog::StringOwner::player : weavelog::StringOwner::room;
   if (owner == Player) wanted.player = idFrom<weavelog::BookId>(item.value(QStringLiteral("player")).toString());

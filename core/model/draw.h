@@ -82,7 +82,7 @@ struct DayPlace {
   EntityId stringer;  ///< team member
   EntityId machine;
   std::optional<std::int64_t> begin;
-  std::optional<std::int64_t> ready;  ///< at the latest hour that was told; not what the player was promised
+  std::optional<std::int64_t> ready;  ///< strung by then; checked and stencilled it is ready later
   std::optional<std::int64_t> at;     ///< when it was told
   std::string by;
   bool operator==(const DayPlace&) const = default;

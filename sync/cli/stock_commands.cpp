@@ -53,7 +53,7 @@ Outcome<Ending> tell(Context& context, const BookId& event) {
 }
 
 struct StockArguments {
-  std::string event, name, gauge, supply, player, whose, low, note, amount, why, by, job, part;
+  std::string event, name, gauge, material, supply, player, whose, low, note, amount, why, by, job, part;
   std::size_t item = 0;
 };
 
@@ -90,6 +90,15 @@ Outcome<Ending> add(Context& context, const StockArguments& arguments) {
     const auto gauge = quantity_from(arguments.gauge, Unit::millimetre, "gauge");
     if (!gauge) return fail(gauge.error());
     item.gauge = *gauge;
+  }
+  if (!arguments.material.empty()) {
+    const auto material = choice_from<StringMaterial>(arguments.material);
+    if (!material) {
+      std::vector<std::string_view> names;
+      for (const auto& choice : choices(StringMaterial{})) names.push_back(choice.name);
+      return no_choice(arguments.material, "material", names);
+    }
+    item.material = *material;
   }
   item.owner = StringOwner::room;
   if (!arguments.player.empty()) {
@@ -163,6 +172,8 @@ void add_stock_commands(CLI::App& app, Work& chosen) {
                                 command.add_option("NAME", arguments.name, "As jobs call it")->required();
                                 command.add_option("SUPPLY", arguments.supply, "reel or set")->required();
                                 command.add_option("--gauge", arguments.gauge, "In mm");
+                                command.add_option("--material", arguments.material,
+                                                   "natural_gut, multifilament, synthetic_gut, polyester, aramid: how long it takes and how its tension goes follow it");
                                 command.add_option("--player", arguments.player, "Whose own string it is");
                                 command.add_option("--whose", arguments.whose, "The stringer from whose bag it is");
                                 command.add_option("--low", arguments.low, "Metres or sets at which it is called low");

@@ -55,7 +55,12 @@ TEST_CASE("stock is listed by whose it is, with what is left in metres or sets")
 
 TEST_CASE("what comes, is counted and goes changes what is left, and low is told") {
   StockRoom room;
-  CHECK(room.stock.add(item("Tarnbrook Silk", true, StockModel::Room, "100", "20"), "Kept"));
+  auto silk = item("Tarnbrook Silk", true, StockModel::Room, "100", "20");
+  silk["material"] = static_cast<int>(StringMaterial::natural_gut);
+  CHECK(room.stock.add(silk, "Kept"));
+  const auto held = room.ledger().entities(room.event, kStockItem);
+  REQUIRE(held.size() == 1);
+  CHECK(from_state<StockItem>(held[0]).material == StringMaterial::natural_gut);
   const auto id = role(room.stock, 0, "item").toString();
   CHECK(room.stock.move(id, static_cast<int>(StockWhy::received), "200", "", "Kept"));
   CHECK(role(room.stock, 0, "remains") == "300");

@@ -11,6 +11,7 @@ Sheet {
     property bool reel: true
     property int owner: StockModel.Room
     property string player
+    property int material: 0
     property var players: []
     readonly property string wrongGauge: StockModel.wrongGauge(gauge.text)
     readonly property string wrongAmount: StockModel.wrongWith(amount.text, reel)
@@ -23,6 +24,7 @@ Sheet {
         reel = true;
         owner = StockModel.Room;
         player = "";
+        material = 0;
         players = StockModel.players();
         open();
         name.takeFocus();
@@ -44,6 +46,15 @@ Sheet {
         label: qsTr("Gauge in mm")
         error: sheet.wrongGauge
         inputMethodHints: Qt.ImhFormattedNumbersOnly
+    }
+    PickList {
+        objectName: "itemMaterial"
+        Layout.fillWidth: true
+        label: qsTr("What it is made of")
+        options: [{ value: 0, text: qsTr("not said") }, { value: 1, text: qsTr("Natural gut") }, { value: 2, text: qsTr("Multifilament") },
+                  { value: 3, text: qsTr("Synthetic gut") }, { value: 4, text: qsTr("Polyester") }, { value: 5, text: qsTr("Aramid") }]
+        value: sheet.material
+        onPicked: value => sheet.material = value
     }
     ChoiceBar {
         objectName: "itemSupply"
@@ -101,7 +112,7 @@ Sheet {
                  && sheet.wrongLow.length === 0
         text: qsTr("Keep")
         onClicked: {
-            const kept = StockModel.add({ name: name.text, gauge: gauge.text, reel: sheet.reel, owner: sheet.owner, whose: whose.text,
+            const kept = StockModel.add({ name: name.text, gauge: gauge.text, material: sheet.material, reel: sheet.reel, owner: sheet.owner, whose: whose.text,
                                           player: sheet.player, low: low.text, amount: amount.text, note: "" },
                                         qsTr("In stock: %1").arg(name.text.trim()));
             if (kept) sheet.close();
