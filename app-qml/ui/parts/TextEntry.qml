@@ -22,13 +22,18 @@ ColumnLayout {
 
     spacing: Theme.tight
 
-    Words {
+    // A positioner: its height follows a wrapped text at once.
+    Column {
+        id: head
         Layout.fillWidth: true
         visible: entry.label.length > 0
-        meaning: Words.Strong
-        font.pixelSize: Theme.type.caption
-        text: entry.label
-        Accessible.ignored: true
+        Words {
+            width: head.width
+            meaning: Words.Strong
+            font.pixelSize: Theme.type.caption
+            text: entry.label
+            Accessible.ignored: true
+        }
     }
     Basic.TextField {
         id: field

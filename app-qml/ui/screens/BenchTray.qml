@@ -69,7 +69,7 @@ Item {
                 x: Theme.room
                 anchors.top: head.bottom
                 anchors.topMargin: Theme.gap
-                columns: Math.max(2, Math.min(6, Math.floor((parent.width - 2 * Theme.room) / 150)))
+                columns: Math.max(2, Math.min(6, tray.ways.length, Math.floor((parent.width - 2 * Theme.room) / 150)))
                 spacing: Theme.tight
                 Repeater {
                     id: targets

@@ -101,44 +101,56 @@ Sheet {
     }
     Repeater {
         model: sheet.byHand ? sheet.size : 0
-        RowLayout {
+        Flow {
             id: line
             required property int index
             property bool bye: sheet.lines[line.index]?.bye ?? false
+            readonly property int endWidth: sheet.group ? 72 : 212
             Layout.fillWidth: true
             spacing: Theme.tight
-            Words { Layout.preferredWidth: 34; horizontalAlignment: Text.AlignRight; text: line.index + 1 }
-            TextEntry {
-                objectName: "line" + (line.index + 1)
-                Layout.fillWidth: true
-                placeholder: line.bye ? qsTr("bye") : qsTr("Player, or player / partner")
-                readOnly: line.bye
-                text: line.bye ? "" : sheet.lines[line.index]?.player ?? ""
-                field.maximumLength: 160
-                field.Accessible.name: qsTr("Line %1").arg(line.index + 1)
-                onEdited: text => sheet.say(line.index, { player: text })
+            RowLayout {
+                width: sheet.narrow ? line.width : line.width - line.endWidth - Theme.tight
+                spacing: Theme.tight
+                Words { Layout.preferredWidth: 34; horizontalAlignment: Text.AlignRight; text: line.index + 1 }
+                TextEntry {
+                    objectName: "line" + (line.index + 1)
+                    Layout.fillWidth: true
+                    placeholder: line.bye ? qsTr("bye") : qsTr("Player, or player / partner")
+                    readOnly: line.bye
+                    text: line.bye ? "" : sheet.lines[line.index]?.player ?? ""
+                    field.maximumLength: 160
+                    field.Accessible.name: qsTr("Line %1").arg(line.index + 1)
+                    onEdited: text => sheet.say(line.index, { player: text })
+                }
             }
-            TextEntry {
-                objectName: "seed" + (line.index + 1)
-                Layout.preferredWidth: 64
-                placeholder: qsTr("Seed")
-                readOnly: line.bye
-                text: sheet.lines[line.index]?.seed > 0 ? sheet.lines[line.index].seed : ""
-                inputMethodHints: Qt.ImhDigitsOnly
-                field.maximumLength: 3
-                field.Accessible.name: qsTr("Seed of line %1").arg(line.index + 1)
-                onEdited: text => sheet.say(line.index, { seed: Number(text) || 0 })
-            }
-            CheckChip {
-                objectName: "bye" + (line.index + 1)
-                visible: !sheet.group
-                implicitWidth: 84
-                text: qsTr("bye")
-                checked: line.bye
-                Accessible.name: qsTr("Line %1 is free").arg(line.index + 1)
-                onToggled: {
-                    sheet.say(line.index, { bye: !line.bye, player: "", seed: 0 });
-                    line.bye = !line.bye;
+            RowLayout {
+                width: sheet.narrow ? line.width : line.endWidth
+                spacing: Theme.tight
+                Item { Layout.preferredWidth: 34; visible: sheet.narrow }
+                TextEntry {
+                    objectName: "seed" + (line.index + 1)
+                    Layout.preferredWidth: 72
+                    Layout.fillWidth: sheet.narrow
+                    placeholder: qsTr("Seed")
+                    readOnly: line.bye
+                    text: sheet.lines[line.index]?.seed > 0 ? sheet.lines[line.index].seed : ""
+                    inputMethodHints: Qt.ImhDigitsOnly
+                    field.maximumLength: 3
+                    field.Accessible.name: qsTr("Seed of line %1").arg(line.index + 1)
+                    onEdited: text => sheet.say(line.index, { seed: Number(text) || 0 })
+                }
+                CheckChip {
+                    objectName: "bye" + (line.index + 1)
+                    Layout.preferredWidth: 134
+                    visible: !sheet.group
+                    mostLines: 1
+                    text: qsTr("bye")
+                    checked: line.bye
+                    Accessible.name: qsTr("Line %1 is free").arg(line.index + 1)
+                    onToggled: {
+                        sheet.say(line.index, { bye: !line.bye, player: "", seed: 0 });
+                        line.bye = !line.bye;
+                    }
                 }
             }
         }
