@@ -15,6 +15,7 @@ constexpr double kInch2 = 6.4516;  // cm2: NIST SP 811, App. B.8
 constexpr double kUsualHead = 632;
 constexpr UnixMs kUsualWait = 2LL * 3'600'000;
 constexpr UnixMs kLongestAgo = 2LL * 365 * 86'400'000;  // as far as core/bed reckons
+constexpr UnixMs kFarthestMatch = 60LL * 86'400'000;     // longer than any event
 constexpr std::size_t kMostMeasured = 60;
 constexpr double kStiffnessSd = 0.03, kToneSd = 0.012;  // of readings, as files of measured beds have it
 
@@ -210,9 +211,14 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
     return fail(FaultCode::bad_input, "this racket was strung more than two years ago", "job",
                 "look at a newer job; strings so old are past any estimate");
   out.setup.after = out.strung_at ? static_cast<double>(at - *out.strung_at) / 1000 : 0;
-  if (!match) lacks(BedGap::match_at);
-  if (!match && held->now.ready_by && *held->now.ready_by > at) match = held->now.ready_by;
-  out.match_at = std::clamp(match.value_or(at + kUsualWait), at, out.strung_at.value_or(at) + kLongestAgo);
+  // A match that far away is none of this stringing: the clock of this device, or of who told the time, is wrong.
+  const UnixMs farthest = at + kFarthestMatch, told = match.value_or(farthest), promised = held->now.ready_by.value_or(farthest);
+  UnixMs when = told;
+  if (told >= farthest) {
+    lacks(BedGap::match_at);
+    when = promised > at && promised < farthest ? promised : at + kUsualWait;
+  }
+  out.match_at = std::clamp(when, at, out.strung_at.value_or(at) + kLongestAgo);
   std::sort(out.assumed.begin(), out.assumed.end());
   out.whose.frame = held->now.racket ? held->now.racket.hex() : std::string();
   if (racket != nullptr) out.whose.model = search_key(racket->now.maker + " " + racket->now.model);
@@ -336,7 +342,7 @@ Outcome<BedFigures> figures_of(const RoomBed& bed, const MeasuredBeds& measured)
 }
 
 Outcome<std::vector<BedLeftAt>> left_over_time(const RoomBed& bed, const MeasuredBeds& measured, double until, int points) {
-  const double from = 60, to = std::max(until, 86'400.0);
+  const double from = 60, to = std::clamp(until, 86'400.0, static_cast<double>(kLongestAgo) / 1000);
   const auto n_mains = static_cast<double>(bed.setup.pattern.mains), n_crosses = static_cast<double>(bed.setup.pattern.crosses);
   const double share = n_mains / (n_mains + n_crosses);
   std::vector<BedLeftAt> out;

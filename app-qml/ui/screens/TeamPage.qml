@@ -26,7 +26,7 @@ FocusScope {
         ChoiceBar {
             objectName: "teamView"
             Layout.fillWidth: true
-            Layout.maximumWidth: 760
+            Layout.maximumWidth: 960
             value: page.view
             options: [{ value: "people", text: qsTr("People") }, { value: "machines", text: qsTr("Machines") },
                       { value: "lists", text: qsTr("Lists") }, { value: "numbers", text: qsTr("Numbers") },

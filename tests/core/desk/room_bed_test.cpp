@@ -1,6 +1,7 @@
 #include "core/desk/room_bed.h"
 
 #include <catch2/catch.hpp>
+#include <algorithm>
 #include <cmath>
 
 #include "core/desk/bench.h"
@@ -161,6 +162,18 @@ TEST_CASE("a bed says its figures with bands, and less is left of it at the matc
   CHECK(curve.front().seconds == Approx(60));
   CHECK(curve.back().seconds == Approx(86'400));
   for (std::size_t i = 1; i < curve.size(); ++i) CHECK(curve[i].left.value < curve[i - 1].left.value);
+}
+
+TEST_CASE("a device whose clock is years behind still tells a bed: a match that far away is not believed") {
+  BedRoom room;
+  const auto job = room.job(BedRoom::agreed(), room.racket, room.clock.now() + 5 * 365 * kDay);
+  const auto record = room.load(room.book);
+  for (const auto& match : {std::optional<UnixMs>{}, std::optional<UnixMs>{room.clock.now() + 5 * 365 * kDay}}) {
+    const RoomBed bed = must(room_bed(record, job, {}, room.clock.now(), match));
+    CHECK(std::count(bed.assumed.begin(), bed.assumed.end(), BedGap::match_at) == 1);
+    CHECK(bed.match_at - room.clock.now() < kDay);
+    CHECK(must(figures_of(bed, measured_beds(record, {}))).stiffness_match.value > 0);
+  }
 }
 
 TEST_CASE("earlier readings of this player's rackets draw the figures to them, and narrow the band") {
