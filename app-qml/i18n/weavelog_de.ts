@@ -187,6 +187,29 @@
     </message>
 </context>
 <context>
+    <name>BedDrawing</name>
+    <message>
+        <source>What is drawn</source>
+        <translation>Was gezeichnet ist</translation>
+    </message>
+    <message>
+        <source>Stiffness map</source>
+        <translation>Härtekarte</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>Stiffness over the string bed. %1</source>
+        <translation>Härte über das Saitenbett. %1</translation>
+    </message>
+    <message>
+        <source>The string bed as it is strung: %1</source>
+        <translation>Das Saitenbett, wie es bespannt ist: %1</translation>
+    </message>
+</context>
+<context>
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
@@ -341,6 +364,18 @@
     <message>
         <source>A match at %1</source>
         <translation>Ein Spiel um %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>In the middle %1 N/mm, near the tip %2, near the throat %3, near the sides %4 and %5 (estimates)</source>
+        <translation>In der Mitte %1 N/mm, nahe der Spitze %2, nahe dem Herz %3, nahe den Seiten %4 und %5 (Schätzungen)</translation>
+    </message>
+    <message>
+        <source>Estimates of the stiffness now in N/mm, pressed on a disc of %1 mm radius, as a ball flattens. In the middle %2, nine times of ten %3 to %4; one place against another is good to %5 %.</source>
+        <translation>Schätzungen der jetzigen Härte in N/mm, gedrückt auf einer Scheibe von %1 mm Radius, wie ein Ball sich abplattet. In der Mitte %2, in neun von zehn Fällen %3 bis %4; ein Ort gegen den anderen stimmt auf %5 %.</translation>
     </message>
 </context>
 <context>
@@ -5119,6 +5154,42 @@
         <source>Crosses ±</source>
         <translation>Quer ±</translation>
     </message>
+    <message>
+        <source>The crosses make up for it</source>
+        <translation>Die Quersaiten gleichen es aus</translation>
+    </message>
+    <message>
+        <source>The mains make up for it</source>
+        <translation>Die Längssaiten gleichen es aus</translation>
+    </message>
+    <message>
+        <source>Head size</source>
+        <translation>Kopfgröße</translation>
+    </message>
+    <message>
+        <source>Another racket with the same strings</source>
+        <translation>Ein anderer Schläger mit denselben Saiten</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Saitenbild</translation>
+    </message>
+    <message>
+        <source>Head size of the other racket</source>
+        <translation>Kopfgröße des anderen Schlägers</translation>
+    </message>
+    <message>
+        <source>Mains of the other racket</source>
+        <translation>Längssaiten des anderen Schlägers</translation>
+    </message>
+    <message>
+        <source>Crosses of the other racket</source>
+        <translation>Quersaiten des anderen Schlägers</translation>
+    </message>
+    <message>
+        <source>For another racket: keep to the tensions printed on its own frame.</source>
+        <translation>Für einen anderen Schläger: Halten Sie sich an die Spannungen, die auf dessen Rahmen stehen.</translation>
+    </message>
 </context>
 <context>
     <name>ScanDoings</name>
@@ -5876,10 +5947,6 @@
     <message>
         <source>Working it out …</source>
         <translation>Wird berechnet …</translation>
-    </message>
-    <message>
-        <source>The string bed as it is strung: %1</source>
-        <translation>Das Saitenbett, wie es bespannt ist: %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>

@@ -187,6 +187,29 @@
     </message>
 </context>
 <context>
+    <name>BedDrawing</name>
+    <message>
+        <source>What is drawn</source>
+        <translation>Qué se dibuja</translation>
+    </message>
+    <message>
+        <source>Stiffness map</source>
+        <translation>Mapa de rigidez</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Cuerdas</translation>
+    </message>
+    <message>
+        <source>Stiffness over the string bed. %1</source>
+        <translation>Rigidez en todo el cordaje. %1</translation>
+    </message>
+    <message>
+        <source>The string bed as it is strung: %1</source>
+        <translation>El cordaje tal como está: %1</translation>
+    </message>
+</context>
+<context>
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
@@ -341,6 +364,18 @@
     <message>
         <source>A match at %1</source>
         <translation>Un partido a las %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>In the middle %1 N/mm, near the tip %2, near the throat %3, near the sides %4 and %5 (estimates)</source>
+        <translation>En el centro %1 N/mm, cerca de la punta %2, cerca del corazón %3, cerca de los lados %4 y %5 (estimaciones)</translation>
+    </message>
+    <message>
+        <source>Estimates of the stiffness now in N/mm, pressed on a disc of %1 mm radius, as a ball flattens. In the middle %2, nine times of ten %3 to %4; one place against another is good to %5 %.</source>
+        <translation>Estimaciones de la rigidez actual en N/mm, bajo un disco de %1 mm de radio, como se aplana una pelota. En el centro %2, nueve de cada diez veces de %3 a %4; un punto frente a otro es exacto al %5 %.</translation>
     </message>
 </context>
 <context>
@@ -5119,6 +5154,42 @@
         <source>Crosses ±</source>
         <translation>Horizontales ±</translation>
     </message>
+    <message>
+        <source>The crosses make up for it</source>
+        <translation>Las horizontales lo compensan</translation>
+    </message>
+    <message>
+        <source>The mains make up for it</source>
+        <translation>Las verticales lo compensan</translation>
+    </message>
+    <message>
+        <source>Head size</source>
+        <translation>Tamaño de la cabeza</translation>
+    </message>
+    <message>
+        <source>Another racket with the same strings</source>
+        <translation>Otra raqueta con las mismas cuerdas</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Patrón</translation>
+    </message>
+    <message>
+        <source>Head size of the other racket</source>
+        <translation>Tamaño de la cabeza de la otra raqueta</translation>
+    </message>
+    <message>
+        <source>Mains of the other racket</source>
+        <translation>Verticales de la otra raqueta</translation>
+    </message>
+    <message>
+        <source>Crosses of the other racket</source>
+        <translation>Horizontales de la otra raqueta</translation>
+    </message>
+    <message>
+        <source>For another racket: keep to the tensions printed on its own frame.</source>
+        <translation>Para otra raqueta: respete las tensiones impresas en su propio marco.</translation>
+    </message>
 </context>
 <context>
     <name>ScanDoings</name>
@@ -5876,10 +5947,6 @@
     <message>
         <source>Working it out …</source>
         <translation>Calculando …</translation>
-    </message>
-    <message>
-        <source>The string bed as it is strung: %1</source>
-        <translation>El encordado tal como está: %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>

@@ -187,6 +187,29 @@
     </message>
 </context>
 <context>
+    <name>BedDrawing</name>
+    <message>
+        <source>What is drawn</source>
+        <translation>Ce qui est dessiné</translation>
+    </message>
+    <message>
+        <source>Stiffness map</source>
+        <translation>Carte de rigidité</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Cordes</translation>
+    </message>
+    <message>
+        <source>Stiffness over the string bed. %1</source>
+        <translation>Rigidité sur tout le tamis. %1</translation>
+    </message>
+    <message>
+        <source>The string bed as it is strung: %1</source>
+        <translation>Le tamis tel qu’il est cordé : %1</translation>
+    </message>
+</context>
+<context>
     <name>BedFigures</name>
     <message>
         <source>Estimates</source>
@@ -341,6 +364,18 @@
     <message>
         <source>A match at %1</source>
         <translation>Un match à %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>à partir de %1</translation>
+    </message>
+    <message>
+        <source>In the middle %1 N/mm, near the tip %2, near the throat %3, near the sides %4 and %5 (estimates)</source>
+        <translation>Au milieu %1 N/mm, près de la tête %2, près du cœur %3, près des côtés %4 et %5 (estimations)</translation>
+    </message>
+    <message>
+        <source>Estimates of the stiffness now in N/mm, pressed on a disc of %1 mm radius, as a ball flattens. In the middle %2, nine times of ten %3 to %4; one place against another is good to %5 %.</source>
+        <translation>Estimations de la rigidité actuelle en N/mm, sous un disque de %1 mm de rayon, comme une balle s’aplatit. Au milieu %2, neuf fois sur dix de %3 à %4 ; un endroit par rapport à un autre est juste à %5 % près.</translation>
     </message>
 </context>
 <context>
@@ -5119,6 +5154,42 @@
         <source>Crosses ±</source>
         <translation>Travers ±</translation>
     </message>
+    <message>
+        <source>The crosses make up for it</source>
+        <translation>Les travers compensent</translation>
+    </message>
+    <message>
+        <source>The mains make up for it</source>
+        <translation>Les montants compensent</translation>
+    </message>
+    <message>
+        <source>Head size</source>
+        <translation>Taille du tamis</translation>
+    </message>
+    <message>
+        <source>Another racket with the same strings</source>
+        <translation>Une autre raquette avec les mêmes cordes</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Plan (montants x travers)</translation>
+    </message>
+    <message>
+        <source>Head size of the other racket</source>
+        <translation>Taille du tamis de l’autre raquette</translation>
+    </message>
+    <message>
+        <source>Mains of the other racket</source>
+        <translation>Montants de l’autre raquette</translation>
+    </message>
+    <message>
+        <source>Crosses of the other racket</source>
+        <translation>Travers de l’autre raquette</translation>
+    </message>
+    <message>
+        <source>For another racket: keep to the tensions printed on its own frame.</source>
+        <translation>Pour une autre raquette : respectez les tensions imprimées sur son cadre.</translation>
+    </message>
 </context>
 <context>
     <name>ScanDoings</name>
@@ -5876,10 +5947,6 @@
     <message>
         <source>Working it out …</source>
         <translation>Calcul en cours …</translation>
-    </message>
-    <message>
-        <source>The string bed as it is strung: %1</source>
-        <translation>Le plan de cordage tel qu’il est cordé : %1</translation>
     </message>
     <message>
         <source>Assumed, because nobody has said it</source>

@@ -31,6 +31,10 @@ class BedModel : public QObject {
   // As of BedPicture.
   Q_PROPERTY(QVariantList strings READ strings NOTIFY changed)
   Q_PROPERTY(QVariantList outline READ outline NOTIFY changed)
+  // The stiffness over the bed, as BedPicture draws it: {areas, edges, spots: [[x, y, text], ...], legend: [text, ...], spoken}, lowest step first.
+  Q_PROPERTY(QVariantMap map READ map NOTIFY changed)
+  // What the map's figures are, with their band.
+  Q_PROPERTY(QString mapNote READ mapNote NOTIFY changed)
   // [{name, now, nowBand, match, matchBand}].
   Q_PROPERTY(QVariantList figures READ figures NOTIFY changed)
   // When the match is, as far as is known.
@@ -52,15 +56,20 @@ class BedModel : public QObject {
   // What the racket is strung with now, to begin a change from: gauge as a figure; the unit of tensions and what one step is of them.
   Q_PROPERTY(QString gauge READ gauge NOTIFY changed)
   Q_PROPERTY(QString unit READ unit NOTIFY changed)
+  // The head as a figure in its unit ("cm²", or "in²" where it was said so), and how many mains and crosses.
+  Q_PROPERTY(QString headSize READ headSize NOTIFY changed)
+  Q_PROPERTY(QString headUnit READ headUnit NOTIFY changed)
+  Q_PROPERTY(int mainsCount READ mainsCount NOTIFY changed)
+  Q_PROPERTY(int crossesCount READ crossesCount NOTIFY changed)
   Q_PROPERTY(QString kiloStep READ kiloStep NOTIFY changed)
-  // {set, lines, data, caution, fault}; empty until something is chosen.
+  // {set, lines, data, caution, other (it is another racket), fault}; empty until something is chosen.
   Q_PROPERTY(QVariantMap proposal READ proposal NOTIFY proposalChanged)
   // {lines, fault}; empty until a tone was typed.
   Q_PROPERTY(QVariantMap heard READ heard NOTIFY heardChanged)
 
  public:
   // What is changed.
-  enum What { String, Gauge, PreStretch, Mains, Crosses };
+  enum What { String, Gauge, PreStretch, Mains, Crosses, HeadSize, Pattern };
   Q_ENUM(What)
   enum Of { Both, OfMains, OfCrosses };
   Q_ENUM(Of)
@@ -77,6 +86,8 @@ class BedModel : public QObject {
   [[nodiscard]] QString strung() const { return strung_; }
   [[nodiscard]] QVariantList strings() const { return strings_; }
   [[nodiscard]] QVariantList outline() const { return outline_; }
+  [[nodiscard]] QVariantMap map() const { return map_; }
+  [[nodiscard]] QString mapNote() const { return mapNote_; }
   [[nodiscard]] QVariantList figures() const { return figures_; }
   [[nodiscard]] QString matchTime() const { return matchTime_; }
   [[nodiscard]] QString data() const { return data_; }
@@ -90,6 +101,10 @@ class BedModel : public QObject {
   [[nodiscard]] QVariantList choices() const { return choices_; }
   [[nodiscard]] QString gauge() const { return gauge_; }
   [[nodiscard]] QString unit() const { return unit_; }
+  [[nodiscard]] QString headSize() const;
+  [[nodiscard]] QString headUnit() const;
+  [[nodiscard]] int mainsCount() const;
+  [[nodiscard]] int crossesCount() const;
   [[nodiscard]] QString kiloStep() const;
   [[nodiscard]] QVariantMap proposal() const { return proposal_; }
   [[nodiscard]] QVariantMap heard() const { return heard_; }
@@ -99,7 +114,7 @@ class BedModel : public QObject {
   // That of the first racket of the room whose player is so called, "" for any.
   Q_INVOKABLE void showFirst(const QString& name);
   // `what` as of What, `of` as of Of (of String, Gauge and PreStretch); `value` the number of a choice, or a figure: mm, per cent, more tension in
-  // the player's unit.
+  // the player's unit, a head's size in `headUnit`; of a pattern "18x20".
   Q_INVOKABLE void propose(int what, int of, const QString& value);
   Q_INVOKABLE void forgetProposal();
   // A tone in Hz, as typed.
@@ -119,9 +134,10 @@ class BedModel : public QObject {
   void refresh();
   void take(const std::shared_ptr<const Made>& made);
   void say();
+  void sayMap();
   void sayCurve();
   void sayHeard(const weavelog::Outcome<weavelog::BedReckoner::FromTone>& made);
-  void sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made);
+  void sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made, bool otherRacket);
   [[nodiscard]] QString number(double value, int places) const;
   [[nodiscard]] QString force(double newtons) const;
   [[nodiscard]] QString band(double low, double high, int places) const;
@@ -132,10 +148,10 @@ class BedModel : public QObject {
   weavelog::EntityId job_;
   bool watched_ = false;
   int proposalAsked_ = 0, heardAsked_ = 0;  // only the newest question is answered
-  QString fault_, title_, strung_, matchTime_, data_, left_, gauge_, unit_;
+  QString fault_, title_, strung_, matchTime_, data_, left_, gauge_, unit_, mapNote_;
   QVariantList strings_, outline_, figures_, curve_, curveTimes_, curveParts_, curveMoments_, choices_;
   QStringList assumed_, cautions_;
-  QVariantMap proposal_, heard_;
+  QVariantMap proposal_, heard_, map_;
   std::shared_ptr<const Made> made_;
   BesideScreen beside_{*this}, proposing_{*this}, hearing_{*this};  // end before what they report to
 };

@@ -30,18 +30,45 @@ void BedPicture::paint(QPainter* painter) {
   const double unit = std::min((width() - 2 * edge) / (2 * wide), (height() - 2 * edge) / (2 * high));
   if (!(unit > 0)) return;
   const auto place = [&](double x, double y) { return QPointF(width() / 2 + unit * x, height() / 2 - unit * y); };
+  QTransform onto;  // from millimetres
+  onto.translate(width() / 2, height() / 2);
+  onto.scale(unit, -unit);
+  // Steps beside each other without a hair between them: not smoothed, their edges are drawn later.
+  painter->setRenderHint(QPainter::Antialiasing, false);
+  painter->setPen(Qt::NoPen);
+  const QVariantList areas = map_.value(QStringLiteral("areas")).toList(), edges = map_.value(QStringLiteral("edges")).toList();
+  for (int i = 0; i < areas.size() && i < stepColours_.size(); ++i) {
+    painter->setBrush(stepColours_[i].value<QColor>());
+    painter->drawPath(onto.map(areas[i].value<QPainterPath>()));
+  }
+  painter->setBrush(Qt::NoBrush);
   painter->setRenderHint(QPainter::Antialiasing);
+  const bool mapped = !areas.isEmpty();
   for (const QVariant& one : strings_) {
     const QVariantList line = one.toList();
     const bool main = line.value(4).toInt() == 1;
-    painter->setPen(QPen(main ? mainsColour_ : crossesColour_, std::max(1.0, 1.3 * unit), Qt::SolidLine, Qt::FlatCap));
+    painter->setPen(QPen(main ? mainsColour_ : crossesColour_, mapped ? 1 : std::max(1.0, 1.3 * unit), Qt::SolidLine, Qt::FlatCap));
     painter->drawLine(place(line.value(0).toDouble(), line.value(1).toDouble()), place(line.value(2).toDouble(), line.value(3).toDouble()));
   }
+  painter->setPen(QPen(frameColour_, 1.5, Qt::SolidLine, Qt::RoundCap));
+  for (const QVariant& line : edges) painter->drawPath(onto.map(line.value<QPainterPath>()));
   QPolygonF frame;
   for (const QVariant& point : outline_) frame << place(number(point, 0), number(point, 1));
   painter->setPen(QPen(frameColour_, 5, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
   painter->setBrush(Qt::NoBrush);
   painter->drawPolygon(frame);
+  painter->setFont(font_);
+  const QFontMetricsF letters(font_);
+  for (const QVariant& one : map_.value(QStringLiteral("spots")).toList()) {
+    const QVariantList spot = one.toList();
+    const QString text = spot.value(2).toString();
+    QRectF plate(0, 0, letters.horizontalAdvance(text) + 8, letters.height());
+    plate.moveCenter(place(spot.value(0).toDouble(), spot.value(1).toDouble()));
+    painter->setPen(QPen(frameColour_, 1));
+    painter->setBrush(plateColour_);
+    painter->drawRoundedRect(plate, 3, 3);
+    painter->drawText(plate, Qt::AlignCenter, text);
+  }
 }
 
 TensionLeftPicture::TensionLeftPicture(QQuickItem* parent) : QQuickPaintedItem(parent) {

@@ -78,6 +78,15 @@ TEST_CASE("a racket's bed is worked out beside the screen, only while somebody l
   CHECK(bed.strings().size() > 100);
   CHECK(bed.outline().size() > 20);
   CHECK(bed.curve().size() > 10);
+  const auto map = bed.map();
+  const auto steps = map["legend"].toStringList().size();
+  CHECK(steps >= 3);
+  CHECK(map["areas"].toList().size() == steps);
+  CHECK(map["edges"].toList().size() == steps);
+  REQUIRE(map["spots"].toList().size() == 9);
+  CHECK(map["spots"].toList()[0].toList()[2].toString().toDouble() == Approx(first(stiffness, "now")).margin(0.51));
+  CHECK(map["spoken"].toString().contains("estimates"));
+  CHECK(bed.mapNote().contains(stiffness["nowBand"].toString().section(" to ", 0, 0)));
   CHECK(bed.left().contains("%"));
   CHECK(bed.data().contains("model"));
   // The test's rackets have neither head size nor pattern, and it is not strung yet.
@@ -108,6 +117,22 @@ TEST_CASE("another string, a gauge or a kilo more has its tension, and what can'
   bed.propose(BedModel::Mains, BedModel::Both, "30");
   REQUIRE(settle(bed));
   CHECK_FALSE(bed.proposal()["fault"].toString().isEmpty());
+  CHECK(bed.headUnit() == QStringLiteral("cm²"));
+  CHECK(bed.headSize() == "632");
+  CHECK(bed.mainsCount() == 16);
+  // A larger head of the same strings is softer, and so is one with fewer of them: both are pulled tighter.
+  for (const auto& [what, value] : {std::pair{BedModel::HeadSize, "700"}, std::pair{BedModel::Pattern, "14x16"}}) {
+    bed.propose(what, BedModel::Both, value);
+    REQUIRE(settle(bed));
+    const QString kilos = bed.proposal()["set"].toString().section("Set ", 1).section(QChar(0xa0), 0, 0);
+    CHECK(kilos.toDouble() > 24.5);
+    CHECK(bed.proposal()["other"].toBool());
+  }
+  for (const char* value : {"18", "18x", "0x0", "x"}) {
+    bed.propose(BedModel::Pattern, BedModel::Both, value);
+    REQUIRE(settle(bed));
+    CHECK(bed.proposal()["set"].toString().isEmpty());
+  }
   bed.propose(BedModel::String, BedModel::Both, "7");
   CHECK(bed.proposal().isEmpty());
 }

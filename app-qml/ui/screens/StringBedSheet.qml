@@ -56,17 +56,9 @@ Sheet {
         visible: sheet.shown
         least: 380
 
-        BedPicture {
-            objectName: "bedPicture"
+        BedDrawing {
             width: halves.columnWidth
-            height: sheet.narrow ? 250 : 330
-            strings: BedModel.strings
-            outline: BedModel.outline
-            frameColour: Theme.colour.ink
-            mainsColour: Theme.colour.action
-            crossesColour: Theme.colour.quietInk
-            Accessible.role: Accessible.Graphic
-            Accessible.name: qsTr("The string bed as it is strung: %1").arg(BedModel.strung)
+            narrow: sheet.narrow
         }
         BedFigures {
             width: halves.columnWidth
