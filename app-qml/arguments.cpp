@@ -117,7 +117,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   std::vector<std::string> papers;
   for (const PaperKind kind : allPaperKinds()) papers.emplace_back(nameOf(kind));
   auto* asked = app.add_option("--paper", paper,
-                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up")
+                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up, string-bed, evenness")
                     ->type_name("PAPER")
                     ->check(CLI::IsMember(papers));
   auto* pdf = app.add_option("--out", outFile, "The PDF to write")->type_name("FILE")->check(CLI::Validator(checkPdfFile, ""));

@@ -4594,6 +4594,14 @@
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
+    <message>
+        <source>Save as a sheet (PDF)</source>
+        <translation>Als Blatt speichern (PDF)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Blatt (*.pdf)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionCard</name>
@@ -5973,16 +5981,24 @@
         <translation>Schätzung aus dem Ton</translation>
     </message>
     <message>
-        <source>Save the figures as a table</source>
-        <translation>Die Werte als Tabelle speichern</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Nichts hiervon sagt etwas über die Gesundheit: Schmerzen im Arm gehören zum Arzt.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save the sheet (PDF)</source>
+        <translation>Das Blatt speichern (PDF)</translation>
+    </message>
+    <message>
+        <source>Save the figures as a table (CSV)</source>
+        <translation>Die Zahlen als Tabelle speichern (CSV)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Blatt (*.pdf)</translation>
     </message>
 </context>
 <context>

@@ -4594,6 +4594,14 @@
         <source>Table (*.csv)</source>
         <translation>Tabla (*.csv)</translation>
     </message>
+    <message>
+        <source>Save as a sheet (PDF)</source>
+        <translation>Guardar como hoja (PDF)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Hoja (*.pdf)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionCard</name>
@@ -5973,16 +5981,24 @@
         <translation>Estimación según el tono</translation>
     </message>
     <message>
-        <source>Save the figures as a table</source>
-        <translation>Guardar los valores como tabla</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Nada de esto habla de la salud: el dolor en el brazo es cosa de un médico.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
         <translation>Tabla (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save the sheet (PDF)</source>
+        <translation>Guardar la hoja (PDF)</translation>
+    </message>
+    <message>
+        <source>Save the figures as a table (CSV)</source>
+        <translation>Guardar las cifras como tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Hoja (*.pdf)</translation>
     </message>
 </context>
 <context>

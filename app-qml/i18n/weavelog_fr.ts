@@ -4594,6 +4594,14 @@
         <source>Table (*.csv)</source>
         <translation>Tableau (*.csv)</translation>
     </message>
+    <message>
+        <source>Save as a sheet (PDF)</source>
+        <translation>Enregistrer en feuille (PDF)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Feuille (*.pdf)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionCard</name>
@@ -5973,16 +5981,24 @@
         <translation>Estimation d’après le son</translation>
     </message>
     <message>
-        <source>Save the figures as a table</source>
-        <translation>Enregistrer les valeurs en tableau</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Rien ici ne parle de santé : une douleur au bras relève d’un médecin.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
         <translation>Tableau (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save the sheet (PDF)</source>
+        <translation>Enregistrer la feuille (PDF)</translation>
+    </message>
+    <message>
+        <source>Save the figures as a table (CSV)</source>
+        <translation>Enregistrer les chiffres en tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>Sheet (*.pdf)</source>
+        <translation>Feuille (*.pdf)</translation>
     </message>
 </context>
 <context>

@@ -79,6 +79,12 @@ void ListFlow::paragraph(const QString& text, bool large) {
   y_ += height + 1;
 }
 
+void ListFlow::figure(qreal height, const std::function<void(PaperPage&, const QRectF&)>& draw) {
+  need(height + 2);
+  draw(pages_.back(), QRectF(left(), y_, width(), height));
+  y_ += height + 2;
+}
+
 void ListFlow::headings(const std::vector<ListColumn>& columns, const std::vector<qreal>& widths) {
   std::vector<PaperWords> cells;
   qreal height = 0;

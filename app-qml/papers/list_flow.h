@@ -24,13 +24,16 @@ class ListFlow {
   void paragraph(const QString& text, bool large = false);
   // A row has a text for each column; lines of a text are parted by QChar::LineSeparator.
   void table(const std::vector<ListColumn>& columns, const std::vector<QStringList>& rows);
+  // A picture of that height over the whole width, drawn into its box (mm); on one page.
+  void figure(qreal height, const std::function<void(PaperPage&, const QRectF&)>& draw);
+  // Of the page between its margins, mm.
+  [[nodiscard]] qreal width() const { return size_.page.width() - 2 * size_.margin; }
   // Ends it.
   [[nodiscard]] std::vector<PaperPage> take();
 
  private:
   [[nodiscard]] bool onRoll() const { return size_.page.height() <= 0; }
   [[nodiscard]] qreal left() const { return size_.margin; }
-  [[nodiscard]] qreal width() const { return size_.page.width() - 2 * size_.margin; }
   [[nodiscard]] qreal bottom() const;
   void newPage();
   // Room for that much; true if it began a page for it.

@@ -7,6 +7,8 @@
 #include <QSaveFile>
 #include <algorithm>
 
+#include "app-qml/papers/bed_paper.h"
+#include "app-qml/papers/evenness_paper.h"
 #include "app-qml/papers/list_papers.h"
 #include "app-qml/papers/paper_words.h"
 #include "app-qml/papers/tag_paper.h"
@@ -50,6 +52,10 @@ Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const
       return statement(ledger, request, size);
     case PaperKind::wrapUp:
       return wrapUp(ledger, request, size);
+    case PaperKind::stringBed:
+      return bedSheets(ledger, request, size);
+    case PaperKind::evenness:
+      return evenness(ledger, request, size);
     default:
       return tagPages(ledger, request, size);
   }

@@ -6,7 +6,9 @@
 #include "app-qml/papers/paper_size.h"
 #include "core/base/language.h"
 #include "core/base/outcome.h"
+#include "core/desk/room_bed.h"
 #include "core/model/queries.h"
+#include "core/quality/watch.h"
 
 // What is to be printed, and on what.
 struct PaperRequest {
@@ -17,9 +19,12 @@ struct PaperRequest {
   std::string zone = "UTC";     // IANA name
   weavelog::UnixMs now = 0;
   weavelog::BookId player;             // of a statement
-  std::vector<weavelog::JobRow> jobs;  // of tags and labels, in their order
+  std::vector<weavelog::JobRow> jobs;  // of tags, labels and string beds, in their order
   int start = 1;                       // first position on a sheet of labels
   bool byTag = false;                  // the pick-up list: by tag number in place of family name
+  std::optional<weavelog::BedChange> change;                      // of string beds: told before the usual ones
+  weavelog::Watched watched = weavelog::Watched::racket;          // evenness: of all rackets, of a machine or a stringer
+  std::string watchedName;                                        // which one
 };
 
 struct Paper {

@@ -152,11 +152,26 @@ QRectF PaperPage::put(const QRectF& box, const QString& given, const PaperStyle&
 }
 
 void PaperPage::fill(const QRectF& box) {
-  inks_.push_back({{box}, 0});
+  inks_.push_back({{box}, 0, {}, false, false});
 }
 
 void PaperPage::frame(const QRectF& box, qreal line) {
-  inks_.push_back({{box}, line});
+  inks_.push_back({{box}, line, {}, false, false});
+}
+
+void PaperPage::draw(const QPainterPath& lines, qreal line, bool dashed) {
+  if (!lines.isEmpty() && line > 0) inks_.push_back({{}, line, lines, dashed, false});
+}
+
+void PaperPage::fill(const QPolygonF& area) {
+  QPainterPath path;
+  path.addPolygon(area);
+  path.closeSubpath();
+  inks_.push_back({{}, 0, path, false, false});
+}
+
+void PaperPage::clear(const QRectF& box) {
+  inks_.push_back({{box}, 0, {}, false, true});
 }
 
 bool PaperPage::code(const QRectF& box, const std::string& text) try {
@@ -185,8 +200,16 @@ void PaperPage::draw(QPainter& painter, qreal dotsPerMm) const {
   painter.save();
   painter.scale(dotsPerMm, dotsPerMm);
   for (const Ink& ink : inks_) {
+    if (!ink.path.isEmpty()) {
+      QPen pen(Qt::black, ink.line, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+      if (ink.dashed) pen.setDashPattern({3, 2});
+      painter.setPen(ink.line > 0 ? pen : QPen(Qt::NoPen));
+      painter.setBrush(ink.line > 0 ? QBrush(Qt::NoBrush) : QBrush(Qt::black));
+      painter.drawPath(ink.path);
+      continue;
+    }
     painter.setPen(ink.line > 0 ? QPen(Qt::black, ink.line, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin) : QPen(Qt::NoPen));
-    painter.setBrush(ink.line > 0 ? QBrush(Qt::NoBrush) : QBrush(Qt::black));
+    painter.setBrush(ink.line > 0 ? QBrush(Qt::NoBrush) : QBrush(ink.white ? Qt::white : Qt::black));
     if (ink.areas.size() == 1) {
       painter.drawRect(ink.areas.front());
       continue;

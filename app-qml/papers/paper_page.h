@@ -1,7 +1,9 @@
 #pragma once
 
 #include <QImage>
+#include <QPainterPath>
 #include <QPointF>
+#include <QPolygonF>
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
@@ -51,6 +53,12 @@ class PaperPage {
   void put(QPointF at, PaperWords words);
   void fill(const QRectF& box);
   void frame(const QRectF& box, qreal line);
+  // Lines of that thickness; dashed ones by dashes of three times that and gaps of two.
+  void draw(const QPainterPath& lines, qreal line, bool dashed = false);
+  // A black area.
+  void fill(const QPolygonF& area);
+  // White over what was drawn before, for a figure to be written on.
+  void clear(const QRectF& box);
   // A QR code with the quiet zone of four modules that ISO/IEC 18004 asks for inside the box; as large as it can be, centred. A text
   // that no code can hold is left out: false.
   bool code(const QRectF& box, const std::string& text);
@@ -69,6 +77,8 @@ class PaperPage {
   struct Ink {
     std::vector<QRectF> areas;
     qreal line = 0;  // 0: filled
+    QPainterPath path{};  // in place of areas
+    bool dashed = false, white = false;
   };
 
   QSizeF size_;

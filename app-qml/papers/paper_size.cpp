@@ -8,8 +8,10 @@ constexpr PaperSize tagSizes[] = {{"62x100", {62, 100}, 3}, {"62x29", {62, 29}, 
 constexpr PaperSize labelSizes[] = {{"a4-3x8", {210, 297}, 4, 3, 8}};
 constexpr PaperSize listSizes[] = {{"a4", {210, 297}, 12}, {"80", {80, 0}, 4}, {"62", {62, 0}, 3}};
 
-constexpr std::array kinds{PaperKind::tags,       PaperKind::bagTags,   PaperKind::labels, PaperKind::workList,
-                           PaperKind::pickUpList, PaperKind::statement, PaperKind::wrapUp};
+constexpr PaperSize chartSizes[] = {{"a4", {210, 297}, 12}};  // their points need the width
+
+constexpr std::array kinds{PaperKind::tags,      PaperKind::bagTags, PaperKind::labels,    PaperKind::workList, PaperKind::pickUpList,
+                           PaperKind::statement, PaperKind::wrapUp,  PaperKind::stringBed, PaperKind::evenness};
 
 }  // namespace
 
@@ -20,6 +22,8 @@ std::span<const PaperSize> sizesFor(PaperKind kind) {
       return tagSizes;
     case PaperKind::labels:
       return labelSizes;
+    case PaperKind::evenness:
+      return chartSizes;
     default:
       return listSizes;
   }
@@ -54,6 +58,10 @@ const char* nameOf(PaperKind kind) {
       return "statement";
     case PaperKind::wrapUp:
       return "wrap-up";
+    case PaperKind::stringBed:
+      return "string-bed";
+    case PaperKind::evenness:
+      return "evenness";
   }
   return "";
 }

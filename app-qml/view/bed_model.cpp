@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "app-qml/papers/paper.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/model_text.h"
@@ -136,6 +137,7 @@ int BedModel::crossesCount() const {
 
 void BedModel::forgetProposal() {
   ++proposalAsked_;
+  change_.reset();
   if (proposal_.isEmpty()) return;
   proposal_.clear();
   emit proposalChanged();
@@ -184,6 +186,7 @@ void BedModel::propose(int what, int of, const QString& value) {
       said = false;
   }
   if (!said) return forgetProposal();
+  change_ = change;
   const bool other = change.area || change.pattern;
   proposing_.work([made = made_, change] { return weavelog::same_feel(made->bed, made->measured, change); },
                   [this, other, asked = ++proposalAsked_](const auto& answer) {
@@ -244,4 +247,27 @@ bool BedModel::saveCsv(const QUrl& file) {
   work_.tell({weavelog::FaultCode::io, "the file can't be written: " + out.errorString().toStdString(), path.toStdString(),
               "choose a folder that you may write to"});
   return false;
+}
+
+// --- and as a sheet
+
+void BedModel::savePdf(const QUrl& file) {
+  if (!made_ || made_->fault) return;
+  PaperRequest request;
+  request.kind = PaperKind::stringBed;
+  request.event = work_.event();
+  request.language = work_.language();
+  request.zone = work_.zone();
+  request.now = work_.now();
+  request.change = change_;
+  if (const auto row = weavelog::find_job(work_.ledger(), book_, job_)) request.jobs.push_back(*row);
+  const auto write = [&ledger = work_.ledger(), request, path = file.isLocalFile() ? file.toLocalFile() : file.toString()] {
+    const auto paper = makePaper(ledger, request);
+    return paper ? writePdf(*paper, path) : weavelog::Outcome<>(weavelog::fail(paper.error()));
+  };
+  writing_.work(write, [this](const auto& written) {
+    if (!written) work_.tell(written.error());
+    emit changed();
+  });
+  emit changed();
 }

@@ -79,7 +79,7 @@ class BedModel : public QObject {
   static BedModel* create(QQmlEngine* engine, QJSEngine* script);
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return beside_.busy() || proposing_.busy() || hearing_.busy(); }
+  [[nodiscard]] bool busy() const { return beside_.busy() || proposing_.busy() || hearing_.busy() || writing_.busy(); }
   [[nodiscard]] bool ready() const { return made_ != nullptr; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QString title() const { return title_; }
@@ -121,6 +121,8 @@ class BedModel : public QObject {
   Q_INVOKABLE void hear(const QString& hertz);
   // All figures as CSV. False: failed() of the work has told why.
   Q_INVOKABLE bool saveCsv(const QUrl& file);
+  // The sheet as PDF on A4, with what was proposed last; written beside the screen: busy until then, a fault is told by failed() of the work.
+  Q_INVOKABLE void savePdf(const QUrl& file);
 
  signals:
   void changed();
@@ -152,6 +154,7 @@ class BedModel : public QObject {
   QVariantList strings_, outline_, figures_, curve_, curveTimes_, curveParts_, curveMoments_, choices_;
   QStringList assumed_, cautions_;
   QVariantMap proposal_, heard_, map_;
+  std::optional<weavelog::BedChange> change_;  // that was proposed
   std::shared_ptr<const Made> made_;
-  BesideScreen beside_{*this}, proposing_{*this}, hearing_{*this};  // end before what they report to
+  BesideScreen beside_{*this}, proposing_{*this}, hearing_{*this}, writing_{*this};  // end before what they report to
 };

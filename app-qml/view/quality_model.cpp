@@ -8,6 +8,7 @@
 #include <cmath>
 #include <set>
 
+#include "app-qml/papers/paper.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/model_text.h"
@@ -408,4 +409,24 @@ bool QualityModel::save(const QUrl& file) {
   work_.tell({weavelog::FaultCode::io, "the file can't be written: " + out.errorString().toStdString(), path.toStdString(),
               "choose a folder that you may write to"});
   return false;
+}
+
+void QualityModel::savePdf(const QUrl& file) {
+  PaperRequest request;
+  request.kind = PaperKind::evenness;
+  request.event = work_.event();
+  request.language = work_.language();
+  request.zone = work_.zone();
+  request.now = work_.now();
+  request.watched = watchedKind();
+  request.watchedName = watchedName();
+  const auto write = [&ledger = work_.ledger(), request, path = file.isLocalFile() ? file.toLocalFile() : file.toString()] {
+    const auto paper = makePaper(ledger, request);
+    return paper ? writePdf(*paper, path) : weavelog::Outcome<>(weavelog::fail(paper.error()));
+  };
+  writing_.work(write, [this](const auto& written) {
+    if (!written) work_.tell(written.error());
+    emit changed();
+  });
+  emit changed();
 }

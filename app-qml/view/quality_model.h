@@ -73,9 +73,11 @@ class QualityModel : public QObject {
   Q_INVOKABLE bool setRules(const QString& tolerance, const QString& days, const QString& say);
   // Writes the chart's points, those before the newest too, as a table for other programs.
   Q_INVOKABLE bool save(const QUrl& file);
+  // Chart, alarms, machines and rackets as PDF on A4; written beside the screen: busy until then, a fault is told by failed() of the work.
+  Q_INVOKABLE void savePdf(const QUrl& file);
 
   void setWatched(bool watched);
-  [[nodiscard]] bool busy() const { return beside_.busy(); }
+  [[nodiscard]] bool busy() const { return beside_.busy() || writing_.busy(); }
   [[nodiscard]] bool ready() const { return made_ != nullptr; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QString of() const { return of_; }
@@ -130,5 +132,5 @@ class QualityModel : public QObject {
   int rackets_ = 0, olderAlarms_ = 0;
   double limit_ = 0, tolerance_ = 4, reach_ = 6;
   std::shared_ptr<const Made> made_;
-  BesideScreen beside_{*this};  // ends before what it reports to
+  BesideScreen beside_{*this}, writing_{*this};  // end before what they report to
 };

@@ -6,6 +6,7 @@
 
 #include "core/desk/bench.h"
 #include "core/model/stock.h"
+#include "tests/app/paper_reading.h"
 #include "tests/app/room_jobs.h"
 
 using namespace weavelog;
@@ -187,4 +188,70 @@ TEST_CASE("readings of the player's rackets are told as data, and a job without 
   CHECK(bed.fault().contains("tension"));
   CHECK(bed.figures().isEmpty());
   CHECK_FALSE(bed.saveCsv(QUrl::fromLocalFile(file)));
+}
+
+TEST_CASE("the sheet of a bed comes back out of its PDF: figures with bands, what is left, the change that was asked for, cautions") {
+  BedRoom room;
+  Agreed wish = day_wish();
+  wish.note = "elbow pain since Monday";
+  const auto made = room.receive(room.player, wish, 12, room.clock.now() + 3 * kHour);
+  BedModel bed(room.device->work());
+  bed.show(hex(made.book), hex(made.job));
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  bed.propose(BedModel::Pattern, BedModel::Both, "18x20");
+  REQUIRE(settle(bed));
+  const QUrl file = QUrl::fromLocalFile(QString::fromStdString((room.folder / "bed.pdf").string()));
+  bed.savePdf(file);
+  CHECK(bed.busy());
+  REQUIRE(settle(bed));
+  const QString letters = lettersIn(file.toLocalFile());
+  QStringList texts{"String bed", "tag 12", "Varga", "(estimate)", "What is left of the tension", "Same feel with", "another racket strung 18 x 20", "Tarnbrook Silk",
+                    "Velmora Round", "gauge 1.30 mm", "nine times of ten", "physician", "632", bed.left(), bed.proposal()["set"].toString().section("Set ", 1).section(" on", 0, 0)};
+  texts.append(bed.cautions());
+  CHECK(bed.cautions().size() == 1);
+  for (const auto& row : bed.figures())
+    for (const char* key : {"now", "nowBand", "match", "matchBand"}) texts.append(row.toMap()[key].toString());
+  for (const auto& spot : bed.map()["spots"].toList()) texts.append(spot.toList()[2].toString());
+  for (const QString& text : texts) {
+    CAPTURE(text.toStdString());
+    CHECK(letters.contains(lettersOf(text)));
+  }
+  const auto sizes = pageSizesIn(file.toLocalFile());
+  REQUIRE_FALSE(sizes.empty());
+  for (const QSizeF& size : sizes) {
+    CHECK(size.width() == Approx(210).margin(0.5));
+    CHECK(size.height() == Approx(297).margin(0.5));
+  }
+  QString failed;
+  QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { failed = what; });
+  bed.savePdf(QUrl::fromLocalFile(QString::fromStdString((room.folder / "no" / "bed.pdf").string())));
+  REQUIRE(settle(bed));
+  CHECK_FALSE(failed.isEmpty());
+}
+
+TEST_CASE("string beds stand on rolls too, in every language, and one of several that can't be told says why") {
+  PaperRoom room;
+  (void)room.receive(room.addPlayer(named("Aldana", "Iria")), day_wish(), 1);
+  Agreed nothing = day_wish();
+  nothing.mains_tension.reset();
+  nothing.crosses_tension.reset();
+  (void)room.receive(room.addPlayer(named("Brekke", "Sol")), nothing, 2);
+  for (const auto& [language, size] : {std::pair("en", "a4"), std::pair("de", "80"), std::pair("fr", "a4"), std::pair("es", "62")}) {
+    CAPTURE(language, size);
+    auto request = room.request(PaperKind::stringBed, size);
+    request.language = *Language::from(language);
+    const auto paper = room.made(request);
+    const QString letters = lettersIn(room.pdf(paper));
+    CHECK(letters.contains("Aldana"));
+    CHECK(letters.contains("Brekke"));
+    CHECK(letters.contains("tension"));
+    CHECK_FALSE(letters.contains("bed."));
+    for (const auto& page : paper.pages) CHECK(edgesAreWhite(page.picture(4), {QPointF(), page.size()}, 2.5, 4));
+  }
+  auto request = room.request(PaperKind::stringBed);
+  request.jobs.erase(request.jobs.begin());
+  CHECK_FALSE(makePaper(room.ledger(), request).has_value());
+  request.jobs.clear();
+  CHECK_FALSE(makePaper(room.ledger(), request).has_value());
 }

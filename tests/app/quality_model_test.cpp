@@ -5,6 +5,7 @@
 #include "core/base/csv.h"
 #include "core/desk/bench.h"
 #include "core/desk/machines.h"
+#include "tests/app/paper_reading.h"
 #include "tests/app/room_jobs.h"
 
 using namespace weavelog;
@@ -141,6 +142,78 @@ TEST_CASE("a machine that goes low stands out on the chart and in the list, by n
   // Nobody looks at that racket any more.
   quality.look("bench", "");
   CHECK_FALSE(quality.verdicts().contains("bench"));
+}
+
+TEST_CASE("the chart, what stands out, the machine's line and every racket come back out of the saved PDF, each with its band") {
+  QualityRoom room;
+  for (const double set : {20.0, 25.0, 30.0})
+    for (const double off : {0.02, -0.02}) room.pull(set, set * 0.97 + off);
+  for (int i = 0; i < 24; ++i) (void)room.string(i % 2 == 0 ? "Merrin" : "Odalys", noise(i));
+  for (int i = 0; i < 6; ++i) (void)room.string(i % 2 == 0 ? "Merrin" : "Odalys", noise(i) - 6);
+  QualityModel quality(room.device->work());
+  quality.setWatched(true);
+  REQUIRE(settle(quality));
+  const auto file = room.file("even.pdf");
+  quality.savePdf(file);
+  CHECK(quality.busy());
+  REQUIRE(settle(quality));
+  const QString pdf = file.toLocalFile();
+  const QString letters = lettersIn(pdf);
+  for (const char* text : {"How even the work is", "Racket after racket", "estimates", "What stands out", "Machine 1: -", "± ", "Likely causes (estimate):",
+                           "Machines against the gauge", "To pull 25.0 kg, set 25.8 kg (estimate, 95 % between", "The rackets one by one", "Merrin",
+                           "say nothing on anybody’s health"}) {
+    CAPTURE(text);
+    CHECK(letters.contains(lettersOf(QString::fromUtf8(text))));
+  }
+  // Every racket that can be compared is there with the figures that the table for other programs has.
+  const auto table = must(read_csv(quality_csv(must(RoomQuality::make(room.ledger(), room.event)))));
+  REQUIRE(table.rows.size() == 30);
+  std::size_t compared = 0;
+  for (const auto& row : table.rows) {
+    CHECK(letters.contains(lettersOf(QString::fromStdString(row.fields[2]))));
+    if (row.fields[10].empty()) continue;
+    ++compared;
+    const auto percent = must(Decimal::parse(row.fields[10])).to_double();
+    const QString told = (percent > 0 ? QStringLiteral("+") : QString()) + QString::number(percent, 'f', 1) + QStringLiteral(" % ±");
+    CAPTURE(row.fields[2], told.toStdString());
+    // Of two decimals rounded again to one a half may fall to either side.
+    const bool half = std::abs(std::remainder(percent * 10, 1.0)) > 0.499;
+    CHECK((half || letters.contains(lettersOf(told))));
+  }
+  CHECK(compared > 20);
+  for (const QSizeF& size : pageSizesIn(pdf)) {
+    CHECK(size.width() == Approx(210).margin(0.5));
+    CHECK(size.height() == Approx(297).margin(0.5));
+  }
+  // Where it can't be written it is told, and nothing is left behind.
+  QString failed;
+  QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { failed = what; });
+  quality.savePdf(room.file("no/even.pdf"));
+  REQUIRE(settle(quality));
+  CHECK_FALSE(failed.isEmpty());
+}
+
+TEST_CASE("evenness on paper is of the machine or stringer that is shown, in the room's language, and of nothing where nothing was read") {
+  QualityRoom room;
+  PaperRequest request;
+  request.kind = PaperKind::evenness;
+  request.event = room.event;
+  request.language = *Language::from("de");
+  request.now = room.clock.now();
+  CHECK_FALSE(makePaper(room.ledger(), request).has_value());
+  for (int i = 0; i < 8; ++i) (void)room.string(i % 2 == 0 ? "Merrin" : "Odalys", noise(i));
+  request.watched = Watched::stringer;
+  request.watchedName = "Odalys";
+  const auto paper = must(makePaper(room.ledger(), request));
+  const QString file = room.file("even.pdf").toLocalFile();
+  REQUIRE(writePdf(paper, file));
+  const QString letters = lettersIn(file);
+  CHECK(letters.contains(lettersOf("Bespanner: Odalys")));
+  CHECK(letters.contains(lettersOf("Schätzungen")));
+  CHECK(letters.contains("Player2"));
+  CHECK_FALSE(letters.contains("Player1"));
+  CHECK_FALSE(letters.contains("Merrin"));
+  for (const auto& page : paper.pages) CHECK(edgesAreWhite(page.picture(4), {QPointF(), page.size()}, 8, 4));
 }
 
 TEST_CASE("a machine's line says what to set, for a wanted pull too, and the rules are kept within their bounds") {

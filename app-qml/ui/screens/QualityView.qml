@@ -193,7 +193,18 @@ ScrollColumn {
         Layout.fillWidth: true
         visible: QualityModel.ready && QualityModel.fault.length === 0
         least: 240
+        most: 3
 
+        ActionButton {
+            objectName: "saveQualityPdf"
+            width: ways.columnWidth
+            visible: view.some
+            enabled: !QualityModel.busy
+            kind: ActionButton.Secondary
+            iconName: "note"
+            text: qsTr("Save as a sheet (PDF)")
+            onClicked: savingPdf.open()
+        }
         ActionButton {
             objectName: "saveQuality"
             width: ways.columnWidth
@@ -292,5 +303,12 @@ ScrollColumn {
         nameFilters: [qsTr("Table (*.csv)")]
         defaultSuffix: "csv"
         onAccepted: QualityModel.save(selectedFile)
+    }
+    FileDialog {
+        id: savingPdf
+        fileMode: FileDialog.SaveFile
+        nameFilters: [qsTr("Sheet (*.pdf)")]
+        defaultSuffix: "pdf"
+        onAccepted: QualityModel.savePdf(selectedFile)
     }
 }

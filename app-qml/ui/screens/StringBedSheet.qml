@@ -157,14 +157,30 @@ Sheet {
             text: (tone.heard.lines ?? []).join("\n")
         }
     }
-    ActionButton {
-        objectName: "saveBed"
+    SideBySide {
+        id: saves
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
         visible: sheet.shown
-        kind: ActionButton.Secondary
-        text: qsTr("Save the figures as a table")
-        onClicked: saving.open()
+        least: 260
+
+        ActionButton {
+            objectName: "saveBedPdf"
+            width: saves.columnWidth
+            kind: ActionButton.Secondary
+            enabled: !BedModel.busy
+            iconName: "note"
+            text: qsTr("Save the sheet (PDF)")
+            onClicked: savingPdf.open()
+        }
+        ActionButton {
+            objectName: "saveBed"
+            width: saves.columnWidth
+            kind: ActionButton.Secondary
+            iconName: "note"
+            text: qsTr("Save the figures as a table (CSV)")
+            onClicked: saving.open()
+        }
     }
     Words {
         Layout.fillWidth: true
@@ -179,5 +195,12 @@ Sheet {
         nameFilters: [qsTr("Table (*.csv)")]
         defaultSuffix: "csv"
         onAccepted: BedModel.saveCsv(selectedFile)
+    }
+    FileDialog {
+        id: savingPdf
+        fileMode: FileDialog.SaveFile
+        nameFilters: [qsTr("Sheet (*.pdf)")]
+        defaultSuffix: "pdf"
+        onAccepted: BedModel.savePdf(selectedFile)
     }
 }
