@@ -5969,18 +5969,6 @@
         <translation>Spannung über die Zeit seit dem Bespannen. %1</translation>
     </message>
     <message>
-        <source>What a tone says</source>
-        <translation>Was ein Ton sagt</translation>
-    </message>
-    <message>
-        <source>Tone of the string bed, now</source>
-        <translation>Ton des Saitenbetts, jetzt</translation>
-    </message>
-    <message>
-        <source>Estimate from the tone</source>
-        <translation>Schätzung aus dem Ton</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Nichts hiervon sagt etwas über die Gesundheit: Schmerzen im Arm gehören zum Arzt.</translation>
     </message>
@@ -6381,6 +6369,130 @@
     <message>
         <source>Said in</source>
         <translation>Gesagt in</translation>
+    </message>
+</context>
+<context>
+    <name>ToneModel</name>
+    <message>
+        <source>The microphone was taken away, or another program holds it. Choose a recording instead (WAV).</source>
+        <translation>Das Mikrofon ist weg, oder ein anderes Programm hält es. Wählen Sie stattdessen eine Aufnahme (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone delivers nothing. Look whether it is on, or choose a recording instead (WAV).</source>
+        <translation>Das Mikrofon liefert nichts. Sehen Sie nach, ob es an ist, oder wählen Sie stattdessen eine Aufnahme (WAV).</translation>
+    </message>
+    <message>
+        <source>This device has no microphone. Choose a recording instead (WAV).</source>
+        <translation>Dieses Gerät hat kein Mikrofon. Wählen Sie stattdessen eine Aufnahme (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>
+        <translation>Das Mikrofon ist nicht zu benutzen: vielleicht hält es ein anderes Programm. Wählen Sie stattdessen eine Aufnahme (WAV).</translation>
+    </message>
+    <message>
+        <source>It can’t listen</source>
+        <translation>Es kann nicht zuhören</translation>
+    </message>
+    <message>
+        <source>The tone is not known</source>
+        <translation>Der Ton ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Look whether the microphone is on, and tap the bed close to it.</source>
+        <translation>Nichts war zu hören. Sehen Sie nach, ob das Mikrofon an ist, und klopfen Sie nahe daran auf die Bespannung.</translation>
+    </message>
+    <message>
+        <source>It was too loud for the microphone. Tap more softly, or hold the racket further off.</source>
+        <translation>Es war zu laut für das Mikrofon. Klopfen Sie sanfter, oder halten Sie den Schläger weiter weg.</translation>
+    </message>
+    <message>
+        <source>That was too short. Let it listen until you have tapped three times.</source>
+        <translation>Das war zu kurz. Lassen Sie es zuhören, bis Sie dreimal geklopft haben.</translation>
+    </message>
+    <message>
+        <source>Tone: %1 Hz</source>
+        <translation>Ton: %1 Hz</translation>
+    </message>
+    <message numerus="yes">
+        <source>Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</source>
+        <translation>
+            <numerusform>Schätzung aus %n Schlag, in neun von zehn Fällen %1 bis %2 Hz; zu %3 % sicher, dass es auf ein halbes Prozent der Eigenton ist.</numerusform>
+            <numerusform>Schätzung aus %n Schlägen, in neun von zehn Fällen %1 bis %2 Hz; zu %3 % sicher, dass es auf ein halbes Prozent der Eigenton ist.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TonePart</name>
+    <message>
+        <source>too loud: tap more softly</source>
+        <translation>zu laut: sanfter klopfen</translation>
+    </message>
+    <message>
+        <source>loud enough</source>
+        <translation>laut genug</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>still</translation>
+    </message>
+    <message>
+        <source>What a tone says</source>
+        <translation>Was ein Ton sagt</translation>
+    </message>
+    <message>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
+        <translation>Halten Sie den Schläger am Griff nah ans Mikrofon, klopfen Sie dreimal mit etwas Leichtem in die Mitte der Bespannung und bewegen Sie den Schläger dazwischen ein wenig.</translation>
+    </message>
+    <message>
+        <source>That is enough</source>
+        <translation>Das genügt</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Zuhören</translation>
+    </message>
+    <message>
+        <source>From a recording (WAV)</source>
+        <translation>Aus einer Aufnahme (WAV)</translation>
+    </message>
+    <message>
+        <source>Level: %1</source>
+        <translation>Pegel: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>noch %n Sekunde</numerusform>
+            <numerusform>noch %n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird ausgerechnet …</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed, now</source>
+        <translation>Ton des Saitenbetts, jetzt</translation>
+    </message>
+    <message>
+        <source>Estimate from the tone</source>
+        <translation>Schätzung aus dem Ton</translation>
+    </message>
+    <message>
+        <source>Keep this tone as a reading</source>
+        <translation>Diesen Ton als Messung behalten</translation>
+    </message>
+    <message>
+        <source>listened to</source>
+        <translation>gehört</translation>
+    </message>
+    <message>
+        <source>Measured: %1 Hz</source>
+        <translation>Gemessen: %1 Hz</translation>
+    </message>
+    <message>
+        <source>Recording (*.wav)</source>
+        <translation>Aufnahme (*.wav)</translation>
     </message>
 </context>
 <context>

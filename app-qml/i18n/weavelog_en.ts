@@ -442,6 +442,26 @@
     </message>
 </context>
 <context>
+    <name>ToneModel</name>
+    <message numerus="yes">
+        <source>Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</source>
+        <translation>
+            <numerusform>Estimate of %n tap, nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</numerusform>
+            <numerusform>Estimate of %n taps, nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TonePart</name>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>%n second left</numerusform>
+            <numerusform>%n seconds left</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>UnchargedCard</name>
     <message numerus="yes">
         <source>Charge %n racket(s): %1</source>

@@ -5969,18 +5969,6 @@
         <translation>Tensión a lo largo del tiempo desde el encordado. %1</translation>
     </message>
     <message>
-        <source>What a tone says</source>
-        <translation>Lo que dice un tono</translation>
-    </message>
-    <message>
-        <source>Tone of the string bed, now</source>
-        <translation>Tono del encordado, ahora</translation>
-    </message>
-    <message>
-        <source>Estimate from the tone</source>
-        <translation>Estimación según el tono</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Nada de esto habla de la salud: el dolor en el brazo es cosa de un médico.</translation>
     </message>
@@ -6381,6 +6369,130 @@
     <message>
         <source>Said in</source>
         <translation>Dicha en</translation>
+    </message>
+</context>
+<context>
+    <name>ToneModel</name>
+    <message>
+        <source>The microphone was taken away, or another program holds it. Choose a recording instead (WAV).</source>
+        <translation>Se retiró el micrófono o lo ocupa otro programa. Elija en su lugar una grabación (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone delivers nothing. Look whether it is on, or choose a recording instead (WAV).</source>
+        <translation>El micrófono no da nada. Mire si está encendido, o elija en su lugar una grabación (WAV).</translation>
+    </message>
+    <message>
+        <source>This device has no microphone. Choose a recording instead (WAV).</source>
+        <translation>Este aparato no tiene micrófono. Elija en su lugar una grabación (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>
+        <translation>No se puede usar el micrófono: quizá lo ocupa otro programa. Elija en su lugar una grabación (WAV).</translation>
+    </message>
+    <message>
+        <source>It can’t listen</source>
+        <translation>No puede escuchar</translation>
+    </message>
+    <message>
+        <source>The tone is not known</source>
+        <translation>No se conoce el tono</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Look whether the microphone is on, and tap the bed close to it.</source>
+        <translation>No se oyó nada. Mire si el micrófono está encendido y golpee el cordaje cerca de él.</translation>
+    </message>
+    <message>
+        <source>It was too loud for the microphone. Tap more softly, or hold the racket further off.</source>
+        <translation>Fue demasiado fuerte para el micrófono. Golpee más suave o aleje la raqueta.</translation>
+    </message>
+    <message>
+        <source>That was too short. Let it listen until you have tapped three times.</source>
+        <translation>Fue demasiado corto. Deje que escuche hasta haber golpeado tres veces.</translation>
+    </message>
+    <message>
+        <source>Tone: %1 Hz</source>
+        <translation>Tono: %1 Hz</translation>
+    </message>
+    <message numerus="yes">
+        <source>Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</source>
+        <translation>
+            <numerusform>Estimación de %n golpe, nueve de cada diez veces de %1 a %2 Hz; seguro al %3 % de que es el tono propio con medio por ciento de margen.</numerusform>
+            <numerusform>Estimación de %n golpes, nueve de cada diez veces de %1 a %2 Hz; seguro al %3 % de que es el tono propio con medio por ciento de margen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TonePart</name>
+    <message>
+        <source>too loud: tap more softly</source>
+        <translation>demasiado fuerte: golpee más suave</translation>
+    </message>
+    <message>
+        <source>loud enough</source>
+        <translation>suficiente</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>silencio</translation>
+    </message>
+    <message>
+        <source>What a tone says</source>
+        <translation>Lo que dice un tono</translation>
+    </message>
+    <message>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
+        <translation>Sujete la raqueta por el mango cerca del micrófono, golpee tres veces el centro del cordaje con algo ligero y mueva un poco la raqueta entre golpes.</translation>
+    </message>
+    <message>
+        <source>That is enough</source>
+        <translation>Es suficiente</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Escuchar</translation>
+    </message>
+    <message>
+        <source>From a recording (WAV)</source>
+        <translation>De una grabación (WAV)</translation>
+    </message>
+    <message>
+        <source>Level: %1</source>
+        <translation>Nivel: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>queda %n segundo</numerusform>
+            <numerusform>quedan %n segundos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed, now</source>
+        <translation>Tono del encordado, ahora</translation>
+    </message>
+    <message>
+        <source>Estimate from the tone</source>
+        <translation>Estimación según el tono</translation>
+    </message>
+    <message>
+        <source>Keep this tone as a reading</source>
+        <translation>Guardar este tono como medición</translation>
+    </message>
+    <message>
+        <source>listened to</source>
+        <translation>escuchado</translation>
+    </message>
+    <message>
+        <source>Measured: %1 Hz</source>
+        <translation>Medido: %1 Hz</translation>
+    </message>
+    <message>
+        <source>Recording (*.wav)</source>
+        <translation>Grabación (*.wav)</translation>
     </message>
 </context>
 <context>

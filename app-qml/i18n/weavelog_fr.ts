@@ -5969,18 +5969,6 @@
         <translation>Tension au fil du temps depuis le cordage. %1</translation>
     </message>
     <message>
-        <source>What a tone says</source>
-        <translation>Ce que dit un son</translation>
-    </message>
-    <message>
-        <source>Tone of the string bed, now</source>
-        <translation>Son du plan de cordage, maintenant</translation>
-    </message>
-    <message>
-        <source>Estimate from the tone</source>
-        <translation>Estimation d’après le son</translation>
-    </message>
-    <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
         <translation>Rien ici ne parle de santé : une douleur au bras relève d’un médecin.</translation>
     </message>
@@ -6381,6 +6369,130 @@
     <message>
         <source>Said in</source>
         <translation>Dite en</translation>
+    </message>
+</context>
+<context>
+    <name>ToneModel</name>
+    <message>
+        <source>The microphone was taken away, or another program holds it. Choose a recording instead (WAV).</source>
+        <translation>Le microphone a été retiré, ou un autre programme l’occupe. Choisissez plutôt un enregistrement (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone delivers nothing. Look whether it is on, or choose a recording instead (WAV).</source>
+        <translation>Le microphone ne donne rien. Regardez s’il est allumé, ou choisissez plutôt un enregistrement (WAV).</translation>
+    </message>
+    <message>
+        <source>This device has no microphone. Choose a recording instead (WAV).</source>
+        <translation>Cet appareil n’a pas de microphone. Choisissez plutôt un enregistrement (WAV).</translation>
+    </message>
+    <message>
+        <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>
+        <translation>Le microphone ne peut pas servir : un autre programme l’occupe peut-être. Choisissez plutôt un enregistrement (WAV).</translation>
+    </message>
+    <message>
+        <source>It can’t listen</source>
+        <translation>Écoute impossible</translation>
+    </message>
+    <message>
+        <source>The tone is not known</source>
+        <translation>Le son n’est pas connu</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Look whether the microphone is on, and tap the bed close to it.</source>
+        <translation>Rien n’a été entendu. Regardez si le microphone est allumé, et tapez le tamis tout près.</translation>
+    </message>
+    <message>
+        <source>It was too loud for the microphone. Tap more softly, or hold the racket further off.</source>
+        <translation>C’était trop fort pour le microphone. Tapez plus doucement, ou éloignez la raquette.</translation>
+    </message>
+    <message>
+        <source>That was too short. Let it listen until you have tapped three times.</source>
+        <translation>C’était trop court. Laissez écouter jusqu’à trois coups.</translation>
+    </message>
+    <message>
+        <source>Tone: %1 Hz</source>
+        <translation>Son : %1 Hz</translation>
+    </message>
+    <message numerus="yes">
+        <source>Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</source>
+        <translation>
+            <numerusform>Estimation de %n coup, neuf fois sur dix de %1 à %2 Hz ; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
+            <numerusform>Estimation de %n coups, neuf fois sur dix de %1 à %2 Hz ; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TonePart</name>
+    <message>
+        <source>too loud: tap more softly</source>
+        <translation>trop fort : tapez plus doucement</translation>
+    </message>
+    <message>
+        <source>loud enough</source>
+        <translation>assez fort</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>silence</translation>
+    </message>
+    <message>
+        <source>What a tone says</source>
+        <translation>Ce que dit un son</translation>
+    </message>
+    <message>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
+        <translation>Tenez la raquette par le manche près du microphone, tapez trois fois au milieu du tamis avec un objet léger et déplacez un peu la raquette entre les coups.</translation>
+    </message>
+    <message>
+        <source>That is enough</source>
+        <translation>Cela suffit</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Écouter</translation>
+    </message>
+    <message>
+        <source>From a recording (WAV)</source>
+        <translation>D’un enregistrement (WAV)</translation>
+    </message>
+    <message>
+        <source>Level: %1</source>
+        <translation>Niveau : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>encore %n seconde</numerusform>
+            <numerusform>encore %n secondes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calcul en cours …</translation>
+    </message>
+    <message>
+        <source>Tone of the string bed, now</source>
+        <translation>Son du plan de cordage, maintenant</translation>
+    </message>
+    <message>
+        <source>Estimate from the tone</source>
+        <translation>Estimation d’après le son</translation>
+    </message>
+    <message>
+        <source>Keep this tone as a reading</source>
+        <translation>Garder ce son comme mesure</translation>
+    </message>
+    <message>
+        <source>listened to</source>
+        <translation>écouté</translation>
+    </message>
+    <message>
+        <source>Measured: %1 Hz</source>
+        <translation>Mesuré : %1 Hz</translation>
+    </message>
+    <message>
+        <source>Recording (*.wav)</source>
+        <translation>Enregistrement (*.wav)</translation>
     </message>
 </context>
 <context>

@@ -16,11 +16,13 @@
 #include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/bed/bed_words.h"
+#include "core/desk/bench.h"
 #include "core/desk/cautions.h"
 #include "core/model/queries.h"
 
 namespace {
 
+constexpr double usualDoubt = 0.003;  // of a tone that an instrument shows
 constexpr double inch2 = 6.4516;  // cm2: NIST SP 811, App. B.8
 
 QString nameOf(const weavelog::PlayerRecord& record, const weavelog::Job& job) {
@@ -198,7 +200,7 @@ void BedModel::propose(int what, int of, const QString& value) {
 
 // --- a tone
 
-void BedModel::hear(const QString& hertz) {
+void BedModel::hear(const QString& hertz, double doubt) {
   const int asked = ++heardAsked_;
   const auto figure = weavelog::Decimal::parse(hertz.toStdString());
   if (!made_ || made_->fault || !figure) {
@@ -206,12 +208,30 @@ void BedModel::hear(const QString& hertz) {
     emit heardChanged();
     return;
   }
-  hearing_.work([made = made_, hz = figure->to_double()] { return made->measured.reckoner.from_tone(made->bed.setup, hz); },
+  hearing_.work([made = made_, hz = figure->to_double(), doubt] { return made->measured.reckoner.from_tone(made->bed.setup, hz, doubt > 0 ? doubt : usualDoubt); },
                 [this, asked](const auto& answer) {
                   if (asked == heardAsked_ && made_ && !made_->fault) sayHeard(answer);
                   emit changed();
                 });
   emit changed();
+}
+
+double BedModel::toneNow() const {
+  return made_ && !made_->fault ? made_->figures.tone.value : 0;
+}
+
+bool BedModel::keepTone(const QString& hertz, const QString& note, const QString& say) {
+  const auto record = weavelog::load_player(work_.ledger(), book_);
+  if (!record) return work_.commit(weavelog::fail(record.error()), {});
+  const auto amount = weavelog::Decimal::parse(hertz.toStdString());
+  if (!amount) return work_.commit(weavelog::fail(amount.error()), {});
+  weavelog::Reading reading;
+  reading.what = weavelog::ReadingKind::tone;
+  reading.value = weavelog::Quantity{*amount, weavelog::Unit::hertz};
+  reading.at = work_.now();
+  reading.by = work_.who().toStdString();
+  reading.note = note.toStdString();
+  return work_.commit(weavelog::put_reading(*record, job_, reading), say);
 }
 
 // --- the figures as a table

@@ -64,6 +64,8 @@ class BedModel : public QObject {
   Q_PROPERTY(QString kiloStep READ kiloStep NOTIFY changed)
   // {set, lines, data, caution, other (it is another racket), fault}; empty until something is chosen.
   Q_PROPERTY(QVariantMap proposal READ proposal NOTIFY proposalChanged)
+  // The tone in Hz that is reckoned now; 0 while nothing is.
+  Q_PROPERTY(double toneNow READ toneNow NOTIFY changed)
   // {lines, fault}; empty until a tone was typed.
   Q_PROPERTY(QVariantMap heard READ heard NOTIFY heardChanged)
 
@@ -107,6 +109,7 @@ class BedModel : public QObject {
   [[nodiscard]] int crossesCount() const;
   [[nodiscard]] QString kiloStep() const;
   [[nodiscard]] QVariantMap proposal() const { return proposal_; }
+  [[nodiscard]] double toneNow() const;
   [[nodiscard]] QVariantMap heard() const { return heard_; }
 
   // This racket's bed is to be looked at: asked() opens its sheet.
@@ -117,8 +120,10 @@ class BedModel : public QObject {
   // the player's unit, a head's size in `headUnit`; of a pattern "18x20".
   Q_INVOKABLE void propose(int what, int of, const QString& value);
   Q_INVOKABLE void forgetProposal();
-  // A tone in Hz, as typed.
-  Q_INVOKABLE void hear(const QString& hertz);
+  // A tone in Hz, as typed or heard; `doubt` its relative standard deviation, 0: that of a usual instrument.
+  Q_INVOKABLE void hear(const QString& hertz, double doubt = 0);
+  // Keeps it as a reading of this racket. False: failed() of the work has told why.
+  Q_INVOKABLE bool keepTone(const QString& hertz, const QString& note, const QString& say);
   // All figures as CSV. False: failed() of the work has told why.
   Q_INVOKABLE bool saveCsv(const QUrl& file);
   // The sheet as PDF on A4, with what was proposed last; written beside the screen: busy until then, a fault is told by failed() of the work.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QFile>
 #include <QImage>
 #include <QObject>
 #include <QTemporaryDir>
@@ -7,12 +8,14 @@
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/photos_model.h"
+#include "core/bed/wav.h"
 #include "core/desk/bench.h"
 #include "core/desk/machines.h"
 #include "core/desk/photo.h"
 #include "core/desk/prices.h"
 #include "core/desk/tag_code.h"
 #include "core/model/event.h"
+#include "tests/core/bed/made_sound.h"
 
 // What a test of the room's screens finds on the device: an event with rackets, and answers that do not
 // agree.
@@ -39,6 +42,17 @@ class Jobs : public QObject {
     const bool there = bring(**other, here);
     device_->work().refresh();
     return there;
+  }
+  // A recording of three taps on a bed of that tone.
+  Q_INVOKABLE QUrl taps(double hertz) {
+    weavelog::made::Tap tap;
+    tap.hz = hertz;
+    const weavelog::Recording recording{weavelog::made::sounds_of(tap, 5, 3, true), tap.rate};
+    const auto bytes = weavelog::wav_of(recording);
+    QFile out(sounds_.filePath("taps.wav"));
+    if (!out.open(QIODevice::WriteOnly)) return {};
+    out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<qint64>(bytes.size()));
+    return QUrl::fromLocalFile(out.fileName());
   }
   // A picture of the newest racket, on this tablet or on another one only.
   Q_INVOKABLE bool photograph(bool here) {
@@ -212,6 +226,7 @@ class Jobs : public QObject {
     return ledger.append(draft).has_value();
   }
 
+  QTemporaryDir sounds_;
   AppDevice* device_ = nullptr;
   weavelog::BookId book_;
   weavelog::EntityId job_;

@@ -76,4 +76,36 @@ AppCase {
         tryVerify(() => BedModel.heard.fault !== undefined, 20000);
         verify(find(window, "toneFault").visible);
     }
+    // Machines without a sound device take this way in earnest; elsewhere the real microphone listens.
+    function test_listening_says_what_it_hears_or_why_it_cannot() {
+        verify(Jobs.receive("Cserne", 24));
+        const window = make(412, 915);
+        open(window, 24, "Cserne");
+        find(window, "listen").clicked();
+        if (ToneModel.state === ToneModel.Unknown) {
+            verify(ToneModel.deaf);
+            verify(find(window, "toneUnknown").text.includes("WAV"));
+        } else {
+            verify(find(window, "level").visible);
+            find(window, "listen").clicked();
+        }
+        verify(find(window, "hearFile").visible);
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+    }
+    function test_a_recording_tells_the_tone_and_is_kept() {
+        verify(Jobs.receive("Drobny", 25));
+        const window = make(1280, 800);
+        open(window, 25, "Drobny");
+        verify(BedModel.toneNow > 300);
+        ToneModel.hearFile(Jobs.taps(BedModel.toneNow * 0.98), BedModel.toneNow);
+        tryVerify(() => ToneModel.state === ToneModel.Known && !BedModel.busy && BedModel.heard.lines !== undefined, 20000);
+        verify(find(window, "toneKnown").visible);
+        compare(find(window, "tone").value, ToneModel.hertz);
+        verify(find(window, "heard").text.includes("N/mm"));
+        find(window, "keepTone").clicked();
+        compare(ToneModel.state, ToneModel.Idle);
+        tryVerify(() => !BedModel.busy && BedModel.data.includes("1 reading"), 20000);
+        verify(Walker.find(window.contentItem, "keepTone") === null);
+    }
 }

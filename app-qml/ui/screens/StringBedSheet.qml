@@ -17,9 +17,12 @@ Sheet {
     onAboutToShow: {
         BedModel.watched = true;
         feel.begin();
-        tone.figure = "";
+        tone.begin();
     }
-    onClosed: BedModel.watched = false
+    onClosed: {
+        BedModel.watched = false;
+        tone.begin();
+    }
 
     Repeater {
         model: BedModel.cautions
@@ -114,48 +117,11 @@ Sheet {
         Layout.topMargin: Theme.gap
         visible: sheet.shown
     }
-    ColumnLayout {
+    TonePart {
         id: tone
-        property string figure
-        readonly property var heard: BedModel.heard
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
         visible: sheet.shown
-        spacing: Theme.gap
-
-        Words {
-            Layout.fillWidth: true
-            meaning: Words.Title
-            text: qsTr("What a tone says")
-        }
-        FigureStepper {
-            objectName: "tone"
-            Layout.fillWidth: true
-            label: qsTr("Tone of the string bed, now")
-            unit: "Hz"
-            value: tone.figure
-            step: "1"
-            least: "0"
-            most: "2000"
-            onEdited: value => {
-                tone.figure = value;
-                BedModel.hear(value);
-            }
-        }
-        Notice {
-            objectName: "toneFault"
-            Layout.fillWidth: true
-            visible: (tone.heard.fault ?? "").length > 0
-            kind: Notice.Attention
-            text: tone.heard.fault ?? ""
-        }
-        Notice {
-            objectName: "heard"
-            Layout.fillWidth: true
-            visible: (tone.heard.lines ?? []).length > 0
-            title: qsTr("Estimate from the tone")
-            text: (tone.heard.lines ?? []).join("\n")
-        }
     }
     SideBySide {
         id: saves
