@@ -202,11 +202,11 @@
     </message>
     <message>
         <source>Stiffness over the string bed. %1</source>
-        <translation>Rigidez en todo el cordaje. %1</translation>
+        <translation>Rigidez en todo el encordado. %1</translation>
     </message>
     <message>
         <source>The string bed as it is strung: %1</source>
-        <translation>El cordaje tal como está: %1</translation>
+        <translation>El encordado tal como está: %1</translation>
     </message>
 </context>
 <context>
@@ -6399,7 +6399,7 @@
     </message>
     <message>
         <source>Nothing was heard. Look whether the microphone is on, and tap the bed close to it.</source>
-        <translation>No se oyó nada. Mire si el micrófono está encendido y golpee el cordaje cerca de él.</translation>
+        <translation>No se oyó nada. Mire si el micrófono está encendido y golpee el encordado cerca de él.</translation>
     </message>
     <message>
         <source>It was too loud for the microphone. Tap more softly, or hold the racket further off.</source>
@@ -6441,7 +6441,7 @@
     </message>
     <message>
         <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
-        <translation>Sujete la raqueta por el mango cerca del micrófono, golpee tres veces el centro del cordaje con algo ligero y mueva un poco la raqueta entre golpes.</translation>
+        <translation>Sujete la raqueta por el mango cerca del micrófono, golpee tres veces el centro del encordado con algo ligero y mueva un poco la raqueta entre golpes.</translation>
     </message>
     <message>
         <source>That is enough</source>

@@ -216,6 +216,7 @@ void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made, 
       return tr("%1: estimate %2, nine times of ten %3 to %4; now %5")
           .arg(name, force(one.exact), force(one.low), force(one.high), force(one.before));
     };
+    const auto said = [&](double newtons) { return force(newtons).toStdString(); };
     QString caution;
     const double most = std::max(weavelog::in_newtons(made->mains.set).value_or(0), weavelog::in_newtons(made->crosses.set).value_or(0));
     if (!otherRacket && made_->mostTension && most > *made_->mostTension)
@@ -226,8 +227,12 @@ void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made, 
     if (!fixed(made->crosses)) lines.append(line(tr("Crosses"), made->crosses));
     lines.append(
         tr("Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm").arg(number(made->reached / 1000, 1), number(made->wanted / 1000, 1)));
-    proposal_ = {{"set", qtext(weavelog::bed_words().say(work_.language(), "equivalent.set",
-                                                         {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}}))},
+    // One figure where both are set alike.
+    const auto& words = weavelog::bed_words();
+    const bool alike = made->mains.set == made->crosses.set && !fixed(made->mains) && !fixed(made->crosses);
+    const std::string set = alike ? words.say(work_.language(), "equivalent.one", {{"tension", made->mains.set}, {"low", said(made->mains.low)}, {"high", said(made->mains.high)}})
+                                  : words.say(work_.language(), "equivalent.set", {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}});
+    proposal_ = {{"set", qtext(set)},
                  {"lines", lines},
                  {"data", qtext(weavelog::data_words(work_.language(), made->from_data, made->readings.of_all))},
                  {"other", otherRacket},

@@ -138,6 +138,21 @@ TEST_CASE("another string, a gauge or a kilo more has its tension, and what can'
   CHECK(bed.proposal().isEmpty());
 }
 
+TEST_CASE("where mains and crosses are set alike one figure with its band is told") {
+  BedRoom room;
+  Agreed alike = day_wish();
+  alike.crosses_tension = alike.mains_tension;
+  const auto made = room.receive(room.player, alike, 12, room.clock.now() + 3 * kHour);
+  BedModel bed(room.device->work());
+  bed.show(hex(made.book), hex(made.job));
+  bed.setWatched(true);
+  REQUIRE(settle(bed));
+  bed.propose(BedModel::HeadSize, BedModel::Both, "680");
+  REQUIRE(settle(bed));
+  CHECK(bed.proposal()["set"].toString().contains("keep this feel; nine times of ten"));
+  CHECK_FALSE(bed.proposal()["set"].toString().contains("crosses"));
+}
+
 TEST_CASE("a tone gives tension and stiffness back, or says that it is not this racket's") {
   BedRoom room;
   const auto made = room.receive(room.player, day_wish(), 12, room.clock.now() + 3 * kHour);

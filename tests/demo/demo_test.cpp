@@ -4,9 +4,12 @@
 #include <set>
 
 #include "core/desk/questions.h"
+#include "core/desk/room_bed.h"
 #include "core/model/queries.h"
+#include "core/model/stock_tables.h"
 #include "core/people/entry_list.h"
 #include "core/people/price_list.h"
+#include "fixtures/demo/goods.h"
 #include "fixtures/demo/people.h"
 #include "tests/support/rooms.h"
 
@@ -92,6 +95,22 @@ TEST_CASE("the desk of the demo has something to show on every screen") {
   CHECK(next_jobs(desk, tablets.room.event, 5).front().rush == Rush::on_court);
   CHECK(count_jobs(desk) > 150);
   CHECK(highest_tag(desk, tablets.room.event) > 30);
+  const auto stock = stock_levels(desk, tablets.room.event, 0);
+  CHECK(stock.size() == invented_strings().size());
+  for (const auto& level : stock) {
+    CHECK(level.item.now.material != StringMaterial::unsaid);
+    CHECK(level.left > 0);
+  }
+  // So a bed of any racket of today knows what its strings are made of.
+  const auto strings = bed_strings(desk, tablets.room.event);
+  std::size_t beds = 0;
+  for (const JobRow& row : next_jobs(desk, tablets.room.event, 8)) {
+    const auto bed = room_bed(must(load_player(desk, row.book)), row.job, strings, tablets.desk.ledger->wall().now());
+    if (!bed) continue;
+    ++beds;
+    CHECK(std::count(bed->assumed.begin(), bed->assumed.end(), BedGap::material) == 0);
+  }
+  CHECK(beds > 0);
   const auto entries = entry_list(desk, tablets.room.event);
   CHECK(entries.size() == 64);
   CHECK(std::count_if(entries.begin(), entries.end(), [](const EntryRow& row) { return row.held_here; }) >
