@@ -6,6 +6,7 @@
 
 #include "core/bed/equivalents.h"
 #include "core/plan/chance.h"
+#include "tests/core/bed/refined_bed.h"
 #include "tests/support/published.h"
 
 using namespace weavelog;
@@ -141,6 +142,54 @@ TEST_CASE("equivalents are those of a refined model within two percent", "[bed]"
     CHECK(made.mains.exact <= made.mains.high);
   }
   CHECK(worst < 0.02);
+}
+
+TEST_CASE("the second, finer model that equivalents are held against is itself a textbook's", "[bed][published]") {
+  const auto document = published_json("bed_physics.json");
+  // One string under a load in its middle, with its stretch (exact; statics): a cross without tension to speak of lies on it.
+  for (const auto& row : document.at("string_point_nonlinear").at("rows").as_array()) {
+    const double length = 1000 * row.at("length_m").to_number<double>(), force = row.at("force_exact_N").to_number<double>();
+    const auto head = HeadOutline::of_corners({{0, 0}, {200, 0}, {200, length}, {0, length}}).value();
+    BedPattern pattern;
+    pattern.main_positions = pattern.cross_positions = {0};
+    const refined::Bed bed(lay_out(head, pattern).value(), {row.at("tension_N").to_number<double>(), row.at("EA_N").to_number<double>(), 0.0015}, {1e-6, 0, 0.0015}, 1);
+    // All but a point: a disc of a hundredth of a millimetre.
+    CHECK(force / bed.stiffness(0.01, force) == Approx(row.at("midspan_deflection_m").to_number<double>()).epsilon(2e-4));
+  }
+}
+
+TEST_CASE("equivalents are within two percent of a finer model that shares nothing with the net but its drawing", "[bed]") {
+  const BedReckoner reckoner;
+  const auto refined_value = [&](const BedSetup& setup, const BedGoal& goal) {
+    const auto tensions = reckoner.tensions(setup).value();
+    const auto string = [](const BedStrings& part, double tension) { return NetString{tension, elasticity_of(part.kind), linear_density_of(part.kind)}; };
+    const refined::Bed bed(layout_of(setup).value(), string(setup.mains, tensions.mains), string(setup.crosses, tensions.crosses), 3);
+    return goal.kind == BedGoal::Kind::tone ? bed.tone() : bed.stiffness(setup.assumed.contact, goal.force);
+  };
+  double worst = 0, worst_value = 0;
+  for (int i = 0; i < 6; ++i) {
+    EquivalentAsk ask;
+    ask.from = ask.to = usual();
+    ask.goal.force = 500;
+    if (i == 0) ask.to.area = 690;
+    if (i == 1) ask.to.pattern.mains = 18, ask.to.pattern.crosses = 20;
+    if (i == 2) ask.to.mains.kind = ask.to.crosses.kind = {BedMaterial::natural_gut, 1.35};
+    if (i == 3) ask.to.crosses.pulled *= 0.9, ask.adjust = EquivalentAsk::Adjust::mains;
+    if (i == 4) ask.to.area = 600, ask.goal.kind = BedGoal::Kind::tone;
+    if (i == 5) ask.to.mains.kind.gauge = 1.15, ask.goal.kind = BedGoal::Kind::tone;
+    const auto made = equivalent(ask, reckoner).value();
+    BedSetup to = ask.to;
+    to.mains.pulled = made.mains.exact;
+    to.crosses.pulled = made.crosses.exact;
+    const double before = refined_value(ask.from, ask.goal), after = refined_value(to, ask.goal);
+    CAPTURE(i, before, after);
+    CHECK(std::abs(after / before - 1) < 0.02);
+    worst = std::max(worst, std::abs(after / before - 1));
+    worst_value = std::max(worst_value, std::abs(before / reckoner.value(ask.from, ask.goal).value() - 1));
+  }
+  // Both models alone lie within that too, which a ratio could hide.
+  CHECK(worst_value < 0.02);
+  CHECK(worst > 0);
 }
 
 TEST_CASE("nothing changed asks for the same tension; a thinner string for more, a larger head for more", "[bed]") {
