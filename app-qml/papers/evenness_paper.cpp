@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <numbers>
 
 #include "app-qml/papers/chart_marks.h"
 #include "app-qml/papers/list_flow.h"
@@ -30,26 +31,31 @@ Decimal tenth(double value, int places = 1) {
   return Decimal::rounded(std::clamp(value, -1e6, 1e6), static_cast<std::uint8_t>(places));
 }
 
-// Marks as on the screen: a circle, full beyond the tolerance; a ring of no figure; alarms as diamond, square, triangle.
+// Marks as on the screen: a dot, with a bar through it beyond the tolerance; a ring where there is no figure; alarms as diamond, triangle, square.
 void markAt(PaperPage& page, QPointF at, const std::optional<Watched>& alarm, bool beyond, bool told) {
-  constexpr qreal small = 0.75, large = 1.5;
+  constexpr qreal small = 0.85, large = 1.5, bar = 1.6;
   if (!alarm) {
-    QPainterPath ring;
-    ring.addEllipse(at, small, small);
-    if (beyond)
-      page.fill(ring.toFillPolygon());
-    else
-      page.clear(QRectF(at - QPointF(0.5, 0.5), QSizeF(1, 1)));
-    page.draw(ring, told ? 0.3 : 0.12);
+    QPolygonF round;  // an ellipse of so few millimetres would be flattened to a diamond
+    for (int i = 0; i < 24; ++i) round << at + small * QPointF(std::cos(i * std::numbers::pi / 12), std::sin(i * std::numbers::pi / 12));
+    if (told) {
+      page.fill(round);
+    } else {
+      QPainterPath ring;
+      ring.addPolygon(round);
+      ring.closeSubpath();
+      page.clear(QRectF(at - QPointF(0.45, 0.45), QSizeF(0.9, 0.9)));
+      page.draw(ring, 0.2);
+    }
+    if (beyond) ruled(page, at - QPointF(bar, 0), at + QPointF(bar, 0), 0.5);
     return;
   }
   QPolygonF shape;
   if (*alarm == Watched::racket)
     shape << at + QPointF(0, -large) << at + QPointF(large, 0) << at + QPointF(0, large) << at + QPointF(-large, 0);
   else if (*alarm == Watched::machine)
-    shape << at + QPointF(-1.2, -1.2) << at + QPointF(1.2, -1.2) << at + QPointF(1.2, 1.2) << at + QPointF(-1.2, 1.2);
-  else
     shape << at + QPointF(0, -large) << at + QPointF(large, 1.2) << at + QPointF(-large, 1.2);
+  else
+    shape << at + QPointF(-1.2, -1.2) << at + QPointF(1.2, -1.2) << at + QPointF(1.2, 1.2) << at + QPointF(-1.2, 1.2);
   page.fill(shape);
 }
 

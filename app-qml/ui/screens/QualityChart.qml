@@ -142,6 +142,8 @@ Rectangle {
                 readonly property var point: chart.points[index] ?? { told: false, percent: 0, mark: "", beyond: false }
                 x: chart.xOf(index) - width / 2
                 y: chart.yOf(point.percent) - height / 2
+                // Software rendering draws a shape that is wholly out of sight over what lies there.
+                visible: x + width > flick.contentX && x < flick.contentX + flick.width
                 mark: point.mark
                 told: point.told
                 beyond: point.beyond
