@@ -46,7 +46,11 @@ struct BedSheet {
 class BedTeller {
  public:
   BedTeller(const PaperRequest& request, const BedSheet& sheet, ListFlow& flow)
-      : request_(request), language_(request.language), sheet_(sheet), flow_(flow), one_(weavelog::in_newtons({Decimal{1, 0}, sheet.bed.unit}).value_or(1)) {}
+      : request_(request),
+        language_(request.language),
+        sheet_(sheet),
+        flow_(flow),
+        one_(weavelog::in_newtons({Decimal{1, 0}, sheet.bed.unit}).value_or(1)) {}
 
   void tell() {
     flow_.paragraph(title(), true);
@@ -70,7 +74,8 @@ class BedTeller {
   }
   [[nodiscard]] QString force(double newtons) const { return words(weavelog::localised(language_, forceOf(newtons))); }
   [[nodiscard]] QString band(double low, double high, int places) const {
-    return say("bed.band", {{"low", Decimal::rounded(low, static_cast<std::uint8_t>(places))}, {"high", Decimal::rounded(high, static_cast<std::uint8_t>(places))}});
+    return say("bed.band", {{"low", Decimal::rounded(low, static_cast<std::uint8_t>(places))},
+                            {"high", Decimal::rounded(high, static_cast<std::uint8_t>(places))}});
   }
 
   [[nodiscard]] QString title() const {
@@ -104,7 +109,8 @@ class BedTeller {
     if (weavelog::doubt_about(sheet_.record, job->now.racket)) caution(weavelog::Caution::cracked_frame);
     const auto* racket = sheet_.record.racket(job->now.racket);
     const auto most = racket != nullptr && racket->now.tension_high ? weavelog::in_newtons(*racket->now.tension_high) : std::nullopt;
-    if (most && std::max(sheet_.bed.setup.mains.pulled, sheet_.bed.setup.crosses.pulled) > *most + 0.01) caution(weavelog::Caution::tension_over_range);
+    if (most && std::max(sheet_.bed.setup.mains.pulled, sheet_.bed.setup.crosses.pulled) > *most + 0.01)
+      caution(weavelog::Caution::tension_over_range);
     if (weavelog::speaks_of_pain(job->now.note) || weavelog::speaks_of_pain(sheet_.record.person.now.note)) caution(weavelog::Caution::arm_pain);
   }
 
@@ -115,8 +121,9 @@ class BedTeller {
     const auto& middle = map.spots.front().stiffness;
     const Quantity centre{Decimal::rounded(middle.value / 1000, 1), Unit::newton_per_millimetre};
     QStringList notes{say("bed.map"),
-                      words(weavelog::bed_words().say(language_, "figure.band",
-                                                      {{"value", centre}, {"low", Decimal::rounded(middle.low / 1000, 1)}, {"high", Decimal::rounded(middle.high / 1000, 1)}})),
+                      words(weavelog::bed_words().say(
+                          language_, "figure.band",
+                          {{"value", centre}, {"low", Decimal::rounded(middle.low / 1000, 1)}, {"high", Decimal::rounded(middle.high / 1000, 1)}})),
                       say("bed.map_note", {{"radius", Decimal::rounded(map.contact, 0)},
                                            {"percent", Decimal::rounded(std::ceil(100 * (std::exp(1.6448536 * map.between_sd) - 1)), 0)}}),
                       words(weavelog::data_words(language_, sheet_.figures.from_data, sheet_.figures.readings))};
@@ -129,7 +136,8 @@ class BedTeller {
       drawBed(page, face);
       if (!beside) return;
       const QRectF room(face.right() + 6, box.top(), box.right() - face.right() - 6, box.height());
-      page.put(room, notes.join(QString(QChar::LineSeparator) + QChar::LineSeparator), {.most = 3.3, .least = 2.2, .lines = 40, .align = Qt::AlignLeft | Qt::AlignVCenter});
+      page.put(room, notes.join(QString(QChar::LineSeparator) + QChar::LineSeparator),
+               {.most = 3.3, .least = 2.2, .lines = 40, .align = Qt::AlignLeft | Qt::AlignVCenter});
     });
     if (!beside)
       for (const QString& note : notes) flow_.paragraph(note);
@@ -201,11 +209,10 @@ class BedTeller {
     QStringList out;
     for (const auto gap : sheet_.bed.assumed) {
       const auto& setup = sheet_.bed.setup;
-      out.append(say("bed.assumed." + std::string(weavelog::name_of(gap)),
-                     {{"area", Decimal::rounded(setup.area, 0)},
-                      {"mains", std::int64_t{setup.pattern.mains}},
-                      {"crosses", std::int64_t{setup.pattern.crosses}},
-                      {"when", weavelog::Moment{sheet_.bed.match_at, request_.zone}}}));
+      out.append(say("bed.assumed." + std::string(weavelog::name_of(gap)), {{"area", Decimal::rounded(setup.area, 0)},
+                                                                            {"mains", std::int64_t{setup.pattern.mains}},
+                                                                            {"crosses", std::int64_t{setup.pattern.crosses}},
+                                                                            {"when", weavelog::Moment{sheet_.bed.match_at, request_.zone}}}));
     }
     return out;
   }
@@ -236,9 +243,9 @@ class BedTeller {
       ruled(page, {face.left(), y(part)}, {face.right(), y(part)}, 0.1);
       axisWords(page, box.left(), 12, y(part), number(100 * part, 0) + QStringLiteral(" %"), Qt::AlignRight);
     }
-    constexpr std::array times{std::pair{60.0, "bed.time.minute"},           std::pair{600.0, "bed.time.ten_minutes"},
-                               std::pair{hourSeconds, "bed.time.hour"},      std::pair{6 * hourSeconds, "bed.time.six_hours"},
-                               std::pair{24 * hourSeconds, "bed.time.day"},  std::pair{7 * 24 * hourSeconds, "bed.time.week"}};
+    constexpr std::array times{std::pair{60.0, "bed.time.minute"},          std::pair{600.0, "bed.time.ten_minutes"},
+                               std::pair{hourSeconds, "bed.time.hour"},     std::pair{6 * hourSeconds, "bed.time.six_hours"},
+                               std::pair{24 * hourSeconds, "bed.time.day"}, std::pair{7 * 24 * hourSeconds, "bed.time.week"}};
     for (const auto& [seconds, key] : times) {
       if (seconds < curve.front().seconds || seconds > curve.back().seconds * 1.001) continue;
       ruled(page, {x(seconds), face.top()}, {x(seconds), face.bottom()}, 0.1);
@@ -261,15 +268,19 @@ class BedTeller {
 
   [[nodiscard]] QString changeWords(const weavelog::BedChange& change) const {
     QStringList parts;
-    if (change.string) parts.append(words(change.string->name) + (change.gauge ? QString() : u' ' + number(change.string->kind.gauge, 2) + QStringLiteral("\u00a0mm")));
+    if (change.string)
+      parts.append(words(change.string->name) +
+                   (change.gauge ? QString() : u' ' + number(change.string->kind.gauge, 2) + QStringLiteral("\u00a0mm")));
     if (change.string && !change.string->material_said) parts.append(say("bed.change.material_unsaid"));
     if (change.gauge) parts.append(say("bed.change.gauge", {{"gauge", Quantity{Decimal::rounded(*change.gauge, 2), Unit::millimetre}}}));
-    if (change.pre_stretch) parts.append(say("bed.change.pre_stretch", {{"percent", Quantity{Decimal::rounded(*change.pre_stretch, 0), Unit::percent}}}));
+    if (change.pre_stretch)
+      parts.append(say("bed.change.pre_stretch", {{"percent", Quantity{Decimal::rounded(*change.pre_stretch, 0), Unit::percent}}}));
     const auto more = [&](double newtons) { return (newtons > 0 ? QStringLiteral("+") : QString()) + force(newtons); };
     if (change.mains_more != 0) parts.append(say("bed.change.mains", {{"more", more(change.mains_more).toStdString()}}));
     if (change.crosses_more != 0) parts.append(say("bed.change.crosses", {{"more", more(change.crosses_more).toStdString()}}));
     if (change.area) parts.append(say("bed.change.head", {{"area", Quantity{Decimal::rounded(*change.area, 0), Unit::square_centimetre}}}));
-    if (change.pattern) parts.append(say("bed.change.pattern", {{"mains", std::int64_t{change.pattern->first}}, {"crosses", std::int64_t{change.pattern->second}}}));
+    if (change.pattern)
+      parts.append(say("bed.change.pattern", {{"mains", std::int64_t{change.pattern->first}}, {"crosses", std::int64_t{change.pattern->second}}}));
     if (change.of == weavelog::BedChange::Of::mains) parts.append(say("bed.change.only_mains"));
     if (change.of == weavelog::BedChange::Of::crosses) parts.append(say("bed.change.only_crosses"));
     return parts.join(QStringLiteral(", "));
@@ -285,8 +296,8 @@ class BedTeller {
       auto string = choice;
       if (!string.gauge_said) string.kind.gauge = held.setup.mains.kind.gauge;
       if (string.name == held.mains_string && string.kind.gauge == held.setup.mains.kind.gauge && held.mains_string == held.crosses_string) continue;
-      if (request_.change && request_.change->string && request_.change->string->name == string.name && request_.change->string->kind == string.kind &&
-          request_.change->of == weavelog::BedChange::Of::both)
+      if (request_.change && request_.change->string && request_.change->string->name == string.name &&
+          request_.change->string->kind == string.kind && request_.change->of == weavelog::BedChange::Of::both)
         continue;
       if (++strings > mostStrings) break;
       weavelog::BedChange change;
@@ -317,8 +328,10 @@ class BedTeller {
       const auto bands = [&](const char* key, const weavelog::EquivalentTension& one) {
         return one.low == one.high ? QString() : say(key, {{"low", forceOf(one.low)}, {"high", forceOf(one.high)}});
       };
-      rows.push_back({changeWords(change), words(weavelog::localised(language_, made->mains.set)) + QStringLiteral(" / ") + words(weavelog::localised(language_, made->crosses.set)),
-                      stackedOnPaper({bands("bed.mains_band", made->mains), bands("bed.crosses_band", made->crosses)})});
+      rows.push_back(
+          {changeWords(change),
+           words(weavelog::localised(language_, made->mains.set)) + QStringLiteral(" / ") + words(weavelog::localised(language_, made->crosses.set)),
+           stackedOnPaper({bands("bed.mains_band", made->mains), bands("bed.crosses_band", made->crosses)})});
     }
     flow_.heading(say("bed.same_feel"));
     flow_.paragraph(say("bed.same_feel_note"));
@@ -332,7 +345,8 @@ class BedTeller {
   double one_;  // N in one of the player's units
 };
 
-Outcome<BedSheet> sheetOf(const weavelog::Ledger& ledger, const PaperRequest& request, const weavelog::JobRow& row, const std::vector<weavelog::BedStringChoice>& choices) {
+Outcome<BedSheet> sheetOf(const weavelog::Ledger& ledger, const PaperRequest& request, const weavelog::JobRow& row,
+                          const std::vector<weavelog::BedStringChoice>& choices) {
   auto record = weavelog::load_player(ledger, row.book);
   if (!record) return weavelog::fail(record.error());
   const auto match = weavelog::match_of(ledger, request.event, record->person.now, request.now);
@@ -345,14 +359,16 @@ Outcome<BedSheet> sheetOf(const weavelog::Ledger& ledger, const PaperRequest& re
   if (!map) return weavelog::fail(map.error());
   auto curve = weavelog::left_over_time(*bed, measured, bed->at_match().after * 1.5, 65);
   if (!curve) return weavelog::fail(curve.error());
-  return BedSheet{std::move(*record), row.job, choices, std::move(*bed), std::move(measured), std::move(*figures), std::move(*map), std::move(*curve)};
+  return BedSheet{std::move(*record),  row.job,         choices,          std::move(*bed), std::move(measured),
+                  std::move(*figures), std::move(*map), std::move(*curve)};
 }
 
 }  // namespace
 
 Outcome<std::vector<PaperPage>> bedSheets(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size) {
   if (request.jobs.empty())
-    return weavelog::fail(weavelog::FaultCode::not_found, "there is no racket whose string bed could be told", {}, "take a racket in first, or choose others");
+    return weavelog::fail(weavelog::FaultCode::not_found, "there is no racket whose string bed could be told", {},
+                          "take a racket in first, or choose others");
   if (request.jobs.size() > mostSheets)
     return weavelog::fail(weavelog::FaultCode::bad_input, "these are more than 60 string beds", {}, "choose fewer rackets");
   const auto choices = weavelog::bed_strings(ledger, request.event);

@@ -96,7 +96,9 @@ class EvennessTeller {
     return words(weavelog::quality_words().say(language_, key, args));
   }
   [[nodiscard]] QString number(double value, int places = 1) const { return words(weavelog::localised(language_, tenth(value, places))); }
-  [[nodiscard]] QString signedPercent(double value) const { return (value > 0 ? QStringLiteral("+") : QString()) + number(value) + QStringLiteral("\u00a0%"); }
+  [[nodiscard]] QString signedPercent(double value) const {
+    return (value > 0 ? QStringLiteral("+") : QString()) + number(value) + QStringLiteral("\u00a0%");
+  }
   [[nodiscard]] static bool told(const weavelog::QualityRacket& one) { return one.deviation.against != weavelog::Against::nothing; }
   [[nodiscard]] std::optional<Watched> markOf(std::size_t racket) const {
     const auto mark = marks_.find(racket);
@@ -140,7 +142,9 @@ class EvennessTeller {
   void drawRow(PaperPage& page, const QRectF& box, const std::vector<std::size_t>& row, double tolerance, double limit, double reach) const {
     const QRectF face(box.left() + 15, box.top() + 2, box.width() - 17, box.height() - 7);
     const auto y = [&](double percent) { return face.center().y() - percent / reach * face.height() / 2; };
-    const auto x = [&](std::size_t at) { return face.left() + 2 + (face.width() - 4) * (static_cast<double>(at) + 0.5) / static_cast<double>(perRow_); };
+    const auto x = [&](std::size_t at) {
+      return face.left() + 2 + (face.width() - 4) * (static_cast<double>(at) + 0.5) / static_cast<double>(perRow_);
+    };
     page.frame(face, 0.15);
     ruled(page, {face.left(), y(0)}, {face.right(), y(0)}, 0.2);
     axisWords(page, box.left(), 14, y(0), QStringLiteral("0"), Qt::AlignRight);
@@ -179,11 +183,15 @@ class EvennessTeller {
       const char* key;
     };
     constexpr int columns = 3;
-    const std::array lines{Line{{}, false, true, "even.mark.within"},          Line{{}, true, true, "even.mark.beyond"},
-                           Line{{}, false, false, "even.mark.nothing"},        Line{Watched::racket, false, true, "even.mark.racket"},
-                           Line{Watched::machine, false, true, "even.mark.machine"}, Line{Watched::stringer, false, true, "even.mark.stringer"}};
+    const std::array lines{Line{{}, false, true, "even.mark.within"},
+                           Line{{}, true, true, "even.mark.beyond"},
+                           Line{{}, false, false, "even.mark.nothing"},
+                           Line{Watched::racket, false, true, "even.mark.racket"},
+                           Line{Watched::machine, false, true, "even.mark.machine"},
+                           Line{Watched::stringer, false, true, "even.mark.stringer"}};
     for (std::size_t i = 0; i < lines.size(); ++i) {
-      const QPointF at(box.left() + 2 + box.width() / columns * static_cast<double>(i % columns), box.top() + 2.5 + 5 * static_cast<double>(i / columns));
+      const QPointF at(box.left() + 2 + box.width() / columns * static_cast<double>(i % columns),
+                       box.top() + 2.5 + 5 * static_cast<double>(i / columns));
       markAt(page, at, lines[i].alarm, lines[i].beyond, lines[i].told);
       axisWords(page, at.x() + 3, box.width() / columns - 6, at.y(), say(lines[i].key), Qt::AlignLeft);
     }
@@ -198,7 +206,9 @@ class EvennessTeller {
       const auto& racket = room_.rackets()[one.racket];
       const auto& alarm = one.alarm;
       const auto half = tenth((alarm.band.high - alarm.band.low) / 2);
-      const QString what = say(alarm.watched == Watched::racket ? "even.alarm.racket" : alarm.watched == Watched::machine ? "even.alarm.machine" : "even.alarm.stringer",
+      const QString what = say(alarm.watched == Watched::racket    ? "even.alarm.racket"
+                               : alarm.watched == Watched::machine ? "even.alarm.machine"
+                                                                   : "even.alarm.stringer",
                                {{"who", (racket.tag ? std::to_string(*racket.tag) + " " : std::string()) + racket.name},
                                 {"name", alarm.name},
                                 {"percent", signedPercent(alarm.percent).toStdString()},
@@ -217,10 +227,12 @@ class EvennessTeller {
         QStringList causes;
         for (const auto& finding : one.causes.findings) {
           if (causes.size() == 3 || (!causes.isEmpty() && finding.chance < 0.05)) break;
-          causes.append(words(weavelog::cause_words(language_, finding.cause)) + QStringLiteral(" ") + number(100 * finding.chance, 0) + QStringLiteral("\u00a0%"));
+          causes.append(words(weavelog::cause_words(language_, finding.cause)) + QStringLiteral(" ") + number(100 * finding.chance, 0) +
+                        QStringLiteral("\u00a0%"));
         }
         why.append(say("even.causes", {{"causes", causes.join(QStringLiteral(", ")).toStdString()}}));
-        const bool either = one.causes.machine_or_stringer && (first.cause == weavelog::Cause::machine_calibration || first.cause == weavelog::Cause::stringer);
+        const bool either =
+            one.causes.machine_or_stringer && (first.cause == weavelog::Cause::machine_calibration || first.cause == weavelog::Cause::stringer);
         why.append(either ? qualitySay("together", {{"machine", suspect.machine}, {"stringer", suspect.stringer}})
                           : words(weavelog::advice_words(language_, suspect, first)));
       }
@@ -239,12 +251,16 @@ class EvennessTeller {
     flow_.heading(say("even.variance"));
     for (const auto& part : room_.variance()) {
       using By = weavelog::VariancePart::By;
-      flow_.paragraph(say("even.variance_part", {{"by", std::string(part.by == By::stringer ? "stringer" : part.by == By::machine ? "machine" : "frame")},
+      flow_.paragraph(say("even.variance_part", {{"by", std::string(part.by == By::stringer  ? "stringer"
+                                                                    : part.by == By::machine ? "machine"
+                                                                                             : "frame")},
                                                  {"percent", tenth(100 * part.share, 0)},
                                                  {"low", tenth(100 * part.band.low, 0)},
                                                  {"high", tenth(100 * part.band.high, 0)},
                                                  {"n", static_cast<std::int64_t>(part.groups)},
-                                                 {"differ", std::string(part.chance < 0.01 ? "clearly" : part.chance < 0.05 ? "seem" : "no")}}));
+                                                 {"differ", std::string(part.chance < 0.01   ? "clearly"
+                                                                        : part.chance < 0.05 ? "seem"
+                                                                                             : "no")}}));
     }
   }
 
@@ -255,7 +271,8 @@ class EvennessTeller {
       flow_.paragraph(say("even.machine", {{"name", machine.name}}), true);
       const auto day = [&](weavelog::UnixMs at) { return weavelog::Moment{at, request_.zone, weavelog::Moment::Form::day}; };
       if (!machine.calibration) {
-        flow_.paragraph(say(machine.readings.empty() ? "even.no_pulls" : "even.few_pulls", {{"n", static_cast<std::int64_t>(machine.readings.size())}}));
+        flow_.paragraph(
+            say(machine.readings.empty() ? "even.no_pulls" : "even.few_pulls", {{"n", static_cast<std::int64_t>(machine.readings.size())}}));
       } else {
         const auto& line = *machine.calibration;
         flow_.figure(52, [&](PaperPage& page, const QRectF& box) { drawLine(page, box, machine); });
@@ -276,9 +293,9 @@ class EvennessTeller {
         if (line.is_bent()) flow_.paragraph(qualitySay("calibration.curved", {}));
       }
       if (machine.due)
-        flow_.paragraph(*machine.due < request_.now
-                            ? qualitySay("calibration.overdue", {{"day", day(*machine.due)}})
-                            : qualitySay("calibration.due", {{"day", day(*machine.due)}, {"why", std::string(machine.due_by_drift ? "drift" : "age")}}));
+        flow_.paragraph(*machine.due < request_.now ? qualitySay("calibration.overdue", {{"day", day(*machine.due)}})
+                                                    : qualitySay("calibration.due", {{"day", day(*machine.due)},
+                                                                                     {"why", std::string(machine.due_by_drift ? "drift" : "age")}}));
     }
   }
 
@@ -298,7 +315,8 @@ class EvennessTeller {
     }
     const QRectF face(box.left() + 15, box.top() + 2, std::min(120.0, box.width() - 17), box.height() - 9);
     const auto at = [&](double set, double percent) {
-      return QPointF(face.left() + (set - low) / (high - low) * face.width(), face.center().y() - std::clamp(percent / reach, -1.0, 1.0) * face.height() / 2);
+      return QPointF(face.left() + (set - low) / (high - low) * face.width(),
+                     face.center().y() - std::clamp(percent / reach, -1.0, 1.0) * face.height() / 2);
     };
     page.frame(face, 0.15);
     for (const double percent : {0.0, tolerance, -tolerance}) {
@@ -348,9 +366,10 @@ class EvennessTeller {
       QStringList signs;
       if (!told(one)) signs.append(say("even.mark.nothing"));
       if (told(one) && std::fabs(one.deviation.percent) > room_.rules().tolerance) signs.append(say("even.sign.beyond"));
-      if (mark) signs.append(say(*mark == Watched::racket ? "even.mark.racket" : *mark == Watched::machine ? "even.mark.machine" : "even.mark.stringer"));
-      rows.push_back({timeOnPaper(language_, one.at, request_.zone), one.tag ? QString::number(*one.tag) : QString(), words(one.name), saidOnPaper(language_, one.read), off,
-                      stackedOnPaper({words(one.stringer), words(one.machine)}), stackedOnPaper(signs)});
+      if (mark)
+        signs.append(say(*mark == Watched::racket ? "even.mark.racket" : *mark == Watched::machine ? "even.mark.machine" : "even.mark.stringer"));
+      rows.push_back({timeOnPaper(language_, one.at, request_.zone), one.tag ? QString::number(*one.tag) : QString(), words(one.name),
+                      saidOnPaper(language_, one.read), off, stackedOnPaper({words(one.stringer), words(one.machine)}), stackedOnPaper(signs)});
     }
     flow_.table({{say("column.time"), 24},
                  {say("column.tag"), 14, true, Qt::AlignRight},
@@ -379,7 +398,8 @@ weavelog::Outcome<std::vector<PaperPage>> evenness(const weavelog::Ledger& ledge
   ListFlow flow(size, paperSay(request.language, "paper.evenness"), belowTitle(ledger, request, request.language), pageNumbers(request.language));
   EvennessTeller teller(*room, request, flow);
   if (teller.empty())
-    return weavelog::fail(weavelog::FaultCode::not_found, "no string bed was measured yet", request.watchedName, "measure rackets before they leave the bench");
+    return weavelog::fail(weavelog::FaultCode::not_found, "no string bed was measured yet", request.watchedName,
+                          "measure rackets before they leave the bench");
   teller.tell();
   return flow.take();
 }

@@ -23,7 +23,7 @@
 namespace {
 
 constexpr double usualDoubt = 0.003;  // of a tone that an instrument shows
-constexpr double inch2 = 6.4516;  // cm2: NIST SP 811, App. B.8
+constexpr double inch2 = 6.4516;      // cm2: NIST SP 811, App. B.8
 
 QString nameOf(const weavelog::PlayerRecord& record, const weavelog::Job& job) {
   const QString name = qtext(weavelog::listed_name(record.person.now));
@@ -208,7 +208,8 @@ void BedModel::hear(const QString& hertz, double doubt) {
     emit heardChanged();
     return;
   }
-  hearing_.work([made = made_, hz = figure->to_double(), doubt] { return made->measured.reckoner.from_tone(made->bed.setup, hz, doubt > 0 ? doubt : usualDoubt); },
+  hearing_.work([made = made_, hz = figure->to_double(),
+                 doubt] { return made->measured.reckoner.from_tone(made->bed.setup, hz, doubt > 0 ? doubt : usualDoubt); },
                 [this, asked](const auto& answer) {
                   if (asked == heardAsked_ && made_ && !made_->fault) sayHeard(answer);
                   emit changed();

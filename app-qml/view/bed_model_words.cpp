@@ -230,8 +230,10 @@ void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made, 
     // One figure where both are set alike.
     const auto& words = weavelog::bed_words();
     const bool alike = made->mains.set == made->crosses.set && !fixed(made->mains) && !fixed(made->crosses);
-    const std::string set = alike ? words.say(work_.language(), "equivalent.one", {{"tension", made->mains.set}, {"low", said(made->mains.low)}, {"high", said(made->mains.high)}})
-                                  : words.say(work_.language(), "equivalent.set", {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}});
+    const std::string set =
+        alike ? words.say(work_.language(), "equivalent.one",
+                          {{"tension", made->mains.set}, {"low", said(made->mains.low)}, {"high", said(made->mains.high)}})
+              : words.say(work_.language(), "equivalent.set", {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}});
     proposal_ = {{"set", qtext(set)},
                  {"lines", lines},
                  {"data", qtext(weavelog::data_words(work_.language(), made->from_data, made->readings.of_all))},
@@ -245,13 +247,14 @@ void BedModel::sayHeard(const weavelog::Outcome<weavelog::BedReckoner::FromTone>
   heard_.clear();
   if (made) {
     const auto percent = [&](double part) { return number(100 * part, 0); };
-    heard_ = {{"lines", QStringList{tr("Mean tension %1, nine times of ten %2 to %3")
-                                        .arg(force(made->tension.value), force(made->tension.low), force(made->tension.high)),
-                                    tr("That is %1 % of what was pulled, %2 to %3 %")
-                                        .arg(percent(made->of_pulled.value), percent(made->of_pulled.low), percent(made->of_pulled.high)),
-                                    tr("Stiffness in the centre %1 N/mm, %2 to %3")
-                                        .arg(number(made->stiffness.value / 1000, 1), number(made->stiffness.low / 1000, 1),
-                                             number(made->stiffness.high / 1000, 1))}}};
+    heard_ = {
+        {"lines",
+         QStringList{
+             tr("Mean tension %1, nine times of ten %2 to %3").arg(force(made->tension.value), force(made->tension.low), force(made->tension.high)),
+             tr("That is %1 % of what was pulled, %2 to %3 %")
+                 .arg(percent(made->of_pulled.value), percent(made->of_pulled.low), percent(made->of_pulled.high)),
+             tr("Stiffness in the centre %1 N/mm, %2 to %3")
+                 .arg(number(made->stiffness.value / 1000, 1), number(made->stiffness.low / 1000, 1), number(made->stiffness.high / 1000, 1))}}};
   } else {
     heard_ = {{"fault", qtext(made.error().message())}};
   }

@@ -20,7 +20,7 @@ namespace {
 
 constexpr double seconds = 6;
 constexpr int silenceMs = 3000;
-constexpr qint64 mostBytes = 64 * 1024 * 1024;  // more than a minute of any usual recording; a longer file is heard as far
+constexpr qint64 mostBytes = 64 * 1024 * 1024;     // more than a minute of any usual recording; a longer file is heard as far
 constexpr float top = 0.985F, floorLevel = 1e-3F;  // of full scale: runs at the top are clipped, below the floor is silence
 constexpr std::size_t topRun = 3;
 
@@ -39,10 +39,12 @@ bool touchesTop(const std::vector<float>& samples) {
 ToneModel::ToneModel(Work& work, std::unique_ptr<SoundRecorder> recorder, QObject* parent)
     : QObject(parent), work_(work), recorder_(std::move(recorder)) {
   connect(recorder_.get(), &SoundRecorder::heard, this, &ToneModel::take);
-  connect(recorder_.get(), &SoundRecorder::broke, this, [this] { broken(tr("The microphone was taken away, or another program holds it. Choose a recording instead (WAV).")); });
+  connect(recorder_.get(), &SoundRecorder::broke, this,
+          [this] { broken(tr("The microphone was taken away, or another program holds it. Choose a recording instead (WAV).")); });
   silence_.setSingleShot(true);
   silence_.setInterval(silenceMs);
-  connect(&silence_, &QTimer::timeout, this, [this] { broken(tr("The microphone delivers nothing. Look whether it is on, or choose a recording instead (WAV).")); });
+  connect(&silence_, &QTimer::timeout, this,
+          [this] { broken(tr("The microphone delivers nothing. Look whether it is on, or choose a recording instead (WAV).")); });
 }
 
 ToneModel* ToneModel::create(QQmlEngine* engine, QJSEngine*) {
@@ -50,7 +52,9 @@ ToneModel* ToneModel::create(QQmlEngine* engine, QJSEngine*) {
 }
 
 int ToneModel::secondsLeft() const {
-  return state_ != Listening ? 0 : rate_ > 0 ? static_cast<int>(std::ceil(seconds - static_cast<double>(samples_.size()) / rate_)) : static_cast<int>(seconds);
+  return state_ != Listening ? 0
+         : rate_ > 0         ? static_cast<int>(std::ceil(seconds - static_cast<double>(samples_.size()) / rate_))
+                             : static_cast<int>(seconds);
 }
 
 void ToneModel::forget() {
@@ -170,19 +174,23 @@ void ToneModel::say(const weavelog::Outcome<weavelog::HeardTone>& heard) {
   if (!heard) {
     const std::string& what = heard.error().what;
     if (what.starts_with("silent")) return unknown(nothing, tr("Nothing was heard. Look whether the microphone is on, and tap the bed close to it."));
-    if (what.starts_with("clipped")) return unknown(nothing, tr("It was too loud for the microphone. Tap more softly, or hold the racket further off."));
+    if (what.starts_with("clipped"))
+      return unknown(nothing, tr("It was too loud for the microphone. Tap more softly, or hold the racket further off."));
     if (what.starts_with("too short")) return unknown(nothing, tr("That was too short. Let it listen until you have tapped three times."));
     return unknown(nothing, qtext(heard.error().message()));
   }
   if (!heard->hz) return unknown(nothing, qtext(weavelog::advice_words(language, heard->doubt)));
-  const auto number = [&](double value, std::uint8_t places) { return qtext(weavelog::localised(language, weavelog::Decimal::rounded(value, places))); };
+  const auto number = [&](double value, std::uint8_t places) {
+    return qtext(weavelog::localised(language, weavelog::Decimal::rounded(value, places)));
+  };
   const auto band = weavelog::BedEstimate::of(*heard->hz, heard->relative_sd);
   hertz_ = qtext(weavelog::Decimal::rounded(*heard->hz, 1).text());
   doubt_ = heard->relative_sd;
   state_ = Known;
   title_ = tr("Tone: %1 Hz").arg(number(*heard->hz, 1));
   text_ = tr("Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.", nullptr,
-             static_cast<int>(std::count_if(heard->taps.begin(), heard->taps.end(), [](const auto& tap) { return tap.doubt == weavelog::ToneDoubt::none; })))
+             static_cast<int>(
+                 std::count_if(heard->taps.begin(), heard->taps.end(), [](const auto& tap) { return tap.doubt == weavelog::ToneDoubt::none; })))
               .arg(number(band.low, 1), number(band.high, 1), number(std::floor(100 * heard->confidence), 0));
   emit changed();
   emit found();

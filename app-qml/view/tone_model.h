@@ -17,8 +17,8 @@
 class QQmlEngine;
 class QJSEngine;
 
-// Listens to a racket that is tapped, or reads a recording, and finds the tone of its bed; where it is not sure it says so in place of a number. What is heard
-// stays in memory and is forgotten once the tone is found.
+// Listens to a racket that is tapped, or reads a recording, and finds the tone of its bed; where it is not sure it says so in place of a number. What
+// is heard stays in memory and is forgotten once the tone is found.
 class ToneModel : public QObject {
   Q_OBJECT
   QML_ELEMENT

@@ -8,8 +8,8 @@ namespace weavelog {
 namespace {
 
 constexpr int kRays = 56, kRings = 16;
-constexpr double kSpacingMore = 0.15;  // of the widening, as core/bed/setup.cpp doubts it
-constexpr double kModelBetween = 0.5;  // part of the model's own doubt that differs from place to place; no source
+constexpr double kSpacingMore = 0.15;                                // of the widening, as core/bed/setup.cpp doubts it
+constexpr double kModelBetween = 0.5;                                // part of the model's own doubt that differs from place to place; no source
 constexpr std::array kRounds{0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0};  // N/mm
 constexpr int kMostSteps = 6;
 constexpr double kFarthest = 1.6;  // of the least: beyond, close to the frame, a map would be all edges

@@ -16,16 +16,16 @@ struct MapStep {
 
 /// A place with its figure.
 struct MapSpot {
-  BedPoint at;  ///< mm
+  BedPoint at;            ///< mm
   BedEstimate stiffness;  ///< N/m
 };
 
 struct StiffnessMap {
-  std::vector<MapStep> steps;   ///< rising, 1 to 6; the lowest begins below the least, the highest has no end
-  std::vector<MapSpot> spots;   ///< the middle, four near the frame (right, tip, left, throat) and four between, in that order
-  double least = 0, most = 0;   ///< N/m
-  double contact = 25;          ///< mm, radius of the disc that is pressed; a place is mapped where it lies whole within the head
-  double between_sd = 0;        ///< relative, of one place against another
+  std::vector<MapStep> steps;  ///< rising, 1 to 6; the lowest begins below the least, the highest has no end
+  std::vector<MapSpot> spots;  ///< the middle, four near the frame (right, tip, left, throat) and four between, in that order
+  double least = 0, most = 0;  ///< N/m
+  double contact = 25;         ///< mm, radius of the disc that is pressed; a place is mapped where it lies whole within the head
+  double between_sd = 0;       ///< relative, of one place against another
   [[nodiscard]] double step() const { return steps.size() > 1 ? steps[1].from - steps[0].from : 0; }
 };
 

@@ -221,8 +221,21 @@ TEST_CASE("the sheet of a bed comes back out of its PDF: figures with bands, wha
   CHECK(bed.busy());
   REQUIRE(settle(bed));
   const QString letters = lettersIn(file.toLocalFile());
-  QStringList texts{"String bed", "tag 12", "Varga", "(estimate)", "What is left of the tension", "Same feel with", "another racket strung 18 x 20", "Tarnbrook Silk",
-                    "Velmora Round", "gauge 1.30 mm", "nine times of ten", "physician", "632", bed.left(), bed.proposal()["set"].toString().section("Set ", 1).section(" on", 0, 0)};
+  QStringList texts{"String bed",
+                    "tag 12",
+                    "Varga",
+                    "(estimate)",
+                    "What is left of the tension",
+                    "Same feel with",
+                    "another racket strung 18 x 20",
+                    "Tarnbrook Silk",
+                    "Velmora Round",
+                    "gauge 1.30 mm",
+                    "nine times of ten",
+                    "physician",
+                    "632",
+                    bed.left(),
+                    bed.proposal()["set"].toString().section("Set ", 1).section(" on", 0, 0)};
   texts.append(bed.cautions());
   CHECK(bed.cautions().size() == 1);
   for (const auto& row : bed.figures())

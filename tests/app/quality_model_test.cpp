@@ -159,9 +159,9 @@ TEST_CASE("the chart, what stands out, the machine's line and every racket come 
   REQUIRE(settle(quality));
   const QString pdf = file.toLocalFile();
   const QString letters = lettersIn(pdf);
-  for (const char* text : {"How even the work is", "Racket after racket", "estimates", "What stands out", "Machine 1: -", "± ", "Likely causes (estimate):",
-                           "Machines against the gauge", "To pull 25.0 kg, set 25.8 kg (estimate, 95 % between", "The rackets one by one", "Merrin",
-                           "say nothing on anybody’s health"}) {
+  for (const char* text : {"How even the work is", "Racket after racket", "estimates", "What stands out", "Machine 1: -", "± ",
+                           "Likely causes (estimate):", "Machines against the gauge", "To pull 25.0 kg, set 25.8 kg (estimate, 95 % between",
+                           "The rackets one by one", "Merrin", "say nothing on anybody’s health"}) {
     CAPTURE(text);
     CHECK(letters.contains(lettersOf(QString::fromUtf8(text))));
   }

@@ -35,7 +35,9 @@ struct PlayedSound : SoundRecorder {
   void play(const std::vector<float>& samples, double rate) {
     constexpr std::size_t piece = 1024;
     for (std::size_t from = 0; from < samples.size() && on; from += piece)
-      emit heard({samples.begin() + static_cast<std::ptrdiff_t>(from), samples.begin() + static_cast<std::ptrdiff_t>(std::min(samples.size(), from + piece))}, rate);
+      emit heard({samples.begin() + static_cast<std::ptrdiff_t>(from),
+                  samples.begin() + static_cast<std::ptrdiff_t>(std::min(samples.size(), from + piece))},
+                 rate);
   }
 };
 
@@ -134,7 +136,8 @@ TEST_CASE("what is silent, clipped, too short or no tone is said plainly, with n
   CHECK(heard({}, 22'050).size() > 10);
   // A voice or a hum dies away as no bed does.
   std::vector<float> hum(66'000);
-  for (std::size_t i = 0; i < hum.size(); ++i) hum[i] = static_cast<float>(0.4 * std::sin(2 * std::numbers::pi * 610 * static_cast<double>(i) / 22'050));
+  for (std::size_t i = 0; i < hum.size(); ++i)
+    hum[i] = static_cast<float>(0.4 * std::sin(2 * std::numbers::pi * 610 * static_cast<double>(i) / 22'050));
   CHECK(heard(hum, 22'050).size() > 10);
   CHECK(heard(taps(600, -25), 22'050).size() > 10);
   std::vector<float> broken = taps(600);
@@ -210,7 +213,8 @@ TEST_CASE("every form in which devices deliver samples is read, the first channe
   format.setSampleRate(48'000);
   format.setChannelCount(2);
   format.setSampleFormat(QAudioFormat::Int16);
-  CHECK(firstChannel(bytes(qint16{16'384}) + bytes(qint16{5}) + bytes(qint16{-32'768}) + bytes(qint16{7}) + "x", format) == std::vector<float>{0.5F, -1.0F});
+  CHECK(firstChannel(bytes(qint16{16'384}) + bytes(qint16{5}) + bytes(qint16{-32'768}) + bytes(qint16{7}) + "x", format) ==
+        std::vector<float>{0.5F, -1.0F});
   format.setSampleFormat(QAudioFormat::Float);
   CHECK(firstChannel(bytes(0.25F) + bytes(9.0F), format) == std::vector<float>{0.25F});
   format.setSampleFormat(QAudioFormat::Int32);

@@ -110,8 +110,8 @@ TEST_CASE("a disc load on a fine net sinks as on a membrane", "[bed][published]"
 }
 
 TEST_CASE("a rectangular patch on a fine net sinks as on a rectangular membrane, with the square of the gap", "[bed][published]") {
-  // Poisson's equation on a rectangle with an even load on a patch in the middle: the double sine series (Navier's way, standard; the file's values were
-  // made by series and confirmed by finite differences).
+  // Poisson's equation on a rectangle with an even load on a patch in the middle: the double sine series (Navier's way, standard; the file's values
+  // were made by series and confirmed by finite differences).
   const auto series = [](double p, double s, double a, double b, double u, double v) {
     double sum = 0;
     const double pi = std::numbers::pi;
@@ -124,7 +124,8 @@ TEST_CASE("a rectangular patch on a fine net sinks as on a rectangular membrane,
   };
   const auto document = published_json("membrane_deflection.json");
   for (const auto& row : document.at("rectangular_patch_load").as_array()) {
-    const double a = number(row, "a_m"), b = number(row, "b_m"), u = number(row, "patch_x_m"), v = number(row, "patch_y_m"), s = number(row, "S_N_per_m");
+    const double a = number(row, "a_m"), b = number(row, "b_m"), u = number(row, "patch_x_m"), v = number(row, "patch_y_m"),
+                 s = number(row, "S_N_per_m");
     const double p = number(row, "P_N"), wanted = number(row, "w_centre_m");
     CHECK(series(p, s, a, b, u, v) == Approx(wanted).epsilon(1e-5));
     // The net takes loads on crossings: by reciprocity what the patch does to the middle is what a load in the middle does to the patch.
@@ -152,7 +153,8 @@ TEST_CASE("a rectangular patch on a fine net sinks as on a rectangular membrane,
 }
 
 TEST_CASE("blocks of a four by four net sink as solved by hand", "[bed]") {
-  // Gaps of 1 m and tensions of 1 N: four times a crossing less its four neighbours is its load. By symmetry a corner c, a side e and an inner i are left.
+  // Gaps of 1 m and tensions of 1 N: four times a crossing less its four neighbours is its load. By symmetry a corner c, a side e and an inner i are
+  // left.
   const auto net = even_net(rectangle(5000, 5000), 4, 4, {1, 0, 0}, {1, 0, 0});
   NetContact block;
   block.share = NetContact::Share::crossings;
@@ -199,7 +201,9 @@ TEST_CASE("crossing strings sink by the exact Green's function of the grid", "[b
     if (number(row, "block") == 4) {  // sixteen crossings lie in no disc of their own: one by one
       const auto net = even_net(rectangle(1000.0 * (nx + 1), 1000.0 * (ny + 1)), nx, ny, {1, 0, 0}, {1, 0, 0});
       std::vector<double> sum(16, 0.0);
-      const auto place = [&](int k) { return static_cast<std::size_t>((origin[0].to_number<int>() + k / 4) * ny + origin[1].to_number<int>() + k % 4); };
+      const auto place = [&](int k) {
+        return static_cast<std::size_t>((origin[0].to_number<int>() + k / 4) * ny + origin[1].to_number<int>() + k % 4);
+      };
       for (int k = 0; k < 16; ++k) {
         NetContact one;
         one.x = 1000 * (origin[0].to_number<double>() + k / 4 + 1 - (nx + 1) / 2.0);

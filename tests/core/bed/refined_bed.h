@@ -1,9 +1,11 @@
 #pragma once
-// A second, finer model of a bed, apart from core/bed: no matrices, no factor, no Woodbury. Strings are chains of short pieces of true length; where they cross
-// they go down together; a string has one tension all along. What is at rest has the least energy (the tensions' and the stretch's, less the load's work): found
-// by conjugate gradients. The pressure is summed over points of the disc. The lowest tone is the least quotient of Rayleigh. Slow and plain, for tests alone.
+// A second, finer model of a bed, apart from core/bed: no matrices, no factor, no Woodbury. Strings are chains of short pieces of true length; where
+// they cross they go down together; a string has one tension all along. What is at rest has the least energy (the tensions' and the stretch's, less
+// the load's work): found by conjugate gradients. The pressure is summed over points of the disc. The lowest tone is the least quotient of Rayleigh.
+// Slow and plain, for tests alone.
 //
-// From textbooks: a string under a load across it, an elastic string's stretch (checked against fixtures/published/bed_physics.json, see setup_test.cpp).
+// From textbooks: a string under a load across it, an elastic string's stretch (checked against fixtures/published/bed_physics.json, see
+// setup_test.cpp).
 
 #include <algorithm>
 #include <cmath>

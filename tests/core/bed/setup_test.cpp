@@ -152,7 +152,8 @@ TEST_CASE("the second, finer model that equivalents are held against is itself a
     const auto head = HeadOutline::of_corners({{0, 0}, {200, 0}, {200, length}, {0, length}}).value();
     BedPattern pattern;
     pattern.main_positions = pattern.cross_positions = {0};
-    const refined::Bed bed(lay_out(head, pattern).value(), {row.at("tension_N").to_number<double>(), row.at("EA_N").to_number<double>(), 0.0015}, {1e-6, 0, 0.0015}, 1);
+    const refined::Bed bed(lay_out(head, pattern).value(), {row.at("tension_N").to_number<double>(), row.at("EA_N").to_number<double>(), 0.0015},
+                           {1e-6, 0, 0.0015}, 1);
     // All but a point: a disc of a hundredth of a millimetre.
     CHECK(force / bed.stiffness(0.01, force) == Approx(row.at("midspan_deflection_m").to_number<double>()).epsilon(2e-4));
   }
@@ -162,7 +163,9 @@ TEST_CASE("equivalents are within two percent of a finer model that shares nothi
   const BedReckoner reckoner;
   const auto refined_value = [&](const BedSetup& setup, const BedGoal& goal) {
     const auto tensions = reckoner.tensions(setup).value();
-    const auto string = [](const BedStrings& part, double tension) { return NetString{tension, elasticity_of(part.kind), linear_density_of(part.kind)}; };
+    const auto string = [](const BedStrings& part, double tension) {
+      return NetString{tension, elasticity_of(part.kind), linear_density_of(part.kind)};
+    };
     const refined::Bed bed(layout_of(setup).value(), string(setup.mains, tensions.mains), string(setup.crosses, tensions.crosses), 3);
     return goal.kind == BedGoal::Kind::tone ? bed.tone() : bed.stiffness(setup.assumed.contact, goal.force);
   };
