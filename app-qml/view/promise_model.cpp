@@ -1,43 +1,12 @@
 #include "app-qml/view/promise_model.h"
 
-#include <QLocale>
 #include <QQmlEngine>
-
-#include <cmath>
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/desk_model.h"
-#include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
 
-namespace {
-
-constexpr int askMs = 120;                          // after the last tap
-constexpr weavelog::UnixMs oldMs = 2 * 60'000;      // a queue of so long ago is read again
-
-}  // namespace
-
-struct PromiseModel::Asked {
-  std::vector<DropOffDraft::Asked> rackets;
-  weavelog::Rush rush = weavelog::Rush::none;
-  std::optional<weavelog::UnixMs> wish;
-};
-
-struct PromiseModel::Answer {
-  std::shared_ptr<const weavelog::RoomPromises> room;
-  std::optional<weavelog::Fault> fault;
-  std::optional<weavelog::Promise> earliest;
-  std::optional<weavelog::RoomWish> wish;
-};
-
-PromiseModel::PromiseModel(Work& work, DropOffDraft& draft, QObject* parent) : QObject(parent), work_(work), draft_(draft) {
-  soon_.setSingleShot(true);
-  soon_.setInterval(askMs);
-  connect(&soon_, &QTimer::timeout, this, &PromiseModel::start);
-  connect(&work_, &Work::changed, this, [this] {
-    stale_ = true;
-    ask();
-  });
+PromiseModel::PromiseModel(Work& work, DropOffDraft& draft, QObject* parent) : PromiseAnswer(work, parent), draft_(draft) {
   connect(&draft_, &DropOffDraft::edited, this, &PromiseModel::ask);
 }
 
@@ -45,90 +14,10 @@ PromiseModel* PromiseModel::create(QQmlEngine* engine, QJSEngine*) {
   return new PromiseModel(provided<AppDevice>(engine)->work(), *provided<DeskModel>(engine)->draft());  // the engine takes it over
 }
 
-void PromiseModel::setWatched(bool watched) {
-  if (watched == watched_) return;
-  watched_ = watched;
-  emit watchedChanged();
-  ask();
-}
-
-void PromiseModel::ask() {
-  if (watched_) soon_.start();
-}
-
-void PromiseModel::start() {
-  if (!watched_) return;
-  Asked asked;
-  asked.rackets = draft_.asked();
-  asked.rush = static_cast<weavelog::Rush>(draft_.rush());
-  asked.wish = draft_.readyAt();
-  if (asked.rackets.empty() || !work_.event()) {
-    take({});
-    return;
-  }
-  const auto now = work_.now();
-  const bool read = stale_ || !room_ || now - room_->day().input().now > oldMs || now < room_->day().input().now;
-  stale_ = false;
-  const auto make = [this, asked, read, now, event = work_.event(), room = room_] {
-    Answer answer;
-    answer.room = room;
-    if (read) {
-      auto made = weavelog::RoomPromises::make(work_.ledger(), event, now);
-      if (made) answer.room = std::make_shared<const weavelog::RoomPromises>(std::move(*made));
-      else answer.fault = made.error();
-    }
-    if (!answer.fault) {
-      weavelog::RacketsToCome rackets;
-      rackets.rush = asked.rush;
-      for (const auto& one : asked.rackets)
-        rackets.kinds.push_back(answer.room->day().work_kind(one.agreed.mains_string, one.agreed.crosses_string, one.pattern, one.agreed.pieces.value_or(0)));
-      if (asked.wish) {
-        auto wish = answer.room->check(rackets, *asked.wish);
-        if (wish) {
-          answer.earliest = wish->earliest;
-          answer.wish = std::move(*wish);
-        } else {
-          answer.fault = wish.error();
-        }
-      } else if (auto earliest = answer.room->earliest(rackets)) {
-        answer.earliest = *earliest;
-      } else {
-        answer.fault = earliest.error();
-      }
-    }
-    return answer;
-  };
-  beside_.work(make, [this](const Answer& answer) { take(answer); });
-}
-
-void PromiseModel::take(const Answer& answer) {
-  room_ = answer.room;
-  fault_ = answer.fault ? qtext(answer.fault->message()) : QString();
-  earliest_ = confidence_ = chance_ = QString();
-  earliestAt_.reset();
-  mustMove_.clear();
-  answered_ = canBeKept_ = impossible_ = false;
-  const QLocale locale(qtext(work_.language().tag()));
-  const auto percent = [&](double part) { return tr("%1 %").arg(locale.toString(static_cast<int>(std::lround(part * 100)))); };
-  if (answer.earliest) {
-    earliestAt_ = answer.earliest->ready_by;
-    earliest_ = work_.timeText(earliestAt_);
-  }
-  if (answer.earliest) confidence_ = percent(weavelog::kPromisesKept);
-  if (answer.wish) {
-    answered_ = true;
-    canBeKept_ = answer.wish->can_be_kept;
-    chance_ = percent(answer.wish->chance);
-    impossible_ = !canBeKept_ && !answer.wish->even_first;
-    if (answer.wish->even_first)
-      for (const auto& cost : answer.wish->must_move) {
-        const QString who = cost.tag_number ? QStringLiteral("%1 %2").arg(*cost.tag_number).arg(qtext(cost.name)) : qtext(cost.name);
-        mustMove_.append(tr("%1, promised for %2: %3 now, %4 then").arg(who, work_.timeText(cost.ready_by), percent(cost.before), percent(cost.after)));
-      }
-  }
-  emit changed();
-}
-
-void PromiseModel::takeEarliest() {
-  if (earliestAt_) draft_.readyAt(*earliestAt_);
+PromiseAnswer::Asked PromiseModel::asked() const {
+  Asked out;
+  for (auto& one : draft_.asked()) out.rackets.push_back({std::move(one.agreed), std::move(one.pattern)});
+  out.rush = static_cast<weavelog::Rush>(draft_.rush());
+  out.wish = draft_.readyAt();
+  return out;
 }

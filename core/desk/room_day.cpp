@@ -23,6 +23,8 @@ constexpr std::int64_t kToldStepMs = kMinuteMs;
 constexpr std::size_t kPlacesADraft = 400;
 /// On-court rushes an hour and bench before a room has seen any, worth so many hours of its own: a guess of ours, small rooms get few.
 constexpr double kRushPrior = 0.05, kRushPriorHours = 10;
+/// Of rackets strung, those that are strung once more: one of fifty, worth fifty of the room's own; a guess of ours too.
+constexpr double kAgainPrior = 0.02, kAgainPriorRackets = 50;
 
 /// "natural gut": as durations call it (core/plan/durations.h).
 std::string material_words(StringMaterial material) {
@@ -30,6 +32,12 @@ std::string material_words(StringMaterial material) {
   std::string out(name_of_choice(material));
   std::replace(out.begin(), out.end(), '_', ' ');
   return out;
+}
+
+/// When it is that hour there, also on the days on which clocks are put forward or back.
+UnixMs hour_of_day(const LocalTime& clock, std::int64_t day, int hour) {
+  const UnixMs plain = clock.begin_of(day) + hour * kHourMs;
+  return plain + (hour - clock.hour_of(plain)) * kHourMs;
 }
 
 bool meets(const std::vector<TimeSpan>& one, const std::vector<TimeSpan>& other) {
@@ -94,7 +102,7 @@ void RoomDay::Reading::learn(const Ledger& ledger) {
   std::vector<WorkReading> readings;
   std::vector<std::int64_t> finishes;
   std::vector<std::pair<std::int64_t, bool>> settled;
-  double rushes = 0;
+  double rushes = 0, strung = 0, again = 0;
   std::set<std::int64_t> hours;  // in which something was taken in
   for (const JobFacts& facts : job_facts(ledger, day.event_)) {
     const JobTimes& times = facts.times;
@@ -102,6 +110,8 @@ void RoomDay::Reading::learn(const Ledger& ledger) {
       const double minutes = static_cast<double>(*times.strung_at - *times.mounted_at) / static_cast<double>(kMinuteMs);
       readings.push_back({times.strung_by, day.work_kind(facts.mains_string, facts.crosses_string, facts.pattern, facts.pieces), minutes});
     }
+    strung += times.strung_count > 0;
+    again += times.strung_count > 1;
     if (times.strung_at && times.ready_at && *times.ready_at >= *times.strung_at && *times.ready_at - *times.strung_at < 3 * kHourMs)
       finishes.push_back(*times.ready_at - *times.strung_at);
     // A promise waits for the player's answer as the racket does: how it ends says nothing about how well promises are made.
@@ -126,6 +136,7 @@ void RoomDay::Reading::learn(const Ledger& ledger) {
   day.confidence_ = confidence_after(kept);
   const double guessed = kRushPrior * kRushPriorHours * static_cast<double>(day.hands_.size());
   day.rushes_seen_ = rushes + guessed;
+  day.again_ = std::min(0.5, (again + kAgainPrior * kAgainPriorRackets) / (strung + kAgainPriorRackets));
   day.rushes_per_hour_ = day.rushes_seen_ / (static_cast<double>(hours.size()) + kRushPriorHours);
 }
 
@@ -150,7 +161,7 @@ void RoomDay::Reading::open_benches(const Ledger& ledger) {
     std::vector<TimeSpan> spans;
     if (day.shifts_assumed_) {
       for (std::int64_t one = clock.day_of(now); one <= clock.day_of(end); ++one)
-        spans.push_back({clock.begin_of(one) + 8 * kHourMs, clock.begin_of(one) + 20 * kHourMs});
+        spans.push_back({hour_of_day(clock, one, 8), hour_of_day(clock, one, 20)});
     } else {
       for (const auto& shift : shifts)
         if (shift.now.member == hands.stringer) spans.push_back({*shift.now.from, *shift.now.until});
@@ -330,6 +341,7 @@ PromiseInput RoomDay::promise_input() const {
   out.confidence = confidence_;
   out.rushes_per_hour = rushes_per_hour_;
   out.rushes_seen = rushes_seen_;
+  out.again = again_;
   return out;
 }
 

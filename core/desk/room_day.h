@@ -83,7 +83,7 @@ class RoomDay {
   WorkTimes times_;
   std::int64_t finishing_ = 0;
   bool shifts_assumed_ = false;
-  double confidence_ = 0, rushes_per_hour_ = 0, rushes_seen_ = 0;
+  double confidence_ = 0, rushes_per_hour_ = 0, rushes_seen_ = 0, again_ = 0;
 };
 
 /// What was told of each racket, of those that are still in the book.

@@ -17,11 +17,20 @@ UnixMs told_time(UnixMs at) { return (at + kRoundMs - 1) / kRoundMs * kRoundMs; 
 
 }  // namespace
 
-Outcome<RoomPromises> RoomPromises::make(const Ledger& ledger, const BookId& event, UnixMs now) {
+Outcome<RoomPromises> RoomPromises::make(const Ledger& ledger, const BookId& event, UnixMs now, std::span<const EntityId> without) {
   auto day = RoomDay::make(ledger, event, now);
   if (!day) return fail(day.error());
   RoomPromises out;
   out.input_ = day->promise_input();
+  for (std::size_t job = 0; job < day->input().jobs.size(); ++job) {
+    const auto at = static_cast<std::ptrdiff_t>(out.places_.size());
+    if (std::find(without.begin(), without.end(), day->racket(job).job) == without.end()) {
+      out.places_.push_back(job);
+    } else {
+      out.input_.day.jobs.erase(out.input_.day.jobs.begin() + at);
+      out.input_.own.erase(out.input_.own.begin() + at);
+    }
+  }
   out.day_ = std::make_shared<const RoomDay>(std::move(*day));
   auto queue = Promiser::make(out.input_);
   if (!queue) return fail(queue.error());
@@ -105,7 +114,7 @@ Outcome<RoomWish> RoomPromises::check(const RacketsToCome& rackets, UnixMs wish)
   }
   if (auto first = earliest(rackets)) out.earliest = *first;
   for (const auto& [job, cost] : costs) {
-    const OpenJob& racket = day_->racket(job);
+    const OpenJob& racket = day_->racket(places_[job]);
     out.must_move.push_back({racket.player, racket.job, player_words(racket),
                              racket.tag_number, racket.facts.ready_by.value_or(0), cost.before, cost.after});
   }

@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -39,8 +40,9 @@ struct RoomWish {
 
 class RoomPromises {
  public:
-  /// Faults: those of RoomDay::make() and Promiser::make().
-  [[nodiscard]] static Outcome<RoomPromises> make(const Ledger& ledger, const BookId& event, UnixMs now);
+  /// `without`: rackets of the room that are about to be promised for another time: they are not looked at. Faults: those of RoomDay::make()
+  /// and Promiser::make().
+  [[nodiscard]] static Outcome<RoomPromises> make(const Ledger& ledger, const BookId& event, UnixMs now, std::span<const EntityId> without = {});
 
   /// When all of them are ready, stencil and check included. At most 20. Faults: bad_input (none, too many, one that can't be; no shift has room).
   [[nodiscard]] Outcome<Promise> earliest(const RacketsToCome& rackets) const;
@@ -58,6 +60,7 @@ class RoomPromises {
 
   std::shared_ptr<const RoomDay> day_;
   PromiseInput input_;
+  std::vector<std::size_t> places_;  // by job of input_: its place in the day's jobs
   std::shared_ptr<const Promiser> queue_;
 };
 

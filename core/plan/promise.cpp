@@ -10,7 +10,7 @@ namespace {
 
 constexpr UnixMs kNever = INT64_MAX;
 constexpr std::int64_t kFiveMinutes = 5 * 60'000;
-constexpr std::uint64_t kNewJob = 1, kRushes = 2, kQueue = 3;  // streams of luck
+constexpr std::uint64_t kNewJob = 1, kRushes = 2, kQueue = 3, kChecks = 4;  // streams of luck
 constexpr double kRushSpread = 0.25;  // common practice, no source: on court, one rush of three is a quarter off
 /// A five-minute mark is taken if confidence lacks so little there: else rounding alone would make promises later than they say.
 constexpr double kNearly = 0.005;
@@ -19,6 +19,13 @@ UnixMs rounded_up(UnixMs at) { return (at + kFiveMinutes - 1) / kFiveMinutes * k
 
 /// A factor of mean 1.
 double lognormal(double z, double sigma) { return std::exp(sigma * z - sigma * sigma / 2); }
+
+/// What stringing it once more adds, in most runs nothing.
+double once_more(Chance& chance, double again, double own) {
+  const bool fails = chance.uniform() < again;
+  const double z = chance.normal();  // drawn in any case: the next racket's luck is the same
+  return fails ? lognormal(z, own) : 0;
+}
 
 }  // namespace
 
@@ -123,6 +130,8 @@ Outcome<Promiser> Promiser::make(PromiseInput input) {
   if (!(input.rushes_per_hour >= 0 && input.rushes_per_hour <= 60) || !(input.rushes_seen >= 0 && input.rushes_seen < 1e6) ||
        input.rush_length < 60'000 || input.rush_length > kLongestLength)
     return fail(FaultCode::bad_input, "so many or so long on-court rushes can't be", "rushes", "give 0 to 60 an hour");
+  if (!(input.again >= 0 && input.again <= 0.5))
+    return fail(FaultCode::bad_input, "so many rackets can't fail their check", "again", "give a share from 0 to 0.5");
   if (!(input.confidence >= 0.5 && input.confidence <= 0.99))
     return fail(FaultCode::bad_input, "this confidence can't be worked with", "confidence", "give 0.5 to 0.99");
   Promiser out;
@@ -146,6 +155,7 @@ Outcome<Promiser> Promiser::make(PromiseInput input) {
     const double all = lognormal(chance.normal(), out.input_.common);
     for (std::size_t bench = 0; bench < benches; ++bench)
       out.bench_luck_[run * benches + bench] = all * lognormal(chance.normal(), out.input_.shared[bench]);
+    Chance checks(out.input_.luck * 8 + kChecks, run);
     for (std::size_t job = 0; job < jobs; ++job) {
       const DayJob& one = day.jobs[job];
       const double luck = chance.uniform(), own = out.input_.own[job];
@@ -160,7 +170,7 @@ Outcome<Promiser> Promiser::make(PromiseInput input) {
           z = normal_quantile(std::clamp(before + luck * (1 - before), 1e-12, 1 - 1e-9));
         }
       }
-      out.job_luck_[run * jobs + job] = lognormal(z, own);
+      out.job_luck_[run * jobs + job] = lognormal(z, own) + once_more(checks, out.input_.again, own);
     }
   }
   out.draw_rushes();
@@ -203,7 +213,8 @@ Promiser::Ends Promiser::play(const DayJob* job, double own, std::size_t place, 
       if (job != nullptr && i == place) {
         fresh = player.rackets.size();
         Chance chance(input_.luck * 8 + kNewJob, run);
-        player.rackets.push_back({std::max(job->arrives, day.now), job, lognormal(chance.normal(), own), kNever});
+        const double factor = lognormal(chance.normal(), own);
+        player.rackets.push_back({std::max(job->arrives, day.now), job, factor + once_more(chance, input_.again, own), kNever});
       }
       if (i == queue_.size()) break;
       const DayJob& one = day.jobs[queue_[i]];

@@ -4,7 +4,7 @@
 // How a room is taken to work: whenever a bench is free it takes, of the rackets that are there and that it may string, an on-court rush
 // first, then the one that is due first, if it is expected to be done before the next break. What is on the machine at a break is finished.
 // Durations are lognormal around what is expected, with a part that is the stringer's and the same for all of their rackets; on-court rushes
-// to come arrive by chance. Every question about one queue meets the same luck (common random numbers), so that two answers differ by what
+// to come arrive by chance, and of the rackets some fail their check and are strung once more, at once and at the same bench. Every question about one queue meets the same luck (common random numbers), so that two answers differ by what
 // was asked alone, and the same question has the same answer on every machine.
 
 #include <span>
@@ -22,6 +22,7 @@ struct PromiseInput {
   double rushes_per_hour = 0;    ///< on-court rushes to expect while benches are open
   double rushes_seen = 0;        ///< how many that was learned from
   std::int64_t rush_length = 20 * 60'000;  ///< ms, expected
+  double again = 0;              ///< the chance that a racket fails its check and goes on the machine once more
   double confidence = 0.95;
   std::uint64_t luck = 1;
 };

@@ -29,9 +29,10 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
                      number(played->seconds, 0) + " s\n";
   const demo::PlayPromises& promises = played->promises;
   text += std::to_string(promises.given) + " promises, " + (promises.given > 0 ? number(100.0 * static_cast<double>(promises.kept) / static_cast<double>(promises.given), 1) : "0") +
-          " % kept, " + number(promises.slack, 0) + " minutes before their time on the mean; of " + std::to_string(promises.asked_given) +
-          " more the player had to be asked, " + std::to_string(promises.asked_kept) + " kept; of " +
-          std::to_string(promises.apart_given) + " given by a desk that was cut off " + std::to_string(promises.apart_kept) + "\n";
+          " % kept, " + number(promises.slack, 0) + " minutes before their time on the mean; of them " + std::to_string(promises.asked_given) +
+          " whose player had to be asked, " + std::to_string(promises.asked_kept) + " kept; " + std::to_string(promises.apart_given) +
+          " taken in by a desk that was cut off, " + std::to_string(promises.apart_kept) + " kept; " + std::to_string(promises.again) +
+          " were agreed anew\n";
   for (const demo::ScreenTime& screen : played->screens) {
     screens.push_back(json::object{{"what", screen.what}, {"ms", screen.ms}});
     text += "  " + screen.what + ": " + number(screen.ms, 1) + " ms\n";
@@ -53,7 +54,7 @@ Outcome<Ending> play(const Settings& settings, demo::PlayOptions options) {
                               {"paid_minor", happened.paid()},
                               {"promises", json::object{{"given", promises.given}, {"kept", promises.kept}, {"slack_minutes", promises.slack},
                                                         {"asked_given", promises.asked_given}, {"asked_kept", promises.asked_kept},
-                                                        {"apart_given", promises.apart_given}, {"apart_kept", promises.apart_kept}}},
+                                                        {"apart_given", promises.apart_given}, {"apart_kept", promises.apart_kept}, {"again", promises.again}}},
                               {"entries", played->entries},
                               {"devices", played->devices},
                               {"exchanges", played->exchanges},

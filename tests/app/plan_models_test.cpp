@@ -5,6 +5,7 @@
 #include "app-qml/view/day_model.h"
 #include "app-qml/view/draw_model.h"
 #include "app-qml/view/forecast_model.h"
+#include "app-qml/view/new_time_model.h"
 #include "app-qml/view/promise_model.h"
 #include "app-qml/view/team_model.h"
 #include "tests/app/room_jobs.h"
@@ -158,6 +159,42 @@ TEST_CASE("the desk sees what can be promised, takes it by one tap, and is told 
   CHECK(promise.impossible());
   CHECK_FALSE(promise.earliest().isEmpty());
   promise.setWatched(false);
+}
+
+TEST_CASE("a racket of the room is promised for another time, with what can be kept beside it") {
+  PlanRoom room;
+  room.clock.set(room.clock.now() - room.clock.now() % kDay + 9 * kHour);
+  const auto early = room.bring("Quillon", 1, room.clock.now() + 10 * kMinute), other = room.bring("Vantreel", 2, room.clock.now() + 2 * kHour);
+  NewTimeModel time(room.device->work());
+  time.setWatched(true);
+  CHECK_FALSE(time.show(hex(early.book), hex(other.job)));
+  REQUIRE(time.show(hex(early.book), hex(early.job)));
+  CHECK(time.player() == "Ilse Quillon");
+  CHECK(time.together() == 1);
+  CHECK_FALSE(time.differs());
+  CHECK_FALSE(time.inWork());
+  // The old promise is looked at first.
+  REQUIRE(waitUntil([&] { return time.answered(); }));
+  CHECK_FALSE(time.canBeKept());
+  REQUIRE_FALSE(time.earliest().isEmpty());
+  time.takeEarliest();
+  CHECK(time.differs());
+  CHECK(time.time() == time.earliest());
+  REQUIRE(waitUntil([&] { return time.answered() && time.canBeKept(); }));
+  QStringList failed;
+  QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { failed.append(what); });
+  CHECK_FALSE(time.agree("  ", "agreed"));
+  CHECK(failed.size() == 1);
+  time.move(15);
+  REQUIRE(time.agree("coach", "agreed"));
+  const auto record = must(load_player(room.ledger(), early.book));
+  CHECK(record.jobs[0].now.time_agreed_by == "coach");
+  CHECK(*record.jobs[0].now.ready_by > room.clock.now() + 30 * kMinute);
+  // On the machine nothing is reckoned; a time can be agreed all the same.
+  room.step(early, Stage::on_machine, "Merrin", "no inspection today");
+  REQUIRE(time.show(hex(early.book), hex(early.job)));
+  CHECK(time.inWork());
+  time.setWatched(false);
 }
 
 TEST_CASE("a draw is typed in line by line, and what can't be is said") {

@@ -249,4 +249,36 @@ AppCase {
         compare(DrawModel.rounds[0].matches[1].follows, "1/1");
         compare(DrawModel.rounds[0].matches[1].court, "Court 3");
     }
+
+    function test_8_a_racket_is_promised_for_another_time_data() { return sizes(); }
+    function test_8_a_racket_is_promised_for_another_time(data) {
+        const family = "Zeller" + data.tag;
+        verify(Jobs.receive(family, data.width === 412 ? 88 : 89));
+        const window = createTemporaryObject(main, null, { width: data.width, height: data.height, startPlace: "room" });
+        verify(window);
+        window.requestActivate();
+        tryCompare(window, "active", true);
+        waitForRendering(window.contentItem);
+        let card = null;
+        tryVerify(() => (card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).includes(family))) !== undefined);
+        card.clicked();
+        find(window, "newTime").clicked();
+        const keep = find(window, "keepTime");
+        const before = NewTimeModel.before;
+        verify(before.length > 0);
+        verify(!keep.enabled);
+        tryVerify(() => NewTimeModel.answered || NewTimeModel.fault.length > 0, 20000);
+        look(window);
+        find(window, "later").clicked();
+        find(window, "later").clicked();
+        verify(NewTimeModel.differs);
+        verify(!keep.enabled); // nobody agreed yet
+        find(window, "withPlayer").clicked();
+        compare(find(window, "agreedBy").text, NewTimeModel.player);
+        tryVerify(() => keep.enabled);
+        keep.clicked();
+        gone(window, "keepTime");
+        find(window, "newTime").clicked();
+        tryVerify(() => NewTimeModel.before.length > 0 && NewTimeModel.before !== before);
+    }
 }

@@ -126,6 +126,15 @@ Sheet {
         text: qsTr("Compare the tags on racket and bag")
         onClicked: ScanModel.comparing = true
     }
+    ActionButton {
+        objectName: "newTime"
+        Layout.fillWidth: true
+        visible: sheet.ways.stage > 0 && sheet.ways.stage < StageMark.Ready
+        kind: ActionButton.Secondary
+        iconName: "clock"
+        text: qsTr("New time")
+        onClicked: newTime.show(sheet.book, sheet.job, sheet.title)
+    }
     AccountButton {
         objectName: "account"
         Layout.fillWidth: true
@@ -204,4 +213,5 @@ Sheet {
         }
     }
     PrintSheet { id: papers }
+    NewTimeSheet { id: newTime }
 }

@@ -15,29 +15,9 @@ Card {
 
     Binding { target: PromiseModel; property: "watched"; value: card.visible && card.draft.pickedCount > 0 }
 
-    Notice {
-        objectName: "promise"
+    PromiseNotice {
         Layout.fillWidth: true
-        visible: PromiseModel.earliest.length > 0 || PromiseModel.answered
-        kind: !PromiseModel.answered ? Notice.Info : PromiseModel.canBeKept ? Notice.Agreed : Notice.Attention
-        title: !PromiseModel.answered ? qsTr("The room can promise %1").arg(PromiseModel.earliest)
-             : PromiseModel.canBeKept ? qsTr("This time can be kept")
-             : PromiseModel.earliest.length > 0 ? qsTr("This time can’t be kept with certainty. The room can promise %1").arg(PromiseModel.earliest)
-             : qsTr("This time can’t be kept, and no shift has room")
-        text: !PromiseModel.answered ? qsTr("Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.").arg(PromiseModel.confidence)
-            : PromiseModel.canBeKept ? qsTr("Estimate: %1.").arg(PromiseModel.chance)
-            : (PromiseModel.impossible ? qsTr("Not even before all that waits.") : qsTr("In its turn: %1.").arg(PromiseModel.chance))
-              + (PromiseModel.mustMove.length > 0 ? "\n" + qsTr("For it would have to give way:") + "\n" + Array.from(PromiseModel.mustMove).join("\n") : "")
-        actionText: PromiseModel.earliest.length > 0 && (!PromiseModel.answered || !PromiseModel.canBeKept) ? qsTr("Take %1").arg(PromiseModel.earliest) : ""
-        onActed: PromiseModel.takeEarliest()
-    }
-    Words {
-        objectName: "promiseFault"
-        Layout.fillWidth: true
-        visible: text.length > 0
-        meaning: Words.Caption
-        quiet: true
-        text: PromiseModel.fault.length > 0 ? qsTr("No time can be reckoned: %1").arg(PromiseModel.fault) : ""
+        promise: PromiseModel
     }
     SideBySide {
         Layout.fillWidth: true
@@ -47,46 +27,11 @@ Card {
         ColumnLayout {
             width: parent.columnWidth
             spacing: Theme.gap
-            RowLayout {
+            TimeStepper {
                 Layout.fillWidth: true
-                spacing: Theme.tight
-                IconAction {
-                    Layout.preferredWidth: 64
-                    Layout.preferredHeight: 64
-                    framed: true
-                    iconName: "minus"
-                    text: qsTr("A quarter of an hour sooner")
-                    autoRepeat: true
-                    enabled: card.draft.readyBy.length > 0
-                    onClicked: card.draft.moveReady(-15)
-                }
-                ColumnLayout {
-                    Layout.fillWidth: true
-                    spacing: 0
-                    Words {
-                        Layout.fillWidth: true
-                        horizontalAlignment: Text.AlignHCenter
-                        meaning: Words.Heading
-                        text: card.draft.readyBy.length > 0 ? card.draft.readyBy : qsTr("No time")
-                    }
-                    Words {
-                        Layout.fillWidth: true
-                        visible: card.draft.readyDay.length > 0
-                        horizontalAlignment: Text.AlignHCenter
-                        meaning: Words.Caption
-                        quiet: true
-                        text: card.draft.readyDay
-                    }
-                }
-                IconAction {
-                    Layout.preferredWidth: 64
-                    Layout.preferredHeight: 64
-                    framed: true
-                    iconName: "plus"
-                    text: qsTr("A quarter of an hour later")
-                    autoRepeat: true
-                    onClicked: card.draft.moveReady(15)
-                }
+                time: card.draft.readyBy
+                day: card.draft.readyDay
+                onMoved: minutes => card.draft.moveReady(minutes)
             }
             SideBySide {
                 id: row

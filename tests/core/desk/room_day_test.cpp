@@ -172,8 +172,22 @@ TEST_CASE("a racket is wanted at its player's home bench") {
 TEST_CASE("a day without a team, or of an event that is not here, says so") {
   DayRoom room;
   CHECK(RoomDay::make(*room.ledger, room.event, room.clock.now()).error().code == FaultCode::not_found);
-  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, room.clock.now()));
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
   const auto none = RoomDay::make(*room.ledger, room.event, room.clock.now());
   REQUIRE_FALSE(none);
   CHECK(none.error().where == "team");
+}
+
+TEST_CASE("where nobody wrote shifts the hours are those of the clock there, also when it is put forward") {
+  // The last Sunday of March: clocks in Lisbon go from 1:00 to 2:00 (Directive 2000/84/EC).
+  DayRoom room;
+  room.open({"Merrin"});
+  room.clock.set(must(moment_from("2031-03-30T00:30", "Europe/Lisbon", 0)));
+  (void)room.bring("Quillon", std::nullopt);
+  const RoomDay day = room.day();
+  REQUIRE(day.shifts_assumed());
+  REQUIRE(day.input().benches.size() == 1);
+  REQUIRE_FALSE(day.input().benches[0].open.empty());
+  CHECK(day.input().benches[0].open[0].from == must(moment_from("2031-03-30T08:00", "Europe/Lisbon", 0)));
+  CHECK(day.input().benches[0].open[0].until == must(moment_from("2031-03-30T20:00", "Europe/Lisbon", 0)));
 }
