@@ -48,7 +48,9 @@ void DeskModel::choose(int row) {
 }
 
 void DeskModel::showPlayer(const QString& book) {
-  card_.show(book);
+  // Of the books of one person the one that was written in last goes on; the card tells what stands in the others.
+  const auto person = weavelog::load_person(work_.ledger(), idFrom<weavelog::BookId>(book));
+  card_.show(person ? idText(weavelog::newest_book(*person)) : book);
   if (!card_.book().isEmpty()) turnTo(Page::Player);
 }
 

@@ -73,6 +73,7 @@ void PlayerCard::show(const QString& book) {
   book_ = idFrom<weavelog::BookId>(book);
   jobsWanted_ = 8;
   refresh();
+  emit bookChanged();
 }
 
 void PlayerCard::showMoreJobs() {
@@ -82,13 +83,15 @@ void PlayerCard::showMoreJobs() {
 
 void PlayerCard::refresh() {
   record_.reset();
+  person_.reset();
   questions_.clear();
   agreed_.clear();
   rackets_.clear();
   jobs_.clear();
   if (book_) {
-    if (auto loaded = weavelog::load_player(work_.ledger(), book_)) record_ = std::move(*loaded);
+    if (auto loaded = weavelog::load_person(work_.ledger(), book_)) person_ = std::move(*loaded);
   }
+  if (person_) record_ = person_->records.front();
   if (record_) {
     readQuestions();
     readAgreed();
@@ -100,7 +103,10 @@ void PlayerCard::refresh() {
 
 void PlayerCard::readQuestions() {
   const auto& language = work_.language();
-  for (const auto& line : weavelog::question_lines(work_.ledger(), *record_)) {
+  std::vector<weavelog::QuestionLine> lines;
+  for (const auto& record : person_->records)
+    for (auto& line : weavelog::question_lines(work_.ledger(), record)) lines.push_back(std::move(line));
+  for (const auto& line : lines) {
     QVariantList answers;
     for (const auto& answer : line.answers)
       answers.append(QVariantMap{{"value", qtext(weavelog::value_words(language, line.field, answer.value))},
@@ -114,10 +120,11 @@ void PlayerCard::readQuestions() {
 void PlayerCard::readAgreed() {
   const auto& language = work_.language();
   std::vector<std::pair<weavelog::LastTime, QStringList>> wishes;
-  auto rackets = weavelog::rackets_of_last_drop_off(*record_);
+  const auto both = weavelog::together(*person_);
+  auto rackets = weavelog::rackets_of_last_drop_off(both);
   if (rackets.empty()) rackets.push_back({});
-  for (auto& last : weavelog::same_for_each(*record_, rackets)) {
-    const auto* racket = record_->racket(last.racket);
+  for (auto& last : weavelog::same_for_each(both, rackets)) {
+    const auto* racket = both.racket(last.racket);
     const QString label = racket ? qtext(racket->now.label) : QString();
     auto same = std::find_if(wishes.begin(), wishes.end(), [&](const auto& wish) {
       return wish.first.proposal == last.proposal && wish.first.since == last.since;
@@ -141,11 +148,12 @@ void PlayerCard::readAgreed() {
 }
 
 void PlayerCard::readRackets() {
-  for (const auto& racket : record_->rackets) {
+  const auto both = weavelog::together(*person_);
+  for (const auto& racket : both.rackets) {
     int stage = -1;
-    for (const auto& job : record_->jobs) {
+    for (const auto& job : both.jobs) {
       if (job.now.racket != racket.id() || job.now.event != work_.event()) continue;
-      const auto now = record_->stage_of(job.id()).stage;
+      const auto now = both.stage_of(job.id()).stage;
       if (weavelog::is_open(now)) stage = static_cast<int>(now);
     }
     rackets_.append(QVariantMap{{"id", idText(racket.id())},
@@ -158,7 +166,12 @@ void PlayerCard::readRackets() {
 
 void PlayerCard::readJobs() {
   const auto& language = work_.language();
-  for (const auto& job : weavelog::history_of(work_.ledger(), book_, jobsWanted_)) {
+  std::vector<weavelog::JobRow> history;
+  for (const auto& record : person_->records)
+    for (auto& job : weavelog::history_of(work_.ledger(), record.book, jobsWanted_)) history.push_back(std::move(job));
+  std::stable_sort(history.begin(), history.end(), [](const auto& a, const auto& b) { return a.key > b.key; });
+  if (history.size() > jobsWanted_) history.resize(jobsWanted_);
+  for (const auto& job : history) {
     const QString mains = saidText(language, job.mains_tension);
     const QString crosses = saidText(language, job.crosses_tension);
     jobs_.append(QVariantMap{{"tag", job.tag_number ? QString::number(*job.tag_number) : QString()},
@@ -195,7 +208,10 @@ QVariantMap PlayerCard::person() const {
 }
 
 int PlayerCard::jobCount() const {
-  return record_ ? static_cast<int>(record_->jobs.size()) : 0;
+  std::size_t count = 0;
+  if (person_)
+    for (const auto& record : person_->records) count += record.jobs.size();
+  return static_cast<int>(count);
 }
 
 bool PlayerCard::savePerson(const QVariantMap& fields) {
@@ -210,13 +226,16 @@ bool PlayerCard::savePerson(const QVariantMap& fields) {
 }
 
 bool PlayerCard::saveRacket(const QString& id, const QVariantMap& fields) {
-  const auto* racket = record_ ? record_->racket(idFrom<weavelog::EntityId>(id)) : nullptr;
+  const weavelog::Loaded<weavelog::Racket>* racket = nullptr;
+  if (person_)
+    for (const auto& record : person_->records)
+      if (racket == nullptr) racket = record.racket(idFrom<weavelog::EntityId>(id));
   if (racket == nullptr) return false;
   auto wanted = racket->now;
   for (auto field = fields.begin(); field != fields.end(); ++field)
     takeEdited(wanted, field.key().toStdString(), field.value(), weavelog::Unit::none);
   if (wanted == racket->now) return true;
-  weavelog::Draft draft(book_, weavelog::kPlayerBook, weavelog::kActEdit);
+  weavelog::Draft draft(racket->seen.book, weavelog::kPlayerBook, weavelog::kActEdit);
   weavelog::put_changes(draft, racket->seen, wanted);
   return work_.commit(draft, tr("Racket changed"));
 }

@@ -7,7 +7,7 @@
 #include <optional>
 
 #include "app-qml/view/work.h"
-#include "core/desk/player_record.h"
+#include "core/desk/person_books.h"
 
 // One player as the desk needs to know them at a glance: open questions first, then what is agreed now, the
 // rackets and the last jobs; and what can be mended about the person and the rackets.
@@ -69,6 +69,8 @@ class PlayerCard : public QObject {
 
  signals:
   void cardChanged();
+  // Somebody else is shown, or nobody.
+  void bookChanged();
 
  private:
   void refresh();
@@ -80,6 +82,7 @@ class PlayerCard : public QObject {
   Work& work_;
   weavelog::BookId book_;
   std::optional<weavelog::PlayerRecord> record_;
+  std::optional<weavelog::PersonBooks> person_;  // this book and those linked to it
   std::size_t jobsWanted_ = 8;
   QVariantList questions_, agreed_, rackets_, jobs_;
 };

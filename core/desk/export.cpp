@@ -107,6 +107,8 @@ std::string player_json(const PlayerRecord& record) {
   out["checks"] = list_json(record.checks);
   out["readings"] = list_json(record.readings);
   out["photos"] = list_json(record.photos);
+  out["links"] = list_json(record.links);
+  out["other_names"] = list_json(record.other_names);
   out["cards"] = list_json(record.cards);
   out["open_questions"] = questions_json(record);
   return json::serialize(out);

@@ -72,6 +72,10 @@ PlayerRecord record_of(const BookId& book, std::vector<EntityState> entities,
       record.readings.emplace_back(std::move(state));
     } else if (state.kind == kPhoto) {
       record.photos.emplace_back(std::move(state));
+    } else if (state.kind == kBookLink) {
+      record.links.emplace_back(std::move(state));
+    } else if (state.kind == kOtherName) {
+      record.other_names.emplace_back(std::move(state));
     } else if (state.kind == kCardTaken) {
       record.cards.emplace_back(std::move(state));
     }

@@ -6,6 +6,7 @@
 
 #include "core/model/bench.h"
 #include "core/model/frame.h"
+#include "core/model/link.h"
 #include "core/model/photo.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
@@ -28,6 +29,8 @@ struct PlayerRecord {
   std::vector<Loaded<CheckResult>> checks;
   std::vector<Loaded<Reading>> readings;
   std::vector<Loaded<Photo>> photos;
+  std::vector<Loaded<BookLink>> links;
+  std::vector<Loaded<OtherName>> other_names;
   std::vector<Loaded<CardTaken>> cards;
   std::vector<OpenQuestion> questions;
 

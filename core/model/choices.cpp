@@ -55,6 +55,13 @@ constexpr auto kReadingKinds = std::to_array<Choice<ReadingKind>>({{ReadingKind:
                                                                    {ReadingKind::tension_head, "tension_head"},
                                                                    {ReadingKind::bed_stiffness, "bed_stiffness"},
                                                                    {ReadingKind::tone, "tone"}});
+constexpr auto kLinkSaids = std::to_array<Choice<LinkSaid>>(
+    {{LinkSaid::unsaid, "unsaid"}, {LinkSaid::same_person, "same_person"}, {LinkSaid::other_person, "other_person"}});
+constexpr auto kNameWhys = std::to_array<Choice<NameWhy>>({{NameWhy::unsaid, "unsaid"},
+                                                           {NameWhy::former, "former"},
+                                                           {NameWhy::married, "married"},
+                                                           {NameWhy::short_form, "short_form"},
+                                                           {NameWhy::other_spelling, "other_spelling"}});
 constexpr auto kStringMaterials = std::to_array<Choice<StringMaterial>>({{StringMaterial::unsaid, "unsaid"},
                                                                          {StringMaterial::natural_gut, "natural_gut"},
                                                                          {StringMaterial::multifilament, "multifilament"},
@@ -138,6 +145,12 @@ std::span<const Choice<WorkList>> choices(WorkList) {
 }
 std::span<const Choice<ReadingKind>> choices(ReadingKind) {
   return kReadingKinds;
+}
+std::span<const Choice<LinkSaid>> choices(LinkSaid) {
+  return kLinkSaids;
+}
+std::span<const Choice<NameWhy>> choices(NameWhy) {
+  return kNameWhys;
 }
 std::span<const Choice<StringMaterial>> choices(StringMaterial) {
   return kStringMaterials;

@@ -32,6 +32,10 @@ enum class WorkList : std::uint8_t { unsaid = 0, bench = 1, check = 2 };
 enum class ReadingKind : std::uint8_t { unsaid = 0, tension_head = 1, bed_stiffness = 2, tone = 3 };
 /// What a string is made of, as its package says.
 enum class StringMaterial : std::uint8_t { unsaid = 0, natural_gut = 1, multifilament = 2, synthetic_gut = 3, polyester = 4, aramid = 5 };
+/// What somebody said of two books.
+enum class LinkSaid : std::uint8_t { unsaid = 0, same_person = 1, other_person = 2 };
+/// Why somebody is known by another name as well.
+enum class NameWhy : std::uint8_t { unsaid = 0, former = 1, married = 2, short_form = 3, other_spelling = 4 };
 /// How the room was paid.
 enum class PaidBy : std::uint8_t { unsaid = 0, cash = 1, card = 2, room_account = 3, prize_money = 4 };
 
@@ -96,6 +100,8 @@ struct Choice {
 [[nodiscard]] std::span<const Choice<WorkList>> choices(WorkList);
 [[nodiscard]] std::span<const Choice<ReadingKind>> choices(ReadingKind);
 [[nodiscard]] std::span<const Choice<StringMaterial>> choices(StringMaterial);
+[[nodiscard]] std::span<const Choice<LinkSaid>> choices(LinkSaid);
+[[nodiscard]] std::span<const Choice<NameWhy>> choices(NameWhy);
 [[nodiscard]] std::span<const Choice<PaidBy>> choices(PaidBy);
 [[nodiscard]] std::span<const Choice<MachineKind>> choices(MachineKind);
 [[nodiscard]] std::span<const Choice<CareKind>> choices(CareKind);

@@ -14,6 +14,7 @@ struct EventInfo {
   std::string last_day;
   std::string time_zone;  ///< IANA name
   std::string currency;   ///< ISO 4217 code
+  std::optional<std::int64_t> keep_days;  ///< so many days after the last one servers let players' books go; none: they keep them
   bool operator==(const EventInfo&) const = default;
 };
 
@@ -57,6 +58,7 @@ inline constexpr auto kEventFields = std::to_array<Field<EventInfo>>({
     {4, "last_day", &EventInfo::last_day},
     {5, "time_zone", &EventInfo::time_zone},
     {6, "currency", &EventInfo::currency},
+    {7, "keep_days", &EventInfo::keep_days},
 });
 template <>
 struct Described<EventInfo> {

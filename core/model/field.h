@@ -22,7 +22,8 @@ using Member = std::variant<std::string S::*, std::optional<Quantity> S::*, std:
                             std::optional<bool> S::*, Bytes S::*, EntityId S::*, BookId S::*, Unit S::*,
                             Hand S::*, ConsentChoice S::*, Supply S::*, StringOwner S::*, Rush S::*,
                             EntryVia S::*, TeamRole S::*, Stage S::*, FrameFault S::*, FramePart S::*, FrameRemedy S::*, WorkList S::*, ReadingKind S::*,
-                            PaidBy S::*, StockWhy S::*, MachineKind S::*, CareKind S::*, DrawKind S::*, EndOfMatch S::*, StringMaterial S::*>;
+                            PaidBy S::*, StockWhy S::*, MachineKind S::*, CareKind S::*, DrawKind S::*, EndOfMatch S::*, StringMaterial S::*, LinkSaid S::*,
+                            NameWhy S::*>;
 
 /// One row of a struct's table. Empty text, bytes and ids, choice 0 and an empty optional all mean "no
 /// value".

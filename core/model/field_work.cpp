@@ -5,6 +5,7 @@
 #include "core/model/event.h"
 #include "core/model/field.h"
 #include "core/model/frame.h"
+#include "core/model/link.h"
 #include "core/model/list_step.h"
 #include "core/model/machine.h"
 #include "core/model/money.h"
@@ -57,6 +58,8 @@ template struct FieldWork<BenchRecord>;
 template struct FieldWork<CheckResult>;
 template struct FieldWork<Reading>;
 template struct FieldWork<Photo>;
+template struct FieldWork<BookLink>;
+template struct FieldWork<OtherName>;
 template struct FieldWork<CardTaken>;
 template struct FieldWork<EventInfo>;
 template struct FieldWork<TeamMember>;

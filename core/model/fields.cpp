@@ -6,6 +6,7 @@
 #include "core/model/draw.h"
 #include "core/model/event.h"
 #include "core/model/frame.h"
+#include "core/model/link.h"
 #include "core/model/list_step.h"
 #include "core/model/machine.h"
 #include "core/model/money.h"
@@ -31,6 +32,8 @@ constexpr auto kKinds = std::to_array<KindInfo>({
     {kCheckResult, "check_result"},
     {kReading, "reading"},
     {kPhoto, "photo"},
+    {kBookLink, "book_link"},
+    {kOtherName, "other_name"},
     {kCardTaken, "card_taken"},
     {kEvent, "event"},
     {kTeamMember, "team_member"},
@@ -63,6 +66,9 @@ constexpr auto kActions = std::to_array<NamedAction>({
     {kActEdit, "edit"},
     {kActNewPlayer, "new_player"},
     {kActDropOff, "drop_off"},
+    {kActNewTime, "new_time"},
+    {kActLinkBooks, "link_books"},
+    {kActOtherName, "other_name"},
     {kActStage, "stage"},
     {kActStepBack, "step_back"},
     {kActCloseQuestion, "close_question"},
@@ -115,7 +121,7 @@ std::vector<FieldInfo> fields_of() {
 const FieldRegistry& model_registry() {
   static const FieldRegistry registry(1, kKinds,
                                       fields_of<Person, Racket, Setup, DropOff, Job, StageMark, ConsentGiven, FrameFinding, BenchRecord,
-                                                CheckResult, Reading, Photo, CardTaken,
+                                                CheckResult, Reading, Photo, BookLink, OtherName, CardTaken,
                                                 EventInfo, TeamMember, EntryListItem, Price, Machine, MachineCare, StockItem, StockMove,
                                                 Charge, Payment, DayClose, Shift, ListStep, DrawSheet, DrawPlace, MatchRecord,
                                                 BenchPlace, BenchAsk, PlanRules, DayPlace, QualityRules>(),

@@ -24,8 +24,10 @@ inline constexpr EntityKind kBenchRecord{9};
 inline constexpr EntityKind kCheckResult{10};
 inline constexpr EntityKind kReading{11};
 inline constexpr EntityKind kPhoto{12};
+inline constexpr EntityKind kBookLink{13};
+inline constexpr EntityKind kOtherName{14};
 inline constexpr EntityKind kCardTaken{19};
-// 13 to 18 (tags 1300 to 1899) are kept for what else belongs to a player: links.
+// 15 to 18 (tags 1500 to 1899) are kept for what else belongs to a player.
 
 // Event book. Tags: event 2000 to 2099, team member 2100 to 2199, ...
 inline constexpr EntityKind kEvent{20};
@@ -90,6 +92,9 @@ inline constexpr ActionKind kActDraw{39};
 inline constexpr ActionKind kActMatch{40};
 inline constexpr ActionKind kActBenches{41};
 inline constexpr ActionKind kActDayPlan{42};
+inline constexpr ActionKind kActNewTime{43};
+inline constexpr ActionKind kActLinkBooks{44};
+inline constexpr ActionKind kActOtherName{45};
 
 /// Built once from the tables beside the structs; schema version 1.
 [[nodiscard]] const FieldRegistry& model_registry();

@@ -102,6 +102,7 @@ struct Job : Agreed {
   Rush rush = Rush::none;
   std::optional<std::int64_t> order;  ///< in the drop-off, from 1
   std::optional<std::int64_t> tag_number;
+  std::string time_agreed_by;  ///< who agreed to ready_by, where it is another one than was confirmed at the drop-off
   bool operator==(const Job&) const = default;
 };
 
@@ -258,6 +259,7 @@ inline constexpr auto kJobFields = std::to_array<Field<Job>>({
     {7, "rush", &Job::rush},
     {8, "order", &Job::order},
     {9, "tag_number", &Job::tag_number},
+    {10, "time_agreed_by", &Job::time_agreed_by},
 });
 template <>
 struct Described<Job> {

@@ -7,6 +7,7 @@
 #include "core/base/text.h"
 #include "core/model/event.h"
 #include "core/model/job_tables.h"
+#include "core/model/link.h"
 #include "core/model/money_tables.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
@@ -18,7 +19,7 @@ namespace {
 
 constexpr const char* kTables[] = {
     "model_name", "model_player",  "model_racket", "model_drop_off",
-    "model_job",  "model_waiting", "model_event",  "model_entry", kMoneyTable,
+    "model_job",  "model_waiting", "model_link", "model_other_name", "model_event",  "model_entry", kMoneyTable,
     kStockItemTable, kStockMoveTable,
 };
 
@@ -54,6 +55,11 @@ CREATE INDEX model_job_tag ON model_job(tag_number, at DESC) WHERE tag_number IS
 CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;
 -- Jobs without a row (not here yet, or undone) of which there are marks.
 CREATE TABLE model_waiting(player INTEGER NOT NULL, job BLOB NOT NULL, PRIMARY KEY(player, job)) WITHOUT ROWID;
+-- What was said of a book and another one; both hold it.
+CREATE TABLE model_link(player INTEGER NOT NULL, other BLOB NOT NULL, said INTEGER NOT NULL, PRIMARY KEY(player, other)) WITHOUT ROWID;
+CREATE INDEX model_link_other ON model_link(other);
+CREATE TABLE model_other_name(player INTEGER NOT NULL, id BLOB NOT NULL, family TEXT NOT NULL, given TEXT NOT NULL, native TEXT NOT NULL,
+  PRIMARY KEY(player, id)) WITHOUT ROWID;
 CREATE TABLE model_event(book BLOB PRIMARY KEY, id BLOB NOT NULL, name TEXT NOT NULL, place TEXT NOT NULL, first_day TEXT NOT NULL,
   last_day TEXT NOT NULL) WITHOUT ROWID;
 CREATE TABLE model_entry(book BLOB NOT NULL, id BLOB NOT NULL, family TEXT NOT NULL, given TEXT NOT NULL, native TEXT NOT NULL,
@@ -94,26 +100,38 @@ void set_words(Connection& db, std::int64_t player, bool had_words, const std::s
   add.exec();
 }
 
+/// All by which a player is found: the name, and other names.
+std::string words_of(Connection& db, std::int64_t player) {
+  std::string out;
+  for (const char* sql : {"SELECT family, given, native FROM model_player WHERE n=?",
+                          "SELECT family, given, native FROM model_other_name WHERE player=? ORDER BY id"}) {
+    SQLite::Statement& query = db.statement(sql);
+    query.bind(1, player);
+    while (query.executeStep()) {
+      const std::string words = search_words(query.getColumn(0).getString(), query.getColumn(1).getString(), query.getColumn(2).getString());
+      if (!out.empty() && !words.empty()) out += " ";
+      out += words;
+    }
+  }
+  return out;
+}
+
 void apply_person(Connection& db, const EntityState& state) {
   const std::int64_t player = player_number(db, state.book);
   const bool here = exists(state);
-  std::string old_words;
   {
     // A book has one person; if two devices made one each, the first made stands on the screens.
-    SQLite::Statement& held =
-        db.statement("SELECT person, family, given, native FROM model_player WHERE n=?");
+    SQLite::Statement& held = db.statement("SELECT person FROM model_player WHERE n=?");
     held.bind(1, player);
     if (held.executeStep() && !held.getColumn(0).isNull()) {
       const auto id = EntityId::from_bytes(blob_of(held, 0));
       if (id && (*id < state.id || (!here && *id != state.id))) return;
-      old_words = search_words(held.getColumn(1).getString(), held.getColumn(2).getString(),
-                               held.getColumn(3).getString());
     } else if (!here) {
       return;
     }
   }
+  const std::string old_words = words_of(db, player);
   const auto person = from_state<Person>(state);
-  const std::string words = search_words(person.family_name, person.given_name, person.native_name);
   SQLite::Statement& set = db.statement(
       "UPDATE model_player SET person=?, family=?, given=?, native=?, folded=?, country=?, birth_year=?, "
       "hand=?, tour_number=?, "
@@ -130,7 +148,39 @@ void apply_person(Connection& db, const EntityState& state) {
   set.bind(10, number_of(person.consent));
   set.bind(11, player);
   set.exec();
-  if (words != old_words) set_words(db, player, !old_words.empty(), words);
+  if (const std::string words = words_of(db, player); words != old_words) set_words(db, player, !old_words.empty(), words);
+}
+
+void apply_link(Connection& db, const EntityState& state) {
+  const auto link = from_state<BookLink>(state);
+  if (!link.other) return;
+  const std::int64_t player = player_number(db, state.book);
+  const bool said = exists(state) && link.said != LinkSaid::unsaid;
+  SQLite::Statement& change = db.statement(said ? "INSERT OR REPLACE INTO model_link(player, other, said) VALUES(?,?,?)"
+                                                : "DELETE FROM model_link WHERE player=? AND other=?");
+  change.bind(1, player);
+  bind_id(change, 2, link.other.bytes);
+  if (said) change.bind(3, number_of(link.said));
+  change.exec();
+}
+
+void apply_other_name(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  const auto name = from_state<OtherName>(state);
+  const bool here = exists(state) && !search_words(name.family_name, name.given_name, name.native_name).empty();
+  const std::string before = words_of(db, player);
+  SQLite::Statement& change =
+      db.statement(here ? "INSERT OR REPLACE INTO model_other_name(player, id, family, given, native) VALUES(?,?,?,?,?)"
+                        : "DELETE FROM model_other_name WHERE player=? AND id=?");
+  change.bind(1, player);
+  bind_id(change, 2, state.id.bytes);
+  if (here) {
+    change.bind(3, name.family_name);
+    change.bind(4, name.given_name);
+    change.bind(5, name.native_name);
+  }
+  change.exec();
+  if (const std::string words = words_of(db, player); words != before) set_words(db, player, !before.empty(), words);
 }
 
 void apply_racket(Connection& db, const EntityState& state) {
@@ -272,6 +322,10 @@ void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
       apply_person(db, state);
     } else if (state.kind == kRacket) {
       apply_racket(db, state);
+    } else if (state.kind == kBookLink) {
+      apply_link(db, state);
+    } else if (state.kind == kOtherName) {
+      apply_other_name(db, state);
     } else if (state.kind == kDropOff) {
       apply_drop_off(db, state);
       (void)jobs_of(state.book);
@@ -307,7 +361,8 @@ void ModelTables::forget(Connection& db, const BookId& book) {
   const std::int64_t player = find.getColumn(0).getInt64();
   find.reset();
   set_words(db, player, true, {});
-  for (const char* sql : {"DELETE FROM model_racket WHERE player=?",
+  for (const char* sql : {"DELETE FROM model_racket WHERE player=?", "DELETE FROM model_link WHERE player=?",
+                          "DELETE FROM model_other_name WHERE player=?",
                           "DELETE FROM model_drop_off WHERE player=?", "DELETE FROM model_job WHERE player=?",
                           "DELETE FROM model_waiting WHERE player=?", "DELETE FROM model_player WHERE n=?"}) {
     SQLite::Statement& remove = db.statement(sql);

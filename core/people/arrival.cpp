@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
+#include "core/model/linked.h"
 #include "core/people/consent.h"
 
 namespace weavelog {
@@ -19,6 +21,25 @@ PersonFacts facts_of_row(const PlayerRow& row) {
           row.birth_year,  row.hand,       row.tour_number};
 }
 
+/// Of the books of one person only the one with the newest job is a candidate: two of them would be asked about for ever.
+std::vector<PlayerRow> one_a_person(const Ledger& ledger, std::vector<PlayerRow> rows) {
+  std::unordered_map<BookId, const PlayerRow*, IdHash> by_book;
+  for (const PlayerRow& row : rows) by_book.emplace(row.book, &row);
+  std::unordered_set<BookId, IdHash> others;
+  for (const LinkedBooks& group : all_linked_books(ledger)) {
+    const PlayerRow* newest = nullptr;
+    for (const BookId& book : group.here) {
+      const auto found = by_book.find(book);
+      if (found == by_book.end()) continue;
+      others.insert(book);
+      if (newest == nullptr || found->second->last_at.value_or(0) > newest->last_at.value_or(0)) newest = found->second;
+    }
+    if (newest != nullptr) others.erase(newest->book);
+  }
+  std::erase_if(rows, [&](const PlayerRow& row) { return others.contains(row.book); });
+  return rows;
+}
+
 PersonIndex index_of(const std::vector<PlayerRow>& rows) {
   std::vector<std::pair<BookId, PersonFacts>> persons;
   persons.reserve(rows.size());
@@ -33,7 +54,7 @@ class Arrivals {
         event_(event),
         now_(now),
         rows_(find_players(ledger, {}, kAllPlayers)),
-        index_(index_of(rows_)) {
+        index_(index_of(one_a_person(ledger, rows_))) {
     for (const PlayerRow& row : rows_) by_book_.emplace(row.book, &row);
   }
 
@@ -120,7 +141,7 @@ std::optional<LastSetup> last_setup(const Ledger& ledger, const BookId& player, 
 }
 
 PersonIndex index_of_players(const Ledger& ledger) {
-  return index_of(find_players(ledger, {}, kAllPlayers));
+  return index_of(one_a_person(ledger, find_players(ledger, {}, kAllPlayers)));
 }
 
 std::vector<ArrivalLine> arrival(const Ledger& ledger, const BookId& event, UnixMs now) {

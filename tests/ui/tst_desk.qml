@@ -365,4 +365,43 @@ AppCase {
         tryVerify(() => Walker.find(window.contentItem, "leaveConsent") === null);
         compare(PlayersPlace.card.person.consent, 4);
     }
+
+    function test_two_books_are_linked_and_parted_data() { return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }]; }
+    function test_two_books_are_linked_and_parted(data) {
+        const one = "Linkmoor" + data.tag, other = "Linkmoore" + data.tag;
+        Room.addPastPlayer(one, 2);
+        Room.addPastPlayer(other, 1);
+        make(data.width, data.height);
+        Settings.stringer = "Ines";
+        window.go("players");
+        tryVerify(() => Walker.find(window.contentItem, "findPlayer") !== null);
+        PlayersPlace.list.typed = one.toLowerCase() + " ";
+        tryVerify(() => PlayersPlace.list.count >= 1);
+        mouseClick(item("playerList"), 100, 30);
+        tryVerify(() => PlayersPlace.card.name.startsWith(one));
+        compare(PlayersPlace.card.jobs.length, 2);
+        compare(PlayersPlace.links.books.length, 0);
+        tap("linkBook");
+        PlayersPlace.links.finder.typed = other.toLowerCase();
+        tryVerify(() => PlayersPlace.links.finder.count === 1);
+        item("otherList").chosen(0, PlayersPlace.links.finder.data(PlayersPlace.links.finder.index(0, 0), 256), other);
+        tryVerify(() => Walker.find(window.contentItem, "samePerson") !== null);
+        compare(item("otherName").text, other);
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        tryVerify(() => Walker.tooSmall(window.contentItem, 48).length === 0, 2000, Walker.tooSmall(window.contentItem, 48).join("\n"));
+        tap("samePerson");
+        tryVerify(() => PlayersPlace.links.books.length === 1);
+        compare(PlayersPlace.card.jobs.length, 3); // the history of both, in order
+        tap("addName");
+        item("otherFamily").text = "Ostrel" + data.tag;
+        tap("keepName");
+        tryVerify(() => PlayersPlace.links.names.length === 1);
+        PlayersPlace.list.typed = "ostrel" + data.tag;
+        tryVerify(() => PlayersPlace.list.count === 1);
+        tap("partBook");
+        tryVerify(() => Walker.find(window.contentItem, "partThem") !== null);
+        tap("partThem");
+        tryVerify(() => PlayersPlace.links.books.length === 0);
+        compare(PlayersPlace.card.jobs.length, 2);
+    }
 }

@@ -73,7 +73,9 @@ Column {
             enabled: modelData.mayCross
             text: modelData.name
             detail: !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player")
-                : [modelData.detail, modelData.last].filter(part => part.length > 0).join("  ·  ")
+                : [[modelData.detail, modelData.last].filter(part => part.length > 0).join("  ·  "),
+                   modelData.like.length > 0 ? qsTr("Alike: %1").arg(modelData.like) : "",
+                   modelData.unlike.length > 0 ? qsTr("Differs: %1").arg(modelData.unlike) : ""].filter(part => part.length > 0).join("\n")
             checked: row.ticked === index
             onClicked: ArrivalModel.tick(row.index, row.ticked === index ? -1 : index)
         }

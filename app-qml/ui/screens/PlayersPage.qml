@@ -125,6 +125,11 @@ FocusScope {
             Layout.fillWidth: true
             card: PlayersPlace.card
         }
+        SamePersonCard {
+            Layout.fillWidth: true
+            Layout.maximumWidth: 760
+            links: PlayersPlace.links
+        }
         ActionButton {
             objectName: "forgetPlayer"
             Layout.topMargin: Theme.room

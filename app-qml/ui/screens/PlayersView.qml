@@ -8,7 +8,7 @@ import Weavelog.Theme
 ListView {
     id: view
 
-    signal chosen(int row, string book)
+    signal chosen(int row, string book, string name)
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -33,7 +33,7 @@ ListView {
         iconName: row.fresh ? "plus" : "players"
         endText: row.fresh ? qsTr("new here") : ""
         Accessible.description: row.fresh ? qsTr("new here") + " " + row.about : row.about
-        onClicked: view.chosen(row.index, row.book)
+        onClicked: view.chosen(row.index, row.book, row.name)
         Keys.onDownPressed: view.itemAtIndex(row.index + 1)?.forceActiveFocus(Qt.TabFocusReason)
         Keys.onUpPressed: view.itemAtIndex(row.index - 1)?.forceActiveFocus(Qt.TabFocusReason)
     }

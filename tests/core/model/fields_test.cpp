@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/model/bench.h"
+#include "core/model/link.h"
 #include "core/model/list_step.h"
 #include "core/model/photo.h"
 #include "tests/support/rooms.h"
@@ -60,7 +61,7 @@ void check_registered(FieldTag tag, std::string_view name, bool guarded, EntityK
 }  // namespace
 
 TEMPLATE_TEST_CASE("every field of a struct survives being put and loaded", "", Person, Racket, Setup,
-                   DropOff, Job, StageMark, ConsentGiven, EventInfo, TeamMember, EntryListItem, Price, BenchRecord, CheckResult, Reading, Photo, ListStep) {
+                   DropOff, Job, StageMark, ConsentGiven, EventInfo, TeamMember, EntryListItem, Price, BenchRecord, CheckResult, Reading, Photo, ListStep, BookLink, OtherName) {
   const auto wanted = filled<TestType>();
   Draft draft(BookId{{9}}, kPlayerBook, kActEdit);
   const EntityState state = stored(draft, put_new(draft, wanted, kMonday));
@@ -101,11 +102,17 @@ TEST_CASE("field tags are stored and sent, so they never change") {
       {tag_of<DropOff>(&DropOff::confirmed_digest), 422},
       {tag_of<Job>(&Job::drop_off), 501},
       {tag_of<Job>(&Job::tag_number), 509},
+      {tag_of<Job>(&Job::time_agreed_by), 510},
       {tag_of<Job>(&Agreed::mains_tension), 525},
       {tag_of<Job>(&Agreed::string_ink), 554},
       {tag_of<StageMark>(&StageMark::stage), 602},
       {tag_of<ConsentGiven>(&ConsentGiven::choice), 701},
+      {tag_of<BookLink>(&BookLink::other), 1301},
+      {tag_of<BookLink>(&BookLink::by), 1304},
+      {tag_of<OtherName>(&OtherName::family_name), 1401},
+      {tag_of<OtherName>(&OtherName::by), 1406},
       {tag_of<EventInfo>(&EventInfo::name), 2001},
+      {tag_of<EventInfo>(&EventInfo::keep_days), 2007},
       {tag_of<TeamMember>(&TeamMember::device), 2105},
       {tag_of<EntryListItem>(&EntryListItem::player), 2211},
       {tag_of<Price>(&Price::amount_minor), 2302},

@@ -5,6 +5,7 @@
 
 #include "core/desk/consent.h"
 #include "core/desk/event_book.h"
+#include "core/desk/person_books.h"
 #include "tests/core/desk/desk_room.h"
 
 using namespace weavelog;
@@ -55,6 +56,25 @@ TEST_CASE("each entry is known, likely or new, with what the player had last and
   CHECK(known.last->event_name == "Harbour Open");
   CHECK(known.last->days == 20);
   CHECK(lines[2].band == MatchBand::likely);
+}
+
+TEST_CASE("two books of one person are asked about until they are linked, and are one candidate from then on") {
+  Desk desk;
+  std::vector<BookId> books;
+  for (int i = 0; i < 2; ++i) {
+    books.push_back(desk.first_drop_off(1));
+    desk.change<Person>(books.back(), desk.load(books.back()).person.id(), [](Person& person) { person.country = "NED", person.birth_year = 2002; });
+    desk.clock.advance(kDay);
+  }
+  desk.event = desk.ledger->create_book_id();
+  import(desk, "family_name,given_name,country,birth_year\nWENDELMOOR,Ilse,NED,2002\n");
+  CHECK(arrival(*desk.ledger, desk.event, desk.clock.now()).at(0).band == MatchBand::likely);
+  for (const Draft& draft : must(say_of_books(*desk.ledger, books[0], books[1], LinkSaid::same_person, "Mara", desk.clock.now()))) desk.append(draft);
+  const auto lines = arrival(*desk.ledger, desk.event, desk.clock.now());
+  CHECK(lines.at(0).band == MatchBand::known);
+  REQUIRE(lines.at(0).candidates.size() == 1);
+  CHECK(lines.at(0).candidates[0].match.book == books[1]);  // where the newest job stands
+  CHECK(index_of_players(*desk.ledger).size() == 1);
 }
 
 TEST_CASE("an entry that a person linked is known, whatever its name") {

@@ -79,10 +79,11 @@ TEST_CASE("frozen: every entry of every version is read and encoded to the same 
 /// Kinds that the frozen versions did not know.
 constexpr EntityKind kCameLater[] = {kCardTaken, kFrameFinding, kBenchRecord, kCheckResult, kReading, kPhoto, kStockItem, kStockMove, kCharge, kPayment,
                                      kDayClose, kMachine, kMachineCare, kShift, kListStep, kDraw, kDrawLine, kMatch, kHomeBench, kBenchWish, kPlanRules, kDayPlace,
-                                     kQualityRules};
+                                     kQualityRules, kBookLink, kOtherName};
 /// And fields of kinds that they knew.
 constexpr FieldTag kFieldsCameLater[] = {tag_of<StageMark>(&StageMark::machine), tag_of<DropOff>(&DropOff::bags),
-                                          tag_of<Setup>(&Agreed::knot_pretension), tag_of<Job>(&Agreed::knot_pretension)};
+                                          tag_of<Setup>(&Agreed::knot_pretension), tag_of<Job>(&Agreed::knot_pretension),
+                                          tag_of<Job>(&Job::time_agreed_by), tag_of<EventInfo>(&EventInfo::keep_days)};
 
 TEST_CASE("frozen: the database of every version opens, verifies, and shows everything") {
   const std::string version = GENERATE("0", "1", "2");

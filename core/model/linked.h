@@ -1,0 +1,26 @@
+#pragma once
+// Which books are one person's, by what people said of them (core/model/link.h).
+
+#include <vector>
+
+#include "core/model/choices.h"
+#include "core/store/ledger.h"
+
+namespace weavelog {
+
+struct LinkedBooks {
+  std::vector<BookId> here;       ///< held by this device, the asked one included; oldest first
+  std::vector<BookId> elsewhere;  ///< linked, but not (or no longer) held here
+};
+
+/// Follows what is said from book to book, whichever of two holds it; chains and circles end. Where one of two books says that they are
+/// different people's they are not followed into each other, whatever the other one says: nothing is shown as somebody's on half a word.
+[[nodiscard]] LinkedBooks linked_books(const Ledger& ledger, const BookId& book);
+
+/// What is said of two books, by either; other_person if they contradict each other.
+[[nodiscard]] LinkSaid said_of(const Ledger& ledger, const BookId& one, const BookId& other);
+
+/// Every book that is linked to another one, in groups; books that stand alone are in none.
+[[nodiscard]] std::vector<LinkedBooks> all_linked_books(const Ledger& ledger);
+
+}  // namespace weavelog
