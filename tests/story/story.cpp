@@ -6,6 +6,8 @@
 #include <stdexcept>
 #include <thread>
 
+#include "tests/story/story_json.h"
+
 namespace weavelog::testing {
 namespace {
 
@@ -51,13 +53,6 @@ json::value parsed(const std::string& text) {
   json::value value = json::parse(text, error);
   if (error) throw std::runtime_error("no JSON: " + text);
   return value;
-}
-
-std::string text_at(const json::value& value, const char* name) {
-  const auto* object = value.if_object();
-  const auto* found = object ? object->if_contains(name) : nullptr;
-  const auto* text = found ? found->if_string() : nullptr;
-  return text ? std::string(text->subview()) : std::string();
 }
 
 std::string quantity_at(const json::value& value, const char* name) {
@@ -188,7 +183,7 @@ std::string Story::exchange(const Tablet& tablet, EventServer& server) {
 
 /// Empty while the tablet does not know her.
 json::array Story::history(const Tablet& tablet) {
-  const json::value jobs = ask(tablet, {"history", "Vargelín"}, {}, {0, 4});
+  const json::value jobs = ask(tablet, {"history", "Vargelín Odile"}, {}, {0, 4});
   return jobs.is_array() ? jobs.as_array() : json::array();
 }
 
@@ -199,11 +194,12 @@ std::size_t Story::jobs_at(const Tablet& tablet, const std::string& stage) {
   return count;
 }
 
+std::string Story::path(const std::string& name) const { return (options_.folder / name).string(); }
+
 std::string Story::file(const std::string& name, const std::string& content) {
   std::filesystem::create_directories(options_.folder);
-  const auto path = options_.folder / name;
-  std::ofstream(path, std::ios::binary) << content;
-  return path.string();
+  std::ofstream(path(name), std::ios::binary) << content;
+  return path(name);
 }
 
 // ------------------------------------------------------------------------------------------------ the story
@@ -342,10 +338,15 @@ void Story::same_as_last_time() {
 StoryEnd Story::play() {
   harbour_opens();
   first_drop_off();
+  two_more_at_harbour();
   two_answers();
+  // Made while she is there: on a bag tag it goes further than any network.
+  zarinas_card_ = text_at(ask(desk_, {"card", "make", "Ветрова"}), "text");
   strung_offline();
   lakeside_opens();
   same_as_last_time();
+  withdrawn_and_lost();
+  third_event();
   StoryEnd end;
   for (const json::value& job : history(second_head_)) {
     end.tensions.push_back(quantity_at(job, "mains_tension") + " / " + quantity_at(job, "crosses_tension"));
@@ -354,9 +355,11 @@ StoryEnd Story::play() {
   end.open_questions = ask(second_head_, {"questions"}, {}, {0, 3}).as_array().size();
   end.read_back = read_back_;
   // Ends with another code than 0 if chains, rows or entries are not as they should be.
-  for (const Tablet* tablet : {&head_, &desk_, &stringer_, &second_head_}) static_cast<void>(ask(*tablet, {"verify"}));
+  end.at_the_ridge = at_the_ridge_;
+  for (const Tablet* tablet : {&head_, &desk_, &stringer_, &second_head_, &ridge_}) static_cast<void>(ask(*tablet, {"verify"}));
   end.killed = killed_;
   if (lakeside_.runs()) lakeside_.stop();
+  if (harbour_.runs()) harbour_.stop();
   options_.tell("The history goes on with her: seven rackets, every one as it was agreed.");
   return end;
 }

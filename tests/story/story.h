@@ -1,5 +1,5 @@
 #pragma once
-// The main job from one event to the next, played with the real programs: two event servers, four tablets, files, TLS on
+// The main job from one event to the next, played with the real programs: three events, two of them with a server, five tablets, files, TLS on
 // loopback. Each step first looks whether it is done already, as a person does after a crash, so a process may be killed at any
 // moment and the story still ends the same.
 
@@ -29,9 +29,11 @@ struct StoryEnd {
   std::vector<std::string> stages;    ///< of the same jobs
   std::string read_back;              ///< of the last drop-off
   std::size_t open_questions = 0;
+  std::vector<std::string> at_the_ridge{};  ///< how the third event's list is known: bands, in its order
   int killed = 0;                     ///< processes that were killed on the way
   bool operator==(const StoryEnd& other) const {
-    return tensions == other.tensions && stages == other.stages && read_back == other.read_back && open_questions == other.open_questions;
+    return tensions == other.tensions && stages == other.stages && read_back == other.read_back && open_questions == other.open_questions &&
+           at_the_ridge == other.at_the_ridge;
   }
 };
 
@@ -72,6 +74,10 @@ class Story {
   void strung_offline();
   void lakeside_opens();
   void same_as_last_time();
+  void two_more_at_harbour();
+  void withdrawn_and_lost();
+  void third_event();
+  void first_time_at_harbour(const std::string& family, const std::string& given, const std::string& country, const std::string& year);
 
   boost::json::value ask(const Tablet& tablet, Words words, const std::string& input = {}, std::vector<int> fine = {0});
   void act(const Tablet& tablet, Words words, const std::string& input = {});
@@ -80,6 +86,10 @@ class Story {
   std::string exchange(const Tablet& tablet, EventServer& server);
   std::size_t jobs_at(const Tablet& tablet, const std::string& stage);
   boost::json::array history(const Tablet& tablet);
+  bool knows(const Tablet& tablet, const std::string& name);
+  std::string consent_of(const Tablet& tablet, const std::string& name);
+  std::string band_at_ridge(const std::string& given);
+  [[nodiscard]] std::string path(const std::string& name) const;
   std::string file(const std::string& name, const std::string& content);
 
   StoryOptions options_;
@@ -88,8 +98,9 @@ class Story {
   std::string last_words_;
   EventServer harbour_, lakeside_;
   Tablet head_{"head", "Head of Harbour"}, desk_{"desk", "Harbour desk tablet"}, stringer_{"stringer", "Travelling stringer"},
-      second_head_{"lakeside-head", "Head of Lakeside"};
-  std::string read_back_;
+      second_head_{"lakeside-head", "Head of Lakeside"}, ridge_{"ridge", "Colleague at the Ridge"};
+  std::string read_back_, zarinas_card_;
+  std::vector<std::string> at_the_ridge_;
 };
 
 }  // namespace weavelog::testing
