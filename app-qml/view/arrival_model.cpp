@@ -33,16 +33,30 @@ QString yearText(const std::optional<std::int64_t>& year) {
   return year ? QString::number(*year) : QString();
 }
 
+// What speaks for a candidate, or against: "name, country".
+QString evidence(const weavelog::Candidate& candidate, bool speaksFor) {
+  QStringList parts;
+  for (const auto& one : candidate.evidence) {
+    if (one.agreement == weavelog::Likeness::unsaid || (one.weight > 0) != speaksFor) continue;
+    switch (one.field) {
+      case weavelog::EvidenceField::name:
+        parts.append(one.agreement == weavelog::Likeness::same ? ArrivalModel::tr("name") : ArrivalModel::tr("name nearly"));
+        break;
+      case weavelog::EvidenceField::country: parts.append(ArrivalModel::tr("country")); break;
+      case weavelog::EvidenceField::birth_year: parts.append(ArrivalModel::tr("birth year")); break;
+      case weavelog::EvidenceField::hand: parts.append(ArrivalModel::tr("hand")); break;
+      case weavelog::EvidenceField::tour_number: parts.append(ArrivalModel::tr("tour number")); break;
+      default: break;
+    }
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
 }  // namespace
 
 ArrivalModel::ArrivalModel(AppDevice& device, QObject* parent) : QAbstractListModel(parent), device_(device) {
-  looker_.setMaxThreadCount(1);
   connect(&device_, &AppDevice::eventChanged, this, &ArrivalModel::look);
   look();
-}
-
-ArrivalModel::~ArrivalModel() {
-  looker_.waitForDone();
 }
 
 ArrivalModel* ArrivalModel::create(QQmlEngine* engine, QJSEngine*) {
@@ -69,25 +83,10 @@ void ArrivalModel::look() {
     take({});
     return;
   }
-  if (looking_) {
-    lookAgain_ = true;
-    return;
-  }
-  looking_ = true;
-  looker_.start([this, event, now = device_.work().now()] {
-    auto rows = compared(event, now);
-    QMetaObject::invokeMethod(
-        this,
-        [this, event, rows = std::move(rows)]() mutable {
-          looking_ = false;
-          if (std::exchange(lookAgain_, false)) {
-            look();
-          } else if (event == device_.work().event()) {
-            take(std::move(rows));
-          }
-        },
-        Qt::QueuedConnection);
-  });
+  beside_.work([this, event, now = device_.work().now()] { return std::pair(event, compared(event, now)); },
+               [this](const auto& seen) {
+                 if (seen.first == device_.work().event()) take(seen.second);
+               });
 }
 
 std::vector<ArrivalModel::Row> ArrivalModel::compared(const weavelog::BookId& event, weavelog::UnixMs now) const {
@@ -111,12 +110,16 @@ std::vector<ArrivalModel::Row> ArrivalModel::compared(const weavelog::BookId& ev
                        QString::fromStdString(candidate.last->event_name)},
                       QStringLiteral("  ·  "));
       }
+      if (candidate.last && candidate.last->days)
+        last = joined({last, tr("%n day(s) ago", "", static_cast<int>(*candidate.last->days))}, QStringLiteral("  ·  "));
       row.books.push_back(player.book);
       row.candidates.append(QVariantMap{
           {QStringLiteral("name"), nameOf(player.family_name, player.given_name, player.native_name)},
           {QStringLiteral("detail"), joined({QString::fromStdString(player.country), yearText(player.birth_year)},
                                             QStringLiteral("  ·  "))},
           {QStringLiteral("last"), last},
+          {QStringLiteral("like"), evidence(candidate.match, true)},
+          {QStringLiteral("unlike"), evidence(candidate.match, false)},
           {QStringLiteral("mayCross"), candidate.may_cross}});
       if (device_.work().workplace().is_ticked(player.book)) {
         row.sent = true;

@@ -2,9 +2,9 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
-#include <QThreadPool>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/beside_screen.h"
 #include "app-qml/view/keyed_rows.h"
 
 class QQmlEngine;
@@ -27,7 +27,6 @@ class ArrivalModel : public QAbstractListModel {
   Q_ENUM(Band)
 
   explicit ArrivalModel(AppDevice& device, QObject* parent = nullptr);
-  ~ArrivalModel() override;
   static ArrivalModel* create(QQmlEngine* engine, QJSEngine* script);
 
   [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
@@ -58,7 +57,7 @@ class ArrivalModel : public QAbstractListModel {
     weavelog::EntityId entry;
     Band band = New;
     QString name, detail;
-    QVariantList candidates;  // [{name, detail, last, mayCross}]
+    QVariantList candidates;  // [{name, detail, last, like, unlike, mayCross}]
     std::vector<weavelog::BookId> books;
     int ticked = -1;
     bool sent = false;  // a candidate's book crosses already
@@ -73,6 +72,5 @@ class ArrivalModel : public QAbstractListModel {
 
   AppDevice& device_;
   std::vector<Row> rows_;
-  bool looking_ = false, lookAgain_ = false;
-  QThreadPool looker_;  // last: waits for its work before anything else goes
+  BesideScreen beside_{*this};  // ends before what it reports to
 };
