@@ -31,6 +31,9 @@ void add_bench_commands(CLI::App& app, Work& chosen);  // job, bench, reading, c
 void add_list_commands(CLI::App& app, Work& chosen);   // steps, step-set, step-add
 void add_event_draw_commands(CLI::App& app, Work& chosen);  // draws, draw-add, draw-remove, draw-line, match, home-benches
 void add_room_day_commands(CLI::App& app, Work& chosen);  // room-day, room-promise, room-forecast, plan-rules, bench-wish
+void add_new_time_command(CLI::App& app, Work& chosen);     // new-time
+void add_link_commands(CLI::App& app, Work& chosen);        // link, unlink, linked, also-known
+void add_past_jobs_command(CLI::App& app, Work& chosen);    // past-jobs
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer
 void add_forget_commands(CLI::App& app, Work& chosen);    // forget, forgotten
 void add_bundle_commands(CLI::App& app, Work& chosen);    // bundle make, read, show, receipt, list, key

@@ -16,7 +16,7 @@ struct DayRoom : Desk {
   explicit DayRoom(const std::string& name = "head") : Desk(name) {}
 
   void open(std::initializer_list<const char*> stringers = {"Merrin", "Odalys"}) {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now()));
     for (const char* name : stringers) {
       TeamMember one;
       one.name = name;

@@ -14,7 +14,7 @@ namespace {
 
 
 struct Shop : Desk {
-  Shop() { append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now())); }
+  Shop() { append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now())); }
   EntityId machine(const std::string& name, std::optional<std::int64_t> every = {}) {
     Machine wanted;
     wanted.name = name;

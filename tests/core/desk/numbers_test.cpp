@@ -131,7 +131,7 @@ TEST_CASE("an event is set beside the one of its name a year before, by the same
   Desk desk;
   const auto make = [&](const char* name, const char* first, const char* last, std::vector<int> by_day) {
     const BookId book = desk.ledger->create_book_id();
-    desk.append(new_event(book, {name, "", first, last, "UTC", "EUR"}, desk.clock.now()));
+    desk.append(new_event(book, {name, "", first, last, "UTC", "EUR", {}}, desk.clock.now()));
     const std::int64_t begin = *day_from(first) * kDay;
     for (std::size_t day = 0; day < by_day.size(); ++day)
       for (int i = 0; i < by_day[day]; ++i) {

@@ -277,7 +277,7 @@ TEST_CASE("the same feel with another string comes in half units of the player's
 
 TEST_CASE("the strings of the stock carry their material and gauge, each once") {
   BedRoom room;
-  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, room.clock.now()));
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
   for (const auto& [name, material, gauge] :
        {std::tuple{"Velmora Round", StringMaterial::polyester, 120}, std::tuple{"Velmora Round", StringMaterial::unsaid, 120},
         std::tuple{"Velmora Round", StringMaterial::polyester, 125}, std::tuple{"Tarnbrook Silk", StringMaterial::unsaid, 0}}) {

@@ -13,7 +13,7 @@ namespace {
 struct Room : Desk {
   explicit Room(const std::string& name = "head") : Desk(name) {}
   void open() {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now()));
     for (const char* name : {"Merrin", "Odalys", "Corvin"}) member(name, TeamRole::stringer);
     member("Ines", TeamRole::desk);
     Machine machine;
@@ -157,7 +157,7 @@ TEST_CASE("a room chooses from which round on nobody shares a bench, and nonsens
 TEST_CASE("what is missing for a plan of benches is said") {
   Room room;
   CHECK(RoomBenches::make(*room.ledger, room.event).error().code == FaultCode::not_found);
-  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, room.clock.now()));
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
   CHECK(RoomBenches::make(*room.ledger, room.event).error().message().find("team") != std::string::npos);
   room.member("Merrin", TeamRole::stringer);
   CHECK(RoomBenches::make(*room.ledger, room.event).error().message().find("draw") != std::string::npos);

@@ -25,7 +25,7 @@ void add_singles(DayRoom& room, int size) {
 
 TEST_CASE("rackets are forecast for the days on which a draw is still played, by who is still in") {
   DayRoom room;
-  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR"}, room.clock.now()));
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
   room.clock.set(room.at("08:30"));
   add_singles(room, 8);
   for (int i = 1; i <= 4; ++i) (void)room.bring(("Player" + std::to_string(i)).c_str(), room.at("12:00"));
@@ -61,7 +61,7 @@ TEST_CASE("rackets are forecast for the days on which a draw is still played, by
 
 TEST_CASE("without a draw, or after the event, there is nothing to forecast, and that is said") {
   DayRoom room;
-  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR"}, room.clock.now()));
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
   CHECK(room_forecast_input(*room.ledger, room.event, room.at("08:00")).error().code == FaultCode::not_found);
   CHECK(room_forecast_input(*room.ledger, room.event, room.at("08:00") + 5 * kDay).error().code == FaultCode::refused);
 }

@@ -12,7 +12,7 @@ namespace {
 
 struct Order : DayRoom {
   Order() {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now()));
     clock.set(at("08:00"));
     for (const char* name : {"Singles", "Doubles"}) {
       NewDraw wanted;

@@ -15,7 +15,7 @@ const std::string kZone = "Europe/Lisbon";
 
 struct Team : Desk {
   Team() {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", kZone, "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", kZone, "EUR", {}}, clock.now()));
     for (const char* name : {"Mara", "Joren"}) {
       TeamMember member;
       member.name = name;

@@ -14,7 +14,7 @@ struct Store : Desk {
   BookId book = first_drop_off(2);
   std::vector<EntityId> jobs;
   Store() {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now()));
     for (const auto& job : load(book).jobs) jobs.push_back(job.id());
   }
   EntityId item(StockItem wanted) {

@@ -12,7 +12,7 @@ struct Till : Desk {
   std::vector<EntityId> jobs;
 
   explicit Till(const std::string& currency = "EUR", std::vector<std::pair<std::string, std::int64_t>> prices = usual()) {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", currency}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", currency, {}}, clock.now()));
     for (const auto& [service, amount] : prices) add(event, Price{service, amount, currency}, kEventBook);
     for (const auto& job : load(book).jobs) jobs.push_back(job.id());
   }

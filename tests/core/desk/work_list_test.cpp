@@ -16,7 +16,7 @@ const Language kEnglish, kGerman = Language::from("de-AT").value();
 
 struct Lists : Desk {
   explicit Lists(const std::string& name = "desk") : Desk(name) {
-    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR"}, clock.now()));
+    append(new_event(event, {"Harbour Open", "", "2031-05-26", "2031-06-08", "Europe/Lisbon", "EUR", {}}, clock.now()));
   }
   [[nodiscard]] std::vector<WorkStep> list(WorkList which, bool off_too = false) const {
     return work_list(list_steps(*ledger, event), which, off_too);
