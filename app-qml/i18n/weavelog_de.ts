@@ -146,6 +146,40 @@
     </message>
 </context>
 <context>
+    <name>ArrivalModel</name>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>Name beinahe</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>Geburtsjahr</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>Schlaghand</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>Tournummer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ArrivalRow</name>
     <message>
         <source>Goes across</source>
@@ -166,6 +200,14 @@
     <message>
         <source>Has not agreed that this history goes to other events: ask the player</source>
         <translation>Hat nicht zugestimmt, dass dieser Verlauf zu anderen Turnieren geht: den Spieler fragen</translation>
+    </message>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Gleich: %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Verschieden: %1</translation>
     </message>
 </context>
 <context>
@@ -2432,6 +2474,10 @@
         <source>String bed</source>
         <translation>Saitenbett</translation>
     </message>
+    <message>
+        <source>New time</source>
+        <translation>Neue Zeit</translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -3488,6 +3534,64 @@
     </message>
 </context>
 <context>
+    <name>NewTimeSheet</name>
+    <message>
+        <source>New time: %1</source>
+        <translation>Neue Zeit: %1</translation>
+    </message>
+    <message>
+        <source>New time</source>
+        <translation>Neue Zeit</translation>
+    </message>
+    <message>
+        <source>Ready by %1, agreed with %2</source>
+        <translation>Fertig bis %1, vereinbart mit %2</translation>
+    </message>
+    <message>
+        <source>Promised for %1</source>
+        <translation>Zugesagt für %1</translation>
+    </message>
+    <message>
+        <source>No time was said so far</source>
+        <translation>Bisher wurde keine Zeit genannt</translation>
+    </message>
+    <message>
+        <source>On the machine or strung already: ask at the bench what is left to do.</source>
+        <translation>Schon auf der Maschine oder bespannt: am Arbeitsplatz fragen, was noch zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Only this racket</source>
+        <translation>Nur dieser Schläger</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rackets were promised together.</source>
+        <translation>
+            <numerusform>%n Schläger wurde zugesagt.</numerusform>
+            <numerusform>%n Schläger wurden zusammen zugesagt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Agreed with</source>
+        <translation>Vereinbart mit</translation>
+    </message>
+    <message>
+        <source>The player, or who speaks for them. Nothing is promised behind anybody’s back.</source>
+        <translation>Mit dem Spieler oder wer für ihn spricht. Niemandem wird hinter seinem Rücken etwas zugesagt.</translation>
+    </message>
+    <message>
+        <source>With %1</source>
+        <translation>Mit %1</translation>
+    </message>
+    <message>
+        <source>Promise %1</source>
+        <translation>%1 zusagen</translation>
+    </message>
+    <message>
+        <source>Choose another time</source>
+        <translation>Eine andere Zeit wählen</translation>
+    </message>
+</context>
+<context>
     <name>NumbersModel</name>
     <message>
         <source>%1 %</source>
@@ -3636,6 +3740,53 @@
     </message>
 </context>
 <context>
+    <name>OtherNameSheet</name>
+    <message>
+        <source>Name kept</source>
+        <translation>Name behalten</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Anderer Name</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Name in eigener Schrift</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>From before</source>
+        <translation>Von früher</translation>
+    </message>
+    <message>
+        <source>Since a marriage</source>
+        <translation>Seit einer Heirat</translation>
+    </message>
+    <message>
+        <source>Short form</source>
+        <translation>Kurzform</translation>
+    </message>
+    <message>
+        <source>Another spelling</source>
+        <translation>Andere Schreibweise</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
     <message>
         <source>Pair with an event server</source>
@@ -3660,6 +3811,21 @@
     <message>
         <source>Pair</source>
         <translation>Koppeln</translation>
+    </message>
+</context>
+<context>
+    <name>PartBooksSheet</name>
+    <message>
+        <source>Not the same person</source>
+        <translation>Nicht dieselbe Person</translation>
+    </message>
+    <message>
+        <source>This book is parted from the others. Each is as it was before they were linked; what was answered since for both stays in both.</source>
+        <translation>Dieses Buch wird von den anderen getrennt. Jedes ist wie vor dem Verknüpfen; was seither für beide beantwortet wurde, bleibt in beiden.</translation>
+    </message>
+    <message>
+        <source>Part the books</source>
+        <translation>Bücher trennen</translation>
     </message>
 </context>
 <context>
@@ -3710,6 +3876,16 @@
     <message>
         <source>Reads best</source>
         <translation>Liest am besten</translation>
+    </message>
+</context>
+<context>
+    <name>PersonLinks</name>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n Schläger</numerusform>
+            <numerusform>%n Schläger</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4270,7 +4446,7 @@
     </message>
 </context>
 <context>
-    <name>PromiseModel</name>
+    <name>PromiseAnswer</name>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
@@ -4278,6 +4454,57 @@
     <message>
         <source>%1, promised for %2: %3 now, %4 then</source>
         <translation>%1, versprochen für %2: jetzt %3, dann %4</translation>
+    </message>
+</context>
+<context>
+    <name>PromiseNotice</name>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>Der Raum kann %1 versprechen</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Diese Zeit ist zu halten</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Diese Zeit ist nicht sicher zu halten. Der Raum kann %1 versprechen</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Diese Zeit ist nicht zu halten, und keine Schicht hat Platz</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Schätzung: %1 solcher Zusagen werden gehalten, nach Warteschlange, Schichten und bisheriger Dauer.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Schätzung: %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Nicht einmal vor allem, was wartet.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>Der Reihe nach: %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Dafür müssten weichen:</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 nehmen</translation>
+    </message>
+    <message>
+        <source>Not connected to %1: the benches there hear of these rackets later. Better agree on a time when they do.</source>
+        <translation>Nicht verbunden mit %1: Die Arbeitsplätze dort erfahren von diesen Schlägern erst später. Besser dann eine Zeit vereinbaren.</translation>
+    </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>Es lässt sich keine Zeit berechnen: %1</translation>
     </message>
 </context>
 <context>
@@ -4851,18 +5078,6 @@
         <translation>Fertig bis</translation>
     </message>
     <message>
-        <source>A quarter of an hour sooner</source>
-        <translation>Eine Viertelstunde früher</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>Keine Zeit</translation>
-    </message>
-    <message>
-        <source>A quarter of an hour later</source>
-        <translation>Eine Viertelstunde später</translation>
-    </message>
-    <message>
         <source>%1 h</source>
         <translation>%1 Std.</translation>
     </message>
@@ -4893,50 +5108,6 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Taschen, die mit den Schlägern kamen</translation>
-    </message>
-    <message>
-        <source>The room can promise %1</source>
-        <translation>Der Raum kann %1 versprechen</translation>
-    </message>
-    <message>
-        <source>This time can be kept</source>
-        <translation>Diese Zeit ist zu halten</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept with certainty. The room can promise %1</source>
-        <translation>Diese Zeit ist nicht sicher zu halten. Der Raum kann %1 versprechen</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept, and no shift has room</source>
-        <translation>Diese Zeit ist nicht zu halten, und keine Schicht hat Platz</translation>
-    </message>
-    <message>
-        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
-        <translation>Schätzung: %1 solcher Zusagen werden gehalten, nach Warteschlange, Schichten und bisheriger Dauer.</translation>
-    </message>
-    <message>
-        <source>Estimate: %1.</source>
-        <translation>Schätzung: %1.</translation>
-    </message>
-    <message>
-        <source>Not even before all that waits.</source>
-        <translation>Nicht einmal vor allem, was wartet.</translation>
-    </message>
-    <message>
-        <source>In its turn: %1.</source>
-        <translation>Der Reihe nach: %1.</translation>
-    </message>
-    <message>
-        <source>For it would have to give way:</source>
-        <translation>Dafür müssten weichen:</translation>
-    </message>
-    <message>
-        <source>Take %1</source>
-        <translation>%1 nehmen</translation>
-    </message>
-    <message>
-        <source>No time can be reckoned: %1</source>
-        <translation>Es lässt sich keine Zeit berechnen: %1</translation>
     </message>
 </context>
 <context>
@@ -5059,6 +5230,13 @@
     <message>
         <source>Rush</source>
         <translation>Eilt</translation>
+    </message>
+</context>
+<context>
+    <name>SaidBy</name>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
     </message>
 </context>
 <context>
@@ -5197,6 +5375,96 @@
     <message>
         <source>For another racket: keep to the tensions printed on its own frame.</source>
         <translation>Für einen anderen Schläger: Halten Sie sich an die Spannungen, die auf dessen Rahmen stehen.</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonCard</name>
+    <message>
+        <source>Names and books</source>
+        <translation>Namen und Bücher</translation>
+    </message>
+    <message>
+        <source>Also %1</source>
+        <translation>Auch %1</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation>Früher: %1</translation>
+    </message>
+    <message>
+        <source>Married: %1</source>
+        <translation>Verheiratet: %1</translation>
+    </message>
+    <message>
+        <source>Called %1</source>
+        <translation>Gerufen %1</translation>
+    </message>
+    <message>
+        <source>Also spelt %1</source>
+        <translation>Auch geschrieben %1</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Name taken back</source>
+        <translation>Name zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Anderer Name</translation>
+    </message>
+    <message>
+        <source>One more book of this person, not on this device</source>
+        <translation>Ein weiteres Buch dieser Person, nicht auf diesem Gerät</translation>
+    </message>
+    <message>
+        <source>The books differ: %1, %2</source>
+        <translation>Die Bücher sagen Verschiedenes: %1, %2</translation>
+    </message>
+    <message>
+        <source>The books differ: %1</source>
+        <translation>Die Bücher sagen Verschiedenes: %1</translation>
+    </message>
+    <message>
+        <source>Both books say: %1</source>
+        <translation>Beide Bücher sagen: %1</translation>
+    </message>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Ein anderes Buch dieser Person</translation>
+    </message>
+    <message>
+        <source>Not the same person</source>
+        <translation>Nicht dieselbe Person</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonSheet</name>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Ein anderes Buch dieser Person</translation>
+    </message>
+    <message>
+        <source>Linked books are shown together: history in order, the last time of either. Nothing is copied, and they can be parted again.</source>
+        <translation>Verknüpfte Bücher werden zusammen gezeigt: der Verlauf der Reihe nach, das letzte Mal aus beiden. Nichts wird kopiert, und sie lassen sich wieder trennen.</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Spieler suchen</translation>
+    </message>
+    <message>
+        <source>The same person</source>
+        <translation>Dieselbe Person</translation>
+    </message>
+    <message>
+        <source>Two different people</source>
+        <translation>Zwei verschiedene Personen</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anderes</translation>
     </message>
 </context>
 <context>
@@ -6369,6 +6637,21 @@
     <message>
         <source>Said in</source>
         <translation>Gesagt in</translation>
+    </message>
+</context>
+<context>
+    <name>TimeStepper</name>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Eine Viertelstunde früher</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Keine Zeit</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Eine Viertelstunde später</translation>
     </message>
 </context>
 <context>

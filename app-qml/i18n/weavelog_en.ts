@@ -22,6 +22,16 @@
     </message>
 </context>
 <context>
+    <name>ArrivalModel</name>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BedModel</name>
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
@@ -279,6 +289,26 @@
         <translation>
             <numerusform>%n decimal at most in this currency.</numerusform>
             <numerusform>%n decimals at most in this currency.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>NewTimeSheet</name>
+    <message numerus="yes">
+        <source>%n rackets were promised together.</source>
+        <translation>
+            <numerusform>%n racket was promised.</numerusform>
+            <numerusform>%n rackets were promised together.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PersonLinks</name>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n racket</numerusform>
+            <numerusform>%n rackets</numerusform>
         </translation>
     </message>
 </context>

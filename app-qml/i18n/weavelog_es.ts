@@ -146,6 +146,40 @@
     </message>
 </context>
 <context>
+    <name>ArrivalModel</name>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>nombre casi</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>país</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>año de nacimiento</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>mano</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>número del circuito</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>hace %n día</numerusform>
+            <numerusform>hace %n días</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ArrivalRow</name>
     <message>
         <source>Goes across</source>
@@ -166,6 +200,14 @@
     <message>
         <source>Has not agreed that this history goes to other events: ask the player</source>
         <translation>No ha aceptado que este historial pase a otros torneos: pregunte al jugador</translation>
+    </message>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Coincide: %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Difiere: %1</translation>
     </message>
 </context>
 <context>
@@ -2432,6 +2474,10 @@
         <source>String bed</source>
         <translation>Encordado</translation>
     </message>
+    <message>
+        <source>New time</source>
+        <translation>Nueva hora</translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -3488,6 +3534,64 @@
     </message>
 </context>
 <context>
+    <name>NewTimeSheet</name>
+    <message>
+        <source>New time: %1</source>
+        <translation>Nueva hora: %1</translation>
+    </message>
+    <message>
+        <source>New time</source>
+        <translation>Nueva hora</translation>
+    </message>
+    <message>
+        <source>Ready by %1, agreed with %2</source>
+        <translation>Listo para las %1, acordado con %2</translation>
+    </message>
+    <message>
+        <source>Promised for %1</source>
+        <translation>Prometido para las %1</translation>
+    </message>
+    <message>
+        <source>No time was said so far</source>
+        <translation>Hasta ahora no se dijo ninguna hora</translation>
+    </message>
+    <message>
+        <source>On the machine or strung already: ask at the bench what is left to do.</source>
+        <translation>Ya en la máquina o encordada: preguntar en el puesto qué falta por hacer.</translation>
+    </message>
+    <message>
+        <source>Only this racket</source>
+        <translation>Solo esta raqueta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rackets were promised together.</source>
+        <translation>
+            <numerusform>Se prometió %n raqueta.</numerusform>
+            <numerusform>Se prometieron %n raquetas juntas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Agreed with</source>
+        <translation>Acordado con</translation>
+    </message>
+    <message>
+        <source>The player, or who speaks for them. Nothing is promised behind anybody’s back.</source>
+        <translation>El jugador, o quien habla por él. No se promete nada a espaldas de nadie.</translation>
+    </message>
+    <message>
+        <source>With %1</source>
+        <translation>Con %1</translation>
+    </message>
+    <message>
+        <source>Promise %1</source>
+        <translation>Prometer %1</translation>
+    </message>
+    <message>
+        <source>Choose another time</source>
+        <translation>Elegir otra hora</translation>
+    </message>
+</context>
+<context>
     <name>NumbersModel</name>
     <message>
         <source>%1 %</source>
@@ -3636,6 +3740,53 @@
     </message>
 </context>
 <context>
+    <name>OtherNameSheet</name>
+    <message>
+        <source>Name kept</source>
+        <translation>Nombre guardado</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Otro nombre</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nombre en su escritura</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>From before</source>
+        <translation>De antes</translation>
+    </message>
+    <message>
+        <source>Since a marriage</source>
+        <translation>Desde una boda</translation>
+    </message>
+    <message>
+        <source>Short form</source>
+        <translation>Forma corta</translation>
+    </message>
+    <message>
+        <source>Another spelling</source>
+        <translation>Otra grafía</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
     <message>
         <source>Pair with an event server</source>
@@ -3660,6 +3811,21 @@
     <message>
         <source>Pair</source>
         <translation>Emparejar</translation>
+    </message>
+</context>
+<context>
+    <name>PartBooksSheet</name>
+    <message>
+        <source>Not the same person</source>
+        <translation>No es la misma persona</translation>
+    </message>
+    <message>
+        <source>This book is parted from the others. Each is as it was before they were linked; what was answered since for both stays in both.</source>
+        <translation>Este libro se separa de los demás. Cada uno queda como antes de vincularlos; lo que se respondió desde entonces para ambos queda en ambos.</translation>
+    </message>
+    <message>
+        <source>Part the books</source>
+        <translation>Separar los libros</translation>
     </message>
 </context>
 <context>
@@ -3710,6 +3876,16 @@
     <message>
         <source>Reads best</source>
         <translation>Lee mejor</translation>
+    </message>
+</context>
+<context>
+    <name>PersonLinks</name>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raqueta</numerusform>
+            <numerusform>%n raquetas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4270,7 +4446,7 @@
     </message>
 </context>
 <context>
-    <name>PromiseModel</name>
+    <name>PromiseAnswer</name>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
@@ -4278,6 +4454,57 @@
     <message>
         <source>%1, promised for %2: %3 now, %4 then</source>
         <translation>%1, prometida para %2: ahora %3, después %4</translation>
+    </message>
+</context>
+<context>
+    <name>PromiseNotice</name>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>La sala puede prometer %1</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Esta hora se puede cumplir</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Esta hora no se puede cumplir con certeza. La sala puede prometer %1</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Esta hora no se puede cumplir y ningún turno tiene sitio</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Estimación: se cumple el %1 de tales promesas, según la cola, los turnos y lo que han tardado hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Estimación: %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Ni siquiera antes que todo lo que espera.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>En su turno: %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Tendrían que ceder:</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>Tomar %1</translation>
+    </message>
+    <message>
+        <source>Not connected to %1: the benches there hear of these rackets later. Better agree on a time when they do.</source>
+        <translation>Sin conexión con %1: los puestos de allí sabrán de estas raquetas más tarde. Mejor acordar entonces una hora.</translation>
+    </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>No se puede calcular una hora: %1</translation>
     </message>
 </context>
 <context>
@@ -4851,18 +5078,6 @@
         <translation>Lista para</translation>
     </message>
     <message>
-        <source>A quarter of an hour sooner</source>
-        <translation>Un cuarto de hora antes</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>Sin hora</translation>
-    </message>
-    <message>
-        <source>A quarter of an hour later</source>
-        <translation>Un cuarto de hora después</translation>
-    </message>
-    <message>
         <source>%1 h</source>
         <translation>%1 h</translation>
     </message>
@@ -4893,50 +5108,6 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Bolsas que llegaron con las raquetas</translation>
-    </message>
-    <message>
-        <source>The room can promise %1</source>
-        <translation>La sala puede prometer %1</translation>
-    </message>
-    <message>
-        <source>This time can be kept</source>
-        <translation>Esta hora se puede cumplir</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept with certainty. The room can promise %1</source>
-        <translation>Esta hora no se puede cumplir con certeza. La sala puede prometer %1</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept, and no shift has room</source>
-        <translation>Esta hora no se puede cumplir y ningún turno tiene sitio</translation>
-    </message>
-    <message>
-        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
-        <translation>Estimación: se cumple el %1 de tales promesas, según la cola, los turnos y lo que han tardado hasta ahora.</translation>
-    </message>
-    <message>
-        <source>Estimate: %1.</source>
-        <translation>Estimación: %1.</translation>
-    </message>
-    <message>
-        <source>Not even before all that waits.</source>
-        <translation>Ni siquiera antes que todo lo que espera.</translation>
-    </message>
-    <message>
-        <source>In its turn: %1.</source>
-        <translation>En su turno: %1.</translation>
-    </message>
-    <message>
-        <source>For it would have to give way:</source>
-        <translation>Tendrían que ceder:</translation>
-    </message>
-    <message>
-        <source>Take %1</source>
-        <translation>Tomar %1</translation>
-    </message>
-    <message>
-        <source>No time can be reckoned: %1</source>
-        <translation>No se puede calcular una hora: %1</translation>
     </message>
 </context>
 <context>
@@ -5059,6 +5230,13 @@
     <message>
         <source>Rush</source>
         <translation>Urgente</translation>
+    </message>
+</context>
+<context>
+    <name>SaidBy</name>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
     </message>
 </context>
 <context>
@@ -5197,6 +5375,96 @@
     <message>
         <source>For another racket: keep to the tensions printed on its own frame.</source>
         <translation>Para otra raqueta: respete las tensiones impresas en su propio marco.</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonCard</name>
+    <message>
+        <source>Names and books</source>
+        <translation>Nombres y libros</translation>
+    </message>
+    <message>
+        <source>Also %1</source>
+        <translation>También %1</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation>Antes: %1</translation>
+    </message>
+    <message>
+        <source>Married: %1</source>
+        <translation>De casada o casado: %1</translation>
+    </message>
+    <message>
+        <source>Called %1</source>
+        <translation>Llamado %1</translation>
+    </message>
+    <message>
+        <source>Also spelt %1</source>
+        <translation>También escrito %1</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Retirar: %1</translation>
+    </message>
+    <message>
+        <source>Name taken back</source>
+        <translation>Nombre retirado</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Otro nombre</translation>
+    </message>
+    <message>
+        <source>One more book of this person, not on this device</source>
+        <translation>Otro libro de esta persona, que no está en este dispositivo</translation>
+    </message>
+    <message>
+        <source>The books differ: %1, %2</source>
+        <translation>Los libros no coinciden: %1, %2</translation>
+    </message>
+    <message>
+        <source>The books differ: %1</source>
+        <translation>Los libros no coinciden: %1</translation>
+    </message>
+    <message>
+        <source>Both books say: %1</source>
+        <translation>Ambos libros dicen: %1</translation>
+    </message>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Otro libro de esta persona</translation>
+    </message>
+    <message>
+        <source>Not the same person</source>
+        <translation>No es la misma persona</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonSheet</name>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Otro libro de esta persona</translation>
+    </message>
+    <message>
+        <source>Linked books are shown together: history in order, the last time of either. Nothing is copied, and they can be parted again.</source>
+        <translation>Los libros vinculados se muestran juntos: el historial en orden, la última vez de cualquiera. No se copia nada y se pueden separar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Buscar un jugador</translation>
+    </message>
+    <message>
+        <source>The same person</source>
+        <translation>La misma persona</translation>
+    </message>
+    <message>
+        <source>Two different people</source>
+        <translation>Dos personas distintas</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Otra persona</translation>
     </message>
 </context>
 <context>
@@ -6369,6 +6637,21 @@
     <message>
         <source>Said in</source>
         <translation>Dicha en</translation>
+    </message>
+</context>
+<context>
+    <name>TimeStepper</name>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Un cuarto de hora antes</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Sin hora</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Un cuarto de hora después</translation>
     </message>
 </context>
 <context>

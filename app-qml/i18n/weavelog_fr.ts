@@ -146,6 +146,40 @@
     </message>
 </context>
 <context>
+    <name>ArrivalModel</name>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>nom presque</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>pays</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>année de naissance</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>main</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>numéro de circuit</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>il y a %n jour</numerusform>
+            <numerusform>il y a %n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ArrivalRow</name>
     <message>
         <source>Goes across</source>
@@ -166,6 +200,14 @@
     <message>
         <source>Has not agreed that this history goes to other events: ask the player</source>
         <translation>N’a pas accepté que cet historique passe à d’autres épreuves : demandez au joueur</translation>
+    </message>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Concordent : %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Diffèrent : %1</translation>
     </message>
 </context>
 <context>
@@ -2432,6 +2474,10 @@
         <source>String bed</source>
         <translation>Plan de cordage</translation>
     </message>
+    <message>
+        <source>New time</source>
+        <translation>Nouvelle heure</translation>
+    </message>
 </context>
 <context>
     <name>ListsModel</name>
@@ -3488,6 +3534,64 @@
     </message>
 </context>
 <context>
+    <name>NewTimeSheet</name>
+    <message>
+        <source>New time: %1</source>
+        <translation>Nouvelle heure : %1</translation>
+    </message>
+    <message>
+        <source>New time</source>
+        <translation>Nouvelle heure</translation>
+    </message>
+    <message>
+        <source>Ready by %1, agreed with %2</source>
+        <translation>Prêt pour %1, convenu avec %2</translation>
+    </message>
+    <message>
+        <source>Promised for %1</source>
+        <translation>Promis pour %1</translation>
+    </message>
+    <message>
+        <source>No time was said so far</source>
+        <translation>Aucune heure n’a été dite jusqu’ici</translation>
+    </message>
+    <message>
+        <source>On the machine or strung already: ask at the bench what is left to do.</source>
+        <translation>Déjà sur la machine ou cordée : demander au poste ce qu’il reste à faire.</translation>
+    </message>
+    <message>
+        <source>Only this racket</source>
+        <translation>Seulement cette raquette</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rackets were promised together.</source>
+        <translation>
+            <numerusform>%n raquette a été promise.</numerusform>
+            <numerusform>%n raquettes ont été promises ensemble.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Agreed with</source>
+        <translation>Convenu avec</translation>
+    </message>
+    <message>
+        <source>The player, or who speaks for them. Nothing is promised behind anybody’s back.</source>
+        <translation>Le joueur, ou qui parle pour lui. Rien n’est promis dans le dos de personne.</translation>
+    </message>
+    <message>
+        <source>With %1</source>
+        <translation>Avec %1</translation>
+    </message>
+    <message>
+        <source>Promise %1</source>
+        <translation>Promettre %1</translation>
+    </message>
+    <message>
+        <source>Choose another time</source>
+        <translation>Choisir une autre heure</translation>
+    </message>
+</context>
+<context>
     <name>NumbersModel</name>
     <message>
         <source>%1 %</source>
@@ -3636,6 +3740,53 @@
     </message>
 </context>
 <context>
+    <name>OtherNameSheet</name>
+    <message>
+        <source>Name kept</source>
+        <translation>Nom gardé</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Autre nom</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Nom de famille</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Prénom</translation>
+    </message>
+    <message>
+        <source>Name in the own script</source>
+        <translation>Nom dans sa propre écriture</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>From before</source>
+        <translation>D’avant</translation>
+    </message>
+    <message>
+        <source>Since a marriage</source>
+        <translation>Depuis un mariage</translation>
+    </message>
+    <message>
+        <source>Short form</source>
+        <translation>Forme courte</translation>
+    </message>
+    <message>
+        <source>Another spelling</source>
+        <translation>Autre orthographe</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
     <message>
         <source>Pair with an event server</source>
@@ -3660,6 +3811,21 @@
     <message>
         <source>Pair</source>
         <translation>Associer</translation>
+    </message>
+</context>
+<context>
+    <name>PartBooksSheet</name>
+    <message>
+        <source>Not the same person</source>
+        <translation>Pas la même personne</translation>
+    </message>
+    <message>
+        <source>This book is parted from the others. Each is as it was before they were linked; what was answered since for both stays in both.</source>
+        <translation>Ce livre est séparé des autres. Chacun est tel qu’avant la liaison ; ce qui a été répondu depuis pour les deux reste dans les deux.</translation>
+    </message>
+    <message>
+        <source>Part the books</source>
+        <translation>Séparer les livres</translation>
     </message>
 </context>
 <context>
@@ -3710,6 +3876,16 @@
     <message>
         <source>Reads best</source>
         <translation>Lit le mieux</translation>
+    </message>
+</context>
+<context>
+    <name>PersonLinks</name>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raquette</numerusform>
+            <numerusform>%n raquettes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4270,7 +4446,7 @@
     </message>
 </context>
 <context>
-    <name>PromiseModel</name>
+    <name>PromiseAnswer</name>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
@@ -4278,6 +4454,57 @@
     <message>
         <source>%1, promised for %2: %3 now, %4 then</source>
         <translation>%1, promise pour %2 : %3 maintenant, %4 alors</translation>
+    </message>
+</context>
+<context>
+    <name>PromiseNotice</name>
+    <message>
+        <source>The room can promise %1</source>
+        <translation>La salle peut promettre %1</translation>
+    </message>
+    <message>
+        <source>This time can be kept</source>
+        <translation>Cette heure peut être tenue</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept with certainty. The room can promise %1</source>
+        <translation>Cette heure ne peut être tenue à coup sûr. La salle peut promettre %1</translation>
+    </message>
+    <message>
+        <source>This time can’t be kept, and no shift has room</source>
+        <translation>Cette heure ne peut être tenue, et aucun service n’a de place</translation>
+    </message>
+    <message>
+        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
+        <translation>Estimation : %1 de ces promesses sont tenues, d’après la file, les services et la durée jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>Estimate: %1.</source>
+        <translation>Estimation : %1.</translation>
+    </message>
+    <message>
+        <source>Not even before all that waits.</source>
+        <translation>Même pas avant tout ce qui attend.</translation>
+    </message>
+    <message>
+        <source>In its turn: %1.</source>
+        <translation>À son tour : %1.</translation>
+    </message>
+    <message>
+        <source>For it would have to give way:</source>
+        <translation>Devraient céder la place :</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>Prendre %1</translation>
+    </message>
+    <message>
+        <source>Not connected to %1: the benches there hear of these rackets later. Better agree on a time when they do.</source>
+        <translation>Pas de liaison avec %1 : les postes là-bas n’apprendront l’existence de ces raquettes que plus tard. Mieux vaut convenir d’une heure à ce moment-là.</translation>
+    </message>
+    <message>
+        <source>No time can be reckoned: %1</source>
+        <translation>Aucune heure ne peut être calculée : %1</translation>
     </message>
 </context>
 <context>
@@ -4851,18 +5078,6 @@
         <translation>Prêt pour</translation>
     </message>
     <message>
-        <source>A quarter of an hour sooner</source>
-        <translation>Un quart d’heure plus tôt</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>Sans heure</translation>
-    </message>
-    <message>
-        <source>A quarter of an hour later</source>
-        <translation>Un quart d’heure plus tard</translation>
-    </message>
-    <message>
         <source>%1 h</source>
         <translation>%1 h</translation>
     </message>
@@ -4893,50 +5108,6 @@
     <message>
         <source>Bags that came with the rackets</source>
         <translation>Sacs arrivés avec les raquettes</translation>
-    </message>
-    <message>
-        <source>The room can promise %1</source>
-        <translation>La salle peut promettre %1</translation>
-    </message>
-    <message>
-        <source>This time can be kept</source>
-        <translation>Cette heure peut être tenue</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept with certainty. The room can promise %1</source>
-        <translation>Cette heure ne peut être tenue à coup sûr. La salle peut promettre %1</translation>
-    </message>
-    <message>
-        <source>This time can’t be kept, and no shift has room</source>
-        <translation>Cette heure ne peut être tenue, et aucun service n’a de place</translation>
-    </message>
-    <message>
-        <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
-        <translation>Estimation : %1 de ces promesses sont tenues, d’après la file, les services et la durée jusqu’ici.</translation>
-    </message>
-    <message>
-        <source>Estimate: %1.</source>
-        <translation>Estimation : %1.</translation>
-    </message>
-    <message>
-        <source>Not even before all that waits.</source>
-        <translation>Même pas avant tout ce qui attend.</translation>
-    </message>
-    <message>
-        <source>In its turn: %1.</source>
-        <translation>À son tour : %1.</translation>
-    </message>
-    <message>
-        <source>For it would have to give way:</source>
-        <translation>Devraient céder la place :</translation>
-    </message>
-    <message>
-        <source>Take %1</source>
-        <translation>Prendre %1</translation>
-    </message>
-    <message>
-        <source>No time can be reckoned: %1</source>
-        <translation>Aucune heure ne peut être calculée : %1</translation>
     </message>
 </context>
 <context>
@@ -5059,6 +5230,13 @@
     <message>
         <source>Rush</source>
         <translation>Urgent</translation>
+    </message>
+</context>
+<context>
+    <name>SaidBy</name>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
     </message>
 </context>
 <context>
@@ -5197,6 +5375,96 @@
     <message>
         <source>For another racket: keep to the tensions printed on its own frame.</source>
         <translation>Pour une autre raquette : respectez les tensions imprimées sur son cadre.</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonCard</name>
+    <message>
+        <source>Names and books</source>
+        <translation>Noms et livres</translation>
+    </message>
+    <message>
+        <source>Also %1</source>
+        <translation>Aussi %1</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation>Avant : %1</translation>
+    </message>
+    <message>
+        <source>Married: %1</source>
+        <translation>Nom de mariage : %1</translation>
+    </message>
+    <message>
+        <source>Called %1</source>
+        <translation>Appelé %1</translation>
+    </message>
+    <message>
+        <source>Also spelt %1</source>
+        <translation>S’écrit aussi %1</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Retirer : %1</translation>
+    </message>
+    <message>
+        <source>Name taken back</source>
+        <translation>Nom retiré</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Autre nom</translation>
+    </message>
+    <message>
+        <source>One more book of this person, not on this device</source>
+        <translation>Un autre livre de cette personne, pas sur cet appareil</translation>
+    </message>
+    <message>
+        <source>The books differ: %1, %2</source>
+        <translation>Les livres diffèrent : %1, %2</translation>
+    </message>
+    <message>
+        <source>The books differ: %1</source>
+        <translation>Les livres diffèrent : %1</translation>
+    </message>
+    <message>
+        <source>Both books say: %1</source>
+        <translation>Les deux livres disent : %1</translation>
+    </message>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Un autre livre de cette personne</translation>
+    </message>
+    <message>
+        <source>Not the same person</source>
+        <translation>Pas la même personne</translation>
+    </message>
+</context>
+<context>
+    <name>SamePersonSheet</name>
+    <message>
+        <source>Another book of this person</source>
+        <translation>Un autre livre de cette personne</translation>
+    </message>
+    <message>
+        <source>Linked books are shown together: history in order, the last time of either. Nothing is copied, and they can be parted again.</source>
+        <translation>Les livres liés sont montrés ensemble : l’historique dans l’ordre, la dernière fois de l’un ou de l’autre. Rien n’est copié, et on peut les séparer de nouveau.</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Chercher un joueur</translation>
+    </message>
+    <message>
+        <source>The same person</source>
+        <translation>La même personne</translation>
+    </message>
+    <message>
+        <source>Two different people</source>
+        <translation>Deux personnes différentes</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Quelqu’un d’autre</translation>
     </message>
 </context>
 <context>
@@ -6369,6 +6637,21 @@
     <message>
         <source>Said in</source>
         <translation>Dite en</translation>
+    </message>
+</context>
+<context>
+    <name>TimeStepper</name>
+    <message>
+        <source>A quarter of an hour sooner</source>
+        <translation>Un quart d’heure plus tôt</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Sans heure</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour later</source>
+        <translation>Un quart d’heure plus tard</translation>
     </message>
 </context>
 <context>

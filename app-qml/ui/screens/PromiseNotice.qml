@@ -9,15 +9,15 @@ ColumnLayout {
     id: part
 
     required property PromiseAnswer promise
+    readonly property bool known: promise.earliest.length > 0 || promise.answered
 
     spacing: Theme.tight
-    visible: known.visible || fault.visible || apart.visible
+    visible: known || promise.fault.length > 0
 
     Notice {
-        id: known
         objectName: "promise"
         Layout.fillWidth: true
-        visible: part.promise.earliest.length > 0 || part.promise.answered
+        visible: part.known
         kind: !part.promise.answered ? Notice.Info : part.promise.canBeKept ? Notice.Agreed : Notice.Attention
         title: !part.promise.answered ? qsTr("The room can promise %1").arg(part.promise.earliest)
              : part.promise.canBeKept ? qsTr("This time can be kept")
@@ -31,16 +31,14 @@ ColumnLayout {
         onActed: part.promise.takeEarliest()
     }
     IconLine {
-        id: apart
         objectName: "promiseApart"
         Layout.fillWidth: true
-        visible: known.visible && ExchangeModel.host.length > 0 && ExchangeModel.state === ExchangeModel.Trying
+        visible: part.known && ExchangeModel.host.length > 0 && ExchangeModel.state === ExchangeModel.Trying
         iconName: "warning"
         colour: Theme.colour.attention
         text: qsTr("Not connected to %1: the benches there hear of these rackets later. Better agree on a time when they do.").arg(ExchangeModel.host)
     }
     Words {
-        id: fault
         objectName: "promiseFault"
         Layout.fillWidth: true
         visible: text.length > 0
