@@ -328,6 +328,12 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     out.good = out.time <= next && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
     return out;
   };
+  if (job.on_court) {  // it goes first whatever it costs: what gives way is another question (check())
+    const Try front = at_place(rushes_);
+    if (front.time == kNever)
+      return fail(FaultCode::bad_input, "no time can be promised: no shift has room for it", "racket " + job.id, "add shifts, or agree on another day");
+    return Promise{front.time, front.chance, front.middle};
+  }
   // The first place that is good: from there on all are.
   std::size_t low = rushes_, high = queue_.size();
   Try found = at_place(high);
@@ -350,7 +356,7 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
 Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) const {
   if (auto checked = check_new(job, own); !checked) return fail(checked.error());
   WishAnswer out;
-  const std::size_t place = place_by(wish);
+  const std::size_t place = job.on_court ? rushes_ : place_by(wish);
   const auto behind = chances_behind(job, own);
   const Ends in_turn = play(&job, own, place);
   out.chance = share_by(in_turn.fresh, wish);

@@ -59,7 +59,8 @@ class Promiser {
 
   /// By job: the chance that it is ready when due; 1 if it has no time.
   [[nodiscard]] const std::vector<double>& chances() const { return chances_; }
-  /// The earliest time that can be kept with confidence, so that no promise that was given falls below confidence by it. `own`: the standard
+  /// The earliest time that can be kept with confidence, so that no promise that was given falls below confidence by it; of a rush from the court
+  /// the earliest of all, as benches take it first. `own`: the standard
   /// deviation of the logarithm of the racket's time. Faults: bad_input (a racket that can't be; no shift has room for it).
   [[nodiscard]] Outcome<Promise> earliest(const DayJob& job, double own) const;
   /// Faults: likewise, but for room in the shifts.

@@ -371,6 +371,7 @@ AppCase {
         const one = "Linkmoor" + data.tag, other = "Linkmoore" + data.tag;
         Room.addPastPlayer(one, 2);
         Room.addPastPlayer(other, 1);
+        PlayersPlace.card.show("");
         make(data.width, data.height);
         Settings.stringer = "Ines";
         window.go("players");

@@ -253,7 +253,7 @@ AppCase {
     function test_8_a_racket_is_promised_for_another_time_data() { return sizes(); }
     function test_8_a_racket_is_promised_for_another_time(data) {
         const family = "Zeller" + data.tag;
-        verify(Jobs.receive(family, data.width === 412 ? 88 : 89));
+        verify(Jobs.rush(family, data.width === 412 ? 88 : 89));  // on top of the board
         const window = createTemporaryObject(main, null, { width: data.width, height: data.height, startPlace: "room" });
         verify(window);
         window.requestActivate();

@@ -53,6 +53,29 @@ TEST_CASE("behind a queue the spreads add up as they should") {
   CHECK(static_cast<double>(promise->ready_by - kMorning) / 60'000 == Approx(expected).margin(7));
 }
 
+TEST_CASE("a rush from the court is promised as what is taken first, and its cost is told apart") {
+  const Promiser room = promiser_of(one_bench(6));  // due after 60, 105, ... minutes, as tight as it gets
+  DayJob rush = fresh();
+  const auto in_turn = room.earliest(rush, 0.2);
+  rush.on_court = true;
+  const auto first = room.earliest(rush, 0.2);
+  REQUIRE(in_turn);
+  REQUIRE(first);
+  CHECK(first->ready_by == kMorning + 45 * kMinute);  // as with nothing in front of it
+  CHECK(in_turn->ready_by > kMorning + 100 * kMinute);
+  const auto wish = room.check(rush, 0.2, kMorning + 45 * kMinute);
+  REQUIRE(wish);
+  CHECK(wish->even_first);
+  CHECK_FALSE(wish->can_be_kept);
+  REQUIRE_FALSE(wish->must_move.empty());
+  CHECK(wish->must_move.front().job == 0);
+  // Behind another rush it waits for that one.
+  PromiseInput busy = one_bench(6);
+  busy.day.jobs[5].on_court = true;
+  busy.day.jobs[5].due = kMorning + 40 * kMinute;
+  CHECK(promiser_of(busy).earliest(rush, 0.2)->ready_by >= kMorning + 70 * kMinute);
+}
+
 TEST_CASE("a doubt about the stringer widens the promise more than luck does") {
   PromiseInput lucky = one_bench(9), doubted = one_bench(9);
   for (auto* input : {&lucky, &doubted})
