@@ -47,6 +47,26 @@ std::vector<std::int64_t> days_of_rounds(const HeldDraw& draw, const LocalTime& 
   return out;
 }
 
+struct GroupDays {
+  double played = 0;               ///< matches
+  std::vector<std::int64_t> days;  ///< of those to come, none before `first`
+};
+/// When one of a group plays: as the order of play says of the match, else on the day of its round. What should have been played is played next.
+GroupDays days_in_group(const HeldDraw& draw, std::size_t line, const std::vector<std::int64_t>& of_rounds, const LocalTime& clock, std::int64_t first) {
+  GroupDays out;
+  for (int round = 1; round <= draw.rounds(); ++round)
+    for (std::size_t match = 0; match < draw.matches_in(round); ++match) {
+      const auto [one, other] = draw.sides(round, match);
+      if (!one || !other || (*one != line && *other != line)) continue;
+      if (draw.winner(round, match)) out.played += 1;
+      if (!draw.group->meets(*one, *other)) continue;
+      const auto* said = draw.match(round, match);
+      const std::int64_t day = said != nullptr && said->now.not_before ? clock.day_of(*said->now.not_before) : of_rounds[static_cast<std::size_t>(round) - 1];
+      out.days.push_back(std::max(day, first));
+    }
+  return out;
+}
+
 }  // namespace
 
 Outcome<ForecastInput> room_forecast_input(const Ledger& ledger, const BookId& event, UnixMs now) {
@@ -71,7 +91,36 @@ Outcome<ForecastInput> room_forecast_input(const Ledger& ledger, const BookId& e
       readings.push_back({facts.times.strung_by, {}, static_cast<double>(*facts.times.strung_at - *facts.times.mounted_at) / 60'000});
   }
   const double minutes = WorkTimes(readings).of("", {}).mean();
+  const auto add_player = [&](const BracketLine& line, const std::string& listed, const std::vector<double>& by_day, double played) {
+    for (const std::string& name : people_of(line)) {
+      ForecastPlayer player;
+      player.name = name;
+      player.draw = listed;
+      player.chances = by_day;
+      player.minutes = minutes;
+      player.matches = played;
+      if (const auto found = brought.find(search_key(name)); found != brought.end()) {
+        // Who has a racket here for a match yet to come has brought it for one more.
+        player.matches = std::max(1.0, played);
+        player.rackets = std::min(found->second.jobs, 50 * player.matches);
+        player.string = found->second.string;
+      }
+      out.players.push_back(std::move(player));
+    }
+  };
   for (const HeldDraw& draw : draws) {
+    if (draw.group) {
+      const auto days = days_of_rounds(draw, clock, *last);
+      for (std::size_t line = 0; line < draw.group->players().size(); ++line) {
+        const GroupDays found = days_in_group(draw, line, days, clock, first);
+        std::vector<double> by_day(out.days.size());
+        for (const std::int64_t day : found.days)
+          if (day <= until) by_day[static_cast<std::size_t>(day - first)] = 1;
+        // Both of a match play: nobody's chance hangs on another's, as it does in a draw.
+        add_player(draw.line(line), {}, by_day, found.played);
+      }
+      continue;
+    }
     if (draw.sheet.now.kind == DrawKind::qualifying || !draw.draw) continue;
     const Bracket& bracket = draw.draw->bracket();
     const auto chances = chances_by_rules(bracket, book.rules.now.chances);
@@ -91,22 +140,7 @@ Outcome<ForecastInput> room_forecast_input(const Ledger& ledger, const BookId& e
         const auto sides = bracket.sides(round, match);
         if (bracket.played(round, match) && (sides.first == line || sides.second == line)) played += 1;
       }
-      for (const std::string& name : people_of(bracket.lines()[line])) {
-        ForecastPlayer player;
-        player.name = name;
-        player.draw = draw.sheet.now.name.empty() ? draw.sheet.id().hex() : draw.sheet.now.name;
-        player.chances = by_day;
-        player.minutes = minutes;
-        if (const auto found = brought.find(search_key(name)); found != brought.end()) {
-          // Who has a racket here for a match yet to come has brought it for one more.
-          player.matches = std::max(1.0, played);
-          player.rackets = std::min(found->second.jobs, 50 * player.matches);
-          player.string = found->second.string;
-        } else {
-          player.matches = played;
-        }
-        out.players.push_back(std::move(player));
-      }
+      add_player(bracket.lines()[line], draw.sheet.now.name.empty() ? draw.sheet.id().hex() : draw.sheet.now.name, by_day, played);
     }
   }
   if (out.players.empty()) return fail(FaultCode::not_found, "there is no draw to go by", "draws", "bring a draw in under Plan first");

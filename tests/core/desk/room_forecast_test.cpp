@@ -59,6 +59,43 @@ TEST_CASE("rackets are forecast for the days on which a draw is still played, by
   CHECK(must(room_forecast_input(*room.ledger, room.event, room.clock.now())).players[0].chances[1] > 1 - 1e-9);
 }
 
+TEST_CASE("of a group everybody plays every round that is left, on its day") {
+  DayRoom room;
+  room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
+  room.clock.set(room.at("08:30"));
+  NewDraw wanted;
+  wanted.name = "Group A";
+  wanted.kind = DrawKind::round_robin;
+  for (int i = 0; i < 4; ++i) {
+    BracketLine line;
+    line.player = "Ilse Player" + std::to_string(i + 1);
+    wanted.lines.push_back(line);
+  }
+  room.append(add_draw(room.event, event_draws(*room.ledger, room.event), wanted, room.clock.now()));
+  const auto input = [&] { return must(room_forecast_input(*room.ledger, room.event, room.clock.now())); };
+  const auto group = [&] { return event_draws(*room.ledger, room.event).at(0); };
+  REQUIRE(input().players.size() == 4);
+  for (const ForecastPlayer& player : input().players) CHECK(player.chances == std::vector<double>{1, 1, 1});  // three rounds, three days
+  CHECK(must(forecast_of(input())).rackets.mean == Approx(4 * 3 * 2).epsilon(0.05));  // two rackets a match where nothing is known
+  // The first round is played; a match of the second is put off to the last day, on which its two play twice and count once.
+  for (std::size_t match = 0; match < 2; ++match)
+    room.append(note_winner(group(), {1, *group().sides(1, match).first, EndOfMatch::played, "6-4 6-4", "Mara", room.clock.now()}));
+  const auto [one, other] = group().sides(2, 0);
+  PlaySaid said;
+  said.not_before = room.at("15:00") + 2 * kDay;
+  room.append(set_play(group(), 2, 0, said));
+  room.clock.set(room.at("18:00"));  // the day is over for a forecast
+  const ForecastInput later = input();
+  CHECK(later.days.size() == 2);
+  CHECK(later.players[*one].matches == 1);
+  // Whichever day the round is thought to be on, the match itself says its own.
+  CHECK(later.players[*one].chances == std::vector<double>{0, 1});
+  CHECK(later.players[*other].chances == std::vector<double>{0, 1});
+  // Who withdraws plays no more, and nobody plays against them.
+  room.append(withdraw_line(group(), *one, room.clock.now()));
+  CHECK(input().players[*one].chances == std::vector<double>{0, 0});
+}
+
 TEST_CASE("without a draw, or after the event, there is nothing to forecast, and that is said") {
   DayRoom room;
   room.append(new_event(room.event, {"Harbour Open", "", "2031-05-26", "2031-05-28", "Europe/Lisbon", "EUR", {}}, room.clock.now()));
