@@ -14,7 +14,9 @@ namespace {
 
 constexpr double kMostSeconds = 60, kLeastSeconds = 0.15;
 constexpr double kSureOf = 0.005;  // what "right" means: within half a percent
-constexpr double kConfident = 0.95;
+/// To be told; where a room rings along errors have longer tails than their spread says. On three sets of 5,200 made-up recordings these leave 4 of 8,454
+/// that were told beyond half a percent, by 0.55 % at most; at 0.95 throughout it was 13 of 10,629, by 0.76 % at most.
+constexpr double kConfident = 0.98, kConfidentInEcho = 0.998;
 constexpr std::size_t kMostTaps = 6;
 constexpr double kClearOfEcho = 34, kHidesEcho = 24;  // dB
 constexpr int kTapsInEcho = 3;
@@ -407,7 +409,7 @@ class Listener {
     if (differing >= static_cast<int>(agreeing.size())) {
       out.doubt = ToneDoubt::taps_differ;
       out.confidence = 0;
-    } else if (out.confidence < kConfident) {
+    } else if (out.confidence < (echoes ? kConfidentInEcho : kConfident)) {
       out.doubt = echoes ? ToneDoubt::echoes : ToneDoubt::too_noisy;
     } else if (echoes && own < kTapsInEcho) {
       // An echo can move a tone without anything to see in one tap; the next one, from where it lies otherwise, is moved otherwise.
