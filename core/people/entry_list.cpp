@@ -8,6 +8,7 @@
 
 #include "core/base/text.h"
 #include "core/people/country.h"
+#include "core/people/person_columns.h"
 #include "core/people/table_columns.h"
 
 namespace weavelog {
@@ -33,25 +34,14 @@ constexpr auto kEntries = std::to_array<std::pair<std::string_view, EntryVia>>({
     {"alternate", EntryVia::alternate},
     {"alt", EntryVia::alternate},
 });
-constexpr auto kHands = std::to_array<std::pair<std::string_view, Hand>>({
-    {"", Hand::unsaid},
-    {"right", Hand::right},
-    {"right handed", Hand::right},
-    {"r", Hand::right},
-    {"left", Hand::left},
-    {"left handed", Hand::left},
-    {"l", Hand::left},
-});
 
-template <class Enum, std::size_t N>
-Enum choice(RowReader& reader, std::string_view column,
-            const std::array<std::pair<std::string_view, Enum>, N>& names, std::string_view expected) {
-  const std::string cell = reader.text(column);
+EntryVia via_cell(RowReader& reader) {
+  const std::string cell = reader.text("entry");
   const std::string key = search_key(cell);
-  for (const auto& [name, value] : names)
+  for (const auto& [name, value] : kEntries)
     if (name == key && is_blank(cell) == name.empty()) return value;
-  reader.expected(column, cell, expected);
-  return Enum{};
+  reader.expected("entry", cell, "direct, qualifier, wild card or lucky loser");
+  return EntryVia::unsaid;
 }
 
 EntryListItem read_row(RowReader& reader) {
@@ -61,16 +51,12 @@ EntryListItem read_row(RowReader& reader) {
   item.native_name = reader.text("native_name");
   if (reader.good() && is_blank(item.family_name) && is_blank(item.native_name))
     reader.expected("family_name", item.family_name, "a name");
-  item.country = reader.text("country");
-  if (!item.country.empty() && !is_country_code(item.country))
-    reader.expected("country", item.country, "a country of three letters, such as POR");
-  std::transform(item.country.begin(), item.country.end(), item.country.begin(),
-                 [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; });
-  item.birth_year = reader.whole("birth_year", 1900, 2099);
+  item.country = country_cell(reader);
+  item.birth_year = birth_year_cell(reader);
   item.seed = reader.whole("seed", 1, 999);
-  item.via = choice(reader, "entry", kEntries, "direct, qualifier, wild card or lucky loser");
+  item.via = via_cell(reader);
   item.draw = reader.text("draw");
-  item.hand = choice(reader, "hand", kHands, "right or left");
+  item.hand = hand_cell(reader);
   item.tour_number = reader.text("tour_number", 40);
   return item;
 }

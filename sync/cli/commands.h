@@ -29,7 +29,7 @@ void add_team_commands(CLI::App& app, Work& chosen);  // team, team-set, shifts,
 void add_numbers_command(CLI::App& app, Work& chosen);  // numbers
 void add_bench_commands(CLI::App& app, Work& chosen);  // job, bench, reading, check, photo-add, photo-get
 void add_list_commands(CLI::App& app, Work& chosen);   // steps, step-set, step-add
-void add_event_draw_commands(CLI::App& app, Work& chosen);  // draws, draw-add, draw-remove, draw-line, match, home-benches
+void add_event_draw_commands(CLI::App& app, Work& chosen);  // draws, draw-add, draw-remove, draw-line, draw-match, home-benches
 void add_room_day_commands(CLI::App& app, Work& chosen);  // room-day, room-promise, room-forecast, plan-rules, bench-wish
 void add_new_time_command(CLI::App& app, Work& chosen);     // new-time
 void add_link_commands(CLI::App& app, Work& chosen);        // link, unlink, linked, also-known
@@ -50,6 +50,9 @@ void add_plan_commands(CLI::App& app, FolderWork& chosen);
 /// quality, calibrate: the same with readings.
 void add_quality_commands(CLI::App& app, FolderWork& chosen);
 void add_calibrate_command(CLI::App& app, FolderWork& chosen);
+
+/// match, name: persons of two files, two names. Need no folder.
+void add_match_commands(CLI::App& app, FolderWork& chosen);
 
 /// bed, tone: values and files in, figures out. Need no folder.
 void add_bed_commands(CLI::App& app, FolderWork& chosen);

@@ -1,4 +1,4 @@
-// draws, draw-add, draw-remove, match, home-benches: draws and home benches as the event's book keeps them.
+// draws, draw-add, draw-remove, draw-match, home-benches: draws and home benches as the event's book keeps them.
 
 #include "core/base/text.h"
 #include "core/desk/room_benches.h"
@@ -339,7 +339,7 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "match", "Who won a match, or where and when it is played", match, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<DrawArguments>(app, chosen, "draw-match", "Who won a match, or where and when it is played", match, [](CLI::App& command, DrawArguments& arguments) {
     command.add_option("DRAW", arguments.draw, "Its name")->required();
     command.add_option("ROUND", arguments.round, "From 1")->required();
     command.add_option("MATCH", arguments.match, "In the round, from 1, from the top")->required();

@@ -60,7 +60,7 @@ int main(int argc, char** argv) {
       "weavelog-cli"};
   app.fallthrough();
   app.require_subcommand(1);
-  app.add_option("--data", settings.folder, "Folder of this device's database and key, made if it is missing; needed by all but `plan`, `bed`, `tone`, `quality` and `calibrate`")
+  app.add_option("--data", settings.folder, "Folder of this device's database and key, made if it is missing; needed by all but `plan`, `bed`, `tone`, `quality`, `calibrate`, `match` and `name`")
       ->envname("WEAVELOG_DATA");
   app.add_option("--device", settings.device, "Name that others see for this device")->capture_default_str();
   app.add_flag("--json", settings.json,
@@ -89,6 +89,7 @@ int main(int argc, char** argv) {
   add_tone_commands(app, on_files);
   add_quality_commands(app, on_files);
   add_calibrate_command(app, on_files);
+  add_match_commands(app, on_files);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -14,8 +14,8 @@ void put(json::object& out, std::string_view name, const T& member) {
   if (!is_cleared(to_value(member))) out[name] = to_json(name, member);
 }
 
-constexpr std::string_view kEvidenceNames[] = {"name", "country", "birth_year", "hand", "tour_number"};
-constexpr std::string_view kLikenessNames[] = {"unsaid", "same", "near", "part", "family", "different"};
+constexpr std::string_view kEvidenceNames[] = {"name", "country", "birth_year", "hand", "tour_number", "rackets", "strings", "others"};
+constexpr std::string_view kLikenessNames[] = {"unsaid", "same", "near", "short_form", "part", "family", "given", "different", "possible"};
 constexpr std::string_view kBandNames[] = {"known", "likely", "new"};
 
 json::object evidence_json(const std::vector<Evidence>& evidence) {
@@ -24,17 +24,6 @@ json::object evidence_json(const std::vector<Evidence>& evidence) {
     if (one.agreement != Likeness::unsaid)
       out[kEvidenceNames[static_cast<std::size_t>(one.field)]] =
           json::string(kLikenessNames[static_cast<std::size_t>(one.agreement)]);
-  return out;
-}
-
-std::string evidence_text(const std::vector<Evidence>& evidence) {
-  std::string out;
-  for (const Evidence& one : evidence) {
-    if (one.agreement == Likeness::unsaid) continue;
-    if (!out.empty()) out += ", ";
-    out += std::string(kEvidenceNames[static_cast<std::size_t>(one.field)]) + " " +
-           std::string(kLikenessNames[static_cast<std::size_t>(one.agreement)]);
-  }
   return out;
 }
 
@@ -132,6 +121,28 @@ json::object row_json(const EventRow& row) {
   put(out, "first_day", row.first_day);
   put(out, "last_day", row.last_day);
   out["open_jobs"] = row.open_jobs;
+  return out;
+}
+
+std::string evidence_text(const std::vector<Evidence>& evidence) {
+  std::string out;
+  for (const Evidence& one : evidence) {
+    if (one.agreement == Likeness::unsaid) continue;
+    if (!out.empty()) out += ", ";
+    out += std::string(kEvidenceNames[static_cast<std::size_t>(one.field)]) + " " +
+           std::string(kLikenessNames[static_cast<std::size_t>(one.agreement)]);
+  }
+  return out;
+}
+
+json::object evidence_bits_json(const Candidate& candidate) {
+  json::object out;
+  for (const Evidence& one : candidate.evidence)
+    if (one.agreement != Likeness::unsaid)
+      out[kEvidenceNames[static_cast<std::size_t>(one.field)]] =
+          json::object{{"agreement", kLikenessNames[static_cast<std::size_t>(one.agreement)]}, {"bits", one.weight}};
+  if (candidate.swapped) out["swapped"] = true;
+  if (candidate.alias) out["other_name"] = true;
   return out;
 }
 

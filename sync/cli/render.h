@@ -35,6 +35,10 @@ namespace json = boost::json;
 [[nodiscard]] json::object line_json(const ArrivalLine& line);
 [[nodiscard]] std::string line_text(const ArrivalLine& line);
 [[nodiscard]] std::string_view name_of_band(MatchBand band);
+/// "name same, country same, birth_year near".
+[[nodiscard]] std::string evidence_text(const std::vector<Evidence>& evidence);
+/// {field: {"agreement", "bits"}}, and "swapped" or "other_name" where the names met so.
+[[nodiscard]] json::object evidence_bits_json(const Candidate& candidate);
 
 /// {"number", "book", "field", "subject", "answers": [{"pick", "value", "device", "event", "at", "action"}]}
 [[nodiscard]] json::object question_json(const QuestionLine& line, std::size_t number);

@@ -34,5 +34,7 @@ void plan_of_day(Report& report, const Setting& setting);
 void string_bed(Report& report, const Setting& setting);
 /// A room's charts over ten thousand weeks, with nothing wrong and with what is planted; statistics.
 void quality(Report& report, const Setting& setting);
+/// Invented people matched: mistakes, questions, calibration, by kind of noise; and how long it takes.
+void match(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -22,18 +22,18 @@ TEST_CASE("a draw is brought in, played on, and everybody gets a bench, by comma
   CHECK(size_at(fresh, "/0/matches") == 7);
   CHECK(text_at(fresh, "/0/matches/0/winner") == "1");  // by the bye
   (void)desk.ask({"draw-add", "singles", table}, 1);
-  CHECK(text_at(desk.ask({"match", "Singles", "1", "2", "--winner", "velt jana", "--score", "6-4 6-4"}), "/0/matches/1/winner") == "4");
-  (void)desk.ask({"match", "Singles", "1", "2", "--winner", "Okafor Ada"}, 1);  // not in that match
-  (void)desk.ask({"match", "Singles", "3", "1", "--winner", "1"}, 1);           // the semi-finals are not played
-  (void)desk.ask({"match", "Singles", "1", "2", "--winner", "3", "--end", "drawn"}, 1);
-  CHECK(text_at(desk.ask({"match", "Singles", "2", "1", "--court", "Court 3", "--not-before", "2031-05-27T14:05"}), "/0/matches/4/court") == "Court 3");
-  const auto moved_court = desk.ask({"match", "Singles", "2", "1", "--court", "Court 4"});
+  CHECK(text_at(desk.ask({"draw-match", "Singles", "1", "2", "--winner", "velt jana", "--score", "6-4 6-4"}), "/0/matches/1/winner") == "4");
+  (void)desk.ask({"draw-match", "Singles", "1", "2", "--winner", "Okafor Ada"}, 1);  // not in that match
+  (void)desk.ask({"draw-match", "Singles", "3", "1", "--winner", "1"}, 1);           // the semi-finals are not played
+  (void)desk.ask({"draw-match", "Singles", "1", "2", "--winner", "3", "--end", "drawn"}, 1);
+  CHECK(text_at(desk.ask({"draw-match", "Singles", "2", "1", "--court", "Court 3", "--not-before", "2031-05-27T14:05"}), "/0/matches/4/court") == "Court 3");
+  const auto moved_court = desk.ask({"draw-match", "Singles", "2", "1", "--court", "Court 4"});
   CHECK(text_at(moved_court, "/0/matches/4/court") == "Court 4");
   CHECK(text_at(moved_court, "/0/matches/4/not_before") != "null");
-  (void)desk.ask({"match", "Singles", "2", "1"}, 1);
+  (void)desk.ask({"draw-match", "Singles", "2", "1"}, 1);
   CHECK(text_at(desk.ask({"draw-line", "Singles", "7", "--player", "Sorley Pia"}), "/0/matches/3/upper/name") == "Sorley Pia");
   CHECK(text_at(desk.ask({"draw-line", "Singles", "Orrin Bea", "--withdraws"}), "/0/matches/2/winner") == "5");
-  CHECK(text_at(desk.ask({"match", "Singles", "1", "2", "--take-back"}), "/0/matches/1/winner") == "null");
+  CHECK(text_at(desk.ask({"draw-match", "Singles", "1", "2", "--take-back"}), "/0/matches/1/winner") == "null");
 
   (void)desk.ask({"home-benches"}, 4);  // nobody strings
   for (const char* name : {"Merrin", "Odalys"}) (void)desk.ask({"team-set", name, "--role", "stringer"});

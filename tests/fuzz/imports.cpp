@@ -3,6 +3,8 @@
 #include <boost/json.hpp>
 
 #include "core/people/entry_list.h"
+#include "core/people/learn_weights.h"
+#include "core/people/people_table.h"
 #include "core/people/price_list.h"
 #include "sync/cli/field_input.h"
 #include "tests/fuzz/target_list.h"
@@ -36,6 +38,41 @@ std::vector<Bytes> seeds_entry_list() {
                    "Wendelmoor,Ilse,,NED,2002,3,direct,women singles,right,\n\"Quint, \"\"Q\"\"\",Bo,,SWE,1999,,WC,,left,12\n"),
           bytes_of("\x01" "Family_Name;COUNTRY;Seed\r\n\xC3\x98rnvik;NOR;1\r\n;XX;0\r\n"),
           bytes_of("\x01\xEF\xBB\xBF" "family_name\tentry\nA\tQ\nA\tLL\n")};
+}
+
+void run_people(ByteView input) {
+  Input in(input);
+  const CsvOptions options = csv_options(in);
+  const auto table = read_people(as_text(in.rest()), options, "people.csv");
+  if (!table || table->rows.size() > 60) return;
+  std::vector<std::pair<BookId, PersonFacts>> persons;
+  std::vector<PersonFacts> asked;
+  for (const auto& row : table->rows) {
+    must_hold(!row.facts.family.empty() || !row.facts.native.empty(), "a person without a name came in");
+    BookId book;
+    book.bytes[15] = static_cast<std::uint8_t>(persons.size() + 1);
+    persons.emplace_back(book, row.facts);
+    asked.push_back(row.facts);
+  }
+  const PersonIndex index(persons);
+  for (const PersonFacts& facts : asked) {
+    double sum = 0;
+    for (const Candidate& candidate : index.match(facts).candidates) {
+      must_hold(candidate.probability >= 0 && candidate.probability <= 1, "a probability is none");
+      sum += candidate.probability;
+    }
+    must_hold(sum <= 1 + 1e-9, "one person is more than one");
+  }
+  const LearntWeights learnt = learn_weights(index, asked);
+  must_hold(learnt.weights.known > 0 && learnt.weights.known < 1, "a learnt share is none");
+}
+
+std::vector<Bytes> seeds_people() {
+  return {bytes_of("\x01id,family_name,given_name,native_name,also_known_as,country,birth_year,hand,tour_number,rackets,strings\n"
+                   "1,Wendelmoor,Ilse,,\"Brandsma; Brandsma, Ilse\",NED,2002,right,T1,Orran 90; Orrdn 93,Tarnbrook Lan 90\n"
+                   "2,WENDELMOOR,I.,,,NLD,2002,right,T1,Orran 90,\n"),
+          bytes_of("\x01" "family_name;given_name\n\xD0\xA9\xD0\xB5\xD0\xB3\xD0\xBB\xD0\xBE\xD0\xB2\xD0\xB0;\xD0\xAE\xD0\xBB\xD0\xB8\xD1\x8F\nScheglova;Yuliya\n"),
+          bytes_of("\x01" "family_name\n\xD9\x82\xD9\x86\xD8\xAF\xD9\x8A\n\xE7\x8E\x8B\xE5\xB0\x8F\xE6\x98\x8E\nd\n\n")};
 }
 
 void run_price_list(ByteView input) {

@@ -12,6 +12,7 @@ std::span<const Target> targets() {
       {"session", run_session, seeds_session},
       {"reconcile", run_reconcile, seeds_reconcile},
       {"entry_list", run_entry_list, seeds_entry_list},
+      {"people", run_people, seeds_people},
       {"price_list", run_price_list, seeds_price_list},
       {"fields_json", run_fields_json, seeds_fields_json},
       {"plan_draw", run_plan_draw, seeds_plan_draw},

@@ -27,6 +27,8 @@ std::vector<Bytes> seeds_reconcile();
 // imports.cpp
 void run_entry_list(ByteView input);
 std::vector<Bytes> seeds_entry_list();
+void run_people(ByteView input);
+std::vector<Bytes> seeds_people();
 void run_price_list(ByteView input);
 std::vector<Bytes> seeds_price_list();
 void run_fields_json(ByteView input);
