@@ -59,6 +59,16 @@ LinkedBooks linked_books(const Ledger& ledger, const BookId& book) {
   return out;
 }
 
+std::vector<OtherNameRow> other_names(const Ledger& ledger) {
+  std::vector<OtherNameRow> out;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement("SELECT p.book, o.family, o.given, o.native FROM model_other_name o JOIN model_player p ON p.n=o.player");
+    while (query.executeStep())
+      out.push_back({book_at(query, 0), query.getColumn(1).getString(), query.getColumn(2).getString(), query.getColumn(3).getString()});
+  });
+  return out;
+}
+
 LinkSaid said_of(const Ledger& ledger, const BookId& one, const BookId& other) {
   Said said;
   ledger.read([&](Connection& db) { said = said_around(db, one); });

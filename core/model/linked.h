@@ -1,6 +1,7 @@
 #pragma once
 // Which books are one person's, by what people said of them (core/model/link.h).
 
+#include <string>
 #include <vector>
 
 #include "core/model/choices.h"
@@ -16,6 +17,16 @@ struct LinkedBooks {
 /// Follows what is said from book to book, whichever of two holds it; chains and circles end. Where one of two books says that they are
 /// different people's they are not followed into each other, whatever the other one says: nothing is shown as somebody's on half a word.
 [[nodiscard]] LinkedBooks linked_books(const Ledger& ledger, const BookId& book);
+
+/// Another name of somebody whose book is held here.
+struct OtherNameRow {
+  BookId book;
+  std::string family_name;
+  std::string given_name;
+  std::string native_name;
+};
+/// Of all players, in no order.
+[[nodiscard]] std::vector<OtherNameRow> other_names(const Ledger& ledger);
 
 /// What is said of two books, by either; other_person if they contradict each other.
 [[nodiscard]] LinkSaid said_of(const Ledger& ledger, const BookId& one, const BookId& other);

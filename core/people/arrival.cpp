@@ -21,31 +21,56 @@ PersonFacts facts_of_row(const PlayerRow& row) {
           row.birth_year,  row.hand,       row.tour_number};
 }
 
-/// Of the books of one person only the one with the newest job is a candidate: two of them would be asked about for ever.
-std::vector<PlayerRow> one_a_person(const Ledger& ledger, std::vector<PlayerRow> rows) {
-  std::unordered_map<BookId, const PlayerRow*, IdHash> by_book;
-  for (const PlayerRow& row : rows) by_book.emplace(row.book, &row);
-  std::unordered_set<BookId, IdHash> others;
-  for (const LinkedBooks& group : all_linked_books(ledger)) {
+/// Players with all by which they are known. Of the books of one person only the one with the newest job is a candidate, by the names of all of
+/// them: two of them would be asked about for ever.
+class Known {
+ public:
+  Known(const Ledger& ledger, const std::vector<PlayerRow>& rows) {
+    for (const PlayerRow& row : rows) by_book_.emplace(row.book, &row);
+    for (const OtherNameRow& name : other_names(ledger)) aliases_[name.book].push_back(listed(name.family_name, name.given_name, name.native_name));
+    for (const LinkedBooks& group : all_linked_books(ledger)) take(group);
+    for (const PlayerRow& row : rows) {
+      if (others_.contains(row.book)) continue;
+      PersonFacts facts = facts_of_row(row);
+      if (const auto found = aliases_.find(row.book); found != aliases_.end()) facts.also_known_as = found->second;
+      persons_.emplace_back(row.book, std::move(facts));
+    }
+  }
+  [[nodiscard]] const std::vector<std::pair<BookId, PersonFacts>>& persons() const { return persons_; }
+
+ private:
+  /// As PersonFacts::also_known_as has it.
+  static std::string listed(const std::string& family, const std::string& given, const std::string& native) {
+    if (family.empty() && given.empty()) return native;
+    return given.empty() ? family : family + ", " + given;
+  }
+
+  void take(const LinkedBooks& group) {
     const PlayerRow* newest = nullptr;
     for (const BookId& book : group.here) {
-      const auto found = by_book.find(book);
-      if (found == by_book.end()) continue;
-      others.insert(book);
+      const auto found = by_book_.find(book);
+      if (found == by_book_.end()) continue;
+      others_.insert(book);
       if (newest == nullptr || found->second->last_at.value_or(0) > newest->last_at.value_or(0)) newest = found->second;
     }
-    if (newest != nullptr) others.erase(newest->book);
+    if (newest == nullptr) return;
+    others_.erase(newest->book);
+    std::vector<std::string> names;
+    for (const BookId& book : group.here) {
+      const auto found = by_book_.find(book);
+      if (found == by_book_.end() || book == newest->book) continue;
+      names.push_back(listed(found->second->family_name, found->second->given_name, found->second->native_name));
+      if (const auto more = aliases_.find(book); more != aliases_.end()) names.insert(names.end(), more->second.begin(), more->second.end());
+    }
+    auto& own = aliases_[newest->book];
+    own.insert(own.end(), names.begin(), names.end());
   }
-  std::erase_if(rows, [&](const PlayerRow& row) { return others.contains(row.book); });
-  return rows;
-}
 
-PersonIndex index_of(const std::vector<PlayerRow>& rows) {
-  std::vector<std::pair<BookId, PersonFacts>> persons;
-  persons.reserve(rows.size());
-  for (const PlayerRow& row : rows) persons.emplace_back(row.book, facts_of_row(row));
-  return PersonIndex(persons);
-}
+  std::unordered_map<BookId, const PlayerRow*, IdHash> by_book_;
+  std::unordered_map<BookId, std::vector<std::string>, IdHash> aliases_;
+  std::unordered_set<BookId, IdHash> others_;  // that are not candidates
+  std::vector<std::pair<BookId, PersonFacts>> persons_;
+};
 
 class Arrivals {
  public:
@@ -54,7 +79,7 @@ class Arrivals {
         event_(event),
         now_(now),
         rows_(find_players(ledger, {}, kAllPlayers)),
-        index_(index_of(one_a_person(ledger, rows_))) {
+        index_(Known(ledger, rows_).persons()) {
     for (const PlayerRow& row : rows_) by_book_.emplace(row.book, &row);
   }
 
@@ -141,7 +166,8 @@ std::optional<LastSetup> last_setup(const Ledger& ledger, const BookId& player, 
 }
 
 PersonIndex index_of_players(const Ledger& ledger) {
-  return index_of(one_a_person(ledger, find_players(ledger, {}, kAllPlayers)));
+  const auto rows = find_players(ledger, {}, kAllPlayers);
+  return PersonIndex(Known(ledger, rows).persons());
 }
 
 std::vector<ArrivalLine> arrival(const Ledger& ledger, const BookId& event, UnixMs now) {

@@ -5,6 +5,7 @@
 
 #include "core/desk/consent.h"
 #include "core/desk/event_book.h"
+#include "core/desk/other_names.h"
 #include "core/desk/person_books.h"
 #include "tests/core/desk/desk_room.h"
 
@@ -75,6 +76,35 @@ TEST_CASE("two books of one person are asked about until they are linked, and ar
   REQUIRE(lines.at(0).candidates.size() == 1);
   CHECK(lines.at(0).candidates[0].match.book == books[1]);  // where the newest job stands
   CHECK(index_of_players(*desk.ledger).size() == 1);
+}
+
+TEST_CASE("somebody is known at arrival by another name, and by the names of every linked book") {
+  Desk desk;
+  const BookId book = desk.first_drop_off(1);
+  desk.change<Person>(book, desk.load(book).person.id(), [](Person& person) { person.country = "NED", person.birth_year = 2002; });
+  desk.event = desk.ledger->create_book_id();
+  import(desk, "family_name,given_name,country,birth_year\nOSTREL,Ilse,NED,2002\nQUILLBACK,Ilse,NED,2002\n");
+  const auto lines = [&] { return arrival(*desk.ledger, desk.event, desk.clock.now()); };
+  CHECK(lines().at(0).band != MatchBand::known);
+  OtherName before;
+  before.family_name = "Ostrel";
+  before.given_name = "Ilse";
+  before.why = NameWhy::former;
+  desk.append(add_other_name(desk.load(book), before, "Mara", desk.clock.now()));
+  const auto found = lines();
+  REQUIRE_FALSE(found.at(0).candidates.empty());
+  CHECK(found.at(0).candidates[0].match.book == book);
+  CHECK(found.at(0).band == MatchBand::known);
+  CHECK(found.at(1).band != MatchBand::known);
+  // A second book under a third name, linked: one person, known by all three.
+  desk.clock.advance(kDay);
+  const BookId other = desk.first_drop_off(1);
+  desk.change<Person>(other, desk.load(other).person.id(), [](Person& person) { person.family_name = "Quillback", person.country = "NED", person.birth_year = 2002; });
+  for (const Draft& draft : must(say_of_books(*desk.ledger, book, other, LinkSaid::same_person, "Mara", desk.clock.now()))) desk.append(draft);
+  for (std::size_t line : {0U, 1U}) {
+    CHECK(lines().at(line).band == MatchBand::known);
+    CHECK(lines().at(line).candidates.at(0).match.book == other);
+  }
 }
 
 TEST_CASE("an entry that a person linked is known, whatever its name") {
