@@ -129,7 +129,7 @@ double ValueCounts::name(char kind, const NameWord& word, const std::string& cou
   const double unseen = of_country == learnt.end() ? 0.3 : of_country->second;
   // The one who is compared is among those counted and is not somebody else. Few persons say little: what is usual holds.
   const auto share = [](double bearers, double not_seen, double persons, double worth, double usually) {
-    const double others = std::max(0.0, bearers - 1) + (bearers <= 1 ? not_seen : 0) * persons / (persons + worth);
+    const double others = (bearers <= 1 ? not_seen : bearers - 1) * persons / (persons + worth);
     return (others + usually * worth) / (persons + worth);
   };
   if (country.empty()) return share(count(key_of(kind, word.sound)), unseen, persons_, kNameSpread, usual);
