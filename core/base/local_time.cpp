@@ -12,7 +12,6 @@
 namespace weavelog {
 namespace {
 
-constexpr std::int64_t kHourMs = 3'600'000;
 constexpr std::int64_t kDayMs = 24 * kHourMs;
 constexpr UnixMs kFar = 10'000LL * 366 * kDayMs;  // what calendars can say
 

@@ -10,6 +10,8 @@
 
 namespace weavelog {
 
+inline constexpr UnixMs kMinuteMs = 60'000, kHourMs = 60 * kMinuteMs;
+
 /// One time zone (IANA name; an unknown one counts as UTC). Not thread-safe.
 class LocalTime {
  public:

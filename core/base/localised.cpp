@@ -8,6 +8,8 @@
 #include <memory>
 #include <stdexcept>
 
+#include "core/base/icu_text.h"
+
 namespace weavelog {
 namespace {
 
@@ -16,11 +18,6 @@ constexpr std::string_view kNoBreakSpace = "\xC2\xA0";
 icu::Locale locale_of(const Language& language) {
   UErrorCode status = U_ZERO_ERROR;
   return icu::Locale::forLanguageTag(language.tag(), status);
-}
-
-std::string to_utf8(const icu::UnicodeString& text) {
-  std::string out;
-  return text.toUTF8String(out);
 }
 
 const char* skeleton_of(Moment::Form form) {
@@ -33,10 +30,6 @@ const char* skeleton_of(Moment::Form form) {
       return "EEEMMMdjm";
   }
   throw std::logic_error("unknown form of a moment");
-}
-
-void must(UErrorCode status, const char* what) {
-  if (U_FAILURE(status)) throw std::logic_error(std::string(what) + ": ICU says " + u_errorName(status));
 }
 
 }  // namespace

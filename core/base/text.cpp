@@ -13,22 +13,14 @@
 #include <mutex>
 #include <stdexcept>
 
+#include "core/base/icu_text.h"
 #include "core/base/utf8.h"
 
 namespace weavelog {
 namespace {
 
-void must(UErrorCode status, const char* what) {
-  if (U_FAILURE(status)) throw std::logic_error(std::string(what) + ": ICU says " + u_errorName(status));
-}
-
 icu::UnicodeString to_utf16(std::string_view text) {
   return icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<std::int32_t>(text.size())));
-}
-
-std::string to_utf8(const icu::UnicodeString& text) {
-  std::string out;
-  return text.toUTF8String(out);
 }
 
 bool is_ascii(std::string_view text) {

@@ -11,7 +11,7 @@ constexpr int kRays = 56, kRings = 16;
 constexpr double kSpacingMore = 0.15;                                // of the widening, as core/bed/setup.cpp doubts it
 constexpr double kModelBetween = 0.5;                                // part of the model's own doubt that differs from place to place; no source
 constexpr std::array kRounds{0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0};  // N/mm
-constexpr int kMostSteps = 6;
+constexpr int kMostMapSteps = 6;
 constexpr double kFarthest = 1.6;  // of the least: beyond, close to the frame, a map would be all edges
 
 /// Distance from a point to an outline's corners and sides, mm; negative outside.
@@ -151,9 +151,9 @@ std::vector<double> steps_between(double least, double most) {
     const double step = 1000 * round;
     const double first = std::floor(least / step + 1e-9);
     const double count = std::floor(most / step - 1e-9) - first + 1;
-    if (count > kMostSteps && round != kRounds.back()) continue;
+    if (count > kMostMapSteps && round != kRounds.back()) continue;
     std::vector<double> out;
-    for (int i = 0; i < std::clamp(static_cast<int>(count), 1, kMostSteps); ++i) out.push_back((first + i) * step);
+    for (int i = 0; i < std::clamp(static_cast<int>(count), 1, kMostMapSteps); ++i) out.push_back((first + i) * step);
     return out;
   }
   return {least};

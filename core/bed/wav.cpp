@@ -8,7 +8,7 @@
 namespace weavelog {
 namespace {
 
-constexpr double kMostSeconds = 60;
+constexpr double kMostWavSeconds = 60;
 
 std::uint32_t number_at(ByteView bytes, std::size_t at, std::size_t width) {
   std::uint32_t out = 0;
@@ -80,7 +80,7 @@ Outcome<Recording> read_wav(ByteView bytes, std::string_view source) {
   out.channels = static_cast<int>(channels);
   out.bits = static_cast<int>(bits);
   out.floating = code == 3;
-  const std::size_t frames = std::min(data_size / block, static_cast<std::size_t>(kMostSeconds * out.rate)), width = bits / 8;
+  const std::size_t frames = std::min(data_size / block, static_cast<std::size_t>(kMostWavSeconds * out.rate)), width = bits / 8;
   // The loudest channel: a sum could cancel.
   std::size_t best = 0;
   double loudest = -1;

@@ -14,7 +14,7 @@ namespace weavelog {
 namespace {
 
 // Most faults of a bed need it cut out again; a knot can be made again on the machine.
-constexpr std::array kFromStrung{Stage::cut_out, Stage::on_machine, Stage::inspected};
+constexpr std::array kBackFromStrung{Stage::cut_out, Stage::on_machine, Stage::inspected};
 constexpr std::array kFromLater{Stage::cut_out, Stage::on_machine, Stage::inspected, Stage::strung};
 
 std::string place_of(const Loaded<Job>& job) {
@@ -47,7 +47,7 @@ Outcome<> check_found(const CheckFound& found, std::span<const Stage> ways, cons
 }  // namespace
 
 std::span<const Stage> redo_stages(Stage now) {
-  if (now == Stage::strung) return kFromStrung;
+  if (now == Stage::strung) return kBackFromStrung;
   if (now == Stage::checked || now == Stage::stencilled || now == Stage::ready) return kFromLater;
   return {};
 }

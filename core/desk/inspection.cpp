@@ -11,10 +11,6 @@ namespace {
 
 constexpr std::int64_t kClockMinutes = 12 * 60;
 
-std::string place_of(const Loaded<Job>& job) {
-  return job.now.tag_number ? "tag " + std::to_string(*job.now.tag_number) : "job " + job.id().hex();
-}
-
 Outcome<> check_found(const FoundOnFrame& found) {
   if (found.fault == FrameFault::unsaid || name_of_choice(found.fault).empty())
     return fail(FaultCode::bad_input, "it was not said what was found", "finding", "choose one, or \"other\" with a note");
@@ -59,11 +55,11 @@ Outcome<Draft> inspect(const PlayerRecord& record, const EntityId& job_id, std::
   if (!job) return fail(FaultCode::not_found, "no such job", job_id.hex(), "look at the board again");
   const StageNow now = record.stage_of(job_id);
   if (now.clash)
-    return fail(FaultCode::conflict, "two people moved this racket on while apart", place_of(*job),
+    return fail(FaultCode::conflict, "two people moved this racket on while apart", job_place(*job),
                 "look where it is, then set its stage with a reason");
   if (now.stage != Stage::received && now.stage != Stage::inspected && now.stage != Stage::waiting)
     return fail(FaultCode::refused, "a racket that is " + std::string(name_of_choice(now.stage)) + " is past its inspection",
-                place_of(*job), "step it back with a reason first");
+                job_place(*job), "step it back with a reason first");
   for (const FoundOnFrame& one : found)
     if (auto checked = check_found(one); !checked) return fail(checked.error());
   Draft draft(record.book, kPlayerBook, kActInspect);
@@ -85,7 +81,7 @@ Outcome<Draft> inspect(const PlayerRecord& record, const EntityId& job_id, std::
   const Stage to = asks ? Stage::waiting : Stage::inspected;
   if (to != now.stage) put_mark(draft, job_id, to, now, by, {}, at);
   if (draft.empty())
-    return fail(FaultCode::bad_input, "the racket is inspected already, and nothing new was found", place_of(*job),
+    return fail(FaultCode::bad_input, "the racket is inspected already, and nothing new was found", job_place(*job),
                 "nothing needs to be done");
   return draft;
 }
@@ -184,7 +180,7 @@ std::optional<Fault> held_back(const PlayerRecord& record, const EntityId& job) 
   for (const auto& finding : record.findings) {
     if (finding.now.job != job) continue;
     const Loaded<Job>* held = record.job(job);
-    const std::string where = held ? place_of(*held) : "job " + job.hex();
+    const std::string where = held ? job_place(*held) : "job " + job.hex();
     switch (holding_of(record, finding)) {
       case FrameHold::none:
         break;

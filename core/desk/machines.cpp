@@ -14,7 +14,6 @@ namespace weavelog {
 namespace {
 
 constexpr std::int64_t kMostPrestretch = 20;  // per cent; common practice, no source
-constexpr std::int64_t kHourMs = 3'600'000;
 constexpr std::int64_t kEveningHour = 18;
 constexpr std::int64_t kMostBetweenCleanings = 1000;
 

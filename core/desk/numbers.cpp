@@ -12,7 +12,6 @@
 namespace weavelog {
 namespace {
 
-constexpr std::int64_t kMinuteMs = 60'000;
 constexpr std::int64_t kMostDays = 400;  // a clock that is wrong by years must not make a row for every day
 
 /// A row that is being counted, with what its median is made from.

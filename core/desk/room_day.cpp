@@ -16,7 +16,6 @@
 namespace weavelog {
 namespace {
 
-constexpr std::int64_t kMinuteMs = 60'000, kHourMs = 3'600'000;
 /// Told a little later than planned is no news to anybody.
 constexpr std::int64_t kToldStepMs = kMinuteMs;
 /// An entry holds 4,096 writes at most; a place has eight.

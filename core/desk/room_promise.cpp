@@ -4,12 +4,13 @@
 #include <cmath>
 #include <map>
 
+#include "core/base/local_time.h"
 #include "core/plan/day_tables.h"
 
 namespace weavelog {
 namespace {
 
-constexpr std::int64_t kMinuteMs = 60'000, kRoundMs = 5 * kMinuteMs;
+constexpr std::int64_t kRoundMs = 5 * kMinuteMs;
 constexpr std::size_t kMostRackets = 20;
 
 /// Up to whole five minutes, as people tell times.

@@ -21,13 +21,13 @@ namespace weavelog {
 namespace {
 
 constexpr std::int64_t kLeastTolerance = 5, kMostTolerance = 200;  // per mille
-constexpr std::int64_t kMostDays = 365;
+constexpr std::int64_t kMostDaysBack = 365;
 constexpr double kDayMs = 86'400'000;
 constexpr std::size_t kMostReadings = 20'000;  // of an event: far beyond what a room strings; older ones are not looked at
 constexpr std::size_t kMostLeftOut = 300;
 
 bool tolerance_can_be(std::int64_t per_mille) { return per_mille >= kLeastTolerance && per_mille <= kMostTolerance; }
-bool days_can_be(std::int64_t days) { return days >= 1 && days <= kMostDays; }
+bool days_can_be(std::int64_t days) { return days >= 1 && days <= kMostDaysBack; }
 
 /// Names that tell things apart: a second one of the same name gets a number.
 class Names {

@@ -25,11 +25,11 @@ std::string stage_text(Stage stage) {
   return std::string(name_of_choice(stage));
 }
 
-std::string place_of(const Loaded<Job>& job) {
+}  // namespace
+
+std::string job_place(const Loaded<Job>& job) {
   return job.now.tag_number ? "tag " + std::to_string(*job.now.tag_number) : "job " + job.id().hex();
 }
-
-}  // namespace
 
 std::span<const Stage> next_steps(Stage from) {
   switch (from) {
@@ -78,10 +78,10 @@ Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> j
     const auto steps = next_steps(now.stage);
     const bool forward = std::find(steps.begin(), steps.end(), step.to) != steps.end();
     if (step.to == now.stage && !now.clash)
-      return fail(FaultCode::bad_input, "the racket is " + stage_text(now.stage) + " already", place_of(*job),
+      return fail(FaultCode::bad_input, "the racket is " + stage_text(now.stage) + " already", job_place(*job),
                   "nothing needs to be done");
     if (now.clash && step.reason.empty())
-      return fail(FaultCode::conflict, "two people moved this racket on while apart", place_of(*job),
+      return fail(FaultCode::conflict, "two people moved this racket on while apart", job_place(*job),
                   "look where it is, then set its stage with a reason");
     // A reason is no answer: only the player's, or an override by name, lets a doubtful frame go on.
     if (step.to == Stage::cut_out || step.to == Stage::on_machine)
@@ -89,7 +89,7 @@ Outcome<Draft> take_step(const PlayerRecord& record, std::span<const EntityId> j
     if (!forward && step.reason.empty())
       return fail(FaultCode::bad_input,
                   stage_text(step.to) + " does not follow " + stage_text(now.stage) + " without a reason",
-                  place_of(*job), "take the next step, or say why");
+                  job_place(*job), "take the next step, or say why");
     back = back || !forward || now.clash;
     marks.push_back(StageMark{id, step.to, step.at, step.by, step.reason, join_ids(now.newest),
                               machine_of_step(record, id, step)});

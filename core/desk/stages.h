@@ -36,6 +36,8 @@ struct StageStep {
 
 /// On which machine a step puts the racket; none if that is not said, or if it is no step to one.
 [[nodiscard]] EntityId machine_of_step(const PlayerRecord& record, const EntityId& job, const StageStep& step);
+/// Where a fault about this job lies, as people know it: "tag 14", or its id.
+[[nodiscard]] std::string job_place(const Loaded<Job>& job);
 /// A job's marks, oldest first.
 [[nodiscard]] std::vector<PlacedMark> marks_of(const PlayerRecord& record, const EntityId& job);
 /// Jobs whose newest marks do not fit together.

@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::string_view kCrockford = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 constexpr std::string_view kMark = "WL";
-constexpr std::size_t kEventCharacters = 6;
+constexpr std::size_t kTagEventCharacters = 6;
 /// Longer than any code of ours: what a scanner types from somebody else's label is not looked at any further.
 constexpr std::size_t kLongest = 64;
 
@@ -44,7 +44,7 @@ std::string event_short_id(const BookId& event) {
   const Digest digest = digest_of({as_bytes("weavelog tag event 1"), event.view()});
   const std::uint32_t bits = (std::uint32_t{digest[0]} << 24 | std::uint32_t{digest[1]} << 16 | std::uint32_t{digest[2]} << 8 | digest[3]) >> 2;
   std::string out;
-  for (std::size_t i = 0; i < kEventCharacters; ++i) out += kCrockford[bits >> (5 * (kEventCharacters - 1 - i)) & 31U];
+  for (std::size_t i = 0; i < kTagEventCharacters; ++i) out += kCrockford[bits >> (5 * (kTagEventCharacters - 1 - i)) & 31U];
   return out;
 }
 
@@ -80,7 +80,7 @@ Outcome<TagCode> tag_code_from(std::string_view text) {
     else
       parts.back() += upper(c);
   }
-  if (parts.size() != 4 || parts[1].size() != kEventCharacters || parts[3].size() != 1) return misread("a part of the tag's code is missing");
+  if (parts.size() != 4 || parts[1].size() != kTagEventCharacters || parts[3].size() != 1) return misread("a part of the tag's code is missing");
   TagCode out{std::move(parts[1]), 0};
   for (const char c : out.event)
     if (kCrockford.find(c) == std::string_view::npos) return misread("the event in the tag's code is not as written");

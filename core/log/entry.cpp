@@ -113,6 +113,17 @@ Outcome<Entry> decode_entry(ByteView body, const AuthorId& author) {
   }
 }
 
+std::optional<ActionKind> action_in(ByteView body) {
+  try {
+    InArchive ar(body);
+    if (ar.varint() != kFormat) return std::nullopt;
+    for (int skipped = 0; skipped < 3; ++skipped) (void)ar.varint();  // number, stamp, schema
+    return static_cast<ActionKind>(ar.varint_as<std::uint16_t>());
+  } catch (const ArchiveError&) {
+    return std::nullopt;
+  }
+}
+
 Digest chain_start(const BookId& book, BookKind kind, const AuthorId& author) {
   const std::uint8_t kind_byte = static_cast<std::uint8_t>(kind);
   return digest_of({as_bytes("weavelog chain 1"), book.bytes, {&kind_byte, 1}, author.bytes});

@@ -3,6 +3,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/base/clock.h"
@@ -51,6 +52,9 @@ inline constexpr std::size_t kMaxWritesPerEntry = 4096;
 [[nodiscard]] Bytes encode_entry(const Entry& entry, const AuthorId& author);
 /// Everything is checked before anything is allocated; left-over bytes are malformed.
 [[nodiscard]] Outcome<Entry> decode_entry(ByteView body, const AuthorId& author);
+
+/// The action of an entry, read from its head alone. Nothing if that is cut off or of a later format.
+[[nodiscard]] std::optional<ActionKind> action_in(ByteView body);
 
 /// The hash chain of one author in one book: hash_0 binds book, kind and author; hash_n = H(hash_n-1, H(body_n)).
 [[nodiscard]] Digest chain_start(const BookId& book, BookKind kind, const AuthorId& author);

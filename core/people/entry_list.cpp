@@ -14,10 +14,10 @@
 namespace weavelog {
 namespace {
 
-constexpr auto kColumns =
+constexpr auto kEntryColumns =
     std::to_array<std::string_view>({"family_name", "given_name", "native_name", "country", "birth_year",
                                      "seed", "entry", "draw", "hand", "tour_number"});
-constexpr auto kRequired = std::to_array<std::string_view>({"family_name"});
+constexpr auto kEntryRequired = std::to_array<std::string_view>({"family_name"});
 
 constexpr auto kEntries = std::to_array<std::pair<std::string_view, EntryVia>>({
     {"", EntryVia::unsaid},
@@ -44,7 +44,7 @@ EntryVia via_cell(RowReader& reader) {
   return EntryVia::unsaid;
 }
 
-EntryListItem read_row(RowReader& reader) {
+EntryListItem read_entry(RowReader& reader) {
   EntryListItem item;
   item.family_name = reader.text("family_name");
   item.given_name = reader.text("given_name");
@@ -120,7 +120,7 @@ Outcome<EntryList> read_entry_list(std::string_view bytes, const CsvOptions& opt
                                    std::string_view source) {
   auto table = read_csv(bytes, options, source);
   if (!table) return fail(table.error());
-  const auto columns = TableColumns::of(*table, kColumns, kRequired, source);
+  const auto columns = TableColumns::of(*table, kEntryColumns, kEntryRequired, source);
   if (!columns) return fail(columns.error());
 
   EntryList list;
@@ -128,7 +128,7 @@ Outcome<EntryList> read_entry_list(std::string_view bytes, const CsvOptions& opt
   list.ignored_columns = columns->ignored();
   for (const auto& row : table->rows) {
     RowReader reader(*columns, row, source);
-    EntryListItem item = read_row(reader);
+    EntryListItem item = read_entry(reader);
     if (reader.good()) {
       list.rows.push_back({row.line, std::move(item)});
     } else {

@@ -9,9 +9,9 @@
 namespace weavelog {
 namespace {
 
-constexpr auto kColumns = std::to_array<std::string_view>(
+constexpr auto kPeopleColumns = std::to_array<std::string_view>(
     {"id", "family_name", "given_name", "native_name", "also_known_as", "country", "birth_year", "hand", "tour_number", "rackets", "strings"});
-constexpr auto kRequired = std::to_array<std::string_view>({"family_name"});
+constexpr auto kPeopleRequired = std::to_array<std::string_view>({"family_name"});
 constexpr std::size_t kLongCell = 1000;
 
 std::vector<std::string> parted(std::string_view text) {
@@ -24,7 +24,7 @@ std::vector<std::string> parted(std::string_view text) {
   return out;
 }
 
-PeopleRow read_row(RowReader& reader) {
+PeopleRow read_person(RowReader& reader) {
   PeopleRow row;
   row.id = reader.text("id");
   PersonFacts& facts = row.facts;
@@ -52,14 +52,14 @@ std::string PeopleRow::name() const {
 Outcome<PeopleTable> read_people(std::string_view bytes, const CsvOptions& options, std::string_view source) {
   auto table = read_csv(bytes, options, source);
   if (!table) return fail(table.error());
-  const auto columns = TableColumns::of(*table, kColumns, kRequired, source);
+  const auto columns = TableColumns::of(*table, kPeopleColumns, kPeopleRequired, source);
   if (!columns) return fail(columns.error());
   PeopleTable out;
   out.faults = std::move(table->faults);
   out.ignored_columns = columns->ignored();
   for (const auto& row : table->rows) {
     RowReader reader(*columns, row, source);
-    PeopleRow person = read_row(reader);
+    PeopleRow person = read_person(reader);
     person.line = row.line;
     if (reader.good()) {
       out.rows.push_back(std::move(person));

@@ -13,7 +13,7 @@
 namespace weavelog {
 namespace {
 
-constexpr auto kColumns = std::to_array<std::string_view>({"service", "amount", "currency"});
+constexpr auto kPriceColumns = std::to_array<std::string_view>({"service", "amount", "currency"});
 
 /// Largest price taken: far above any, and far below what an integer of cents holds.
 constexpr std::int64_t kMostMinor = 1'000'000'000;
@@ -26,7 +26,7 @@ std::optional<std::int64_t> in_minor(const Decimal& amount, std::uint8_t decimal
   return out <= kMostMinor ? std::optional(out) : std::nullopt;
 }
 
-Price read_row(RowReader& reader) {
+Price read_price(RowReader& reader) {
   Price price;
   price.service = reader.text("service");
   if (reader.good() && is_blank(price.service)) reader.expected("service", price.service, "a service");
@@ -60,7 +60,7 @@ Outcome<PriceList> read_price_list(std::string_view bytes, const CsvOptions& opt
                                    std::string_view source) {
   auto table = read_csv(bytes, options, source);
   if (!table) return fail(table.error());
-  const auto columns = TableColumns::of(*table, kColumns, kColumns, source);
+  const auto columns = TableColumns::of(*table, kPriceColumns, kPriceColumns, source);
   if (!columns) return fail(columns.error());
 
   PriceList list;
@@ -69,7 +69,7 @@ Outcome<PriceList> read_price_list(std::string_view bytes, const CsvOptions& opt
   std::map<std::string, std::size_t> first_line;
   for (const auto& row : table->rows) {
     RowReader reader(*columns, row, source);
-    Price price = read_row(reader);
+    Price price = read_price(reader);
     if (!reader.good()) {
       list.faults.insert(list.faults.end(), reader.faults().begin(), reader.faults().end());
       continue;

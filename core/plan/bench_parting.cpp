@@ -12,7 +12,7 @@ namespace {
 
 using BenchSet = std::uint32_t;
 
-constexpr std::size_t kMostBenches = 13;  // 3^13 partings of sets a section: some ten milliseconds
+constexpr std::size_t kMostPartedBenches = 13;  // 3^13 partings of sets a section: some ten milliseconds
 
 std::vector<std::size_t> members(BenchSet set) {
   std::vector<std::size_t> out;
@@ -257,7 +257,7 @@ BenchParting part_benches(const BenchProblem& problem, double enough, BenchPatie
     return out;
   }
   if (groups.empty()) return out;
-  if (problem.benches > kMostBenches) return part_by_numbers(problem, std::move(groups), patience);
+  if (problem.benches > kMostPartedBenches) return part_by_numbers(problem, std::move(groups), patience);
   const std::size_t most_benches = problem.benches - groups.size() + 1;
   std::vector<Section> sections;
   sections.reserve(groups.size());

@@ -16,7 +16,7 @@ const double kUsual = std::log(25.0);
 constexpr double kRoomDoubt = 0.25, kMaterialDoubt = 0.12, kPatternDoubt = 0.08, kPiecesDoubt = 0.06;
 constexpr double kBetween = 0.18;  // one stringer of three is 18 per cent faster or slower than the room
 constexpr double kNoise = 0.18;    // and so is one racket of three of the same stringer
-constexpr double kFar = 3.5;       // spreads
+constexpr double kFarOff = 3.5;       // spreads
 constexpr std::size_t kMostStringers = 120, kMostMaterials = 20, kMostPatterns = 40;
 
 double material_guess(const std::string& key) {
@@ -213,7 +213,7 @@ WorkTimes::WorkTimes(std::span<const WorkReading> readings)
   }
   // Then without it.
   for (int turn = 0; turn < 25; ++turn) {
-    const double limit = kFar * std::sqrt(noise);
+    const double limit = kFarOff * std::sqrt(noise);
     for (Row& row : rows) row.weight = std::abs(row.off) > limit ? 0 : 1;
     fit();
     double kept = 0, squares = 0, carried = 0;

@@ -8,7 +8,7 @@
 namespace weavelog {
 namespace {
 
-constexpr UnixMs kNever = INT64_MAX;
+constexpr UnixMs kNoTime = INT64_MAX;
 constexpr std::int64_t kFiveMinutes = 5 * 60'000;
 constexpr std::uint64_t kNewJob = 1, kRushes = 2, kQueue = 3, kChecks = 4;  // streams of luck
 constexpr double kRushSpread = 0.25;  // common practice, no source: on court, one rush of three is a quarter off
@@ -77,7 +77,7 @@ struct Promiser::Player {
     for (std::size_t i = first; i < rackets.size(); ++i) {
       Racket& racket = rackets[i];
       const DayJob& job = *racket.job;
-      if (racket.end != kNever) continue;
+      if (racket.end != kNoTime) continue;
       if (!job.only.empty() && std::count(job.only.begin(), job.only.end(), bench) == 0) continue;
       const auto length = static_cast<double>(job.length);
       if (std::max(now, racket.arrives) + takes(bench, length, 1) > until) continue;
@@ -98,11 +98,11 @@ struct Promiser::Player {
       const auto next = std::min_element(free.begin(), free.end());
       const auto bench = static_cast<std::size_t>(next - free.begin());
       const UnixMs now = *next;
-      if (now == kNever) return;
+      if (now == kNoTime) return;
       const auto& open = room.open_[bench];
       while (window[bench] < open.size() && open[window[bench]].until <= now) ++window[bench];
       if (window[bench] == open.size()) {
-        *next = kNever;
+        *next = kNoTime;
         continue;
       }
       const TimeSpan& span = open[window[bench]];
@@ -110,7 +110,7 @@ struct Promiser::Player {
         *next = span.from;
         continue;
       }
-      while (first < rackets.size() && rackets[first].end != kNever) ++first;
+      while (first < rackets.size() && rackets[first].end != kNoTime) ++first;
       std::size_t taken = SIZE_MAX;
       *next = next_for(bench, now, span.until, first, taken);
       if (taken == SIZE_MAX) continue;
@@ -141,7 +141,7 @@ Outcome<Promiser> Promiser::make(PromiseInput input) {
   for (std::size_t job = 0; job < day.jobs.size(); ++job)
     if (!day.jobs[job].in_work) out.queue_.push_back(job);
   std::stable_sort(out.queue_.begin(), out.queue_.end(), [&](std::size_t a, std::size_t b) {
-    const auto key = [&](const DayJob& one) { return std::tuple(!one.on_court, one.due.value_or(kNever), one.arrives); };
+    const auto key = [&](const DayJob& one) { return std::tuple(!one.on_court, one.due.value_or(kNoTime), one.arrives); };
     return key(day.jobs[a]) < key(day.jobs[b]);
   });
   for (const std::size_t job : out.queue_) out.rushes_ += day.jobs[job].on_court;
@@ -202,7 +202,7 @@ Promiser::Ends Promiser::play(const DayJob* job, double own, std::size_t place, 
   const DayInput& day = input_.day;
   const std::size_t jobs = day.jobs.size(), benches = day.benches.size();
   Ends ends;
-  ends.queue.assign(runs_ * jobs, kNever);
+  ends.queue.assign(runs_ * jobs, kNoTime);
   Player player{*this};
   std::vector<std::size_t> of_queue;  // place among the player's rackets of each in the queue
   for (std::size_t run = 0; run < runs_; ++run) {
@@ -214,12 +214,12 @@ Promiser::Ends Promiser::play(const DayJob* job, double own, std::size_t place, 
         fresh = player.rackets.size();
         Chance chance(input_.luck * 8 + kNewJob, run);
         const double factor = lognormal(chance.normal(), own);
-        player.rackets.push_back({std::max(job->arrives, day.now), job, factor + once_more(chance, input_.again, own), kNever});
+        player.rackets.push_back({std::max(job->arrives, day.now), job, factor + once_more(chance, input_.again, own), kNoTime});
       }
       if (i == queue_.size()) break;
       const DayJob& one = day.jobs[queue_[i]];
       of_queue.push_back(player.rackets.size());
-      player.rackets.push_back({std::max(one.arrives, day.now), &one, job_luck_[run * jobs + queue_[i]], kNever});
+      player.rackets.push_back({std::max(one.arrives, day.now), &one, job_luck_[run * jobs + queue_[i]], kNoTime});
     }
     player.rushes = rush_luck_[run];
     player.free.assign(benches, day.now);
@@ -272,7 +272,7 @@ std::vector<EndangeredPromise> Promiser::endangered(const Ends& ends, const std:
 std::size_t Promiser::place_by(UnixMs due) const {
   const auto& jobs = input_.day.jobs;
   const auto begin = queue_.begin() + static_cast<std::ptrdiff_t>(rushes_);
-  return static_cast<std::size_t>(std::partition_point(begin, queue_.end(), [&](std::size_t job) { return jobs[job].due.value_or(kNever) <= due; }) -
+  return static_cast<std::size_t>(std::partition_point(begin, queue_.end(), [&](std::size_t job) { return jobs[job].due.value_or(kNoTime) <= due; }) -
                                   queue_.begin());
 }
 
@@ -306,8 +306,8 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
   if (auto checked = check_new(job, own); !checked) return fail(checked.error());
   const auto& jobs = input_.day.jobs;
   struct Try {
-    UnixMs time = kNever;
-    UnixMs middle = kNever;
+    UnixMs time = kNoTime;
+    UnixMs middle = kNoTime;
     double chance = 0;
     bool good = false;
   };
@@ -316,13 +316,13 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     const Ends ends = play(&job, own, place, true);
     Try out;
     const UnixMs ready = quantile_of(ends.fresh, input_.confidence);
-    if (ready == kNever) return out;
+    if (ready == kNoTime) return out;
     // Its time has to bring it to this place again when benches take what is due first.
-    const UnixMs before = place > rushes_ ? jobs[queue_[place - 1]].due.value_or(kNever) : 0;
-    const UnixMs next = place < queue_.size() ? jobs[queue_[place]].due.value_or(kNever) : kNever;
+    const UnixMs before = place > rushes_ ? jobs[queue_[place - 1]].due.value_or(kNoTime) : 0;
+    const UnixMs next = place < queue_.size() ? jobs[queue_[place]].due.value_or(kNoTime) : kNoTime;
     out.time = rounded_up(ready);
     if (share_by(ends.fresh, out.time - kFiveMinutes) >= input_.confidence - kNearly) out.time -= kFiveMinutes;
-    out.time = std::max(out.time, before == kNever ? 0 : before);
+    out.time = std::max(out.time, before == kNoTime ? 0 : before);
     out.middle = quantile_of(ends.fresh, 0.5);
     out.chance = share_by(ends.fresh, out.time);
     out.good = out.time <= next && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
@@ -330,14 +330,14 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
   };
   if (job.on_court) {  // it goes first whatever it costs: what gives way is another question (check())
     const Try front = at_place(rushes_);
-    if (front.time == kNever)
+    if (front.time == kNoTime)
       return fail(FaultCode::bad_input, "no time can be promised: no shift has room for it", "racket " + job.id, "add shifts, or agree on another day");
     return Promise{front.time, front.chance, front.middle};
   }
   // The first place that is good: from there on all are.
   std::size_t low = rushes_, high = queue_.size();
   Try found = at_place(high);
-  if (found.time == kNever)
+  if (found.time == kNoTime)
     return fail(FaultCode::bad_input, "no time can be promised: the shifts end before it would surely be ready", "racket " + job.id,
                 "add shifts, or agree on another day");
   while (low < high) {

@@ -67,7 +67,7 @@ Solved least_squares(const std::vector<Exact>& x, const std::vector<Exact>& y, c
   return out;
 }
 
-tl::unexpected<Fault> wrong(std::string what, std::string what_to_do) {
+tl::unexpected<Fault> no_line(std::string what, std::string what_to_do) {
   return fail(FaultCode::bad_input, std::move(what), {}, std::move(what_to_do));
 }
 
@@ -75,10 +75,10 @@ tl::unexpected<Fault> wrong(std::string what, std::string what_to_do) {
 
 template <class Number>
 Outcome<LineFit> LineFit::solve(std::span<const Number> given_x, std::span<const Number> given_y, std::span<const int> powers) {
-  if (given_x.size() != given_y.size()) return wrong("the columns differ in length", "give a y for every x");
+  if (given_x.size() != given_y.size()) return no_line("the columns differ in length", "give a y for every x");
   if (powers.empty() || powers.front() < 0 || powers.back() > 10 ||
       std::adjacent_find(powers.begin(), powers.end(), [](int a, int b) { return a >= b; }) != powers.end())
-    return wrong("the powers of a line ascend from 0 to 10", "use 0 and 1 for a straight line");
+    return no_line("the powers of a line ascend from 0 to 10", "use 0 and 1 for a straight line");
   LineFit out;
   out.powers_.assign(powers.begin(), powers.end());
   out.count_ = given_x.size();
@@ -91,14 +91,14 @@ Outcome<LineFit> LineFit::solve(std::span<const Number> given_x, std::span<const
     y.push_back(exact(given_y[i]));
   }
   if (out.count_ <= n)
-    return wrong("so few pairs leave nothing to judge the line by: " + std::to_string(out.count_),
+    return no_line("so few pairs leave nothing to judge the line by: " + std::to_string(out.count_),
                  "give at least " + std::to_string(n + 1));
   const std::set<Exact> different(x.begin(), x.end());
   if (different.size() - (different.contains(Exact(0)) && powers.front() > 0 ? 1 : 0) < n)
-    return wrong("there are too few different values of x for such a line", "give at least " + std::to_string(n) + " different ones");
+    return no_line("there are too few different values of x for such a line", "give at least " + std::to_string(n) + " different ones");
 
   const Solved raw = least_squares(x, y, out.powers_);
-  if (raw.covariances.empty()) return wrong("the values of x do not tell the line", "spread them further");
+  if (raw.covariances.empty()) return no_line("the values of x do not tell the line", "spread them further");
   Exact squares = 0, about = 0, mean = 0, mean_x = 0;
   for (std::size_t i = 0; i < x.size(); ++i) mean += y[i], mean_x += x[i];
   mean /= Exact(static_cast<unsigned long long>(x.size()));

@@ -10,6 +10,8 @@
 namespace weavelog::testing {
 
 inline constexpr UnixMs kNoon = 1'800'000'000'000;
+/// The one entity of tests that need no other.
+inline const EntityId kOne = make_id<EntityId>(kNoon);
 
 /// One device: its clock and its ledger.
 struct Device {

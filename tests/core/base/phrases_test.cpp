@@ -12,7 +12,7 @@ std::span<const PhraseText> sample_phrases();
 using namespace weavelog;
 
 namespace {
-Language language(std::string_view tag) {
+Language in_language(std::string_view tag) {
   return Language::from(tag).value();
 }
 
@@ -27,11 +27,11 @@ constexpr UnixMs kTuesday = 1'772'543'100'000;
 
 TEST_CASE("language tags are read in any spelling, and what is none is refused") {
   CHECK(Language{}.tag() == "en");
-  CHECK(language("DE").tag() == "de");
-  CHECK(language("de_ch").tag() == "de-CH");
-  CHECK(language("de-CH").base() == "de");
-  CHECK(language("zh-Hant-TW").base() == "zh");
-  CHECK(language("fr").own_name() == "français");
+  CHECK(in_language("DE").tag() == "de");
+  CHECK(in_language("de_ch").tag() == "de-CH");
+  CHECK(in_language("de-CH").base() == "de");
+  CHECK(in_language("zh-Hant-TW").base() == "zh");
+  CHECK(in_language("fr").own_name() == "français");
   for (const char* tag : {"", "d", "german language", "x-private", "und", "de-", "\xFF\xFF", "../../en"}) {
     CAPTURE(tag);
     CHECK_FALSE(Language::from(tag));
@@ -40,26 +40,26 @@ TEST_CASE("language tags are read in any spelling, and what is none is refused")
 }
 
 TEST_CASE("numbers come in the language's form with the decimals as spoken") {
-  CHECK(localised(language("de"), Decimal{245, 1}) == "24,5");
-  CHECK(localised(language("en"), Decimal{2450, 2}) == "24.50");
-  CHECK(localised(language("fr"), Decimal{2450, 2}) == "24,50");
-  CHECK(localised(language("es"), Decimal{-5, 1}) == "-0,5");
-  CHECK(localised(language("de-CH"), Decimal{245, 1}) == "24.5");
-  CHECK(localised(language("en"), Decimal{999'999'999'999'999, 9}) == "999,999.999999999");
+  CHECK(localised(in_language("de"), Decimal{245, 1}) == "24,5");
+  CHECK(localised(in_language("en"), Decimal{2450, 2}) == "24.50");
+  CHECK(localised(in_language("fr"), Decimal{2450, 2}) == "24,50");
+  CHECK(localised(in_language("es"), Decimal{-5, 1}) == "-0,5");
+  CHECK(localised(in_language("de-CH"), Decimal{245, 1}) == "24.5");
+  CHECK(localised(in_language("en"), Decimal{999'999'999'999'999, 9}) == "999,999.999999999");
 }
 
 TEST_CASE("a quantity has a no-break space before its unit") {
-  CHECK(localised(language("de"), Quantity{{245, 1}, Unit::kilogram_force}) == "24,5\u00A0kg");
-  CHECK(localised(language("en"), Quantity{{55, 0}, Unit::pound_force}) == "55\u00A0lb");
-  CHECK(localised(language("en"), Quantity{{3, 0}, Unit::none}) == "3");
+  CHECK(localised(in_language("de"), Quantity{{245, 1}, Unit::kilogram_force}) == "24,5\u00A0kg");
+  CHECK(localised(in_language("en"), Quantity{{55, 0}, Unit::pound_force}) == "55\u00A0lb");
+  CHECK(localised(in_language("en"), Quantity{{3, 0}, Unit::none}) == "3");
 }
 
 TEST_CASE("a moment is told in its zone, and an unknown zone in UTC") {
-  CHECK(localised(language("de"), Moment{kTuesday, "Europe/Lisbon", Moment::Form::time_of_day}) == "13:05");
-  CHECK(localised(language("de"), Moment{kTuesday, "Europe/Berlin", Moment::Form::time_of_day}) == "14:05");
-  CHECK(localised(language("de"), Moment{kTuesday, "Nowhere/Land", Moment::Form::time_of_day}) == "13:05");
-  CHECK(localised(language("de"), Moment{kTuesday, "UTC", Moment::Form::day}) == "Di., 3. März");
-  CHECK(localised(language("en"), Moment{kTuesday, "UTC", Moment::Form::day_and_time}).find("Mar 3") !=
+  CHECK(localised(in_language("de"), Moment{kTuesday, "Europe/Lisbon", Moment::Form::time_of_day}) == "13:05");
+  CHECK(localised(in_language("de"), Moment{kTuesday, "Europe/Berlin", Moment::Form::time_of_day}) == "14:05");
+  CHECK(localised(in_language("de"), Moment{kTuesday, "Nowhere/Land", Moment::Form::time_of_day}) == "13:05");
+  CHECK(localised(in_language("de"), Moment{kTuesday, "UTC", Moment::Form::day}) == "Di., 3. März");
+  CHECK(localised(in_language("en"), Moment{kTuesday, "UTC", Moment::Form::day_and_time}).find("Mar 3") !=
         std::string::npos);
 }
 
@@ -67,11 +67,11 @@ TEST_CASE("a phrase is said in the person's language, plural and all") {
   const PhraseArgs one{{"count", 1},
                        {"tension", Quantity{{2450, 2}, Unit::kilogram_force}},
                        {"when", Moment{kTuesday, "UTC", Moment::Form::time_of_day}}};
-  CHECK(sample().say(language("de"), "sample.rackets", one) == "1 Schläger mit 24,50\u00A0kg, fertig 13:05");
+  CHECK(sample().say(in_language("de"), "sample.rackets", one) == "1 Schläger mit 24,50\u00A0kg, fertig 13:05");
   PhraseArgs three = one;
   three[0].second = std::int64_t{3};
-  CHECK(sample().say(language("es"), "sample.rackets", three) == "3 raquetas a 24,50\u00A0kg, listo 13:05");
-  CHECK(sample().say(language("de-CH"), "sample.rackets", one) ==
+  CHECK(sample().say(in_language("es"), "sample.rackets", three) == "3 raquetas a 24,50\u00A0kg, listo 13:05");
+  CHECK(sample().say(in_language("de-CH"), "sample.rackets", one) ==
         "1 Schläger mit 24.50\u00A0kg, fertig 13:05");
 }
 
@@ -81,7 +81,7 @@ TEST_CASE("an apostrophe in a text stays, and braces in an argument are not a pa
 }
 
 TEST_CASE("a language without phrases gets English") {
-  CHECK(sample().say(language("nl"), "sample.greeting", {{"name", "Ida"}}) == "Good day, Ida; don't worry.");
+  CHECK(sample().say(in_language("nl"), "sample.greeting", {{"name", "Ida"}}) == "Good day, Ida; don't worry.");
 }
 
 TEST_CASE("a missing key or argument is a broken invariant that names it") {
@@ -129,7 +129,7 @@ TEST_CASE("several threads may speak at once") {
       right[t] = true;
       for (std::int64_t i = 2; i < 200; ++i) {
         const auto text =
-            sample().say(language("fr"), "sample.rackets",
+            sample().say(in_language("fr"), "sample.rackets",
                          {{"count", i}, {"tension", Quantity{{i, 1}, Unit::newton}}, {"when", "x"}});
         right[t] = right[t] && text.starts_with(std::to_string(i) + " raquettes");
       }

@@ -11,7 +11,7 @@ using namespace weavelog;
 using weavelog::test::published_json;
 
 namespace {
-double number(const boost::json::value& of, const char* name) {
+double member(const boost::json::value& of, const char* name) {
   return std::stod(std::string(of.at(name).as_string()));
 }
 }  // namespace
@@ -19,10 +19,10 @@ double number(const boost::json::value& of, const char* name) {
 TEST_CASE("log-time laws give the worked figures", "[bed][published]") {
   const auto document = published_json("tension_relaxation.json");
   for (const auto& row : document.at("one_line").at("cases").as_array())
-    CHECK(number(row, "T0") * LogTimeLaw{number(row, "A"), number(row, "t0")}.left(number(row, "t_s")) == Approx(number(row, "T")).epsilon(1e-10));
+    CHECK(member(row, "T0") * LogTimeLaw{member(row, "A"), member(row, "t0")}.left(member(row, "t_s")) == Approx(member(row, "T")).epsilon(1e-10));
   for (const auto& row : document.at("two_line").at("cases").as_array()) {
-    const BentLogTimeLaw law{number(row, "A1"), number(row, "A2"), number(row, "t1"), number(row, "tb")};
-    CHECK(number(row, "T0") * law.left(number(row, "t_s")) == Approx(number(row, "T")).epsilon(1e-10));
+    const BentLogTimeLaw law{member(row, "A1"), member(row, "A2"), member(row, "t1"), member(row, "tb")};
+    CHECK(member(row, "T0") * law.left(member(row, "t_s")) == Approx(member(row, "T")).epsilon(1e-10));
   }
   CHECK(LogTimeLaw{0.5, 1}.left(1e9) == 0);
 }
@@ -85,7 +85,7 @@ TEST_CASE("two readings of one racket without doubt fix the line through both", 
     readings.push_back({"r", {}, t - 60, value, 1e-6});
   }
   const auto fitted = RelaxationModel::fitted(readings).value();
-  const double expected = number(fit, "T_at_86400") / readings[0].value;
+  const double expected = member(fit, "T_at_86400") / readings[0].value;
   CHECK(fitted.left_of("r", readings[0].seconds, 86'400 - 60).value().left.value == Approx(expected).epsilon(1e-5));
 }
 

@@ -7,19 +7,15 @@
 #include "core/bed/equivalents.h"
 #include "core/plan/chance.h"
 #include "tests/core/bed/refined_bed.h"
+#include "tests/core/bed/usual_bed.h"
 #include "tests/support/published.h"
 
 using namespace weavelog;
+using weavelog::test::usual;
 using weavelog::test::published_json;
 
 namespace {
 
-BedSetup usual() {
-  BedSetup out;
-  out.mains.kind = out.crosses.kind = {BedMaterial::polyester, 1.25};
-  out.mains.pulled = out.crosses.pulled = 24 * 9.80665;
-  return out;
-}
 
 }  // namespace
 

@@ -4,16 +4,12 @@
 #include <cmath>
 #include <numbers>
 
+#include "tests/core/bed/usual_bed.h"
+
 using namespace weavelog;
+using weavelog::test::usual;
 
 namespace {
-
-BedSetup usual() {
-  BedSetup out;
-  out.mains.kind = out.crosses.kind = {BedMaterial::polyester, 1.25};
-  out.mains.pulled = out.crosses.pulled = 24 * 9.80665;
-  return out;
-}
 
 double area_of(const std::vector<BedPoint>& polygon) {
   double twice = 0;

@@ -11,13 +11,13 @@
 #include "core/base/language.h"
 #include "core/desk/phrases.h"
 #include "tests/support/published.h"
+#include "tests/support/rooms.h"
+#include "tests/support/words.h"
 
 using namespace weavelog;
+using namespace weavelog::testing;
 
 namespace {
-
-constexpr UnixMs kMonday = 1'937'556'000'000;  // 2031-05-26T10:00:00Z
-constexpr UnixMs kHour = 3'600'000;
 
 BoardNow some_board() {
   BoardNow board;
@@ -29,7 +29,6 @@ BoardNow some_board() {
   return board;
 }
 Language language(const char* tag) { return *Language::from(tag); }
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 std::string html(const BoardNow& board, const char* tag = "en") { return board_html(board, language(tag), kMonday, "\"etag\""); }
 std::size_t count_of(const std::string& text, std::string_view part) {
   std::size_t n = 0;

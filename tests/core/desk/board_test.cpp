@@ -8,6 +8,7 @@
 #include "core/model/queries.h"
 #include "core/model/stage_now.h"
 #include "tests/support/rooms.h"
+#include "tests/support/words.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -50,7 +51,6 @@ std::vector<std::string> who(const BoardPart& part) {
 }
 using Who = std::vector<std::string>;
 
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "tests/support/rooms.h"
+#include "tests/support/words.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -18,10 +19,6 @@ ReadBackRequest request(const char* language) {
   out.lines = {{"1", now, before}, {"2", now, before}, {"3", before, before}};
   out.ready_by = Moment{kMonday + kHour, "UTC", Moment::Form::time_of_day};
   return out;
-}
-
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 }  // namespace
@@ -63,11 +60,11 @@ TEST_CASE("the pull before a knot is read back where there is any, and a change 
   now.knot_pretension = said("10", Unit::percent);
   out.lines = {{"1", now, before}};
   const std::string text = read_back(out);
-  CHECK(has(text, "Die letzte Saite vor jedem Knoten wird 10\u00a0% stärker gezogen."));
-  CHECK(has(text, "Mehrzug am Knoten, nicht gesagt → 10\u00a0%"));
+  CHECK(holds(text, "Die letzte Saite vor jedem Knoten wird 10\u00a0% stärker gezogen."));
+  CHECK(holds(text, "Mehrzug am Knoten, nicht gesagt → 10\u00a0%"));
   now.knot_pretension = said("0", Unit::percent);
   out.lines = {{"1", now, now}};
-  CHECK_FALSE(has(read_back(out), "Knoten wird"));
+  CHECK_FALSE(holds(read_back(out), "Knoten wird"));
 }
 
 TEST_CASE("setups that every room has are named in the language of who reads, the player's own as they said") {
@@ -87,10 +84,10 @@ TEST_CASE("each language speaks with its own decimal sign and never changes the 
         std::tuple{"es", "24,50\u00a0kg", "2 raquetas"}, std::tuple{"en", "24.50\u00a0kg", "2 rackets"}}) {
     const std::string text = read_back(request(language));
     CAPTURE(text);
-    CHECK(has(text, tension));
-    CHECK(has(text, rackets));
-    CHECK(has(text, "Tarnbrook Silk"));
-    CHECK_FALSE(has(text, "{"));
+    CHECK(holds(text, tension));
+    CHECK(holds(text, rackets));
+    CHECK(holds(text, "Tarnbrook Silk"));
+    CHECK_FALSE(holds(text, "{"));
   }
 }
 
@@ -105,7 +102,7 @@ TEST_CASE("what is not said is said to be missing, what is skippable is left out
 TEST_CASE("a rush is part of what is confirmed") {
   auto rush = request("en");
   rush.rush = Rush::on_court;
-  CHECK(has(read_back(rush), "On-court rush: ready by 11:00"));
+  CHECK(holds(read_back(rush), "On-court rush: ready by 11:00"));
 }
 
 TEST_CASE("what a player or stringer typed cannot break a sentence") {
@@ -115,9 +112,9 @@ TEST_CASE("what a player or stringer typed cannot break a sentence") {
   wish.note = "line one\nline two";
   odd.lines.push_back({"ü {x}", wish, std::nullopt});
   const std::string text = read_back(odd);
-  CHECK(has(text, wish.mains_string));
-  CHECK(has(text, wish.note));
-  CHECK(has(text, "ü {x}"));
+  CHECK(holds(text, wish.mains_string));
+  CHECK(holds(text, wish.note));
+  CHECK(holds(text, "ü {x}"));
 }
 
 TEST_CASE("values of the choices are said in words") {

@@ -12,7 +12,7 @@ using namespace weavelog::testing;
 
 namespace {
 
-const Language kEnglish, kGerman = Language::from("de-AT").value();
+const Language kInEnglish, kGerman = Language::from("de-AT").value();
 
 struct Lists : Desk {
   explicit Lists(const std::string& name = "desk") : Desk(name) {
@@ -46,7 +46,7 @@ TEST_CASE("a room that never changed a list has the common practice, told in eve
       INFO(step.name);
       CHECK(said.size() == 4);
       CHECK_FALSE(said.contains("step." + step.step.key));
-      CHECK(step_words(kEnglish, step.name) == step_words(kEnglish, step.step));
+      CHECK(step_words(kInEnglish, step.name) == step_words(kInEnglish, step.step));
     }
   }
   CHECK(room.list(WorkList::unsaid).empty());
@@ -68,7 +68,7 @@ TEST_CASE("the first change writes the list down, and it is the room's own from 
   room.append(room.changed(WorkList::check, "Dampener back in", {.text = "Dämpfer wieder drin", .language = "de", .place = 3}));
   const WorkStep third = room.list(WorkList::check).at(2);
   CHECK(step_words(kGerman, third.step) == "Dämpfer wieder drin");
-  CHECK(step_words(kEnglish, third.step) == "Dampener back in");
+  CHECK(step_words(kInEnglish, third.step) == "Dampener back in");
   CHECK(third.name == "Dampener back in");
   // Common practice in the room's words, and back.
   room.append(room.changed(WorkList::check, "=check.knots", {.text = "Our knots, twice looked at"}));
@@ -157,7 +157,7 @@ TEST_CASE("a room goes back to the usual list, by one action that can be taken b
   CHECK(own != practice);
   const Committed back = room.append(usual());
   CHECK(room.names(WorkList::bench) == practice);
-  CHECK(step_words(kEnglish, room.list(WorkList::bench)[0].step) == step_words(kEnglish, practice[0]));
+  CHECK(step_words(kInEnglish, room.list(WorkList::bench)[0].step) == step_words(kInEnglish, practice[0]));
   CHECK(usual().error().code == FaultCode::bad_input);
   CHECK(usual_list(room.event, {}, WorkList::unsaid).error().code == FaultCode::bad_input);
   room.append(undo(*room.ledger, room.event, back.dot.seq));

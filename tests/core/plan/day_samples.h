@@ -7,12 +7,12 @@
 #include <string>
 #include <vector>
 
+#include "core/base/local_time.h"
 #include "core/plan/chance.h"
 #include "core/plan/schedule.h"
 
 namespace weavelog::test {
 
-inline constexpr std::int64_t kMinute = 60'000;
 inline constexpr UnixMs kMorning = 1'937'548'800'000;  // a morning, 2031-05-26T00:00:00Z and 8 hours
 
 /// A day of a busy room: benches from 0 to 600 minutes with a break, rackets that come over the day and are wanted some hours later.
@@ -23,16 +23,16 @@ inline DayInput room(std::size_t benches, std::size_t jobs, std::uint64_t start)
   for (std::size_t b = 0; b < benches; ++b) {
     DayBench bench{"bench " + std::to_string(b + 1), "stringer " + std::to_string(b + 1), "machine " + std::to_string(b + 1)};
     bench.pace = 0.85 + 0.3 * chance.uniform();
-    const UnixMs rest = kMorning + static_cast<std::int64_t>(200 + 15 * chance.below(8)) * kMinute;
-    bench.open = {{kMorning, rest}, {rest + 45 * kMinute, kMorning + 780 * kMinute}};
+    const UnixMs rest = kMorning + static_cast<std::int64_t>(200 + 15 * chance.below(8)) * kMinuteMs;
+    bench.open = {{kMorning, rest}, {rest + 45 * kMinuteMs, kMorning + 780 * kMinuteMs}};
     day.benches.push_back(bench);
   }
   for (std::size_t j = 0; j < jobs; ++j) {
     DayJob job;
     job.id = std::to_string(101 + j);
-    job.length = static_cast<std::int64_t>(18 + chance.below(16)) * kMinute;
-    job.arrives = kMorning + static_cast<std::int64_t>(chance.below(3) == 0 ? 0 : chance.below(420)) * kMinute;
-    job.due = job.arrives + static_cast<std::int64_t>(45 + chance.below(300)) * kMinute;
+    job.length = static_cast<std::int64_t>(18 + chance.below(16)) * kMinuteMs;
+    job.arrives = kMorning + static_cast<std::int64_t>(chance.below(3) == 0 ? 0 : chance.below(420)) * kMinuteMs;
+    job.due = job.arrives + static_cast<std::int64_t>(45 + chance.below(300)) * kMinuteMs;
     job.weight = chance.below(6) == 0 ? 5 : 1;
     if (chance.below(2) == 0) job.home = chance.below(benches);
     day.jobs.push_back(job);

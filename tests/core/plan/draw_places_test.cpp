@@ -4,6 +4,7 @@
 #include <set>
 
 #include "tests/support/published.h"
+#include "tests/support/words.h"
 
 using namespace weavelog;
 
@@ -17,8 +18,6 @@ std::vector<BracketLine> entries(std::size_t count, std::size_t seeds) {
   }
   return out;
 }
-
-std::string said(const Outcome<std::vector<BracketLine>>& made) { return made ? "no fault" : made.error().message(); }
 
 }  // namespace
 
@@ -89,7 +88,7 @@ TEST_CASE("byes go to the seeds first, as in the published examples", "[plan][pu
 TEST_CASE("any number of entries makes a draw, byes spread evenly", "[plan]") {
   for (std::size_t count = 4; count <= 256; ++count) {
     const auto draw = make_draw(entries(count, std::min<std::size_t>(most_seeds(count), count / 4)), count);
-    INFO(count << " entries: " << said(draw));
+    INFO(count << " entries: " << fault_of(draw));
     REQUIRE(draw);
     REQUIRE(Bracket::make(*draw));
     std::set<std::string> names;
@@ -124,16 +123,16 @@ TEST_CASE("any number of entries makes a draw, byes spread evenly", "[plan]") {
 }
 
 TEST_CASE("entries that make no draw are named", "[plan]") {
-  CHECK(said(make_draw(entries(3, 0), 1)).find("4 to 256 entries") != std::string::npos);
-  CHECK(said(make_draw(entries(257, 0), 1)).find("here are 257") != std::string::npos);
+  CHECK(fault_of(make_draw(entries(3, 0), 1)).find("4 to 256 entries") != std::string::npos);
+  CHECK(fault_of(make_draw(entries(257, 0), 1)).find("here are 257") != std::string::npos);
   auto twice = entries(8, 0);
   twice[5].player = "p1";
-  CHECK(said(make_draw(twice, 1)).find("entry 6: p1 is entered twice") != std::string::npos);
+  CHECK(fault_of(make_draw(twice, 1)).find("entry 6: p1 is entered twice") != std::string::npos);
   auto gap = entries(8, 2);
   gap[1].seed = 3;
-  CHECK(said(make_draw(gap, 1)).find("seed 3: seeds have to be 1, 2, 3") != std::string::npos);
-  CHECK(said(make_draw(entries(16, 8), 1)).find("places for 4 seeds") != std::string::npos);
+  CHECK(fault_of(make_draw(gap, 1)).find("seed 3: seeds have to be 1, 2, 3") != std::string::npos);
+  CHECK(fault_of(make_draw(entries(16, 8), 1)).find("places for 4 seeds") != std::string::npos);
   auto bye = entries(8, 0);
   bye[2] = {"", true};
-  CHECK(said(make_draw(bye, 1)).find("a bye is no entry") != std::string::npos);
+  CHECK(fault_of(make_draw(bye, 1)).find("a bye is no entry") != std::string::npos);
 }

@@ -2,15 +2,13 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/core/plan/lines.h"
+#include "tests/support/words.h"
+
 using namespace weavelog;
+using weavelog::test::named;
 
 namespace {
-
-std::vector<BracketLine> named(std::size_t size, const std::string& letter = "P") {
-  std::vector<BracketLine> out(size);
-  for (std::size_t i = 0; i < size; ++i) out[i].player = letter + std::to_string(i + 1);
-  return out;
-}
 
 BracketLine player(const std::string& name, double rating = 1500) {
   BracketLine out;
@@ -18,12 +16,6 @@ BracketLine player(const std::string& name, double rating = 1500) {
   out.rating = rating;
   return out;
 }
-
-template <class T>
-std::string said(const Outcome<T>& made) {
-  return made ? "no fault" : made.error().message();
-}
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 
@@ -44,7 +36,7 @@ TEST_CASE("who withdraws before the first match is walked over, or replaced", "[
   CHECK_FALSE(draw.bracket().winner(1, 1));
   CHECK(draw.bracket().lines()[2].player == "L1");
   CHECK_FALSE(draw.bracket().lines()[2].seed);
-  CHECK(says(said(draw.replace(2, player("L2"))), "has not withdrawn"));
+  CHECK(holds(fault_of(draw.replace(2, player("L2"))), "has not withdrawn"));
 }
 
 TEST_CASE("who withdraws later keeps what was won; the next opponent goes on", "[plan]") {
@@ -59,10 +51,10 @@ TEST_CASE("who withdraws later keeps what was won; the next opponent goes on", "
   CHECK(odds.plays(2, 2) == Approx(0));
   REQUIRE(draw.record({1, 3}));
   CHECK(draw.bracket().winner(2, 0) == 3U);
-  CHECK(says(said(draw.replace(0, player("L1"))), "has a result already"));
-  CHECK(says(said(draw.withdraw(0)), "withdrawn already"));
-  CHECK(says(said(draw.withdraw(2)), "out already"));
-  CHECK(says(said(draw.record({2, 0})), "who withdrew wins no match"));
+  CHECK(holds(fault_of(draw.replace(0, player("L1"))), "has a result already"));
+  CHECK(holds(fault_of(draw.withdraw(0)), "withdrawn already"));
+  CHECK(holds(fault_of(draw.withdraw(2)), "out already"));
+  CHECK(holds(fault_of(draw.record({2, 0})), "who withdrew wins no match"));
 }
 
 TEST_CASE("of two who withdrew nobody comes, and the next goes on alone", "[plan]") {
@@ -83,19 +75,19 @@ TEST_CASE("of two who withdrew nobody comes, and the next goes on alone", "[plan
 TEST_CASE("results are tapped and taken back, never half", "[plan]") {
   auto draw = Draw::make(named(4)).value();
   REQUIRE(draw.record({1, 0}));
-  CHECK(says(said(draw.record({2, 0})), "not decided yet"));
+  CHECK(holds(fault_of(draw.record({2, 0})), "not decided yet"));
   CHECK(draw.results().size() == 1);
   REQUIRE(draw.record({1, 3, "", MatchEnd::walkover}));
   CHECK_FALSE(draw.bracket().played(1, 1));
   REQUIRE(draw.record({2, 3, "", MatchEnd::retired}));
   CHECK(draw.bracket().played(2, 0));
-  CHECK(says(said(draw.take_back(1, 1)), "a later result is built on this one: round 2, match 1"));
-  CHECK(says(said(draw.take_back(1, 7)), "no result"));
+  CHECK(holds(fault_of(draw.take_back(1, 1)), "a later result is built on this one: round 2, match 1"));
+  CHECK(holds(fault_of(draw.take_back(1, 7)), "no result"));
   REQUIRE(draw.take_back(2, 0));
   REQUIRE(draw.take_back(1, 1));
   CHECK_FALSE(draw.bracket().winner(1, 1));
-  CHECK(says(said(draw.withdraw(9)), "no such line"));
-  CHECK(says(said(draw.fill(0, player("X"))), "somebody stands here"));
+  CHECK(holds(fault_of(draw.withdraw(9)), "no such line"));
+  CHECK(holds(fault_of(draw.fill(0, player("X"))), "somebody stands here"));
 }
 
 TEST_CASE("qualifying feeds the main draw, with places kept until it is known", "[plan]") {
@@ -128,14 +120,14 @@ TEST_CASE("qualifying feeds the main draw, with places kept until it is known", 
   CHECK(*fed->at(7).rating > 1500);           // the best of section 4 may come
   REQUIRE(Bracket::make(*fed));
   CHECK(fed_by(*fed, *qualifying)->at(3).player == "Q3");  // again, once it is there
-  CHECK(says(said(feed({{0, 1}})), "somebody else stands here"));
-  CHECK(says(said(feed({{3, 5}})), "4 sections only"));
-  CHECK(says(said(feed({{3, 2}, {6, 2}})), "two places"));
-  CHECK(says(said(Qualifying::make(lines, 3)), "can't be 3 sections"));
-  CHECK(says(said(Qualifying::make(lines, 4, std::vector<BracketResult>{{2, 4}})), "section 2, round 2"));
+  CHECK(holds(fault_of(feed({{0, 1}})), "somebody else stands here"));
+  CHECK(holds(fault_of(feed({{3, 5}})), "4 sections only"));
+  CHECK(holds(fault_of(feed({{3, 2}, {6, 2}})), "two places"));
+  CHECK(holds(fault_of(Qualifying::make(lines, 3)), "can't be 3 sections"));
+  CHECK(holds(fault_of(Qualifying::make(lines, 4, std::vector<BracketResult>{{2, 4}})), "section 2, round 2"));
   auto twice = lines;
   twice[9].player = "Q1";
-  CHECK(says(said(Qualifying::make(twice, 4)), "Q1 is in qualifying twice"));
+  CHECK(holds(fault_of(Qualifying::make(twice, 4)), "Q1 is in qualifying twice"));
 }
 
 TEST_CASE("pairs are two people on a line", "[plan]") {
@@ -151,12 +143,12 @@ TEST_CASE("pairs are two people on a line", "[plan]") {
   CHECK(Bracket::make(*lines)->winner(1, 1) == 3U);
   CHECK(read_results("round,winner,end\n2,eva pellin / finn quade,retired\n", *lines)->at(0).winner == 3);
   CHECK(read_results("round,winner,end\n2,Bo Lindham,\n", *lines)->at(0).winner == 0);
-  const auto fault = [](const char* text) { return said(read_bracket(text, "d.csv")); };
-  CHECK(says(fault("line,player,entry\n1,A,maybe\n2,B,\n"), "d.csv, line 2, column 3 (entry): 'maybe' is no way into a draw"));
-  CHECK(says(fault("line,player,withdrawn\n1,A,perhaps\n2,B,\n"), "neither yes nor no"));
-  CHECK(says(fault("line,player,partner\n1,,A\n2,B,\n"), "a partner of nobody"));
-  CHECK(says(said(read_results("round,winner,end\n1,1,won\n", *lines, "r.csv")), "r.csv, line 2, column 3 (end): 'won' is no end"));
+  const auto fault = [](const char* text) { return fault_of(read_bracket(text, "d.csv")); };
+  CHECK(holds(fault("line,player,entry\n1,A,maybe\n2,B,\n"), "d.csv, line 2, column 3 (entry): 'maybe' is no way into a draw"));
+  CHECK(holds(fault("line,player,withdrawn\n1,A,perhaps\n2,B,\n"), "neither yes nor no"));
+  CHECK(holds(fault("line,player,partner\n1,,A\n2,B,\n"), "a partner of nobody"));
+  CHECK(holds(fault_of(read_results("round,winner,end\n1,1,won\n", *lines, "r.csv")), "r.csv, line 2, column 3 (end): 'won' is no end"));
   auto twice = *lines;
   twice[3].partner = "ada kestrel";
-  CHECK(says(said(Bracket::make(twice)), "is in the draw twice"));
+  CHECK(holds(fault_of(Bracket::make(twice)), "is in the draw twice"));
 }

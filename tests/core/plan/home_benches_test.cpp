@@ -4,8 +4,11 @@
 
 #include "core/plan/bench_tables.h"
 #include "core/plan/plan_words.h"
+#include "tests/core/plan/lines.h"
+#include "tests/support/words.h"
 
 using namespace weavelog;
+using weavelog::test::named;
 
 namespace {
 
@@ -26,12 +29,6 @@ struct Drawn {
   MeetingOdds odds;
 };
 
-std::vector<BracketLine> named(std::size_t size) {
-  std::vector<BracketLine> out(size);
-  for (std::size_t i = 0; i < size; ++i) out[i].player = "P" + std::to_string(i + 1);
-  return out;
-}
-
 std::vector<HomeBench> benches(std::size_t count) {
   std::vector<HomeBench> out(count);
   for (std::size_t i = 0; i < count; ++i) out[i].name = out[i].stringer = "S" + std::to_string(i + 1);
@@ -51,8 +48,6 @@ std::string fault(BenchCase given) {
   const auto plan = made->plan();
   return plan ? "no fault" : plan.error().message();
 }
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 
@@ -76,7 +71,7 @@ TEST_CASE("who may meet late is kept on different benches", "[plan]") {
   CHECK(reason.kind == BenchReason::Kind::apart);
   REQUIRE(reason.meeting);
   const std::string words = reason_words(Language{}, *room, plan->choice(), 0, reason);
-  CHECK(says(words, "P1 could meet P"));
+  CHECK(holds(words, "P1 could meet P"));
   // What it costs: four possible meetings on the other bench, of an eighth... each weighed by its round.
   const BenchCost moved = room->with_move(plan->choice(), 0, reason.other_bench);
   CHECK(moved.total() - plan->solution.cost.total() == Approx(reason.cheaper));
@@ -220,34 +215,34 @@ TEST_CASE("what can't be planned is named", "[plan]") {
   const auto given = case_of(drawn, 2);
   auto one = given;
   one.benches.clear();
-  CHECK(says(fault(one), "no bench"));
+  CHECK(holds(fault(one), "no bench"));
   one = given;
   one.benches[1].name = "s1";
-  CHECK(says(fault(one), "two benches"));
+  CHECK(holds(fault(one), "two benches"));
   one = given;
   one.wishes = {{"P1", false, "S1", "wishes.csv, line 2"}, {"P1", true, "S1", "wishes.csv, line 3"}};
-  CHECK(says(fault(one), "wishes.csv, line 3: no bench is left for P1: this contradicts only with S1 (wishes.csv, line 2)"));
+  CHECK(holds(fault(one), "wishes.csv, line 3: no bench is left for P1: this contradicts only with S1 (wishes.csv, line 2)"));
   one = given;
   one.wishes = {{"P1", false, "S1", "wishes.csv, line 2"}};
   one.pins = {{"P1", "S2", "pins.csv, line 2"}};
-  CHECK(says(fault(one), "pins.csv, line 2: no bench is left for P1: this contradicts only with S1"));
+  CHECK(holds(fault(one), "pins.csv, line 2: no bench is left for P1: this contradicts only with S1"));
   one = given;
   one.wishes = {{"P9", false, "S1", "wishes.csv, line 2"}};
-  CHECK(says(fault(one), "no player of the draw is called \"P9\""));
+  CHECK(holds(fault(one), "no player of the draw is called \"P9\""));
   one = given;
   one.wishes = {{"P1", false, "S9", "wishes.csv, line 2"}};
-  CHECK(says(fault(one), "no bench, stringer or machine is called \"S9\""));
+  CHECK(holds(fault(one), "no bench, stringer or machine is called \"S9\""));
   one = given;
   one.benches[0].most = one.benches[1].most = 7;  // 16 rackets on the first day
-  CHECK(says(fault(one), "the shifts can't carry what is expected: 16.0 rackets, room for 14.0"));
+  CHECK(holds(fault(one), "the shifts can't carry what is expected: 16.0 rackets, room for 14.0"));
   one = given;
   one.benches[0].days = one.benches[1].days = {1, 2};
-  CHECK(says(fault(one), "has a shift and room on all days"));
+  CHECK(holds(fault(one), "has a shift and room on all days"));
   one = given;
   one.benches = benches(3);  // 20 rackets, room for 21, but only two players of 2.5 fit on a bench
   for (HomeBench& bench : one.benches) bench.most = 7;
   for (int i = 1; i <= 8; ++i) one.people.push_back({"P" + std::to_string(i), 2.5, {}, {}, ""});
-  CHECK(says(fault(one), "no plan was found that keeps all limits"));
+  CHECK(holds(fault(one), "no plan was found that keeps all limits"));
 }
 
 TEST_CASE("benches, people, wishes and pins are read from tables", "[plan]") {
@@ -266,14 +261,14 @@ TEST_CASE("benches, people, wishes and pins are read from tables", "[plan]") {
   REQUIRE(wishes);
   CHECK(wishes->at(0).place == "wishes.csv, line 2");
   const auto said = [](const auto& outcome) { return outcome ? std::string("no fault") : outcome.error().message(); };
-  CHECK(says(said(read_benches("stringer,days\nA,4-2\n", "people.csv")), "people.csv, line 2, column 2 (days): '4-2' are no days"));
-  CHECK(says(said(read_benches("stringer,days\nA,1-4000000000\n", "people.csv")), "are no days"));
-  CHECK(says(said(read_benches("stringer,most\nA,none\n", "people.csv")), "no number of rackets"));
-  CHECK(says(said(read_benches("stringer\nA\nA\n", "people.csv")), "two benches are called"));
-  CHECK(says(said(read_bench_people("player,rackets\nA,-1\n", "p.csv")), "no number of rackets"));
-  CHECK(says(said(read_bench_people("player\nA\na\n", "p.csv")), "comes twice"));
-  CHECK(says(said(read_bench_wishes("player,wish,with\nA,maybe,B\n", "w.csv")), "'maybe' is no wish"));
-  CHECK(says(said(read_bench_pins("player,bench\nA,\n", "pins.csv")), "nobody is named"));
+  CHECK(holds(said(read_benches("stringer,days\nA,4-2\n", "people.csv")), "people.csv, line 2, column 2 (days): '4-2' are no days"));
+  CHECK(holds(said(read_benches("stringer,days\nA,1-4000000000\n", "people.csv")), "are no days"));
+  CHECK(holds(said(read_benches("stringer,most\nA,none\n", "people.csv")), "no number of rackets"));
+  CHECK(holds(said(read_benches("stringer\nA\nA\n", "people.csv")), "two benches are called"));
+  CHECK(holds(said(read_bench_people("player,rackets\nA,-1\n", "p.csv")), "no number of rackets"));
+  CHECK(holds(said(read_bench_people("player\nA\na\n", "p.csv")), "comes twice"));
+  CHECK(holds(said(read_bench_wishes("player,wish,with\nA,maybe,B\n", "w.csv")), "'maybe' is no wish"));
+  CHECK(holds(said(read_bench_pins("player,bench\nA,\n", "pins.csv")), "nobody is named"));
 }
 
 TEST_CASE("a plan speaks all four languages", "[plan]") { CHECK(plan_words().gaps().empty()); }

@@ -7,6 +7,8 @@
 #include <random>
 #include <sstream>
 
+#include "tests/support/words.h"
+
 using namespace weavelog;
 
 namespace {
@@ -40,8 +42,6 @@ boost::json::value published() {
   text << file.rdbuf();
   return boost::json::parse(text.str());
 }
-
-std::string said(const Outcome<Bracket>& made) { return made ? "no fault" : made.error().message(); }
 
 }  // namespace
 
@@ -152,18 +152,18 @@ TEST_CASE("every round has as many players as it has places") {
 }
 
 TEST_CASE("what a draw can't be is named") {
-  CHECK(said(Bracket::make(lines_of(6))).find("2, 4, 8") != std::string::npos);
-  CHECK(said(Bracket::make(lines_of(512))).find("512") != std::string::npos);
+  CHECK(fault_of(Bracket::make(lines_of(6))).find("2, 4, 8") != std::string::npos);
+  CHECK(fault_of(Bracket::make(lines_of(512))).find("512") != std::string::npos);
   auto twice = lines_of(4);
   twice[3].player = "P1";
-  CHECK(said(Bracket::make(twice)).find("line 4 (P1)") != std::string::npos);
+  CHECK(fault_of(Bracket::make(twice)).find("line 4 (P1)") != std::string::npos);
   auto seeds = lines_of(4);
   seeds[0].seed = seeds[2].seed = 1;
-  CHECK(said(Bracket::make(seeds)).find("seed 1") != std::string::npos);
+  CHECK(fault_of(Bracket::make(seeds)).find("seed 1") != std::string::npos);
   auto byes = lines_of(4);
   byes[2] = byes[3] = {"", true};
-  CHECK(said(Bracket::make(byes)).find("two byes") != std::string::npos);
-  const auto with = [](std::vector<BracketResult> results) { return said(Bracket::make(lines_of(8), results)); };
+  CHECK(fault_of(Bracket::make(byes)).find("two byes") != std::string::npos);
+  const auto with = [](std::vector<BracketResult> results) { return fault_of(Bracket::make(lines_of(8), results)); };
   CHECK(with({{4, 0}}).find("no round 4") != std::string::npos);
   CHECK(with({{1, 9}}).find("no line 10") != std::string::npos);
   CHECK(with({{2, 0}}).find("round 1, match 1") != std::string::npos);

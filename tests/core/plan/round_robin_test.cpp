@@ -3,15 +3,12 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "tests/core/plan/lines.h"
+
 using namespace weavelog;
+using weavelog::test::named;
 
 namespace {
-
-std::vector<BracketLine> named(std::size_t size) {
-  std::vector<BracketLine> out(size);
-  for (std::size_t i = 0; i < size; ++i) out[i].player = "P" + std::to_string(i + 1);
-  return out;
-}
 
 RoundRobin group(std::size_t size, std::vector<RoundRobin::Result> results = {}) { return RoundRobin::make(named(size), results).value(); }
 RoundRobin::Result won(std::size_t winner, std::size_t loser) { return {{winner, loser}, winner}; }

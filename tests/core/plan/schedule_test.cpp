@@ -29,7 +29,7 @@ std::string said(const DayInput& day) {
 /// The part that GLPK is asked for: a small day on a grid of five minutes, with whatever a day may have.
 DayInput small_day(std::uint64_t number) {
   Chance chance(number);
-  const auto slots = [&](std::uint64_t from, std::uint64_t count) { return static_cast<std::int64_t>(from + chance.below(count)) * 5 * kMinute; };
+  const auto slots = [&](std::uint64_t from, std::uint64_t count) { return static_cast<std::int64_t>(from + chance.below(count)) * 5 * kMinuteMs; };
   DayInput day;
   day.now = kMorning;
   const std::size_t benches = 2 + chance.below(2);
@@ -45,7 +45,7 @@ DayInput small_day(std::uint64_t number) {
   for (std::size_t j = 0; j < jobs; ++j) {
     DayJob job;
     job.id = std::to_string(101 + j);
-    job.length = static_cast<std::int64_t>(2 + chance.below(3)) * 10 * kMinute;
+    job.length = static_cast<std::int64_t>(2 + chance.below(3)) * 10 * kMinuteMs;
     job.arrives = kMorning + slots(0, 9);
     if (chance.below(8) != 0) job.due = job.arrives + slots(3, 14);
     job.weight = static_cast<std::int64_t>(1 + chance.below(4));
@@ -66,7 +66,7 @@ TEST_CASE("small days are planned as well as an exact solver plans them, and non
   double most_off = 0;
   for (std::uint64_t number = 1; number <= 100; ++number) {
     const DayInput day = small_day(number);
-    const DayCost best = exact_cost(day, 5 * kMinute);
+    const DayCost best = exact_cost(day, 5 * kMinuteMs);
     const DayPlan plan = planned(day);
     INFO("day " << number << ": " << plan.cost.late << " for " << best.late << ", changed " << plan.cost.changed << " for " << best.changed);
     CHECK(plan.bound <= best.late);
@@ -90,54 +90,54 @@ TEST_CASE("total tardiness is that of full enumeration", "[published]") {
     DayInput day;
     day.now = kMorning;
     for (std::size_t b = 0; b < benches; ++b)
-      day.benches.push_back({"bench " + std::to_string(b + 1), "", "", {{kMorning, kMorning + 10'000 * kMinute}}});
+      day.benches.push_back({"bench " + std::to_string(b + 1), "", "", {{kMorning, kMorning + 10'000 * kMinuteMs}}});
     for (std::size_t j = 0; j < one.at("p").as_array().size(); ++j) {
       DayJob job;
       job.id = std::to_string(j + 1);
-      job.length = one.at("p").at(j).to_number<std::int64_t>() * kMinute;
-      job.due = kMorning + one.at("d").at(j).to_number<std::int64_t>() * kMinute;
-      job.arrives = kMorning + (one.as_object().contains("r") ? one.at("r").at(j).to_number<std::int64_t>() * kMinute : 0);
+      job.length = one.at("p").at(j).to_number<std::int64_t>() * kMinuteMs;
+      job.due = kMorning + one.at("d").at(j).to_number<std::int64_t>() * kMinuteMs;
+      job.arrives = kMorning + (one.as_object().contains("r") ? one.at("r").at(j).to_number<std::int64_t>() * kMinuteMs : 0);
       day.jobs.push_back(job);
     }
     return day;
   };
   for (const auto& one : document.at("single_machine").as_array()) {
     const DayPlan plan = planned(day_of(one, 1));
-    CHECK(plan.cost.late == one.at("min_total_tardiness").to_number<std::int64_t>() * kMinute);
+    CHECK(plan.cost.late == one.at("min_total_tardiness").to_number<std::int64_t>() * kMinuteMs);
     CHECK(plan.surely_late <= one.at("min_late_jobs").to_number<std::size_t>());
     CHECK(plan.bound <= plan.cost.late);
   }
   for (const auto& one : document.at("parallel_due_dates").as_array())
     CHECK(planned(day_of(one, one.at("machines").to_number<std::size_t>())).cost.late ==
-          one.at("min_total_tardiness").to_number<std::int64_t>() * kMinute);
+          one.at("min_total_tardiness").to_number<std::int64_t>() * kMinuteMs);
   // Pinedo's data (memory): the sum of lateness, by enumeration here, as the published optimum is of the greatest.
   const DayInput pinedo = day_of(document.at("single_machine_release_dates"), 1);
-  CHECK(planned(pinedo).cost == exact_cost(pinedo, kMinute));
+  CHECK(planned(pinedo).cost == exact_cost(pinedo, kMinuteMs));
 }
 
 TEST_CASE("what is in work stays, breaks and machines out of order are kept") {
   DayInput day = room(2, 6, 3);
-  day.benches[0].open = cut_out(day.benches[0].open, {kMorning + 60 * kMinute, kMorning + 120 * kMinute});
-  day.jobs[0].in_work = InWork{1, kMorning - 10 * kMinute};
+  day.benches[0].open = cut_out(day.benches[0].open, {kMorning + 60 * kMinuteMs, kMorning + 120 * kMinuteMs});
+  day.jobs[0].in_work = InWork{1, kMorning - 10 * kMinuteMs};
   const DayPlan plan = planned(day);
   REQUIRE(plan.of(0) != nullptr);
   CHECK(plan.of(0)->fixed);
   CHECK(plan.of(0)->bench == 1);
-  CHECK(plan.of(0)->begin == kMorning - 10 * kMinute);
-  CHECK(plan.of(0)->end == std::max(kMorning - 10 * kMinute + length_at(day.jobs[0], day.benches[1]), kMorning + 3 * kMinute));
+  CHECK(plan.of(0)->begin == kMorning - 10 * kMinuteMs);
+  CHECK(plan.of(0)->end == std::max(kMorning - 10 * kMinuteMs + length_at(day.jobs[0], day.benches[1]), kMorning + 3 * kMinuteMs));
 }
 
 TEST_CASE("a home bench is kept unless leaving it saves more than it costs") {
   DayInput day;
   day.now = kMorning;
-  for (const char* name : {"a", "b"}) day.benches.push_back({name, "", "", {{kMorning, kMorning + 600 * kMinute}}});
+  for (const char* name : {"a", "b"}) day.benches.push_back({name, "", "", {{kMorning, kMorning + 600 * kMinuteMs}}});
   for (int j = 0; j < 4; ++j) {
-    DayJob job{std::to_string(j), kMorning, 30 * kMinute, kMorning + (j < 2 ? 60 : 130) * kMinute};
+    DayJob job{std::to_string(j), kMorning, 30 * kMinuteMs, kMorning + (j < 2 ? 60 : 130) * kMinuteMs};
     job.home = 0;
     day.jobs.push_back(job);
   }
   for (const PlannedJob& one : planned(day).jobs) CHECK(one.bench == 0);
-  day.jobs[3].due = kMorning + 45 * kMinute;  // the third in a row by then would be 45 late, all at home
+  day.jobs[3].due = kMorning + 45 * kMinuteMs;  // the third in a row by then would be 45 late, all at home
   std::size_t away = 0;
   for (const PlannedJob& one : planned(day).jobs) away += one.bench == 1;
   CHECK(away >= 1);
@@ -149,7 +149,7 @@ TEST_CASE("an on-court rush goes first, and what gives way is listed") {
   DayInput day = room(4, 40, 8);
   const DayPlan before = planned(day);
   day.told = told_by(day, before);
-  day.now += 20 * kMinute;
+  day.now += 20 * kMinuteMs;
   for (std::size_t job = 0; job < day.jobs.size(); ++job)
     if (const PlannedJob* one = before.of(job); one != nullptr && one->begin < day.now && one->end > day.now)
       day.jobs[job].in_work = InWork{one->bench, one->begin};
@@ -157,7 +157,7 @@ TEST_CASE("an on-court rush goes first, and what gives way is listed") {
     const auto told = std::find_if(day.told.begin(), day.told.end(), [&](const ToldJob& one) { return one.job == job.id; });
     return told != day.told.end() && told->ready <= day.now;
   });
-  DayJob rush{"rush", day.now, 20 * kMinute, day.now + 25 * kMinute, 100};
+  DayJob rush{"rush", day.now, 20 * kMinuteMs, day.now + 25 * kMinuteMs, 100};
   rush.on_court = true;
   day.jobs.push_back(rush);
   const DayPlan after = planned(day, PlanEffort::event);
@@ -198,7 +198,7 @@ TEST_CASE("a plan is never later than plain list scheduling by due date") {
   int better = 0;
   for (std::uint64_t start = 1; start <= 12; ++start) {
     DayInput day = room(1 + start % 5, 15 + 8 * (start % 4), start);
-    for (DayBench& bench : day.benches) bench.pace = 1, bench.open = {{kMorning, kMorning + 100'000 * kMinute}};
+    for (DayBench& bench : day.benches) bench.pace = 1, bench.open = {{kMorning, kMorning + 100'000 * kMinuteMs}};
     std::vector<ListTask> tasks;
     std::vector<std::int64_t> dues;
     for (DayJob& job : day.jobs) {
@@ -236,7 +236,7 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
   REQUIRE(plan);
   sound(day, *plan);
   day.told = told_by(day, *plan);
-  DayJob rush{"rush", day.now, 20 * kMinute, day.now + 20 * kMinute, 100};
+  DayJob rush{"rush", day.now, 20 * kMinuteMs, day.now + 20 * kMinuteMs, 100};
   rush.on_court = true;
   day.jobs.push_back(rush);
   begin = Clock::now();
@@ -244,7 +244,7 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
   const double event = std::chrono::duration<double, std::milli>(Clock::now() - begin).count();
   REQUIRE(again);
   sound(day, *again);
-  INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinute << " for at least " << plan->bound / kMinute << "; a rush: " << event
+  INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinuteMs << " for at least " << plan->bound / kMinuteMs << "; a rush: " << event
                        << " ms, " << again->cost.changed << " changes");
   CHECK(whole < 1000);  // ten times what is wanted, for a machine that does other things; the bench measures
   CHECK(event < 200);
@@ -252,9 +252,9 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
 
 TEST_CASE("shifts that can't carry the load are said, with the rackets") {
   DayInput day = room(2, 12, 4);
-  for (DayBench& bench : day.benches) bench.open = {{kMorning, kMorning + 65 * kMinute}}, bench.pace = 1;
-  for (DayJob& job : day.jobs) job.length = 30 * kMinute, job.arrives = kMorning;
-  for (std::size_t j = 0; j < day.jobs.size(); ++j) day.jobs[j].due = kMorning + static_cast<std::int64_t>(30 + j) * kMinute, day.jobs[j].weight = 1;
+  for (DayBench& bench : day.benches) bench.open = {{kMorning, kMorning + 65 * kMinuteMs}}, bench.pace = 1;
+  for (DayJob& job : day.jobs) job.length = 30 * kMinuteMs, job.arrives = kMorning;
+  for (std::size_t j = 0; j < day.jobs.size(); ++j) day.jobs[j].due = kMorning + static_cast<std::int64_t>(30 + j) * kMinuteMs, day.jobs[j].weight = 1;
   const DayPlan plan = planned(day);
   CHECK(plan.jobs.size() == 4);
   CHECK(plan.unfitting.size() == 8);
@@ -304,7 +304,7 @@ TEST_CASE("a day without rackets, and one when all shifts are over, are plans to
   DayInput day = room(2, 0, 1);
   CHECK(planned(day).jobs.empty());
   day = room(2, 3, 1);
-  day.now = kMorning + 2000 * kMinute;
+  day.now = kMorning + 2000 * kMinuteMs;
   const DayPlan plan = planned(day);
   CHECK(plan.jobs.empty());
   CHECK(plan.unfitting.size() == 3);

@@ -14,7 +14,7 @@ namespace {
 namespace json = boost::json;
 
 constexpr UnixMs kDay = 86'400'000;
-constexpr UnixMs kMonday = 1'937'563'200'000;
+constexpr UnixMs kFirstMonday = 1'937'563'200'000;
 
 std::vector<GaugeReading> published(const char* name) {
   const json::value all = published_json("calibration_regression.json");
@@ -75,7 +75,7 @@ TEST_CASE("bends are seen in straight machines as seldom as is said, and in bent
   constexpr int kMachines = 600;
   for (int i = 0; i < kMachines; ++i) {
     std::vector<GaugeReading> straight, bent;
-    pull(straight, chance, kMonday, 0.98);
+    pull(straight, chance, kFirstMonday, 0.98);
     bent = straight;
     for (GaugeReading& one : bent) one.pulled += 0.02 * (one.set - 24) * (one.set - 24);
     wrongly += Calibration::of(straight)->is_bent() ? 1 : 0;
@@ -90,13 +90,13 @@ TEST_CASE("drift between checks is told, and steadiness is not called drift") {
   int wrongly = 0;
   for (int i = 0; i < 300; ++i) {
     std::vector<GaugeReading> steady;
-    for (int week = 0; week < 2; ++week) pull(steady, chance, kMonday + week * 7 * kDay, 1);
+    for (int week = 0; week < 2; ++week) pull(steady, chance, kFirstMonday + week * 7 * kDay, 1);
     wrongly += Calibration::of(steady)->drift()->clear ? 1 : 0;
   }
   CHECK(wrongly < 300 * 0.05 + 4 * std::sqrt(300 * 0.05));
 
   std::vector<GaugeReading> drifting;
-  for (int week = 0; week < 4; ++week) pull(drifting, chance, kMonday + week * 7 * kDay, 1 - 0.004 * week);
+  for (int week = 0; week < 4; ++week) pull(drifting, chance, kFirstMonday + week * 7 * kDay, 1 - 0.004 * week);
   const auto machine = Calibration::of(drifting).value();
   REQUIRE(machine.drift());
   REQUIRE(machine.sessions().size() == 4);
@@ -106,14 +106,14 @@ TEST_CASE("drift between checks is told, and steadiness is not called drift") {
   REQUIRE(machine.due());
   CHECK(machine.due()->by_drift);
   CHECK(machine.due()->at > machine.sessions().back().at);
-  CHECK(machine.due()->at < kMonday + 21 * kDay + 14 * kDay);
+  CHECK(machine.due()->at < kFirstMonday + 21 * kDay + 14 * kDay);
 
   std::vector<GaugeReading> once;
-  pull(once, chance, kMonday, 1);
+  pull(once, chance, kFirstMonday, 1);
   const auto fresh = Calibration::of(once).value();
   CHECK_FALSE(fresh.drift());
   CHECK(fresh.state() == Calibration::State::good);
-  CHECK(fresh.due()->at == kMonday + 30 * kDay);
+  CHECK(fresh.due()->at == kFirstMonday + 30 * kDay);
   CHECK_FALSE(fresh.due()->by_drift);
 }
 
@@ -125,19 +125,19 @@ TEST_CASE("readings that tell no line are refused") {
   // Spread over days none of which is enough.
   Chance chance(1);
   std::vector<GaugeReading> spread;
-  pull(spread, chance, kMonday, 1);
-  for (std::size_t i = 0; i < spread.size(); ++i) spread[i].at = kMonday + static_cast<UnixMs>(i) * kDay;
+  pull(spread, chance, kFirstMonday, 1);
+  for (std::size_t i = 0; i < spread.size(); ++i) spread[i].at = kFirstMonday + static_cast<UnixMs>(i) * kDay;
   CHECK_FALSE(Calibration::of(spread));
   // Pounds beside kilograms.
   std::vector<GaugeReading> pounds;
-  pull(pounds, chance, kMonday, 2.20462);
+  pull(pounds, chance, kFirstMonday, 2.20462);
   const auto refused = Calibration::of(pounds);
   REQUIRE_FALSE(refused);
   CHECK(refused.error().what.find("does not follow") != std::string::npos);
   CalibrationOptions options;
   options.level = 1;
   std::vector<GaugeReading> good;
-  pull(good, chance, kMonday, 1);
+  pull(good, chance, kFirstMonday, 1);
   CHECK_FALSE(Calibration::of(good, options));
   good[3].pulled = -1;
   CHECK_FALSE(Calibration::of(good));

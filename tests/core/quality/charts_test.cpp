@@ -8,6 +8,7 @@
 
 #include "core/plan/chance.h"
 #include "core/quality/run_length.h"
+#include "tests/core/quality/certified.h"
 #include "tests/support/published.h"
 
 using namespace weavelog;
@@ -22,7 +23,6 @@ std::vector<double> numbers(const json::value& values) {
   for (const json::value& one : values.as_array()) out.push_back(one.to_number<double>());
   return out;
 }
-double number(const json::value& value) { return std::stod(std::string(value.as_string())); }
 std::string printed(double value, int decimals) {
   char text[40];
   std::snprintf(text, sizeof text, "%.*f", decimals, value);

@@ -5,6 +5,7 @@
 
 #include "core/plan/chance.h"
 #include "core/quality/distributions.h"
+#include "tests/core/quality/certified.h"
 #include "tests/support/published.h"
 
 using namespace weavelog;
@@ -14,17 +15,10 @@ namespace {
 
 namespace json = boost::json;
 
-double digits(double value, double certified) {
-  const double error = certified == 0 ? std::fabs(value) : std::fabs(value - certified) / std::fabs(certified);
-  return error == 0 ? 15 : std::min(15.0, -std::log10(error));
-}
 std::vector<WrittenNumber> column(const json::value& values) {
   std::vector<WrittenNumber> out;
   for (const json::value& one : values.as_array()) out.push_back(WrittenNumber::parse(json::serialize(one)).value());
   return out;
-}
-double number(const json::value& value) {
-  return value.is_string() ? std::stod(std::string(value.get_string())) : value.to_number<double>();
 }
 
 void check(const LineFit& fit, const json::object& certified, double least) {

@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "core/plan/chance.h"
+#include "tests/core/quality/certified.h"
 #include "tests/support/published.h"
 
 using namespace weavelog;
@@ -14,17 +15,10 @@ namespace {
 
 namespace json = boost::json;
 
-/// Digits that agree: -log10 of the relative error (of the error where 0 is certified), 15 at most.
-double digits(double value, double certified) {
-  const double error = certified == 0 ? std::fabs(value) : std::fabs(value - certified) / std::fabs(certified);
-  return error == 0 ? 15 : std::min(15.0, -std::log10(error));
-}
-
 WrittenNumber written(const json::value& value) {
   const std::string text = value.is_string() ? std::string(value.get_string()) : json::serialize(value);
   return WrittenNumber::parse(text).value();
 }
-double number(const json::value& value) { return value.is_string() ? written(value).to_double() : value.to_number<double>(); }
 
 std::vector<WrittenNumber> univariate(const json::object& set) {
   std::vector<WrittenNumber> out;
