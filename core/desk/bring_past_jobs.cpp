@@ -253,11 +253,11 @@ Outcome<> note_past_import(Ledger& ledger, const PastImport& import) {
   return store(ledger, std::move(all));
 }
 
-Outcome<TakenBack> take_back_import(Ledger& ledger, const std::function<Outcome<Committed>(const Draft&)>& append) {
+Outcome<TakenBack> take_back_import(Ledger& ledger, const std::function<Outcome<Committed>(const Draft&)>& append, std::size_t place) {
   auto all = past_imports(ledger);
-  if (all.empty()) return fail(FaultCode::not_found, "nothing was brought in on this device", "import", "only what was brought in here can be taken back here");
+  if (place >= all.size()) return fail(FaultCode::not_found, "nothing was brought in on this device", "import", "only what was brought in here can be taken back here");
   TakenBack out;
-  auto& actions = all.front().actions;
+  auto& actions = all[place].actions;
   for (auto action = actions.rbegin(); action != actions.rend(); ++action) {
     const auto draft = undo(ledger, action->first, action->second);
     if (!draft) {
@@ -270,7 +270,7 @@ Outcome<TakenBack> take_back_import(Ledger& ledger, const std::function<Outcome<
     if (auto stored = append(*draft); !stored) return fail(stored.error());
     ++out.undone;
   }
-  all.erase(all.begin());
+  all.erase(all.begin() + static_cast<std::ptrdiff_t>(place));
   if (auto stored = store(ledger, std::move(all)); !stored) return fail(stored.error());
   return out;
 }

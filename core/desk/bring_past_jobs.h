@@ -55,7 +55,7 @@ struct TakenBack {
   std::size_t undone = 0;
   std::vector<Fault> kept;  ///< players on whom work went on since, with the reason: they stay as they are
 };
-/// Takes the newest import back. `append`: stores a draft. Faults: not_found (there is none); those of storing.
-[[nodiscard]] Outcome<TakenBack> take_back_import(Ledger& ledger, const std::function<Outcome<Committed>(const Draft&)>& append);
+/// Takes an import back: that of this place in past_imports(), the newest otherwise. `append`: stores a draft. Faults: not_found (there is none); those of storing.
+[[nodiscard]] Outcome<TakenBack> take_back_import(Ledger& ledger, const std::function<Outcome<Committed>(const Draft&)>& append, std::size_t place = 0);
 
 }  // namespace weavelog

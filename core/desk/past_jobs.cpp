@@ -12,38 +12,8 @@
 namespace weavelog {
 namespace {
 
-struct OurColumn {
-  std::string_view name;
-  std::string_view known_as;  // search keys of headers, parted by commas
-};
-// Words of English, German, French and Spanish lists, from memory.
-constexpr auto kOurs = std::to_array<OurColumn>({
-    {"family_name", "family name,last name,surname,lastname,nachname,familienname,nom,nom de famille,apellido,apellidos"},
-    {"given_name", "given name,first name,firstname,forename,vorname,prenom,nombre"},
-    {"name", "name,player,full name,spieler,spielerin,joueur,joueuse,jugador,jugadora,customer,kunde,client,cliente"},
-    {"native_name", "native name,name in own script"},
-    {"country", "country,nation,nationality,nat,land,pays,pais"},
-    {"birth_year", "birth year,year of birth,born,jahrgang,geburtsjahr,annee de naissance,ano de nacimiento"},
-    {"hand", "hand,plays,schlaghand,main,mano"},
-    {"tour_number", "tour number,licence,license,lizenz,licencia"},
-    {"date", "date,day,strung on,datum,tag,jour,fecha"},
-    {"event", "event,tournament,turnier,tournoi,torneo"},
-    {"racket", "racket,racquet,racket number,label,schlager,raquette,raqueta,nummer,no,nr"},
-    {"maker", "maker,brand,make,marke,hersteller,marque,marca"},
-    {"model", "model,racket model,frame,modell,modele,modelo,cadre"},
-    {"mains_string", "mains string,mains,main string,langssaite,langs,montants,cordage montants,verticales"},
-    {"mains_gauge", "mains gauge,main gauge,gauge mains,starke langs,jauge montants,calibre verticales"},
-    {"mains_tension", "mains tension,tension mains,main tension,langs kg,tension montants,tension verticales"},
-    {"crosses_string", "crosses string,crosses,cross string,quersaite,quer,travers,cordage travers,horizontales"},
-    {"crosses_gauge", "crosses gauge,cross gauge,gauge crosses,starke quer,jauge travers,calibre horizontales"},
-    {"crosses_tension", "crosses tension,tension crosses,cross tension,quer kg,tension travers,tension horizontales"},
-    {"string", "string,strings,saite,cordage,cuerda,cordaje"},
-    {"tension", "tension,kg,lbs,lb,spannung,harte,besaitungsharte,tensiones"},
-    {"prestretch", "prestretch,pre stretch,vordehnung,pre etirage,preestirado"},
-    {"stringer", "stringer,strung by,besaiter,cordeur,encordador"},
-    {"note", "note,notes,comment,remark,bemerkung,notiz,remarque,nota,comentario"},
-});
 constexpr std::size_t kNone = SIZE_MAX;
+constexpr const char* kFigure = "0123456789.,+- ";
 
 /// Tensions that rackets are strung at, by unit: common practice, no source. They do not overlap.
 struct Plausible {
@@ -54,39 +24,56 @@ constexpr auto kPlausible = std::to_array<Plausible>({{Unit::kilogram_force, 8, 
 /// So many of the figures have to fit for a unit to be taken as meant.
 constexpr double kMostFit = 0.9;
 
-std::size_t ours_called(std::string_view name) {
-  for (std::size_t i = 0; i < kOurs.size(); ++i)
-    if (kOurs[i].name == name) return i;
-  return kNone;
+bool plausible(double value, const Plausible& range) { return value >= range.low * 0.6 && value <= range.high * 1.4; }
+const Plausible* range_of(Unit unit) {
+  const auto found = std::find_if(kPlausible.begin(), kPlausible.end(), [&](const Plausible& one) { return one.unit == unit; });
+  return found == kPlausible.end() ? nullptr : &*found;
 }
 
-std::size_t ours_like(const std::string& header) {
-  const std::string key = search_key(header);
-  std::string spaced = key;
-  std::replace(spaced.begin(), spaced.end(), '_', ' ');
-  for (std::size_t i = 0; i < kOurs.size(); ++i) {
-    std::string_view rest = kOurs[i].known_as;
-    std::string ours(kOurs[i].name);
-    std::replace(ours.begin(), ours.end(), '_', ' ');
-    if (spaced == ours) return i;
-    while (!rest.empty()) {
-      const auto comma = rest.find(',');
-      if (rest.substr(0, comma) == spaced) return i;
-      rest = comma == std::string_view::npos ? std::string_view{} : rest.substr(comma + 1);
+/// "26/5/2031" or "26.05.2031": its numbers.
+struct PartedDate {
+  int first = 0, second = 0, year = 0;
+  char by = '/';
+};
+std::optional<PartedDate> parted_date(std::string_view cell) {
+  PartedDate out;
+  std::array<int, 3> numbers{};
+  std::size_t part = 0, digits = 0;
+  for (const char c : cell) {
+    if (c >= '0' && c <= '9') {
+      if (++digits > (part == 2 ? 4U : 2U)) return std::nullopt;
+      numbers[part] = numbers[part] * 10 + (c - '0');
+    } else if ((c == '/' || c == '.') && part < 2 && digits > 0 && (part == 0 || c == out.by)) {
+      out.by = c;
+      digits = 0;
+      ++part;
+    } else if (part == 2 && digits == 4 && (c == ' ' || c == 'T')) {
+      break;  // a time of day stands behind
+    } else {
+      return std::nullopt;
     }
   }
-  return kNone;
+  if (part != 2 || digits != 4) return std::nullopt;
+  out.first = numbers[0];
+  out.second = numbers[1];
+  out.year = numbers[2];
+  return out;
+}
+
+std::string iso_of(int year, int month, int day) {
+  const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
+  return std::to_string(year) + "-" + two(month) + "-" + two(day);
 }
 
 class Reader {
  public:
   Reader(const CsvTable& table, const PastJobsOptions& options, std::string_view source) : table_(table), options_(options), source_(source) {
-    places_.fill(kNone);
   }
 
   Outcome<PastJobs> read() {
     if (auto placed = place_columns(); !placed) return fail(placed.error());
-    out_.faults = table_.faults;
+    if (auto told = find_day_order(); !told) return fail(told.error());
+    for (const Fault& fault : table_.faults) out_.faults.push_back({fault, 0, {}, {}, false});
     for (const CsvRow& row : table_.rows) read_row(row);
     if (auto said = give_units(); !said) return fail(said.error());
     return std::move(out_);
@@ -97,28 +84,37 @@ class Reader {
     const auto wrong = [&](const std::string& what, const std::string& column, const std::string& todo) {
       return fail(FaultCode::bad_input, what, csv_place(source_, 1, 0, column), todo);
     };
-    std::vector<std::size_t> uses(table_.header.size(), kNone);
+    auto uses = recognised_columns(table_.header);
+    const auto names = past_job_columns();
+    const auto is_ours = [&](const std::string& ours) { return std::find(names.begin(), names.end(), ours) != names.end(); };
+    std::vector<std::pair<std::size_t, std::string>> said;
+    if (options_.meanings) {
+      if (options_.meanings->size() != uses.size())
+        return wrong(std::to_string(options_.meanings->size()) + " columns were said, the file has " + std::to_string(uses.size()), "", "say every one of them");
+      for (std::size_t i = 0; i < uses.size(); ++i) said.emplace_back(i, (*options_.meanings)[i]);
+      for (ColumnUse& use : uses) use.ours.clear();
+    }
     for (const auto& [ours, header] : options_.columns) {
-      const std::size_t place = ours_called(ours);
-      if (place == kNone) return wrong("there is no column of ours called \"" + shortened(ours, 40) + "\"", "", "look at the list of columns");
+      if (options_.meanings) break;
       const auto found = std::find(table_.header.begin(), table_.header.end(), header);
-      if (found == table_.header.end()) return wrong("the file has no column \"" + shortened(header, 40) + "\"", "", "copy it from the first line of the file");
-      uses[static_cast<std::size_t>(found - table_.header.begin())] = place;
+      if (is_ours(ours) && found == table_.header.end())
+        return wrong("the file has no column \"" + shortened(header, 40) + "\"", "", "copy it from the first line of the file");
+      said.emplace_back(found - table_.header.begin(), ours);
     }
+    for (const auto& [place, ours] : said) {
+      if (ours.empty()) continue;
+      if (!is_ours(ours)) return wrong("there is no column of ours called \"" + shortened(ours, 40) + "\"", "", "look at the list of columns");
+      // What was said goes before what another header was recognised as.
+      for (std::size_t i = 0; i < uses.size(); ++i)
+        if (uses[i].ours == ours && std::none_of(said.begin(), said.end(), [&](const auto& one) { return one.first == i; })) uses[i] = {uses[i].header, {}, Unit::none};
+      uses[place] = {uses[place].header, ours, unit_in_header(uses[place].header, ours)};
+    }
+    out_.columns = uses;
     for (std::size_t i = 0; i < uses.size(); ++i) {
-      if (uses[i] != kNone) continue;
-      const std::size_t like = ours_like(table_.header[i]);
-      if (like == kNone || std::find(uses.begin(), uses.end(), like) != uses.end()) continue;
-      uses[i] = like;
+      if (uses[i].ours.empty()) continue;
+      if (!places_.emplace(uses[i].ours, i).second) return wrong("two columns are taken for " + uses[i].ours, uses[i].header, "say which of them it is");
     }
-    for (std::size_t i = 0; i < uses.size(); ++i) {
-      out_.columns.push_back({table_.header[i], uses[i] == kNone ? std::string() : std::string(kOurs[uses[i]].name)});
-      if (uses[i] == kNone) continue;
-      if (places_[uses[i]] != kNone)
-        return wrong("two columns are taken for " + std::string(kOurs[uses[i]].name), table_.header[i], "say which of them it is");
-      places_[uses[i]] = i;
-    }
-    const auto has = [&](std::string_view name) { return places_[ours_called(name)] != kNone; };
+    const auto has = [&](std::string_view name) { return place_of(name) != kNone; };
     if (!has("family_name") && !has("name") && !has("native_name"))
       return wrong("no column holds the players' names", "", "say which: family_name=HEADER or name=HEADER");
     if (!has("mains_string") && !has("string") && !has("mains_tension") && !has("tension"))
@@ -126,16 +122,54 @@ class Reader {
     return {};
   }
 
+  /// All dates with slashes are in one order: a number above 12 anywhere tells which.
+  Outcome<> find_day_order() {
+    const std::size_t at = place_of("date");
+    if (at == kNone) return {};
+    std::size_t days_line = 0, months_line = 0;
+    bool any = false, matters = false;
+    for (const CsvRow& row : table_.rows) {
+      const auto date = at < row.fields.size() ? parted_date(trimmed(row.fields[at])) : std::nullopt;
+      if (!date || date->by != '/' || (date->first > 12 && date->second > 12)) continue;  // no date in either order
+      any = true;
+      matters = matters || date->first != date->second;
+      if (date->first > 12 && days_line == 0) days_line = row.line;
+      if (date->second > 12 && months_line == 0) months_line = row.line;
+    }
+    if (!any) return {};
+    out_.day_order = DayOrder::days_first;
+    if (options_.day_order != DayOrder::unsaid) {
+      out_.day_order = options_.day_order;
+      out_.day_order_by = DayOrderBy::said;
+    } else if (days_line > 0 && months_line > 0) {
+      if (!options_.leave_doubts)
+        return fail(FaultCode::bad_input, "dates are in both orders: day first in line " + std::to_string(days_line) + ", month first in line " + std::to_string(months_line),
+                    csv_place(source_, std::max(days_line, months_line), at + 1, table_.header[at]), "write them as 2031-05-26, or say the order");
+      out_.day_order_by = DayOrderBy::clash;
+    } else if (days_line > 0 || months_line > 0) {
+      out_.day_order = days_line > 0 ? DayOrder::days_first : DayOrder::months_first;
+      out_.day_order_by = DayOrderBy::table;
+    } else if (matters) {
+      out_.day_order_by = DayOrderBy::taken;
+    }
+    return {};
+  }
+
+  [[nodiscard]] std::size_t place_of(std::string_view ours) const {
+    const auto found = places_.find(std::string(ours));
+    return found == places_.end() ? kNone : found->second;
+  }
   [[nodiscard]] std::string place(const CsvRow& row, std::string_view ours) const {
-    const std::size_t at = places_[ours_called(ours)];
+    const std::size_t at = place_of(ours);
     return csv_place(source_, row.line, at == kNone ? 0 : at + 1, at == kNone ? std::string_view{} : std::string_view(table_.header[at]));
   }
-  void wrong(const CsvRow& row, std::string_view ours, const std::string& found, const std::string& expected) {
+  void wrong(const CsvRow& row, std::string_view ours, const std::string& found, const std::string& expected, bool odd_unit = false) {
     good_ = false;
-    out_.faults.push_back({FaultCode::bad_input, "\"" + shortened(found, 40) + "\" is not " + expected, place(row, ours), "correct the cell, or leave it empty"});
+    out_.faults.push_back({{FaultCode::bad_input, "\"" + shortened(found, 40) + "\" is not " + expected, place(row, ours), "correct the cell, or leave it empty"},
+                           row.line, std::string(ours), shortened(found, 40), odd_unit});
   }
   std::string text(const CsvRow& row, std::string_view ours, std::size_t most = 200) {
-    const std::size_t at = places_[ours_called(ours)];
+    const std::size_t at = place_of(ours);
     if (at == kNone || at >= row.fields.size()) return {};
     const auto clean = clean_text(row.fields[at]);
     if (!clean || clean->size() > most) {
@@ -145,11 +179,11 @@ class Reader {
     return *clean;
   }
 
-  /// A figure with or without its unit; without, it waits in bare_ for one.
+  /// A figure with or without its unit; without, that of the header, otherwise it waits for one.
   std::optional<Quantity> force(const CsvRow& row, std::string_view ours, const std::string& cell) {
     if (is_blank(cell)) return std::nullopt;
     std::string figure = cell;
-    const auto letters = figure.find_first_not_of("0123456789.,+- ");
+    const auto letters = figure.find_first_not_of(kFigure);
     Unit unit = Unit::none;
     if (letters != std::string::npos) {
       const auto said = unit_from(trimmed(std::string_view(figure).substr(letters)));
@@ -166,6 +200,14 @@ class Reader {
       wrong(row, ours, cell, "a tension, such as 25, 25.5 kg or 55 lb");
       return std::nullopt;
     }
+    const std::size_t at = place_of(ours);
+    if (unit == Unit::none && at != kNone && out_.columns[at].unit != Unit::none) {
+      unit = out_.columns[at].unit;
+      if (const Plausible* range = range_of(unit); range != nullptr && !plausible(amount->to_double(), *range)) {
+        wrong(row, ours, cell, "a tension in " + std::string(symbol_of(unit)) + ", as the column says", true);
+        return std::nullopt;
+      }
+    }
     return Quantity{*amount, unit};
   }
 
@@ -173,10 +215,13 @@ class Reader {
     const std::string both = text(row, "tension", 60);
     if (!both.empty()) {
       const auto bar = both.find('/');
-      agreed.mains_tension = force(row, "tension", both.substr(0, bar));
-      agreed.crosses_tension = bar == std::string::npos ? agreed.mains_tension : force(row, "tension", both.substr(bar + 1));
+      std::string mains = both.substr(0, bar);
+      const std::string crosses = bar == std::string::npos ? mains : both.substr(bar + 1);
       // "25 / 24 kg": the unit stands behind both.
-      if (agreed.mains_tension && agreed.crosses_tension && agreed.mains_tension->unit == Unit::none) agreed.mains_tension->unit = agreed.crosses_tension->unit;
+      const auto letters = crosses.find_first_not_of(kFigure);
+      if (letters != std::string::npos && mains.find_first_not_of(kFigure) == std::string::npos) mains += crosses.substr(letters);
+      agreed.mains_tension = force(row, "tension", mains);
+      agreed.crosses_tension = bar == std::string::npos ? agreed.mains_tension : force(row, "tension", crosses);
     }
     if (const auto own = force(row, "mains_tension", text(row, "mains_tension", 60))) agreed.mains_tension = own;
     if (const auto own = force(row, "crosses_tension", text(row, "crosses_tension", 60))) agreed.crosses_tension = own;
@@ -185,7 +230,7 @@ class Reader {
   std::optional<Quantity> measure(const CsvRow& row, std::string_view ours, Unit usual, double low, double high, const std::string& expected) {
     std::string cell = text(row, ours, 40);
     if (is_blank(cell)) return std::nullopt;
-    const auto letters = cell.find_first_not_of("0123456789.,+- ");
+    const auto letters = cell.find_first_not_of(kFigure);
     const std::string unit = letters == std::string::npos ? std::string() : std::string(trimmed(std::string_view(cell).substr(letters)));
     std::string figure = cell.substr(0, letters);
     std::replace(figure.begin(), figure.end(), ',', '.');
@@ -202,8 +247,11 @@ class Reader {
     const std::string cell = text(row, "date", 40);
     if (is_blank(cell)) return {};
     std::string day = cell.substr(0, 10);
-    // Day first where it is not ISO: as lists in Europe have it. A month of thirteen tells of another order, and is not guessed at.
-    if (day.size() == 10 && (day[2] == '.' || day[2] == '/') && day[5] == day[2]) day = day.substr(6, 4) + "-" + day.substr(3, 2) + "-" + day.substr(0, 2);
+    if (const auto parts = parted_date(cell)) {
+      // With points the day stands first everywhere.
+      const bool months_first = parts->by == '/' && out_.day_order == DayOrder::months_first;
+      day = iso_of(parts->year, months_first ? parts->first : parts->second, months_first ? parts->second : parts->first);
+    }
     if (is_iso_date(day) && day_from(day)) return day;
     wrong(row, "date", cell, "a day, such as 2031-05-26 or 26.05.2031");
     return {};
@@ -228,7 +276,7 @@ class Reader {
       }
     }
     if (good_ && is_blank(out.family_name) && is_blank(out.native_name))
-      wrong(row, places_[ours_called("family_name")] != kNone ? "family_name" : "name", out.family_name, "a name");
+      wrong(row, place_of("family_name") != kNone ? "family_name" : "name", out.family_name, "a name");
     out.country = text(row, "country", 40);
     std::transform(out.country.begin(), out.country.end(), out.country.begin(), [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; });
     if (!out.country.empty() && !is_country_code(out.country)) wrong(row, "country", out.country, "a country of three letters, such as POR");
@@ -239,8 +287,8 @@ class Reader {
       else wrong(row, "birth_year", year, "a year from 1900 to 2099");
     }
     if (const std::string hand = search_key(text(row, "hand", 20)); !hand.empty()) {
-      if (hand.front() == 'l' || hand.front() == 'g' || hand.front() == 'z') out.hand = Hand::left;         // left, links, gauche, zurda
-      else if (hand.front() == 'r' || hand.front() == 'd') out.hand = Hand::right;                           // right, rechts, droite, diestra
+      if (hand.front() == 'l' || hand.front() == 'g' || hand.front() == 'z' || hand.front() == 'i') out.hand = Hand::left;  // left, links, gauche, zurda, izquierda
+      else if (hand.front() == 'r' || hand.front() == 'd') out.hand = Hand::right;                           // right, rechts, droite, diestra, derecha
       else wrong(row, "hand", hand, "right or left");
     }
     out.tour_number = text(row, "tour_number", 40);
@@ -273,7 +321,7 @@ class Reader {
     job.stringer = text(row, "stringer", 100);
     agreed.note = text(row, "note", 1000);
     if (good_ && agreed.mains_string.empty() && !agreed.mains_tension)
-      wrong(row, places_[ours_called("tension")] != kNone ? "tension" : "mains_tension", "", "a string or a tension: nothing is said of this racket");
+      wrong(row, place_of("tension") != kNone ? "tension" : "mains_tension", "", "a string or a tension: nothing is said of this racket");
     if (good_) out_.rows.push_back(std::move(job));
   }
 
@@ -294,6 +342,10 @@ class Reader {
     if (unit == Unit::none) {
       for (const auto& [candidate, count] : fits)
         if (static_cast<double>(count) >= kMostFit * static_cast<double>(bare.size())) unit = candidate;
+      if (unit == Unit::none && options_.leave_doubts) {
+        out_.unit_open = true;
+        return {};
+      }
       if (unit == Unit::none) {
         std::string what = "tensions without a unit fit no single one:";
         for (const auto& [candidate, count] : fits) what += " " + std::to_string(count) + " look like " + std::string(symbol_of(candidate)) + ",";
@@ -303,18 +355,19 @@ class Reader {
       out_.unit_found = true;
     }
     out_.unit = unit;
-    const auto range = std::find_if(kPlausible.begin(), kPlausible.end(), [&](const Plausible& one) { return one.unit == unit; });
+    const Plausible* range = range_of(unit);
     std::erase_if(out_.rows, [&](PastJob& job) {
       bool odd = false;
       for (auto* tension : {&job.agreed.mains_tension, &job.agreed.crosses_tension}) {
         if (!*tension || (*tension)->unit != Unit::none) continue;
         const double value = (*tension)->amount.to_double();
-        odd = odd || (range != kPlausible.end() && (value < range->low * 0.6 || value > range->high * 1.4 || (out_.unit_found && (value < range->low || value >= range->high))));
+        odd = odd || (range != nullptr && (!plausible(value, *range) || (out_.unit_found && (value < range->low || value >= range->high))));
         (*tension)->unit = unit;
       }
       if (odd)
-        out_.faults.push_back({FaultCode::bad_input, "this tension does not look like " + std::string(symbol_of(unit)) + " as the others do",
-                               csv_place(source_, job.line, 0, "tension"), "write the unit beside it"});
+        out_.faults.push_back({{FaultCode::bad_input, "this tension does not look like " + std::string(symbol_of(unit)) + " as the others do",
+                                csv_place(source_, job.line, 0, "tension"), "write the unit beside it"},
+                               job.line, "tension", {}, true});
       return odd;
     });
     return {};
@@ -323,23 +376,21 @@ class Reader {
   const CsvTable& table_;
   const PastJobsOptions& options_;
   std::string source_;
-  std::array<std::size_t, kOurs.size()> places_{};
+  std::map<std::string, std::size_t> places_;
   PastJobs out_;
   bool good_ = true;
 };
 
 }  // namespace
 
-std::vector<std::string_view> past_job_columns() {
-  std::vector<std::string_view> out;
-  for (const OurColumn& column : kOurs) out.push_back(column.name);
-  return out;
+Outcome<PastJobs> past_jobs_of(const CsvTable& table, const PastJobsOptions& options, std::string_view source) {
+  return Reader(table, options, source).read();
 }
 
 Outcome<PastJobs> read_past_jobs(std::string_view bytes, const PastJobsOptions& options, std::string_view source) {
   const auto table = read_csv(bytes, options.csv, source);
   if (!table) return fail(table.error());
-  return Reader(*table, options, source).read();
+  return past_jobs_of(*table, options, source);
 }
 
 }  // namespace weavelog

@@ -11,7 +11,7 @@ namespace weavelog::cli {
 namespace {
 
 struct PastArguments {
-  std::string file, encoding, unit, likely, by;
+  std::string file, encoding, unit, day_order, likely, by;
   std::vector<std::string> columns;
   bool confirm = false, good_rows = false, take_back = false;
 };
@@ -28,6 +28,7 @@ Outcome<PastJobsOptions> options_of(const PastArguments& arguments) {
     out.csv.encoding = *encoding;
   }
   if (!arguments.unit.empty()) out.unit = unit_from(arguments.unit);
+  if (!arguments.day_order.empty()) out.day_order = arguments.day_order == "days" ? DayOrder::days_first : DayOrder::months_first;
   for (const std::string& said : arguments.columns) {
     const auto equals = said.find('=');
     if (equals == std::string::npos || equals == 0)
@@ -36,6 +37,8 @@ Outcome<PastJobsOptions> options_of(const PastArguments& arguments) {
   }
   return out;
 }
+
+std::string_view name_of(DayOrder order) { return order == DayOrder::unsaid ? "" : order == DayOrder::days_first ? "days_first" : "months_first"; }
 
 std::string band_words(MatchBand band) { return band == MatchBand::known ? "known" : band == MatchBand::likely ? "likely" : "new"; }
 
@@ -85,11 +88,14 @@ Outcome<Ending> past_jobs(Context& context, const PastArguments& arguments) {
   json::array columns, players, faults;
   std::string text;
   for (const ColumnUse& use : jobs->columns) {
-    columns.push_back(json::object{{"header", use.header}, {"ours", use.ours}});
-    text += "column " + use.header + ": " + (use.ours.empty() ? "not used" : use.ours) + "\n";
+    columns.push_back(json::object{{"header", use.header}, {"ours", use.ours}, {"unit", symbol_of(use.unit)}});
+    text += "column " + use.header + ": " + (use.ours.empty() ? "not used" : use.ours) + (use.unit == Unit::none ? "" : " in " + std::string(symbol_of(use.unit))) + "\n";
   }
   if (jobs->unit != Unit::none)
     text += "tensions without a unit: " + std::string(symbol_of(jobs->unit)) + (jobs->unit_found ? ", by their size: look whether that is right\n" : "\n");
+  if (jobs->day_order != DayOrder::unsaid)
+    text += "dates such as 03/04/2030: " + std::string(jobs->day_order == DayOrder::days_first ? "the day first" : "the month first") +
+            (jobs->day_order_by == DayOrderBy::taken ? ", since nothing tells: look whether that is right, otherwise --day-order months\n" : "\n");
   for (const Fault& fault : jobs->faults) {
     faults.push_back(fault_json(fault));
     text += "broken: " + fault.message() + "\n";
@@ -123,7 +129,7 @@ Outcome<Ending> past_jobs(Context& context, const PastArguments& arguments) {
     text += "\nnothing was stored; with --confirm it is";
   }
   context.answer(json::object{{"stored", stores}, {"actions", actions}, {"good_rows", jobs->rows.size()}, {"new", plan.fresh()},
-                              {"unit", symbol_of(jobs->unit)}, {"unit_found", jobs->unit_found}, {"columns", std::move(columns)}, {"players", std::move(players)},
+                              {"unit", symbol_of(jobs->unit)}, {"unit_found", jobs->unit_found}, {"day_order", name_of(jobs->day_order)}, {"day_order_taken", jobs->day_order_by == DayOrderBy::taken}, {"columns", std::move(columns)}, {"players", std::move(players)},
                               {"faults", std::move(faults)}},
                  text);
   if (arguments.confirm && blocked) return Ending::fault;
@@ -141,6 +147,7 @@ void add_past_jobs_command(CLI::App& app, Work& chosen) {
         command.add_option("FILE", arguments.file, "A CSV file");
         command.add_option("--column", arguments.columns, "OURS=HEADER; may be given several times. What is not said is found by common words");
         command.add_option("--unit", arguments.unit, "Of tensions that have none")->check(CLI::IsMember({"kg", "lb", "N"}));
+        command.add_option("--day-order", arguments.day_order, "Of dates with slashes, 03/04/2030: which stands first; default: found")->check(CLI::IsMember({"days", "months"}));
         command.add_option("--encoding", arguments.encoding, "utf-8, utf-16, windows-1252 or latin-1; default: found");
         command.add_option("--likely", arguments.likely, "What becomes of players who are likely known; default: they are left out")->check(CLI::IsMember({"known", "new"}));
         command.add_flag("--good-rows", arguments.good_rows, "Leave broken rows out and take the others");
@@ -148,7 +155,7 @@ void add_past_jobs_command(CLI::App& app, Work& chosen) {
         command.add_flag("--take-back", arguments.take_back, "Take the newest import of this device back, as one");
         command.add_option("--by", arguments.by, "Who strung where no column says it; default: the device's name");
         command.footer("Without --confirm nothing is stored and it ends with 3; a file may come twice, what is in already is not doubled.\nColumns of ours: " + names +
-                       ".\n--json: one object: stored, actions, good_rows, new, unit, unit_found, columns [{header, ours}], players [{name, band, book, looks_like,\n"
+                       ".\n--json: one object: stored, actions, good_rows, new, unit, unit_found, day_order (days_first, months_first or \"\"), day_order_taken,\ncolumns [{header, ours, unit}], players [{name, band, book, looks_like,\n"
                        "rackets, new}], faults; with --take-back: undone, kept.");
       });
 }
