@@ -40,4 +40,15 @@ Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
   return draft;
 }
 
+Outcome<std::vector<Draft>> give_consent(const PersonBooks& books, ConsentChoice choice, const Confirmation& confirmation,
+                                         const BookId& event) {
+  std::vector<Draft> out;
+  for (const PlayerRecord& record : books.records) {
+    auto draft = give_consent(record, choice, confirmation, event);
+    if (!draft) return fail(draft.error());
+    out.push_back(std::move(*draft));
+  }
+  return out;
+}
+
 }  // namespace weavelog

@@ -1,7 +1,7 @@
 #pragma once
 // Consent: given on the turned screen in the player's own language, dated, withdrawable.
 
-#include "core/desk/player_record.h"
+#include "core/desk/person_books.h"
 #include "core/desk/read_back.h"
 
 namespace weavelog {
@@ -22,5 +22,9 @@ struct ConsentSaid {
 /// choice's).
 [[nodiscard]] Outcome<Draft> give_consent(const PlayerRecord& record, ConsentChoice choice,
                                           const Confirmation& confirmation, const BookId& event = {});
+/// The same in all books of the person that are held here, one draft each, that asked for first: whoever agrees or withdraws does not know
+/// of books.
+[[nodiscard]] Outcome<std::vector<Draft>> give_consent(const PersonBooks& books, ConsentChoice choice, const Confirmation& confirmation,
+                                                       const BookId& event = {});
 
 }  // namespace weavelog

@@ -99,6 +99,8 @@ Outcome<> check_event(const EventInfo& event) {
       return fail(FaultCode::bad_input, "\"" + day + "\" is not a day", where, "write it as 2031-05-26");
   if (!event.first_day.empty() && !event.last_day.empty() && event.last_day < event.first_day)
     return fail(FaultCode::bad_input, "the event ends before it begins", "last day", "check both days");
+  if (event.keep_days && event.last_day.empty())
+    return fail(FaultCode::bad_input, "books are kept for days after an event whose last day is not said", "last day", "say when the event ends");
   if (!event.currency.empty() && !decimals_of_currency(event.currency))
     return fail(FaultCode::bad_input, "\"" + event.currency + "\" is not a currency", "currency",
                 "write its three letters, such as EUR");

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/json.hpp>
+#include <set>
 
 #include "core/base/csv.h"
 #include "core/base/iso_time.h"
@@ -91,9 +92,71 @@ std::string cell_text(std::string_view, const std::optional<Quantity>& member) {
   return member ? text_of(*member) : std::string();
 }
 
+/// A list of an event's export, and what one of its lines says.
+struct EventList {
+  EntityKind kind;
+  const char* name;
+  json::object (*in_json)(const EntityState&);
+};
+template <class S>
+constexpr EventList event_list(const char* name) {
+  return {Described<S>::kind, name, &entity_json<S>};
+}
+constexpr EventList kEventLists[] = {
+    event_list<TeamMember>("team"),       event_list<EntryListItem>("entries"),    event_list<Price>("prices"),          event_list<ListStep>("lists"),
+    event_list<Machine>("machines"),      event_list<MachineCare>("machine_care"), event_list<Shift>("shifts"),          event_list<StockItem>("stock_items"),
+    event_list<StockMove>("stock_moves"), event_list<Charge>("charges"),           event_list<Payment>("payments"),      event_list<DayClose>("day_closes"),
+    event_list<DrawSheet>("draws"),       event_list<DrawPlace>("draw_lines"),     event_list<MatchRecord>("matches"),   event_list<BenchPlace>("home_benches"),
+    event_list<BenchAsk>("bench_wishes"), event_list<PlanRules>("plan_rules"),     event_list<DayPlace>("told_day"),     event_list<QualityRules>("quality_rules")};
+
+const EventList* list_of(EntityKind kind) {
+  const auto found = std::find_if(std::begin(kEventLists), std::end(kEventLists), [&](const EventList& list) { return list.kind == kind; });
+  return found == std::end(kEventLists) ? nullptr : found;
+}
+
+/// What events hold about the player, event by event: {"book", "name", "entries": [...], "charges": [...], ...}.
+json::array events_json(std::span<const EventHolding> events) {
+  json::array out;
+  for (const EventHolding& event : events) {
+    json::object one{{"book", event.event.hex()}, {"name", event.name}};
+    for (const EntityState& state : event.entities) {
+      const EventList* list = list_of(state.kind);
+      if (list == nullptr) continue;
+      if (!one.contains(list->name)) one[list->name] = json::array();
+      one[list->name].as_array().push_back(list->in_json(state));
+    }
+    out.push_back(std::move(one));
+  }
+  return out;
+}
+
 }  // namespace
 
-std::string player_json(const PlayerRecord& record) {
+std::vector<EventHolding> held_in_events(const Ledger& ledger, const PlayerRecord& record) {
+  std::set<EntityId> jobs;
+  for (const auto& job : record.jobs) jobs.insert(job.id());
+  const auto names_player = [&](const EntityState& state) {
+    return std::any_of(state.cells.begin(), state.cells.end(), [&](const Cell& cell) {
+      return std::any_of(cell.values.begin(), cell.values.end(), [&](const CellValue& held) {
+        if (const auto* book = std::get_if<BookId>(&held.value)) return *book == record.book;
+        if (const auto* entity = std::get_if<EntityId>(&held.value)) return jobs.contains(*entity);
+        return false;
+      });
+    });
+  };
+  std::vector<EventHolding> out;
+  for (const BookInfo& book : ledger.books(kEventBook)) {
+    EventHolding holding{book.id, {}, {}};
+    for (EntityState& state : ledger.entities(book.id)) {
+      if (state.kind == kEvent && exists(state)) holding.name = from_state<EventInfo>(state).name;
+      if (list_of(state.kind) != nullptr && exists(state) && names_player(state)) holding.entities.push_back(std::move(state));
+    }
+    if (!holding.entities.empty()) out.push_back(std::move(holding));
+  }
+  return out;
+}
+
+std::string player_json(const PlayerRecord& record, std::span<const EventHolding> events) {
   json::object out{{"format", "weavelog-player"}, {"version", 1}, {"book", record.book.hex()}};
   out["person"] =
       record.person.id() ? json::value(entity_json<Person>(record.person.seen)) : json::value(nullptr);
@@ -111,6 +174,7 @@ std::string player_json(const PlayerRecord& record) {
   out["other_names"] = list_json(record.other_names);
   out["cards"] = list_json(record.cards);
   out["open_questions"] = questions_json(record);
+  out["events"] = events_json(events);
   return json::serialize(out);
 }
 
@@ -118,26 +182,9 @@ std::string event_json(const BookId& book, std::span<const EntityState> entities
   json::object out{{"format", "weavelog-event"}, {"version", 1}, {"book", book.hex()}};
   const json::array events = list_json<EventInfo>(entities);
   out["event"] = events.empty() ? json::value(nullptr) : events.front();
-  out["team"] = list_json<TeamMember>(entities);
-  out["entries"] = list_json<EntryListItem>(entities);
-  out["prices"] = list_json<Price>(entities);
-  out["lists"] = list_json<ListStep>(entities);
-  out["machines"] = list_json<Machine>(entities);
-  out["machine_care"] = list_json<MachineCare>(entities);
-  out["shifts"] = list_json<Shift>(entities);
-  out["stock_items"] = list_json<StockItem>(entities);
-  out["stock_moves"] = list_json<StockMove>(entities);
-  out["charges"] = list_json<Charge>(entities);
-  out["payments"] = list_json<Payment>(entities);
-  out["day_closes"] = list_json<DayClose>(entities);
-  out["draws"] = list_json<DrawSheet>(entities);
-  out["draw_lines"] = list_json<DrawPlace>(entities);
-  out["matches"] = list_json<MatchRecord>(entities);
-  out["home_benches"] = list_json<BenchPlace>(entities);
-  out["bench_wishes"] = list_json<BenchAsk>(entities);
-  out["plan_rules"] = list_json<PlanRules>(entities);
-  out["told_day"] = list_json<DayPlace>(entities);
-  out["quality_rules"] = list_json<QualityRules>(entities);
+  for (const EventList& list : kEventLists) out[list.name] = json::array();
+  for (const EntityState& state : entities)
+    if (const EventList* list = list_of(state.kind); list != nullptr && exists(state)) out[list->name].as_array().push_back(list->in_json(state));
   return json::serialize(out);
 }
 

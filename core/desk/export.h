@@ -7,15 +7,27 @@
 
 #include <span>
 #include <string>
+#include <vector>
 
 #include "core/desk/player_record.h"
 #include "core/model/event.h"
 
 namespace weavelog {
 
+/// Lines of one event's book that are about a player.
+struct EventHolding {
+  BookId event;
+  std::string name;
+  std::vector<EntityState> entities;
+};
+/// Every line of every event held here that names the player's book or a job in it. Walks over all events.
+[[nodiscard]] std::vector<EventHolding> held_in_events(const Ledger& ledger, const PlayerRecord& record);
+
 /// {"format": "weavelog-player", "version": 1, "book", "person", "rackets", "setups", "drop_offs", "jobs"
-/// (each with "stage" and "marks"), "consents", "findings", "benches", "checks", "readings", "photos", "cards", "open_questions"}.
-[[nodiscard]] std::string player_json(const PlayerRecord& record);
+/// (each with "stage" and "marks"), "consents", "findings", "benches", "checks", "readings", "photos", "links", "other_names",
+/// "cards", "open_questions", "events"}; what events hold about the player stands under "events", one object an event: {"book", "name"} and those
+/// lists of its export in which the player occurs ("entries", "charges", ...).
+[[nodiscard]] std::string player_json(const PlayerRecord& record, std::span<const EventHolding> events = {});
 /// {"format": "weavelog-event", "version": 1, "book", "event", "team", "entries", "prices", "lists"} out of the
 /// entities of one event book.
 [[nodiscard]] std::string event_json(const BookId& book, std::span<const EntityState> entities);

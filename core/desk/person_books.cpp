@@ -181,6 +181,26 @@ std::vector<BookDifference> differences(const PersonBooks& books) {
   return out;
 }
 
+Outcome<ForgetReport> forget_person(Ledger& ledger, const BookId& book) {
+  const LinkedBooks linked = linked_books(ledger, book);
+  std::vector<BookId> all;
+  for (const BookId& other : linked.elsewhere)
+    if (other != book && !ledger.is_forgotten(other)) all.push_back(other);
+  for (const BookId& other : linked.here)
+    if (other != book) all.push_back(other);
+  all.push_back(book);
+  ForgetReport out;
+  for (const BookId& one : all) {
+    // One that is not here has no kind of its own to go by; the book asked for has to be here.
+    auto report = ledger.forget(one, one == book ? std::optional<BookKind>() : kPlayerBook);
+    if (!report) return fail(report.error());
+    append_all(out.erased, report->erased);
+    out.refused += report->refused;
+    out.not_yet_gone = report->not_yet_gone;  // the rewriting of the file is one for all: the last word counts
+  }
+  return out;
+}
+
 Outcome<std::vector<Draft>> settle(const PersonBooks& books, const BookDifference& difference, const Value& answer) {
   std::vector<Draft> out;
   for (const BookAnswer& held : difference.answers) {

@@ -45,6 +45,10 @@ struct BookDifference {
 /// answers; not_found if a book has changed since.
 [[nodiscard]] Outcome<std::vector<Draft>> settle(const PersonBooks& books, const BookDifference& difference, const Value& answer);
 
+/// The person withdraws: every book that is linked is forgotten, those that are not held here too, so that they never come. The book asked for
+/// goes last: whoever was stopped in the middle finds the rest by it again. Faults: those of Ledger::forget, of the first book that stays.
+[[nodiscard]] Outcome<ForgetReport> forget_person(Ledger& ledger, const BookId& book);
+
 /// What is written, one draft for each of the two books that is held here and does not say it yet. Either alone is enough for them to be shown
 /// together; to be parted, each that says they are one person's has to say otherwise. Faults: bad_input (a book with itself, nobody named,
 /// nothing said); not_found (neither is held here, or one is no player's).

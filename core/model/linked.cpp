@@ -59,12 +59,34 @@ LinkedBooks linked_books(const Ledger& ledger, const BookId& book) {
   return out;
 }
 
+std::vector<BookId> with_linked(const Ledger& ledger, const std::vector<BookId>& books) {
+  std::vector<BookId> out;
+  std::set<BookId> taken;
+  const auto take = [&](const BookId& book) {
+    if (taken.insert(book).second) out.push_back(book);
+  };
+  for (const BookId& book : books) {
+    take(book);
+    for (const BookId& other : linked_books(ledger, book).here) take(other);
+  }
+  return out;
+}
+
 std::vector<OtherNameRow> other_names(const Ledger& ledger) {
   std::vector<OtherNameRow> out;
   ledger.read([&](Connection& db) {
     SQLite::Statement& query = db.statement("SELECT p.book, o.family, o.given, o.native FROM model_other_name o JOIN model_player p ON p.n=o.player");
     while (query.executeStep())
       out.push_back({book_at(query, 0), query.getColumn(1).getString(), query.getColumn(2).getString(), query.getColumn(3).getString()});
+  });
+  return out;
+}
+
+std::vector<SaidLink> said_links(const Ledger& ledger) {
+  std::vector<SaidLink> out;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement("SELECT p.book, l.other, l.said FROM model_link l JOIN model_player p ON p.n=l.player ORDER BY l.player, l.other");
+    while (query.executeStep()) out.push_back({book_at(query, 0), book_at(query, 1), static_cast<LinkSaid>(query.getColumn(2).getInt())});
   });
   return out;
 }

@@ -18,6 +18,10 @@ struct LinkedBooks {
 /// different people's they are not followed into each other, whatever the other one says: nothing is shown as somebody's on half a word.
 [[nodiscard]] LinkedBooks linked_books(const Ledger& ledger, const BookId& book);
 
+/// These books and all held here that are linked to one of them, each once: those given first, each followed by its own. What is done for a
+/// person (sent along, agreed to) is done for all of them.
+[[nodiscard]] std::vector<BookId> with_linked(const Ledger& ledger, const std::vector<BookId>& books);
+
 /// Another name of somebody whose book is held here.
 struct OtherNameRow {
   BookId book;
@@ -27,6 +31,14 @@ struct OtherNameRow {
 };
 /// Of all players, in no order.
 [[nodiscard]] std::vector<OtherNameRow> other_names(const Ledger& ledger);
+
+/// What one book says of another one.
+struct SaidLink {
+  BookId book, other;
+  LinkSaid said{};
+};
+/// All that any book here says, in the order of the tables.
+[[nodiscard]] std::vector<SaidLink> said_links(const Ledger& ledger);
 
 /// What is said of two books, by either; other_person if they contradict each other.
 [[nodiscard]] LinkSaid said_of(const Ledger& ledger, const BookId& one, const BookId& other);

@@ -395,6 +395,54 @@ std::vector<EntryRow> entry_list(const Ledger& ledger, const BookId& event) {
   return rows;
 }
 
+namespace {
+
+constexpr const char* kEntered = "SELECT 1 FROM model_entry WHERE book=?1 AND player=?2";
+
+bool holds(Connection& db, const char* sql, const BookId& event, const BookId& player) {
+  SQLite::Statement& query = db.statement(sql);
+  bind_blob(query, 1, event.bytes);
+  bind_blob(query, 2, player.bytes);
+  return query.executeStep();
+}
+
+}  // namespace
+
+bool is_entered(const Ledger& ledger, const BookId& player, const BookId& event) {
+  bool out = false;
+  ledger.read([&](Connection& db) { out = holds(db, kEntered, event, player); });
+  return out;
+}
+
+bool at_event(const Ledger& ledger, const BookId& player, const BookId& event) {
+  bool out = false;
+  ledger.read([&](Connection& db) {
+    out = holds(db, kEntered, event, player) ||
+          holds(db, "SELECT 1 FROM model_job WHERE player=(SELECT n FROM model_player WHERE book=?2) AND event=?1 LIMIT 1", event, player);
+  });
+  return out;
+}
+
+bool had_rackets_strung(const Ledger& ledger, const BookId& player) {
+  bool out = false;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement("SELECT 1 FROM model_job WHERE player=(SELECT n FROM model_player WHERE book=?) LIMIT 1");
+    bind_blob(query, 1, player.bytes);
+    out = query.executeStep();
+  });
+  return out;
+}
+
+std::vector<BookId> entered_players(const Ledger& ledger, const BookId& event) {
+  std::vector<BookId> out;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement("SELECT player FROM model_entry WHERE book=? AND player IS NOT NULL ORDER BY player");
+    bind_blob(query, 1, event.bytes);
+    while (query.executeStep()) out.push_back(id_at<BookId>(query, 0));
+  });
+  return out;
+}
+
 std::vector<BookId> players_at(const Ledger& ledger, const BookId& event) {
   std::vector<BookId> out;
   ledger.read([&](Connection& db) {

@@ -143,6 +143,14 @@ struct EntryRow {
 };
 /// By folded family and given name.
 [[nodiscard]] std::vector<EntryRow> entry_list(const Ledger& ledger, const BookId& event);
+/// Is the player linked in the event's entry list?
+[[nodiscard]] bool is_entered(const Ledger& ledger, const BookId& player, const BookId& event);
+/// The same, or the player had a racket strung there.
+[[nodiscard]] bool at_event(const Ledger& ledger, const BookId& player, const BookId& event);
+/// At any event.
+[[nodiscard]] bool had_rackets_strung(const Ledger& ledger, const BookId& player);
+/// All books that are linked in the event's entry list, held here or not; ascending.
+[[nodiscard]] std::vector<BookId> entered_players(const Ledger& ledger, const BookId& event);
 /// The books of players held here who are linked in the event's entry list or had a racket strung there.
 [[nodiscard]] std::vector<BookId> players_at(const Ledger& ledger, const BookId& event);
 

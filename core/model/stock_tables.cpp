@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/local_time.h"
 #include "core/model/stage_now.h"
 #include "core/store/database.h"
 
@@ -60,7 +61,6 @@ void forget_stock(Connection& db, const BookId& event) {
 
 std::optional<std::int64_t> StockLevel::runs_out_at(std::int64_t now) const {
   constexpr double kYearMs = 365.0 * 86'400'000;
-  constexpr std::int64_t kHourMs = 3'600'000;
   if (left <= 0 || !first_use || used <= 0 || now < *first_use) return std::nullopt;
   const double ahead = static_cast<double>(left) * static_cast<double>(std::max(now - *first_use, kHourMs)) / static_cast<double>(used);
   return ahead < kYearMs ? std::optional(now + static_cast<std::int64_t>(ahead)) : std::nullopt;

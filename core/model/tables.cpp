@@ -66,6 +66,7 @@ CREATE TABLE model_entry(book BLOB NOT NULL, id BLOB NOT NULL, family TEXT NOT N
   folded TEXT NOT NULL, country TEXT NOT NULL, birth_year INTEGER, seed INTEGER, via INTEGER NOT NULL, draw TEXT NOT NULL,
   player BLOB, PRIMARY KEY(book, id)) WITHOUT ROWID;
 CREATE INDEX model_entry_name ON model_entry(book, folded);
+CREATE INDEX model_entry_player ON model_entry(book, player) WHERE player IS NOT NULL;
 )sql";
 
 void bind_id(SQLite::Statement& statement, int index, ByteView id) {

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "core/model/linked.h"
 #include "core/model/player.h"
 #include "core/model/queries.h"
+#include "core/model/stage_now.h"
 
 namespace weavelog {
 namespace {
@@ -24,29 +26,69 @@ std::vector<ConsentChoice> standing_answers(const Ledger& ledger, const BookId& 
   return answers;
 }
 
-bool given_at(const Ledger& ledger, const BookId& book, const BookId& room) {
-  const ConsentGiven* newest = nullptr;
-  std::vector<ConsentGiven> all;
+std::vector<ConsentGiven> given(const Ledger& ledger, const BookId& book) {
+  std::vector<ConsentGiven> out;
   for (const EntityState& state : ledger.entities(book, kConsentGiven))
-    all.push_back(from_state<ConsentGiven>(state));
-  for (const ConsentGiven& given : all)
-    if (given.choice == ConsentChoice::this_room &&
-        (newest == nullptr || given.at.value_or(0) >= newest->at.value_or(0)))
-      newest = &given;
-  return newest != nullptr && newest->event && newest->event == room;
+    if (exists(state)) out.push_back(from_state<ConsentGiven>(state));
+  return out;
+}
+
+/// Was "this room" said last at this one?
+bool this_room_is(const Ledger& ledger, const BookId& book, const BookId& room) {
+  BookId said;
+  std::int64_t newest = INT64_MIN;
+  for (const ConsentGiven& one : given(ledger, book))
+    if (one.choice == ConsentChoice::this_room && one.at.value_or(0) >= newest) {
+      newest = one.at.value_or(0);
+      said = one.event;
+    }
+  return said && said == room;
+}
+
+/// Named in the entry list, by whichever of a person's books, or seen there: with a racket strung, or asked for consent.
+bool is_at(const Ledger& ledger, const BookId& book, const BookId& event) {
+  if (at_event(ledger, book, event)) return true;
+  for (const BookId& other : linked_books(ledger, book).here)
+    if (other != book && is_entered(ledger, other, event)) return true;
+  const auto all = given(ledger, book);
+  return std::any_of(all.begin(), all.end(), [&](const ConsentGiven& one) { return one.event == event; });
 }
 
 }  // namespace
 
-bool may_cross(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room) {
-  if (kind == kKitBook) return false;
-  if (kind != kPlayerBook) return true;
+Crossing crossing(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room, bool entered) {
+  if (kind == kKitBook) return Crossing::private_kit;
+  if (kind != kPlayerBook) return Crossing::may;
   const auto answers = standing_answers(ledger, book);
   const auto said = [&](ConsentChoice choice) {
     return std::find(answers.begin(), answers.end(), choice) != answers.end();
   };
-  if (said(ConsentChoice::withdrawn)) return false;
-  return !said(ConsentChoice::this_room) || given_at(ledger, book, room);
+  if (said(ConsentChoice::withdrawn)) return Crossing::withdrew;
+  if (said(ConsentChoice::this_room) && !this_room_is(ledger, book, room)) return Crossing::other_room;
+  const bool by_event = said(ConsentChoice::events_entered) || said(ConsentChoice::unsaid);
+  if (!room || entered || !by_event || is_at(ledger, book, room)) return Crossing::may;
+  // A new player of whom nothing else is known is where this is written down.
+  if (!said(ConsentChoice::events_entered) && !had_rackets_strung(ledger, book)) return Crossing::may;
+  return Crossing::not_entered;
+}
+
+bool may_cross(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room, bool entered) {
+  return crossing(ledger, book, kind, room, entered) == Crossing::may;
+}
+
+std::uint64_t crossing_mark(const Ledger& ledger, const BookId& room) {
+  // FNV-1a: a change that it misses would only wait for the next one.
+  std::uint64_t mark = 14695981039346656037ULL;
+  const auto take = [&](ByteView bytes) {
+    for (const std::uint8_t byte : bytes) mark = (mark ^ byte) * 1099511628211ULL;
+  };
+  for (const BookId& player : entered_players(ledger, room)) take(player.bytes);
+  for (const SaidLink& link : said_links(ledger)) {
+    take(link.book.bytes);
+    take(link.other.bytes);
+    mark = (mark ^ static_cast<std::uint64_t>(link.said)) * 1099511628211ULL;
+  }
+  return mark;
 }
 
 }  // namespace weavelog

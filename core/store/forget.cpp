@@ -110,28 +110,35 @@ bool Ledger::Impl::erase(Connection& db, const Stub& stub, const PublicKey& from
   bind_blob(row, 1, stub.book.bytes);
   row.bind(2, static_cast<int>(stub.kind));
   row.exec();
-  erase_remembered(db, stub.book);
-  // Also what came under another book's name, garbled or forged, and speaks of the same rackets and setups.
-  auto& quarantined = db.statement(
-      "DELETE FROM quarantine WHERE book=?1 OR EXISTS(SELECT 1 FROM entity e WHERE e.book=?2 AND instr(quarantine.body, e.id)>0)");
-  bind_blob(quarantined, 1, stub.book.bytes);
-  quarantined.bind(2, book.value_or(-1));
-  const bool put_aside = quarantined.exec() > 0;
-  {
-    const std::lock_guard guard(erasers_mutex);
-    for (const auto& eraser : erasers) eraser(db, stub.book);
-  }
+  const bool put_aside = wipe_traces(db, stub.book, book);
   if (!book) {
     if (put_aside) mark_scrub_due(db);
     return false;
   }
-  run(db, "DELETE FROM entry WHERE book=?", *book);
-  run(db, "DELETE FROM chain WHERE book=?", *book);
-  run(db, "DELETE FROM question WHERE book=?", *book);
-  run(db, "DELETE FROM entity WHERE book=?", *book);
-  for (const auto& projection : options.projections) projection->forget(db, stub.book);
-  mark_scrub_due(db);
+  wipe(db, stub.book, *book);
   return true;
+}
+
+bool Ledger::Impl::wipe_traces(Connection& db, const BookId& id, std::optional<std::int64_t> book) {
+  erase_remembered(db, id);
+  // Also what came under another book's name, garbled or forged, and speaks of the same rackets and setups.
+  auto& quarantined = db.statement(
+      "DELETE FROM quarantine WHERE book=?1 OR EXISTS(SELECT 1 FROM entity e WHERE e.book=?2 AND instr(quarantine.body, e.id)>0)");
+  bind_blob(quarantined, 1, id.bytes);
+  quarantined.bind(2, book.value_or(-1));
+  const bool put_aside = quarantined.exec() > 0;
+  const std::lock_guard guard(erasers_mutex);
+  for (const auto& eraser : erasers) eraser(db, id);
+  return put_aside;
+}
+
+void Ledger::Impl::wipe(Connection& db, const BookId& id, std::int64_t book) {
+  run(db, "DELETE FROM entry WHERE book=?", book);
+  run(db, "DELETE FROM chain WHERE book=?", book);
+  run(db, "DELETE FROM question WHERE book=?", book);
+  run(db, "DELETE FROM entity WHERE book=?", book);
+  for (const auto& projection : options.projections) projection->forget(db, id);
+  mark_scrub_due(db);
 }
 
 void Ledger::Impl::sweep_forgotten(Connection& db) {
@@ -222,6 +229,37 @@ Outcome<ForgetReport> Ledger::obey(std::span<const Stub> stubs, const PublicKey&
   if (!written) return fail(written.error());
   if (auto gone = impl_->scrub_if_due(); !gone) report.not_yet_gone = gone.error();
   if (changed) impl_->announce(newest);
+  return report;
+}
+
+Outcome<ForgetReport> Ledger::shed(std::span<const BookId> books) {
+  ForgetReport report;
+  std::int64_t newest = 0;
+  auto written = impl_->write([&](Connection& db) {
+    for (const BookId& id : books) {
+      const auto book = impl_->find_book(db, id);
+      if (!book) continue;
+      auto& query = db.statement(
+          "SELECT kind, EXISTS(SELECT 1 FROM chain c JOIN author a ON a.n=c.author WHERE c.book=book.n AND a.key=?2) FROM book WHERE n=?1");
+      query.bind(1, *book);
+      bind_blob(query, 2, impl_->options.key.public_key());
+      if (!query.executeStep()) continue;
+      const bool about_somebody = static_cast<BookKind>(query.getColumn(0).getInt()) == impl_->options.registry->personal();
+      const bool own_words = query.getColumn(1).getInt() != 0;
+      query.reset();
+      if (!about_somebody) throw Abort{{FaultCode::refused, "only what is held about a person is let go", "book " + id.hex(), ""}};
+      if (own_words)
+        throw Abort{{FaultCode::refused, "this device wrote into the book itself", "book " + id.hex(), "have it forgotten if the player wishes that"}};
+      (void)impl_->wipe_traces(db, id, book);
+      impl_->wipe(db, id, *book);
+      run(db, "DELETE FROM book WHERE n=?", *book);
+      report.erased.push_back(id);
+    }
+    newest = newest_position(db);
+  });
+  if (!written) return fail(written.error());
+  if (auto gone = impl_->scrub_if_due(); !gone) report.not_yet_gone = gone.error();
+  if (!report.erased.empty()) impl_->announce(newest);
   return report;
 }
 

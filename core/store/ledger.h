@@ -244,6 +244,10 @@ class Ledger {
   [[nodiscard]] Outcome<ForgetReport> forget(const BookId& book, std::optional<BookKind> kind = {});
   /// Others ordered it and `from` handed it over. The caller has seen to it that they may (sync/trust/forgetting.h).
   [[nodiscard]] Outcome<ForgetReport> obey(std::span<const Stub> stubs, const PublicKey& from);
+  /// Lets books go because a rule of this device says so (an event is over): everything of them is erased, from the file too, and nothing
+  /// refuses their return. In one transaction: all or none. Faults: refused (a kind of book that is about nobody, or entries of this device's
+  /// own in it, which it would then number anew), no_space, io.
+  [[nodiscard]] Outcome<ForgetReport> shed(std::span<const BookId> books);
   /// In the order heard, those after a number.
   [[nodiscard]] std::vector<Forgotten> forgotten(std::int64_t after = 0, std::size_t most = 1'000'000) const;
   [[nodiscard]] bool is_forgotten(const BookId& book) const;

@@ -122,6 +122,10 @@ struct Ledger::Impl {
   [[nodiscard]] AuthorCard card(Connection& db, std::int64_t author) const;
   /// Erases all of a book but its row, which then says that it is forgotten, and keeps the stub. True if it was held here.
   [[nodiscard]] bool erase(Connection& db, const Stub& stub, const PublicKey& from);
+  /// Erases entries and rows of a held book, and what rooms and projections have of it; what is left is its row in `book`.
+  void wipe(Connection& db, const BookId& id, std::int64_t book);
+  /// What other rooms keep of it and what was put aside of it. True if something was put aside.
+  bool wipe_traces(Connection& db, const BookId& id, std::optional<std::int64_t> book);
   /// Erases books of which only the stub came along (with a restored backup).
   void sweep_forgotten(Connection& db);
   /// Overwrites what was erased, if that is still to be done.

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/base/csv.h"
+#include "core/model/stock.h"
 #include "tests/core/desk/desk_room.h"
 
 using namespace weavelog;
@@ -51,6 +52,36 @@ TEST_CASE("fields and choices of a newer version are exported by their numbers")
   const json::value whole = json::parse(player_json(desk.load(book)));
   CHECK(whole.at("person").at("field_199") == "from next year");
   CHECK(whole.at("person").at("hand").as_int64() == 7);
+}
+
+TEST_CASE("a player's export holds what events hold about the player, and nothing about others") {
+  Desk desk;
+  const BookId book = desk.first_drop_off(1), other = desk.add_player("Quillon", "Bram");
+  const BookId event = desk.ledger->create_book_id();
+  EventInfo info;
+  info.name = "Lakeside Trophy";
+  desk.add(event, info, kEventBook);
+  for (const auto& [who, name] : {std::pair(book, "Wendelmoor"), std::pair(other, "Quillon")}) {
+    EntryListItem item;
+    item.family_name = name;
+    item.player = who;
+    desk.add(event, item, kEventBook);
+  }
+  StockMove used;
+  used.job = desk.load(book).jobs.front().id();
+  used.note = "from the reel";
+  desk.add(event, used, kEventBook);
+  const PlayerRecord record = desk.load(book);
+  const json::value whole = json::parse(player_json(record, held_in_events(*desk.ledger, record)));
+  REQUIRE(whole.at("events").as_array().size() == 1);
+  const json::value& lines = whole.at("events").at(0);
+  CHECK(lines.at("name") == "Lakeside Trophy");
+  REQUIRE(lines.at("entries").as_array().size() == 1);
+  CHECK(lines.at("entries").at(0).at("family_name") == "Wendelmoor");
+  CHECK(lines.at("stock_moves").at(0).at("note") == "from the reel");
+  CHECK_FALSE(lines.as_object().contains("charges"));
+  CHECK(json::serialize(whole).find("Quillon") == std::string::npos);
+  CHECK(json::parse(player_json(record)).at("events").as_array().empty());
 }
 
 TEST_CASE("an event is exported with its entries and prices") {

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "core/desk/consent.h"
 #include "core/desk/last_time.h"
 #include "core/desk/questions.h"
 #include "core/model/queries.h"
@@ -142,6 +143,41 @@ TEST_CASE("where two books differ, it is asked, and the answer stands in both") 
   // What was there to be changed has gone meanwhile.
   REQUIRE(desk.ledger->forget(other));
   CHECK(must(load_person(*desk.ledger, one)).elsewhere == std::vector{other});
+}
+
+TEST_CASE("what is done for a person is done in every linked book: sent along, agreed to, forgotten") {
+  Tablet here("here"), there("there");
+  there.clock.advance(5000);  // made later: books of one person are told in the order of their making
+  const BookId one = here.add_player("Wendelmoor", "Ilse"), other = here.add_player("Vendelmor", "Ilse"), third = there.add_player("Wendelmore", "I"),
+               alone = here.add_player("Vantreel", "Jo");
+  meet(here, there, third);
+  say(here, one, other);
+  say(here, other, third);
+  CHECK(with_linked(*here.ledger, {alone, other}) == std::vector{alone, other, one, third});
+  CHECK(with_linked(*here.ledger, {other, one}) == std::vector{other, one, third});
+  CHECK(with_linked(*here.ledger, {}).empty());
+
+  const auto books = must(load_person(*here.ledger, other));
+  const std::string text = consent_text({}, ConsentChoice::any_room);
+  const auto drafts = must(give_consent(books, ConsentChoice::any_room, {text, {}, here.clock.now(), here.ledger->self().id()}));
+  REQUIRE(drafts.size() == 3);
+  CHECK(drafts.front().book() == other);
+  for (const Draft& draft : drafts) here.append(draft);
+  for (const BookId& book : {one, other, third}) CHECK(find_player(*here.ledger, book)->consent == ConsentChoice::any_room);
+  CHECK(find_player(*here.ledger, alone)->consent == ConsentChoice::unsaid);
+  CHECK_FALSE(give_consent(books, ConsentChoice::any_room, {"something else", {}, 0, {}}));
+
+  // The other tablet knows one of the books by name only, and forgets it all the same: it never comes.
+  meet(here, there, other);
+  REQUIRE(linked_books(*there.ledger, other).elsewhere == std::vector{one});
+  const auto report = must(forget_person(*there.ledger, other));
+  CHECK(report.erased.size() == 2);
+  for (const BookId& book : {one, other, third}) CHECK(there.ledger->is_forgotten(book));
+  meet(here, there, one);
+  CHECK_FALSE(there.ledger->book(one));
+  CHECK(must(forget_person(*here.ledger, alone)).erased == std::vector{alone});
+  CHECK(here.ledger->book(one));
+  CHECK(forget_person(*here.ledger, here.ledger->create_book_id()).error().code == FaultCode::not_found);
 }
 
 TEST_CASE("what can't be said of two books is refused, with the reason") {

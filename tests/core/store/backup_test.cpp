@@ -13,7 +13,6 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 std::string label(const Device& device, const BookId& book) {
   const auto state = device.ledger->entity(book, kOne);

@@ -2,6 +2,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "core/model/event.h"
 #include "core/model/queries.h"
 #include "core/store/database.h"
 #include "tests/support/rooms.h"
@@ -202,4 +203,54 @@ TEST_CASE("what was put aside of a forgotten player goes too, also where it came
   REQUIRE(tablet.ledger->forget(player));
   CHECK(tablet.ledger->quarantine().empty());
   CHECK(count_of(bytes_on_disk(file), "Zwicklhuber") == 0);
+}
+
+TEST_CASE("a book that is let go by a rule is gone from the file, and may come back") {
+  TemporaryFolder folder;
+  const auto file = folder / "server.db";
+  Tablet server("server", file), tablet("desk");
+  const BookId gone = tablet.add_player("Zwicklhuber", "Quendoline"), stays = tablet.add_player("Tarrengold", "Ilmari");
+  (void)tablet.add(gone, named_setup("scar on the left thumb"));
+  meet(tablet, server, gone);
+  meet(tablet, server, stays);
+  REQUIRE(count_of(bytes_on_disk(file), "Zwicklhuber") > 0);
+
+  const auto report = must(server.ledger->shed(std::vector{gone, server.ledger->create_book_id()}));
+  CHECK(report.erased == std::vector<BookId>{gone});
+  CHECK_FALSE(report.not_yet_gone);
+  CHECK_FALSE(server.ledger->book(gone));
+  CHECK_FALSE(server.ledger->is_forgotten(gone));
+  CHECK(server.ledger->entities(gone).empty());
+  CHECK(find_players(*server.ledger, "", 10).size() == 1);
+  for (const char* secret : {"Zwicklhuber", "Quendoline", "scar on the left thumb"}) {
+    INFO(secret);
+    CHECK(count_of(bytes_on_disk(file), secret) == 0);
+  }
+  CHECK(server.ledger->verify().faults.empty());
+
+  meet(tablet, server, gone);
+  CHECK(find_players(*server.ledger, "zwick", 10).size() == 1);
+  CHECK(server.ledger->heads(gone) == tablet.ledger->heads(gone));
+  CHECK(server.ledger->verify().faults.empty());
+}
+
+TEST_CASE("a device lets go neither of its own words nor of an event, and of nothing if one of them is among many") {
+  Tablet server("server"), tablet("desk");
+  const BookId theirs = tablet.add_player("Zwicklhuber", "Quendoline");
+  meet(tablet, server, theirs);
+  const BookId own = server.add_player("Tarrengold", "Ilmari");
+  const auto refused = server.ledger->shed(std::vector{theirs, own});
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().code == FaultCode::refused);
+  CHECK(server.ledger->book(theirs));
+  CHECK(server.ledger->book(own));
+
+  const BookId event = server.ledger->create_book_id();
+  EventInfo info;
+  info.name = "Harbour Open";
+  (void)server.add(event, info, kEventBook);
+  const auto other = server.ledger->shed(std::vector{event});
+  REQUIRE_FALSE(other);
+  CHECK(other.error().code == FaultCode::refused);
+  CHECK(server.ledger->book(event));
 }

@@ -13,7 +13,6 @@ using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 std::string text(const Device& device, const BookId& book, FieldTag tag) {
   const auto state = device.ledger->entity(book, kOne);

@@ -12,7 +12,6 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 /// A ledger with entries of its own and of another, an open question and a forgotten book; then damaged by
 /// that SQL.
