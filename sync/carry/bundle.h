@@ -3,6 +3,9 @@
 // a session would send (stubs, packed entries with what proves them), in chunks that its maker signs one by one and that are sealed for
 // who receives it (bundle_seal.h). Any number of chunks from the beginning is causally closed, so that what a damaged or shortened
 // file still holds can be taken in, and taking it in again goes on from there.
+//
+// A backup is a bundle that holds everything of one tablet, private kit, pictures and players who agreed to nothing included, for that
+// tablet or for one that takes its place.
 
 #include <functional>
 #include <vector>
@@ -10,6 +13,7 @@
 #include "core/store/ledger.h"
 #include "sync/carry/bundle_seal.h"
 #include "sync/carry/known_as.h"
+#include "sync/exchange/content_files.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
 #include "sync/wire/messages.h"
@@ -26,6 +30,8 @@ struct BundleManifest {
   /// The event for whose room it was made: players who agreed to that room only may be in it. None: for anybody.
   BookId room;
   std::string note;  ///< for people; at most 1 KiB
+  bool backup = false;         ///< everything of its maker, and for nobody else
+  std::uint64_t pictures = 0;  ///< of a backup
   bool operator==(const BundleManifest&) const = default;
 };
 
@@ -40,6 +46,11 @@ struct BundleWish {
   std::function<bool(const BookId&, BookKind)> may_leave;
   /// Leave out what may not leave or is not held, instead of refusing the whole: for "everything".
   bool leave_out = false;
+  /// A backup: `may_leave` and `room` do not count, and the pictures of the books come from here, if it is given.
+  bool backup = false;
+  const ContentFiles* pictures = nullptr;
+  /// Called after every chunk with the entries written so far; false stops, with the fault refused.
+  std::function<bool(std::uint64_t entries)> go_on;
   std::size_t chunk_bytes = 192 * 1024;  ///< of entries, about; 4 KiB to 192 KiB
 };
 
@@ -62,6 +73,7 @@ struct BundleSize {
   std::uint64_t books = 0;
   std::uint64_t entries = 0;
   std::uint64_t stubs = 0;
+  std::uint64_t pictures = 0;
   std::uint64_t bytes = 0;  ///< estimated from how a sample packs; seldom off by more than a third
   std::vector<BookId> left_out;
 };
@@ -80,8 +92,8 @@ class BundleReader {
   [[nodiscard]] const BundleHead& head() const { return head_; }
   [[nodiscard]] const BundleManifest& manifest() const { return manifest_; }
 
-  /// The next stubs or entries; nothing at the end, which `end` then tells about. Faults: malformed, untrusted (a chunk that the maker
-  /// did not sign), newer, those of the source. After a fault or the end there is nothing more.
+  /// The next stubs, entries or, in a backup, part of a picture; nothing at the end, which `end` then tells about.
+  /// Faults: malformed, untrusted (a chunk that the maker did not sign), newer, those of the source. After a fault or the end there is nothing more.
   [[nodiscard]] Outcome<std::optional<Message>> next();
   [[nodiscard]] ChunkEnd end() const { return end_; }
   [[nodiscard]] std::uint64_t chunks() const { return chunks_; }
@@ -118,6 +130,8 @@ struct TakeOptions {
   std::function<bool(const BookId&, BookKind, const BookId& room)> may_take = [](const BookId&, BookKind, const BookId&) { return true; };
   /// Also from a device that is not known here and did not need to be told a passphrase.
   bool from_stranger = false;
+  /// Where the pictures of a backup go; null: they are left out.
+  ContentFiles* pictures = nullptr;
   /// Called after every chunk with the entries read so far; false stops, with what is taken in by then.
   std::function<bool(std::uint64_t entries)> go_on;
 };
@@ -137,14 +151,22 @@ struct TakenBundle {
   std::vector<BookId> withheld;   ///< left out because of consent
   std::vector<BookId> forgotten;  ///< left out because they were forgotten
   std::uint64_t erased = 0;       ///< players forgotten here because the bundle says that they withdrew
+  std::uint64_t pictures = 0;     ///< taken in
+  std::uint64_t pictures_failed = 0;  ///< that could not be stored, or were damaged
   std::vector<std::string> wrong_clocks;
   /// All that the bundle holds is in the ledger, apart from books that were left out.
   [[nodiscard]] bool complete() const;
 };
 
+/// Whether a backup by `maker` may be put back here: on the device itself, on one that holds no player yet, and on one that has begun
+/// to take its place by taking such a backup in.
+[[nodiscard]] bool stands_in_for(const Ledger& ledger, const PublicKey& maker);
+/// Whether what the bundle's maker brings is taken in here at all. Faults: as of take_bundle.
+[[nodiscard]] Outcome<> may_bring(const BundleReader& reader, const TakeOptions& options);
+
 /// Takes the bundle in by the same way as a session's batches, chunk by chunk, each durable before the next is read. Faults: those of
-/// BundleReader::open, refused (its maker was revoked, or is enrolled here as a reader; it is for another room), untrusted (a
-/// stranger); then nothing was taken. Later ones stand in the report.
+/// BundleReader::open, refused (its maker was revoked, or is enrolled here as a reader; it is for another room; a backup of another
+/// tablet), untrusted (a stranger); then nothing was taken. Later ones stand in the report.
 [[nodiscard]] Outcome<TakenBundle> take_bundle(ByteSource source, const OpenWith& with, const TakeOptions& options);
 
 }  // namespace weavelog

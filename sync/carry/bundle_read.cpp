@@ -4,6 +4,7 @@
 #include <unordered_set>
 
 #include "core/log/archive.h"
+#include "core/model/fields.h"
 #include "core/store/database.h"
 #include "sync/carry/bundle_chunk.h"
 
@@ -76,7 +77,8 @@ Outcome<std::optional<Message>> BundleReader::next() {
       auto message = decode_frame(held.payload);
       if (!message) return fail(message.error());
       const Entries* entries = entries_in(*message);
-      if (entries == nullptr && !std::holds_alternative<Stubs>(*message)) return malformed("a message that no bundle holds");
+      const bool picture = manifest_.backup && std::holds_alternative<ContentPart>(*message);
+      if (entries == nullptr && !picture && !std::holds_alternative<Stubs>(*message)) return malformed("a message that no bundle holds");
       if (entries != nullptr && entries->number != ++batches_) return malformed("a part out of order");
       done_ = false;
       return std::optional(std::move(*message));
@@ -97,6 +99,8 @@ Outcome<std::optional<Message>> BundleReader::next() {
 
 namespace {
 
+constexpr std::string_view kStandsInFor = "carry.stands_in_for";
+
 class Taker {
  public:
   Taker(const TakeOptions& options, BundleReader reader) : options_(options), reader_(std::move(reader)) {
@@ -106,7 +110,8 @@ class Taker {
   }
 
   Outcome<TakenBundle> run() {
-    if (auto may = may_bring(); !may) return fail(may.error());
+    if (auto may = may_bring(reader_, options_); !may) return fail(may.error());
+    if (auto kept = stand_in(); !kept) return fail(kept.error());
     const auto number = options_.peers->number_of(out_.manifest.maker.key);
     if (!number) return fail(number.error());
     peer_ = *number;
@@ -133,21 +138,11 @@ class Taker {
   }
 
  private:
-  Outcome<> may_bring() const {
-    const std::string who = "\"" + out_.manifest.maker.device + "\"";
-    if (out_.maker == KnownAs::revoked)
-      return fail(FaultCode::refused, who + ", which made this bundle, was revoked", "bundle", "have somebody else in the room make it");
-    if (const auto member = options_.devices->member(out_.manifest.maker.key); member && member->role == Role::reader)
-      return fail(FaultCode::refused, who + ", which made this bundle, is enrolled here as a reader", "bundle",
-                  "ask the head of the room for another role");
-    if (out_.manifest.room && out_.manifest.room != options_.room)
-      return fail(FaultCode::refused, "this bundle was made for the room of another event, and players in it may have agreed to that room only",
-                  "bundle", "take it in on a device that works there, or have it made for anybody");
-    // Who was told a passphrase knows from whom.
-    if (out_.maker == KnownAs::stranger && reader_.head().for_device && !options_.from_stranger)
-      return fail(FaultCode::untrusted, who + ", which made this bundle, is not known here", "bundle",
-                  "compare the words of its key with whoever gave it to you, then take it in as from a stranger");
-    return {};
+  /// From the first chunk on this device counts as one that takes the maker's place, so that an interrupted restore can go on.
+  Outcome<> stand_in() {
+    const PublicKey& maker = out_.manifest.maker.key;
+    if (!out_.manifest.backup || out_.maker == KnownAs::self) return {};
+    return options_.ledger->remember(kStandsInFor, maker);
   }
 
   Outcome<> take_safely(const Message& message) {
@@ -160,6 +155,7 @@ class Taker {
 
   Outcome<> take(const Message& message) {
     if (const auto* stubs = std::get_if<Stubs>(&message)) return obey(*stubs);
+    if (const auto* part = std::get_if<ContentPart>(&message)) return take_picture(*part);
     const Batch& whole = entries_in(message)->batch;
     out_.entries += whole.entries.size();
     const Batch batch = without_withheld(whole);
@@ -181,7 +177,8 @@ class Taker {
   /// As in a session: a device passes on what it obeyed, and vouches for it if it could have ordered it; else who ordered it must
   /// have been in a position to.
   Outcome<> obey(const Stubs& message) {
-    const bool vouches = options_.devices->may_order_forgetting(out_.manifest.maker.key);
+    // Who takes its place forgets with it whom it forgot.
+    const bool vouches = out_.manifest.backup || options_.devices->may_order_forgetting(out_.manifest.maker.key);
     std::vector<Stub> obeyed;
     std::vector<BookId> declined;
     for (const Stub& stub : message.stubs)
@@ -210,7 +207,7 @@ class Taker {
         if (first) out_.forgotten.push_back(book.id);
       } else if (withheld_.contains(book.id)) {
         leave[i] = true;
-      } else if (first && options_.ledger->book(book.id) && !options_.may_take(book.id, book.kind, out_.manifest.room)) {
+      } else if (first && !out_.manifest.backup && options_.ledger->book(book.id) && !options_.may_take(book.id, book.kind, out_.manifest.room)) {
         // Asked once: a consent that comes with the bundle itself was weighed by who made it.
         leave[i] = true;
         withheld_.insert(book.id);
@@ -221,6 +218,23 @@ class Taker {
     }
     std::erase_if(out.entries, [&](const BatchEntry& entry) { return entry.book < leave.size() && leave[entry.book]; });
     return out;
+  }
+
+  /// One that can't be stored is counted and does not stop the rest, which is worth more.
+  Outcome<> take_picture(const ContentPart& part) {
+    if (part.offset == 0) picture_.clear();
+    if (options_.pictures == nullptr || part.size > options_.pictures->bounds().one || !options_.ledger->book(part.book)) return {};
+    if (part.offset != picture_.size()) return {};  // its beginning is missing
+    picture_.insert(picture_.end(), part.bytes.begin(), part.bytes.end());
+    if (picture_.size() < part.size) return {};
+    const bool whole = picture_.size() == part.size && digest_of(picture_) == part.hash;
+    if (whole && options_.pictures->add(part.book, picture_)) {
+      ++out_.pictures;
+    } else {
+      ++out_.pictures_failed;
+    }
+    picture_.clear();
+    return {};
   }
 
   /// What comes from a host is shared with it from then on, as after a session with it.
@@ -245,11 +259,42 @@ class Taker {
   TakenBundle out_;
   std::int64_t peer_ = 0;
   std::unordered_set<BookId, IdHash> read_, withheld_;
+  Bytes picture_;  ///< what has come of the one that is being read
 };
 
 }  // namespace
 
-bool TakenBundle::complete() const { return !fault && end == ChunkEnd::whole && quarantined == 0 && forks == 0 && !gaps; }
+bool TakenBundle::complete() const {
+  return !fault && end == ChunkEnd::whole && quarantined == 0 && forks == 0 && !gaps && pictures_failed == 0;
+}
+
+bool stands_in_for(const Ledger& ledger, const PublicKey& maker) {
+  if (maker == ledger.self().key || ledger.books(kPlayerBook).empty()) return true;
+  const auto kept = ledger.remembered(kStandsInFor);
+  return kept && std::equal(kept->begin(), kept->end(), maker.begin(), maker.end());
+}
+
+Outcome<> may_bring(const BundleReader& reader, const TakeOptions& options) {
+  const BundleManifest& manifest = reader.manifest();
+  const std::string who = "\"" + manifest.maker.device + "\"";
+  const KnownAs maker = known_as(*options.ledger, *options.devices, manifest.maker.key);
+  if (manifest.backup && !stands_in_for(*options.ledger, manifest.maker.key))
+    return fail(FaultCode::refused, "this is the backup of " + who + ", with players who did not agree that others get it", "bundle",
+                "put it back on that tablet or on a new one; for a colleague have a bundle of players made");
+  if (maker == KnownAs::revoked)
+    return fail(FaultCode::refused, who + ", which made this bundle, was revoked", "bundle", "have somebody else in the room make it");
+  if (const auto member = options.devices->member(manifest.maker.key); member && member->role == Role::reader)
+    return fail(FaultCode::refused, who + ", which made this bundle, is enrolled here as a reader", "bundle",
+                "ask the head of the room for another role");
+  if (manifest.room && manifest.room != options.room)
+    return fail(FaultCode::refused, "this bundle was made for the room of another event, and players in it may have agreed to that room only",
+                "bundle", "take it in on a device that works there, or have it made for anybody");
+  // Who was told a passphrase knows from whom.
+  if (maker == KnownAs::stranger && reader.head().for_device && !options.from_stranger)
+    return fail(FaultCode::untrusted, who + ", which made this bundle, is not known here", "bundle",
+                "compare the words of its key with whoever gave it to you, then take it in as from a stranger");
+  return {};
+}
 
 Outcome<TakenBundle> take_bundle(ByteSource source, const OpenWith& with, const TakeOptions& options) {
   if (options.ledger == nullptr || options.devices == nullptr || options.peers == nullptr)

@@ -14,9 +14,9 @@
 namespace weavelog {
 namespace {
 
-constexpr std::string_view kMagic = "weavelog bundle\n";
-constexpr std::size_t kPlain = 20;      ///< magic, format, oldest reader, length of the rest: the same in every version
-constexpr std::size_t kCheck = 8;       ///< tells a damaged head from one of another version, and is no proof
+constexpr std::string_view kBundleMagic = "weavelog bundle\n";
+constexpr std::size_t kPlainHead = 20;      ///< magic, format, oldest reader, length of the rest: the same in every version
+constexpr std::size_t kHeadCheck = 8;       ///< tells a damaged head from one of another version, and is no proof
 constexpr std::size_t kMaxHead = 4096;  ///< of the rest
 constexpr std::uint8_t kForDevice = 1, kForPassphrase = 2;
 
@@ -36,9 +36,9 @@ tl::unexpected<Fault> damaged_head(std::string what) {
   return fail(FaultCode::malformed, std::move(what), "bundle", "copy the file again from where it was made; nothing was taken");
 }
 
-std::array<std::uint8_t, kCheck> check_of(ByteView head) {
+std::array<std::uint8_t, kHeadCheck> head_check(ByteView head) {
   const Digest digest = digest_of({as_bytes("weavelog bundle head 1"), head});
-  std::array<std::uint8_t, kCheck> out;
+  std::array<std::uint8_t, kHeadCheck> out;
   std::copy_n(digest.begin(), out.size(), out.begin());
   return out;
 }
@@ -130,14 +130,14 @@ bool BundleHead::is_for(const PublicKey& device) const { return for_device && hi
 
 Outcome<BundleHead> BundleHead::parse(ByteView bytes) {
   BundleHead head;
-  head.format = bytes[kMagic.size()];
-  const std::uint8_t oldest = bytes[kMagic.size() + 1];
+  head.format = bytes[kBundleMagic.size()];
+  const std::uint8_t oldest = bytes[kBundleMagic.size() + 1];
   if (oldest > kBundleFormat)
     return fail(FaultCode::newer, "a bundle of format " + std::to_string(head.format) + ", which programs from format " + std::to_string(oldest) +
                                       " on can read; this one knows " + std::to_string(kBundleFormat),
                 "bundle", "update Weavelog on this device");
   try {
-    InArchive ar(bytes.subspan(kPlain, bytes.size() - kPlain - kCheck));
+    InArchive ar(bytes.subspan(kPlainHead, bytes.size() - kPlainHead - kHeadCheck));
     take_into(ar, head.id.bytes);
     const std::uint8_t sealing = ar.byte();
     if (sealing == kForDevice) {
@@ -157,7 +157,7 @@ Outcome<BundleHead> BundleHead::parse(ByteView bytes) {
                   "update Weavelog on this device");
     }
     take_into(ar, head.stream_);
-    if (head.format == kBundleFormat) ar.expect_end();  // a newer one that we may read can say more
+    if (head.format <= kBundleFormat) ar.expect_end();  // a newer one that we may read can say more
   } catch (const ArchiveError& error) {
     return damaged_head(std::string("its head ") + error.what());
   }
@@ -167,21 +167,21 @@ Outcome<BundleHead> BundleHead::parse(ByteView bytes) {
 }
 
 Outcome<BundleHead> BundleHead::read(const ByteSource& source) {
-  Bytes bytes(kPlain);
+  Bytes bytes(kPlainHead);
   const auto plain = fill(source, bytes);
   if (!plain) return fail(plain.error());
-  const std::size_t compared = std::min(*plain, kMagic.size());
-  if (*plain == 0 || as_text(ByteView(bytes).first(compared)) != kMagic.substr(0, compared))
+  const std::size_t compared = std::min(*plain, kBundleMagic.size());
+  if (*plain == 0 || as_text(ByteView(bytes).first(compared)) != kBundleMagic.substr(0, compared))
     return fail(FaultCode::malformed, "this is not a bundle", "bundle", "choose a file that `bundle make` wrote");
-  if (*plain < kPlain) return damaged_head("it ends in its head");
-  const std::size_t length = bytes[kPlain - 2] | static_cast<std::size_t>(bytes[kPlain - 1]) << 8;
+  if (*plain < kPlainHead) return damaged_head("it ends in its head");
+  const std::size_t length = bytes[kPlainHead - 2] | static_cast<std::size_t>(bytes[kPlainHead - 1]) << 8;
   if (length > kMaxHead) return damaged_head("its head is damaged");
-  bytes.resize(kPlain + length + kCheck);
-  const auto rest = fill(source, std::span(bytes).subspan(kPlain));
+  bytes.resize(kPlainHead + length + kHeadCheck);
+  const auto rest = fill(source, std::span(bytes).subspan(kPlainHead));
   if (!rest) return fail(rest.error());
-  if (*rest < length + kCheck) return damaged_head("it ends in its head");
-  const auto check = check_of(ByteView(bytes).first(kPlain + length));
-  if (!std::equal(check.begin(), check.end(), bytes.end() - kCheck)) return damaged_head("its head is damaged");
+  if (*rest < length + kHeadCheck) return damaged_head("it ends in its head");
+  const auto check = head_check(ByteView(bytes).first(kPlainHead + length));
+  if (!std::equal(check.begin(), check.end(), bytes.end() - kHeadCheck)) return damaged_head("its head is damaged");
   return parse(bytes);
 }
 
@@ -198,7 +198,7 @@ ChunkSealer::~ChunkSealer() = default;
 ChunkSealer::ChunkSealer(ChunkSealer&&) noexcept = default;
 const BundleHead& ChunkSealer::head() const { return state_->head; }
 
-Outcome<ChunkSealer> ChunkSealer::create(const SealFor& receiver, const BundleId& id) {
+Outcome<ChunkSealer> ChunkSealer::create(const SealFor& receiver, const BundleId& id, std::uint8_t format) {
   auto state = std::make_unique<State>();
   BundleHead& head = state->head;
   Secret content;
@@ -232,14 +232,14 @@ Outcome<ChunkSealer> ChunkSealer::create(const SealFor& receiver, const BundleId
     ar.raw(box);
   }
   ar.raw(head.stream_);
-  Bytes bytes(kMagic.begin(), kMagic.end());
+  Bytes bytes(kBundleMagic.begin(), kBundleMagic.end());
   OutArchive whole(bytes);
-  whole.byte(kBundleFormat);
-  whole.byte(kOldestBundleReader);
+  whole.byte(format);
+  whole.byte(format);
   whole.byte(static_cast<std::uint8_t>(rest.size()));
   whole.byte(static_cast<std::uint8_t>(rest.size() >> 8));
   whole.raw(rest);
-  const auto check = check_of(bytes);
+  const auto check = head_check(bytes);
   whole.raw(check);
   auto parsed = BundleHead::parse(bytes);
   if (!parsed) return fail(parsed.error());

@@ -18,9 +18,11 @@ namespace weavelog {
 
 using BundleId = Id<struct BundleTag>;
 
-/// The format that this program writes, and the oldest that may read it.
-inline constexpr std::uint8_t kBundleFormat = 1;
-inline constexpr std::uint8_t kOldestBundleReader = 1;
+/// The newest format that this program knows. A bundle for others is written in format 1, which every program reads; a backup in
+/// format 2, so that programs that know no backups do not take one for a bundle and hand on what nobody agreed to.
+inline constexpr std::uint8_t kBundleFormat = 2;
+inline constexpr std::uint8_t kPlainBundleFormat = 1;
+inline constexpr std::uint8_t kBackupFormat = 2;
 /// Of a chunk, before it is sealed.
 inline constexpr std::size_t kMaxChunkBytes = 1024 * 1024 + 256;
 
@@ -89,8 +91,9 @@ struct BundleHead {
 
 class ChunkSealer {
  public:
-  /// Faults: bad_input (a key that is none, a passphrase that is too short), no_space (memory for the passphrase).
-  [[nodiscard]] static Outcome<ChunkSealer> create(const SealFor& receiver, const BundleId& id);
+  /// `format` is also the oldest that may read it. Faults: bad_input (a key that is none, a passphrase that is too short), no_space
+  /// (memory for the passphrase).
+  [[nodiscard]] static Outcome<ChunkSealer> create(const SealFor& receiver, const BundleId& id, std::uint8_t format = kPlainBundleFormat);
   ~ChunkSealer();
   ChunkSealer(ChunkSealer&&) noexcept;
   ChunkSealer& operator=(ChunkSealer&&) = delete;

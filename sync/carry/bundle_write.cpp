@@ -20,6 +20,7 @@ struct Plan {
   std::deque<BookHeads> books;  ///< as of a receiver who holds nothing
   std::vector<BookId> left_out;
   std::uint64_t entries = 0, bytes = 0, stubs = 0;
+  std::vector<HeldContent> pictures;
 };
 
 Outcome<Plan> plan_of(const Ledger& ledger, const BundleWish& wish) {
@@ -28,7 +29,7 @@ Outcome<Plan> plan_of(const Ledger& ledger, const BundleWish& wish) {
   for (const BookId& id : wish.books) {
     if (!seen.insert(id).second) continue;
     const auto book = ledger.book(id);
-    const bool leaves = book && (!wish.may_leave || wish.may_leave(id, book->kind));
+    const bool leaves = book && (wish.backup || !wish.may_leave || wish.may_leave(id, book->kind));
     if (leaves) {
       plan.books.push_back({id, book->kind, {}});
     } else if (wish.leave_out) {
@@ -52,10 +53,28 @@ Outcome<Plan> plan_of(const Ledger& ledger, const BundleWish& wish) {
     auto& stubs = db.statement("SELECT count(*) FROM stub");
     if (stubs.executeStep()) plan.stubs = static_cast<std::uint64_t>(stubs.getColumn(0).getInt64());
   });
+  if (wish.backup && wish.pictures != nullptr) {
+    plan.pictures = wish.pictures->all();
+    std::erase_if(plan.pictures, [&](const HeldContent& one) { return !seen.contains(one.book); });
+  }
   return plan;
 }
 
 Bytes message_of(std::uint64_t number, Batch batch) { return encode_frame(PackedEntries{{number, std::move(batch)}}); }
+
+Fault stopped() { return {FaultCode::refused, "stopped by hand", "bundle", ""}; }
+
+/// One that was thrown away or damaged since it was listed is left out: the rest must not be lost for it.
+template <class Put>
+Outcome<> write_picture(const ContentFiles& pictures, const HeldContent& picture, Put put) {
+  for (std::uint64_t offset = 0;;) {
+    auto piece = pictures.read_piece(picture.book, picture.hash, offset, kContentPartBytes);
+    if (!piece || piece->bytes.empty()) return {};
+    const std::uint64_t next = offset + piece->bytes.size();
+    if (auto done = put(encode_frame(ContentPart{picture.book, picture.hash, piece->size, offset, std::move(piece->bytes)})); !done) return done;
+    offset = next;
+  }
+}
 
 }  // namespace
 
@@ -76,6 +95,7 @@ Bytes encode_manifest(const BundleManifest& manifest) {
   OutArchive ar(out);
   ar(manifest.maker.key, manifest.maker.incarnation, manifest.maker.device, manifest.made, manifest.books, manifest.entries, manifest.stubs,
      manifest.room, manifest.note);
+  if (manifest.backup) ar(manifest.backup, manifest.pictures);
   return out;
 }
 
@@ -84,6 +104,7 @@ Outcome<BundleManifest> decode_manifest(ByteView payload) {
     InArchive ar(payload);
     BundleManifest out;
     ar(out.maker.key, out.maker.incarnation, out.maker.device, out.made, out.books, out.entries, out.stubs, out.room, out.note);
+    if (ar.left() > 0) ar(out.backup, out.pictures);
     // A newer program that lets this one read its bundles may say more.
     if (out.note.size() > kLongestNote || out.maker.device.size() > kLongestNote) throw ArchiveError("a text that is too long");
     return out;
@@ -115,9 +136,10 @@ Outcome<MadeBundle> make_bundle(const Ledger& ledger, const DeviceList& devices,
   if (!plan) return fail(plan.error());
   MadeBundle made;
   made.id = make_bundle_id();
-  made.manifest = {ledger.self(), ledger.wall().now(), plan->books.size(), plan->entries, plan->stubs, wish.room, *note};
+  made.manifest = {ledger.self(), ledger.wall().now(), plan->books.size(), plan->entries, plan->stubs, wish.backup ? BookId{} : wish.room,
+                   *note,         wish.backup,         plan->pictures.size()};
   made.left_out = std::move(plan->left_out);
-  auto sealer = ChunkSealer::create(wish.receiver, made.id);
+  auto sealer = ChunkSealer::create(wish.receiver, made.id, wish.backup ? kBackupFormat : kPlainBundleFormat);
   if (!sealer) return fail(sealer.error());
   ChunkWriter writer(std::move(*sealer), ledger.key());
   const auto put = [&](const Bytes& bytes) {
@@ -146,6 +168,12 @@ Outcome<MadeBundle> make_bundle(const Ledger& ledger, const DeviceList& devices,
       made.entries += batch.entries.size();
       for (const BatchBook& book : batch.books) written.insert(book.id);
       if (auto done = chunk(ChunkKind::frame, message_of(number, std::move(batch))); !done) return fail(done.error());
+      if (wish.go_on && !wish.go_on(made.entries)) return fail(stopped());
+    }
+    for (const HeldContent& picture : plan->pictures) {
+      if (auto done = write_picture(*wish.pictures, picture, [&](const Bytes& frame) { return chunk(ChunkKind::frame, frame); }); !done)
+        return fail(done.error());
+      if (wish.go_on && !wish.go_on(made.entries)) return fail(stopped());
     }
     made.books = written.size();
   } catch (const SQLite::Exception& error) {
@@ -175,6 +203,8 @@ Outcome<BundleSize> bundle_size(const Ledger& ledger, const BundleWish& wish) {
   const std::uint64_t packed = sample.empty() ? 0 : message_of(1, std::move(sample)).size();
   // The first chunk of many is like those after it.
   out.bytes = kHead + out.stubs * kStub + (held == 0 ? 0 : plan->bytes * packed / held) + (plan->bytes / kSample + 2) * kChunkExtra;
+  out.pictures = plan->pictures.size();
+  for (const HeldContent& picture : plan->pictures) out.bytes += picture.size + (picture.size / kContentPartBytes + 1) * (kChunkExtra + 100);
   return out;
 }
 

@@ -5,6 +5,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <memory>
 #include <system_error>
@@ -25,6 +26,37 @@ tl::unexpected<Fault> trouble(int error, const char* what, const std::filesystem
 /// On the disk, where the file system can say so: some of those that sticks have can't for a folder.
 bool settle(int fd) { return ::fsync(fd) == 0 || errno == EINVAL || errno == ENOTSUP; }
 
+Outcome<> write_all(int fd, ByteView bytes, const std::filesystem::path& file) {
+  while (!bytes.empty()) {
+    const ssize_t n = ::write(fd, bytes.data(), bytes.size());
+    if (n < 0 && errno == EINTR) continue;
+    if (n < 0) return trouble(errno, "can't be written", file);
+    bytes = bytes.subspan(static_cast<std::size_t>(n));
+  }
+  return {};
+}
+
+/// As many as there are, up to the span.
+Outcome<std::size_t> read_some(int fd, std::span<std::uint8_t> out, const std::filesystem::path& file) {
+  std::size_t have = 0;
+  while (have < out.size()) {
+    const ssize_t n = ::read(fd, out.data() + have, out.size() - have);
+    if (n < 0 && errno == EINTR) continue;
+    if (n < 0) return trouble(errno, "can't be read", file);
+    if (n == 0) break;
+    have += static_cast<std::size_t>(n);
+  }
+  return have;
+}
+
+constexpr std::size_t kPiece = 256 * 1024;
+/// Between two of these a stick may have taken nothing to heart.
+constexpr std::uint64_t kSettleEvery = 4 * 1024 * 1024;
+
+tl::unexpected<Fault> no_folder(const std::filesystem::path& folder) {
+  return fail(FaultCode::not_found, "the folder is not there", folder.string(), "put the stick in again, or choose another place");
+}
+
 }  // namespace
 
 Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, const std::function<Outcome<>(const ByteSink&)>& write) {
@@ -35,15 +67,7 @@ Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, co
   std::string beside = (folder / ("." + file.filename().string() + ".part-XXXXXX")).string();
   const Descriptor fd(::mkostemp(beside.data(), O_CLOEXEC));  // mode 0600
   if (!fd) return trouble(errno, "can't be written", file);
-  const auto sink = [&](ByteView bytes) -> Outcome<> {
-    while (!bytes.empty()) {
-      const ssize_t n = ::write(fd.get(), bytes.data(), bytes.size());
-      if (n < 0 && errno == EINTR) continue;
-      if (n < 0) return trouble(errno, "can't be written", file);
-      bytes = bytes.subspan(static_cast<std::size_t>(n));
-    }
-    return {};
-  };
+  const auto sink = [&](ByteView bytes) { return write_all(fd.get(), bytes, file); };
   Outcome<> done = write(sink);
   if (done && !settle(fd.get())) done = trouble(errno, "can't be written", file);
   if (done && ::rename(beside.c_str(), file.c_str()) != 0) done = trouble(errno, "can't be given its name", file);
@@ -51,6 +75,55 @@ Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, co
     ::unlink(beside.c_str());
     return done;
   }
+  const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
+  return {};
+}
+
+std::filesystem::path part_of_carried_file(const std::filesystem::path& file) {
+  return file.parent_path() / ("." + file.filename().string() + ".part");
+}
+
+Outcome<> copy_carried_file(const std::filesystem::path& from, const std::filesystem::path& to,
+                            const std::function<bool(std::uint64_t bytes)>& go_on) {
+  std::error_code ignored;
+  const std::filesystem::path folder = to.parent_path();
+  if (!std::filesystem::is_directory(folder, ignored)) return no_folder(folder);
+  if (std::filesystem::exists(std::filesystem::symlink_status(to, ignored)))
+    return fail(FaultCode::conflict, "there is a file of that name already", to.string(), "choose another name");
+  const Descriptor source(::open(from.c_str(), O_RDONLY | O_CLOEXEC));
+  if (!source) return trouble(errno, "can't be read", from);
+  const std::filesystem::path part = part_of_carried_file(to);
+  const Descriptor target(::open(part.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600));
+  if (!target) return errno == ENOENT ? no_folder(folder) : trouble(errno, "can't be written", to);
+  // What is there counts as far as it is the same: a stick that was pulled out may hold the length and not the bytes.
+  Bytes ours(kPiece), theirs(kPiece);
+  std::uint64_t same = 0;
+  for (bool equal = true; equal;) {
+    const auto here = read_some(source.get(), ours, from);
+    if (!here) return fail(here.error());
+    const auto there = read_some(target.get(), std::span(theirs).first(*here), to);
+    equal = *here > 0 && there && *there == *here && std::equal(ours.begin(), ours.begin() + static_cast<std::ptrdiff_t>(*here), theirs.begin());
+    if (equal) same += *here;
+  }
+  const auto offset = static_cast<off_t>(same);
+  if (::ftruncate(target.get(), offset) != 0 || ::lseek(target.get(), offset, SEEK_SET) < 0) return trouble(errno, "can't be written", to);
+  if (::lseek(source.get(), offset, SEEK_SET) < 0) return trouble(errno, "can't be read", from);
+  for (std::uint64_t unsettled = 0;;) {
+    if (go_on && !go_on(same)) return fail(FaultCode::refused, "stopped by hand", to.string(), "go on when it suits");
+    const auto got = read_some(source.get(), ours, from);
+    if (!got) return fail(got.error());
+    if (*got == 0) break;
+    if (auto done = write_all(target.get(), ByteView(ours).first(*got), to); !done) return done;
+    same += *got;
+    unsettled += *got;
+    if (unsettled >= kSettleEvery) {
+      if (!settle(target.get())) return trouble(errno, "can't be written", to);
+      unsettled = 0;
+    }
+  }
+  if (!settle(target.get())) return trouble(errno, "can't be written", to);
+  if (::rename(part.c_str(), to.c_str()) != 0) return errno == ENOENT ? no_folder(folder) : trouble(errno, "can't be given its name", to);
   const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
   if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
   return {};

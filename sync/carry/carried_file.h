@@ -14,6 +14,13 @@ namespace weavelog {
 [[nodiscard]] Outcome<> write_carried_file(const std::filesystem::path& file, bool replace,
                                            const std::function<Outcome<>(const ByteSink&)>& write);
 
+/// Copies a whole file under a name that is free, piece by piece through `part_of_carried_file(to)`, which stays where it is when the
+/// copy is cut, so that the next call goes on: what is there and equal is not copied again. `go_on` gets the bytes that are there; false
+/// stops. Faults: conflict (a file has the name), not_found (the folder, or `from`), refused, no_space, io.
+[[nodiscard]] Outcome<> copy_carried_file(const std::filesystem::path& from, const std::filesystem::path& to,
+                                          const std::function<bool(std::uint64_t bytes)>& go_on);
+[[nodiscard]] std::filesystem::path part_of_carried_file(const std::filesystem::path& file);
+
 /// A plain file. Faults: not_found, refused, io.
 [[nodiscard]] Outcome<ByteSource> read_carried_file(const std::filesystem::path& file);
 /// The whole of a small one. Faults: the same, malformed (larger than `most`).

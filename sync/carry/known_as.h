@@ -2,7 +2,9 @@
 // Who made what was carried here, as far as this device knows.
 
 #include <cstdint>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "sync/trust/device_list.h"
 
@@ -18,7 +20,18 @@ enum class KnownAs : std::uint8_t {
 };
 
 [[nodiscard]] KnownAs known_as(const Ledger& ledger, const DeviceList& devices, const PublicKey& key);
+/// What this device calls it: as it is enrolled, as host, or as it called itself; else the beginning of its key.
+[[nodiscard]] std::string device_name(const Ledger& ledger, const DeviceList& devices, const PublicKey& key);
 /// "self", "host", ... for --json.
 [[nodiscard]] std::string_view name_of(KnownAs known);
+
+/// Somebody else's device for whom a bundle can be sealed.
+struct KnownDevice {
+  PublicKey key{};
+  std::string name;
+  KnownAs known = KnownAs::stranger;
+};
+/// Every device that is known here and was not revoked, but this one: those enrolled, hosts, and whose entries are held. By name.
+[[nodiscard]] std::vector<KnownDevice> known_devices(const Ledger& ledger, const DeviceList& devices);
 
 }  // namespace weavelog

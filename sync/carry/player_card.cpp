@@ -15,9 +15,8 @@
 namespace weavelog {
 namespace {
 
-constexpr std::string_view kPrefix = "WEAVELOG:CARD:";
 constexpr std::size_t kLongestText = 4296;  ///< what the largest QR code holds (ISO/IEC 18004, version 40, level L)
-constexpr std::size_t kCheck = 4;
+constexpr std::size_t kCardCheck = 4;
 constexpr std::size_t kDeviceName = 24;  ///< characters
 constexpr std::size_t kMaxItems = 64, kMaxValues = 64;
 constexpr std::size_t kRacketsFirst = 4;  ///< that go on before the second setup
@@ -29,9 +28,9 @@ Bytes card_message(ByteView body) {
   return out;
 }
 
-std::array<std::uint8_t, kCheck> check_of(ByteView bytes) {
+std::array<std::uint8_t, kCardCheck> card_check(ByteView bytes) {
   const Digest digest = digest_of({as_bytes("weavelog card check 1"), bytes});
-  std::array<std::uint8_t, kCheck> out;
+  std::array<std::uint8_t, kCardCheck> out;
   std::copy_n(digest.begin(), out.size(), out.begin());
   return out;
 }
@@ -303,9 +302,9 @@ std::string sign_card(ByteView body, const DeviceKey& key) {
   Bytes payload(body.begin(), body.end());
   const Signature signature = key.sign(card_message(body));
   payload.insert(payload.end(), signature.begin(), signature.end());
-  const auto check = check_of(payload);
+  const auto check = card_check(payload);
   payload.insert(payload.end(), check.begin(), check.end());
-  return std::string(kPrefix) + to_base45(payload);
+  return std::string(kCardPrefix) + to_base45(payload);
 }
 
 std::string write_card(const PlayerCard& card, const DeviceKey& key) {
@@ -346,20 +345,22 @@ Outcome<MadeCard> make_card(const Ledger& ledger, const BookId& player) {
   }
 }
 
+bool looks_like_card(std::string_view text) { return text.starts_with(kCardPrefix); }
+
 Outcome<PlayerCard> read_card(std::string_view text) {
   const std::string where = "player card";
   // Spaces belong to the alphabet; only what a scanner or a mail adds is cut off.
   while (!text.empty() && (text.back() == '\n' || text.back() == '\r')) text.remove_suffix(1);
-  if (!text.starts_with(kPrefix)) return fail(FaultCode::bad_input, "this is not a player card", where, "scan a code that says WEAVELOG:CARD");
+  if (!text.starts_with(kCardPrefix)) return fail(FaultCode::bad_input, "this is not a player card", where, "scan a code that says WEAVELOG:CARD");
   const auto damaged = [&](const std::string& what) { return fail(FaultCode::malformed, "the card is damaged: " + what, where, "scan it again"); };
   if (text.size() > kLongestText) return damaged("it is longer than any code");
-  const auto payload = from_base45(text.substr(kPrefix.size()));
+  const auto payload = from_base45(text.substr(kCardPrefix.size()));
   if (!payload) return damaged("a letter is wrong or missing");
   Signature signature;
-  if (payload->size() < 2 + signature.size() + kCheck) return damaged("it ends early");
-  const ByteView checked = ByteView(*payload).first(payload->size() - kCheck);
-  const auto check = check_of(checked);
-  if (!std::equal(check.begin(), check.end(), payload->end() - kCheck)) return damaged("its check does not fit");
+  if (payload->size() < 2 + signature.size() + kCardCheck) return damaged("it ends early");
+  const ByteView checked = ByteView(*payload).first(payload->size() - kCardCheck);
+  const auto check = card_check(checked);
+  if (!std::equal(check.begin(), check.end(), payload->end() - kCardCheck)) return damaged("its check does not fit");
   const ByteView body = checked.first(checked.size() - signature.size());
   std::copy(checked.end() - static_cast<std::ptrdiff_t>(signature.size()), checked.end(), signature.begin());
   const std::uint8_t format = body[0], oldest = body[1];

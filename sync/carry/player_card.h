@@ -75,6 +75,11 @@ struct MadeCard {
 /// to one room only), bad_input (the names alone do not fit).
 [[nodiscard]] Outcome<MadeCard> make_card(const Ledger& ledger, const BookId& player);
 
+/// Begins as the text of a card does.
+[[nodiscard]] bool looks_like_card(std::string_view text);
+/// What every card begins with.
+inline constexpr std::string_view kCardPrefix = "WEAVELOG:CARD:";
+
 /// Faults: bad_input (this is no player card), malformed (damaged on the way), newer, untrusted (whole, but not signed by the key that
 /// it names: forged).
 [[nodiscard]] Outcome<PlayerCard> read_card(std::string_view text);

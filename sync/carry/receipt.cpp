@@ -12,9 +12,9 @@ namespace {
 
 namespace json = boost::json;
 
-constexpr std::string_view kMagic = "weavelog receipt";
+constexpr std::string_view kReceiptMagic = "weavelog receipt";
 constexpr std::uint8_t kFormat = 1;
-constexpr std::size_t kPlain = 16 + 2 + 16;  ///< magic, format, oldest reader, bundle
+constexpr std::size_t kPlainReceipt = 16 + 2 + 16;  ///< magic, format, oldest reader, bundle
 constexpr const char* kIndex = "carry.bundles";
 
 std::string key_of(const BundleId& bundle) { return "carry.receipt " + bundle.hex(); }
@@ -102,7 +102,7 @@ Outcome<Bytes> seal_receipt(const Receipt& receipt, const DeviceKey& key, const 
   if (!box) return fail(FaultCode::bad_input, "the bundle's maker has no device's key", "receipt", "");
   Bytes out;
   OutArchive ar(out);
-  ar.raw(as_bytes(kMagic));
+  ar.raw(as_bytes(kReceiptMagic));
   ar.byte(kFormat);
   ar.byte(kFormat);
   ar.raw(receipt.bundle.bytes);
@@ -111,19 +111,19 @@ Outcome<Bytes> seal_receipt(const Receipt& receipt, const DeviceKey& key, const 
 }
 
 Outcome<BundleId> bundle_of_receipt(ByteView file) {
-  if (file.size() < kMagic.size() || as_text(file.first(kMagic.size())) != kMagic)
+  if (file.size() < kReceiptMagic.size() || as_text(file.first(kReceiptMagic.size())) != kReceiptMagic)
     return fail(FaultCode::malformed, "this is not a receipt", "receipt", "choose a file that `bundle read --receipt` wrote");
-  if (file.size() < kPlain) return fail(FaultCode::malformed, "it ends early", "receipt", "copy it again from where it was made");
-  if (file[kMagic.size() + 1] > kFormat)
-    return fail(FaultCode::newer, "a receipt of format " + std::to_string(file[kMagic.size()]), "receipt", "update Weavelog on this device");
-  return *BundleId::from_bytes(file.subspan(kMagic.size() + 2, 16));
+  if (file.size() < kPlainReceipt) return fail(FaultCode::malformed, "it ends early", "receipt", "copy it again from where it was made");
+  if (file[kReceiptMagic.size() + 1] > kFormat)
+    return fail(FaultCode::newer, "a receipt of format " + std::to_string(file[kReceiptMagic.size()]), "receipt", "update Weavelog on this device");
+  return *BundleId::from_bytes(file.subspan(kReceiptMagic.size() + 2, 16));
 }
 
 Outcome<Receipt> open_receipt(ByteView file, const DeviceKey& maker) {
   const auto bundle = bundle_of_receipt(file);
   if (!bundle) return fail(bundle.error());
   if (file.size() > kMaxReceiptBytes) return fail(FaultCode::malformed, "far too large", "receipt", "");
-  const auto plain = open_sealed(maker, file.subspan(kPlain));
+  const auto plain = open_sealed(maker, file.subspan(kPlainReceipt));
   if (!plain)
     return fail(FaultCode::untrusted, "it is for another device, or damaged", "receipt",
                 "read it on the device that made the bundle, or copy it again");

@@ -1,6 +1,8 @@
 #include <algorithm>
 
+#include "core/model/linked.h"
 #include "core/people/arrival.h"
+#include "core/people/consent.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/render.h"
@@ -84,9 +86,12 @@ Outcome<Ending> tick(Context& context, const TickArguments& arguments) {
         kept_back.push_back(name_text(line.item.family_name, line.item.given_name, line.item.native_name));
     }
   }
-  if (auto ticked = context.workplace().tick(books); !ticked) return fail(ticked.error());
-
-  // Whoever was ticked is that entry: said once, known to the whole room.
+  // Whoever was ticked is that entry: said once, known to the whole room; and who is entered may go there, so this comes first. Nothing is
+  // said of somebody who may not.
+  for (const BookId& book : books)
+    if (event && !may_cross(context.ledger(), book, kPlayerBook, *event, !entries_of(lines, book).empty()))
+      return fail(FaultCode::refused, "the player did not agree that this book goes there, or is not known to be at that event", "book " + book.hex(),
+                  "find the player in the entry list, or ask and record the answer first");
   std::size_t linked = 0;
   if (event) {
     const auto record = load_event(context.ledger(), *event);
@@ -100,8 +105,18 @@ Outcome<Ending> tick(Context& context, const TickArguments& arguments) {
       if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
     linked = links.size();
   }
+  // One person's books go together; a linked one whose player did not agree to travel stays.
+  std::vector<BookId> all;
+  for (const BookId& book : with_linked(context.ledger(), books)) {
+    if (std::find(books.begin(), books.end(), book) != books.end() || context.workplace().may_leave()(book, kPlayerBook)) {
+      all.push_back(book);
+    } else if (const auto row = find_player(context.ledger(), book)) {
+      kept_back.push_back(name_text(row->family_name, row->given_name, row->native_name));
+    }
+  }
+  if (auto ticked = context.workplace().tick(all); !ticked) return fail(ticked.error());
   json::array ticked, back;
-  for (const BookId& book : books) ticked.push_back(json::string(book.hex()));
+  for (const BookId& book : all) ticked.push_back(json::string(book.hex()));
   for (const std::string& name : kept_back) back.push_back(json::string(name));
   std::string text = std::to_string(books.size()) + " players go across at the next exchange, " +
                      std::to_string(linked) + " linked to the entry list";
@@ -135,7 +150,7 @@ void add_arrival_commands(CLI::App& app, Work& chosen) {
                                command.add_option("--event", arguments.event,
                                                   "NAME or number of the event; default: the one in use");
                                command.footer(
-                                   "--json: one object: ticked (books), linked (count), kept_back (names of "
+                                   "--json: one object: ticked (books, linked ones with them), linked (count), kept_back (names of "
                                    "those who did not agree to travel).");
                              });
 }

@@ -1,6 +1,7 @@
 // job, bench, reading, check, photo-add, photo-get: the work on one racket, what was measured, how it was found, how it looks.
 
 #include "core/base/iso_time.h"
+#include "core/base/local_time.h"
 #include "core/base/localised.h"
 #include "core/desk/bench.h"
 #include "core/desk/cautions.h"
@@ -21,7 +22,6 @@
 namespace weavelog::cli {
 namespace {
 
-constexpr std::int64_t kMinuteMs = 60'000;
 
 json::array bench_json(const JobHere& here) {
   json::array out;

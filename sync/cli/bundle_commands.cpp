@@ -1,4 +1,4 @@
-// bundle make, read, show, receipt, list, key: books in a file.
+// bundle make, read, show: books in a file.
 
 #include <iostream>
 #include <map>
@@ -10,6 +10,7 @@
 #include "core/people/consent.h"
 #include "sync/carry/carried_file.h"
 #include "sync/carry/receipt.h"
+#include "sync/cli/bundle_commands.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/render.h"
@@ -65,23 +66,20 @@ json::array hex_list(const std::vector<BookId>& books) {
   return out;
 }
 
-std::string counted(std::uint64_t count, const char* one, const char* many) { return std::to_string(count) + " " + (count == 1 ? one : many); }
-
 // -------------------------------------------------------------------------------------------------------
 // make
 
 struct MakeArguments {
   std::string file, event, to, passphrase_from, for_event, note;
   std::vector<std::string> players;
-  bool all = false, words = false, replace = false, estimate = false;
+  bool all = false, backup = false, words = false, replace = false, estimate = false;
 };
 
 /// A device by name or by the beginning of its key: enrolled here, a host, or one whose entries are held; or any by its whole key.
 Outcome<std::pair<PublicKey, std::string>> choose_device(Context& context, const std::string& wanted) {
-  std::map<PublicKey, std::string> known;
-  for (const KnownAuthor& author : context.ledger().authors()) known[author.card.key] = author.card.device;
-  for (const KnownHost& host : context.station().devices().hosts()) known[host.key] = host.name;
-  for (const EnrolledDevice& device : context.station().devices().devices()) known[device.key] = device.name;
+  std::map<PublicKey, std::string> known{{context.ledger().self().key, context.ledger().self().device}};
+  for (const KnownDevice& one : known_devices(context.ledger(), context.station().devices())) known[one.key] = one.name;
+  for (const EnrolledDevice& device : context.station().devices().devices()) known[device.key] = device.name;  // revoked ones are told so
   std::vector<std::pair<PublicKey, std::string>> meant;
   for (const auto& [key, name] : known)
     if (search_key(name) == search_key(wanted) || (wanted.size() >= 6 && to_hex(key).starts_with(wanted))) meant.emplace_back(key, name);
@@ -94,7 +92,7 @@ Outcome<std::pair<PublicKey, std::string>> choose_device(Context& context, const
 
 Outcome<std::vector<BookId>> chosen_books(Context& context, const MakeArguments& arguments) {
   std::vector<BookId> out;
-  if (arguments.all)
+  if (arguments.all || arguments.backup)
     for (const BookInfo& book : context.ledger().books()) out.push_back(book.id);
   if (!arguments.event.empty()) {
     const auto event = context.event(arguments.event == "." ? "" : arguments.event);
@@ -108,17 +106,19 @@ Outcome<std::vector<BookId>> chosen_books(Context& context, const MakeArguments&
     if (!book) return fail(book.error());
     out.push_back(*book);
   }
-  if (out.empty()) return fail(FaultCode::bad_input, "nothing was chosen", "bundle", "give --player, --event or --all");
+  if (out.empty()) return fail(FaultCode::bad_input, "nothing was chosen", "bundle", "give --player, --event, --all or --backup");
   return out;
 }
 
-Outcome<Ending> make(Context& context, const MakeArguments& arguments) {
+Outcome<Ending> bundle_make(Context& context, const MakeArguments& arguments) {
   BundleWish wish;
   auto books = chosen_books(context, arguments);
   if (!books) return fail(books.error());
   wish.books = std::move(*books);
   wish.note = arguments.note;
   wish.leave_out = arguments.players.empty();
+  wish.backup = arguments.backup;
+  wish.pictures = &context.station().contents();
   if (!arguments.for_event.empty()) {
     const auto room = context.event(arguments.for_event == "." ? "" : arguments.for_event);
     if (!room) return fail(room.error());
@@ -143,7 +143,8 @@ Outcome<Ending> make(Context& context, const MakeArguments& arguments) {
   }
   const auto size = bundle_size(context.ledger(), wish);
   if (!size) return fail(size.error());
-  json::object out{{"file", arguments.file}, {"books", size->books}, {"entries", size->entries}, {"left_out", hex_list(size->left_out)}};
+  json::object out{{"file", arguments.file},       {"books", size->books},   {"entries", size->entries},
+                   {"pictures", size->pictures}, {"backup", wish.backup}, {"left_out", hex_list(size->left_out)}};
   std::string left;
   if (!size->left_out.empty()) left = "\nleft out because of what the players agreed to: " + counted(size->left_out.size(), "book", "books");
   if (arguments.estimate) {
@@ -196,6 +197,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
   options.devices = &context.station().devices();
   options.peers = &context.station().peers();
   options.from_stranger = arguments.stranger;
+  options.pictures = &context.station().contents();
   options.room = context.room();
   if (arguments.in_its_room) {
     auto source = read_carried_file(arguments.opening.file);
@@ -220,12 +222,16 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
                    {"withheld", hex_list(taken->withheld)},
                    {"forgotten", hex_list(taken->forgotten)},
                    {"erased", taken->erased},
+                   {"backup", taken->manifest.backup},
+                   {"pictures", taken->pictures},
                    {"complete", taken->complete()},
                    {"fault", taken->fault ? json::value(fault_json(*taken->fault)) : json::value()}};
   const BundleManifest& manifest = taken->manifest;
   std::string text = "from \"" + manifest.maker.device + "\" (" + std::string(name_of(taken->maker)) + "), made " + iso_utc(manifest.made) + ": " +
                      counted(taken->books_read, "book", "books") + ", " + counted(taken->applied, "new entry", "new entries") + ", " +
                      std::to_string(taken->known) + " known before";
+  if (taken->pictures > 0) text += "\npictures: " + std::to_string(taken->pictures);
+  if (taken->pictures_failed > 0) text += "\nnot stored: " + counted(taken->pictures_failed, "picture", "pictures");
   if (!taken->withheld.empty())
     text += "\nleft out, because the players said here that nobody may pass it on: " + counted(taken->withheld.size(), "book", "books");
   if (!taken->forgotten.empty()) text += "\nleft out, because they were forgotten: " + counted(taken->forgotten.size(), "book", "books");
@@ -288,6 +294,7 @@ Outcome<Ending> show(Context& context, const Opening& opening) {
   out["maker"] = maker_json(manifest.maker, known);
   out["made"] = iso_utc(manifest.made);
   out["note"] = manifest.note;
+  out["backup"] = manifest.backup;
   out["room"] = manifest.room ? json::value(manifest.room.hex()) : json::value();
   out["books"] = books.size();
   out["entries"] = entries;
@@ -299,84 +306,21 @@ Outcome<Ending> show(Context& context, const Opening& opening) {
   return whole ? Ending::done : Ending::fault;
 }
 
-// -------------------------------------------------------------------------------------------------------
-// receipt, list, key
-
-struct ReceiptArguments {
-  std::string file;
-};
-
-Outcome<Ending> receipt(Context& context, const ReceiptArguments& arguments) {
-  const auto bytes = read_small_file(arguments.file, kMaxReceiptBytes);
-  if (!bytes) return fail(bytes.error());
-  const auto read_one = open_receipt(*bytes, context.ledger().key());
-  if (!read_one) return fail(read_one.error());
-  if (auto kept = remember_receipt(context.ledger(), *read_one); !kept) return fail(kept.error());
-  json::array lacking;
-  std::string text;
-  for (const ReceiptLine& line : compare_receipt(context.ledger(), *read_one)) {
-    if (!line.held || (line.lacking == 0 && line.parted == 0)) continue;
-    const auto player = find_player(context.ledger(), line.book);
-    const std::string name = player ? name_text(player->family_name, player->given_name, player->native_name) : line.book.hex();
-    lacking.push_back(json::object{{"book", line.book.hex()}, {"name", name}, {"entries", line.lacking}, {"parted", line.parted}});
-    text += "\n" + name + ": " + counted(line.lacking, "entry", "entries") + " here that are not there yet" +
-            (line.parted > 0 ? ", and another branch there" : "");
-  }
-  context.answer(json::object{{"bundle", read_one->bundle.hex()},
-                              {"device", read_one->by.device},
-                              {"key", to_hex(read_one->by.key)},
-                              {"at", iso_utc(read_one->at)},
-                              {"complete", read_one->complete},
-                              {"books", read_one->books.size()},
-                              {"lacking", std::move(lacking)}},
-                 "\"" + read_one->by.device + "\" took " + (read_one->complete ? "all of it" : "a part of it") + " in at " +
-                     iso_utc(read_one->at) + ": " + counted(read_one->books.size(), "book", "books") + text);
-  return Ending::done;
-}
-
-struct Nothing {};
-
-Outcome<Ending> list(Context& context, const Nothing&) {
-  json::array out;
-  std::string text;
-  for (const HandedOver& made : bundles_made(context.ledger())) {
-    json::array taken;
-    text += iso_utc(made.made) + "  " + made.id.hex().substr(0, 12) + "  for " + made.receiver + ", " + counted(made.books, "book", "books") +
-            (made.note.empty() ? "" : ": " + made.note) + "\n";
-    for (const HandedOver::Taken& one : made.taken) {
-      taken.push_back(json::object{
-          {"device", one.device}, {"key", to_hex(one.by)}, {"at", iso_utc(one.at)}, {"complete", one.complete}, {"books", one.books}});
-      text += "    " + iso_utc(one.at) + "  taken in by " + one.device + (one.complete ? "" : ", not all of it") + "\n";
-    }
-    out.push_back(json::object{{"bundle", made.id.hex()},
-                               {"made", iso_utc(made.made)},
-                               {"receiver", made.receiver},
-                               {"note", made.note},
-                               {"books", made.books},
-                               {"entries", made.entries},
-                               {"taken", std::move(taken)}});
-  }
-  context.answer(out, text.empty() ? "no bundle was made here" : text);
-  return Ending::done;
-}
-
-Outcome<Ending> key(Context& context, const Nothing&) {
-  const AuthorCard self = context.ledger().self();
-  context.answer(json::object{{"device", self.device}, {"key", to_hex(self.key)}, {"words", fingerprint_words(self.key)}}, to_hex(self.key));
-  return Ending::done;
-}
-
 }  // namespace
 
 void add_bundle_commands(CLI::App& app, Work& chosen) {
   CLI::App& bundle = *app.add_subcommand("bundle", "Carry books in a file: no network needed");
   bundle.require_subcommand(1);
   bundle.footer("Each of them explains its own --json with --help.");
-  add_command<MakeArguments>(bundle, chosen, "make", "Write a bundle", make, [](CLI::App& command, MakeArguments& arguments) {
+  add_command<MakeArguments>(bundle, chosen, "make", "Write a bundle", bundle_make, [](CLI::App& command, MakeArguments& arguments) {
     command.add_option("FILE", arguments.file, "The new file");
     command.add_option("--player", arguments.players, "A player; may be given several times");
     command.add_option("--event", arguments.event, "An event with its players; . for the one in use");
-    command.add_flag("--all", arguments.all, "Everything that may leave");
+    auto* all = command.add_flag("--all", arguments.all, "Everything that may leave");
+    auto* backup = command.add_flag("--backup", arguments.backup,
+                                    "Everything, the private kit, all pictures and players who agreed to nothing included: for this device or one "
+                                    "that takes its place, which other devices refuse");
+    backup->excludes(all)->excludes("--player")->excludes("--event");
     auto* to = command.add_option("--to", arguments.to, "The device that can open it: its name if known here, or its key");
     auto* words = command.add_flag("--words", arguments.words, "It opens with words that are made up and told");
     auto* from = command.add_option("--passphrase-from", arguments.passphrase_from,
@@ -390,7 +334,7 @@ void add_bundle_commands(CLI::App& app, Work& chosen) {
     command.add_flag("--estimate", arguments.estimate, "Write nothing, say how large it would be");
     command.footer(
         "Players who withdrew or agreed to another room stay behind: named ones are refused, of many they are left out.\n"
-        "--json: one object: file, bundle, books, entries, bytes (or about_bytes), left_out, receiver, words.");
+        "--json: one object: file, bundle, books, entries, pictures, backup, bytes (or about_bytes), left_out, receiver, words.");
   });
   add_command<ReadArguments>(bundle, chosen, "read", "Take a bundle in", read, [](CLI::App& command, ReadArguments& arguments) {
     add_opening(command, arguments.opening);
@@ -400,27 +344,16 @@ void add_bundle_commands(CLI::App& app, Work& chosen) {
     command.footer(
         "What a damaged file still holds is taken in; take it in again later to go on.\n"
         "--json: one object: bundle, maker: {device, key, words, known_as}, made, note, books, entries, applied, known, quarantined,\n"
-        "forks, withheld, forgotten, erased, complete, fault, receipt. Exit code 1 if not all of it could be read.");
+        "forks, withheld, forgotten, erased, backup, pictures, complete, fault, receipt. Exit code 1 if not all of it could be read.");
   });
   add_command<Opening>(bundle, chosen, "show", "What is in a bundle, without taking it in", show,
                        [](CLI::App& command, Opening& arguments) {
                          add_opening(command, arguments);
                          command.footer(
-                             "--json: one object: bundle, for_device, for_this_device, format and, if it can be opened, maker, made, note, room,\n"
-                             "books, entries, whole. Exit code 1 if it is not whole.");
+                             "--json: one object: bundle, for_device, for_this_device, format and, if it can be opened, maker, made, note, backup,\n"
+                             "room, books, entries, whole. Exit code 1 if it is not whole.");
                        });
-  add_command<ReceiptArguments>(bundle, chosen, "receipt", "Read the receipt of a bundle that was made here", receipt,
-                                [](CLI::App& command, ReceiptArguments& arguments) {
-                                  command.add_option("FILE", arguments.file, "What `bundle read --receipt` wrote")->required();
-                                  command.footer(
-                                      "--json: one object: bundle, device, key, at, complete, books, lacking: [{book, name, entries, parted}].");
-                                });
-  add_command<Nothing>(bundle, chosen, "list", "Bundles that were made here, and who took them in", list, [](CLI::App& command, Nothing&) {
-    command.footer("--json: an array of {bundle, made, receiver, note, books, entries, taken: [{device, key, at, complete, books}]}.");
-  });
-  add_command<Nothing>(bundle, chosen, "key", "This device's key, for whoever makes a bundle for it", key, [](CLI::App& command, Nothing&) {
-    command.footer("--json: one object: device, key, words.");
-  });
+  add_bundle_kept_commands(bundle, chosen);
 }
 
 }  // namespace weavelog::cli

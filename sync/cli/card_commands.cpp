@@ -16,11 +16,11 @@
 namespace weavelog::cli {
 namespace {
 
-struct MakeArguments {
+struct CardMakeArguments {
   std::string player, svg;
 };
 
-Outcome<Ending> make(Context& context, const MakeArguments& arguments) {
+Outcome<Ending> card_make(Context& context, const CardMakeArguments& arguments) {
   const auto book = choose_player(context, arguments.player);
   if (!book) return fail(book.error());
   const auto made = make_card(context.ledger(), *book);
@@ -179,7 +179,7 @@ void add_card_commands(CLI::App& app, Work& chosen) {
   CLI::App& card = *app.add_subcommand("card", "Carry a player on one QR code: no network needed");
   card.require_subcommand(1);
   card.footer("Each of them explains its own --json with --help.");
-  add_command<MakeArguments>(card, chosen, "make", "Make a player's card", make, [](CLI::App& command, MakeArguments& arguments) {
+  add_command<CardMakeArguments>(card, chosen, "make", "Make a player's card", card_make, [](CLI::App& command, CardMakeArguments& arguments) {
     command.add_option("PLAYER", arguments.player, "A name that finds exactly one, or six or more characters of the book's number")->required();
     command.add_option("--svg", arguments.svg, "Draw the code into that file");
     command.footer(

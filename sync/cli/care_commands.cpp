@@ -26,7 +26,7 @@ Outcome<Ending> delivered(Context& context, const std::string& content, const st
 Outcome<Ending> export_player(Context& context, const ExportArguments& arguments) {
   const auto record = load_chosen(context, arguments.player);
   if (!record) return fail(record.error());
-  return delivered(context, arguments.csv ? job_history_csv(*record) : player_json(*record), arguments.file);
+  return delivered(context, arguments.csv ? job_history_csv(*record) : player_json(*record, held_in_events(context.ledger(), *record)), arguments.file);
 }
 
 std::string entries_csv(const EventRecord& record) {
@@ -101,9 +101,9 @@ Outcome<Ending> export_jobs(Context& context, const ExportArguments& arguments) 
 // ------------------------------------------------------------------------------------------ verify, rebuild,
 // quarantine
 
-struct Nothing {};
+struct CareArguments {};
 
-Outcome<Ending> verify(Context& context, const Nothing&) {
+Outcome<Ending> verify(Context& context, const CareArguments&) {
   const VerifyReport report = context.ledger().verify();
   json::array faults;
   std::string text = std::to_string(report.entries) + " entries, " + std::to_string(report.entities) +
@@ -129,7 +129,7 @@ Outcome<Ending> verify(Context& context, const Nothing&) {
   return report.faults.empty() ? Ending::done : Ending::fault;
 }
 
-Outcome<Ending> rebuild(Context& context, const Nothing&) {
+Outcome<Ending> rebuild(Context& context, const CareArguments&) {
   if (auto done = context.ledger().rebuild(); !done) return fail(done.error());
   context.answer(json::object{{"rebuilt", true}}, "rebuilt from the entries");
   return Ending::done;
@@ -148,7 +148,7 @@ json::array writes_of(Context& context, std::int64_t number) {
   return out;
 }
 
-Outcome<Ending> quarantine(Context& context, const Nothing&) {
+Outcome<Ending> quarantine(Context& context, const CareArguments&) {
   json::array list;
   std::string text;
   for (const Quarantined& held : context.ledger().quarantine()) {
@@ -199,17 +199,17 @@ void add_care_commands(CLI::App& app, Work& chosen) {
         add_options(command, arguments, "As CSV");
         command.footer("A JSON array of jobs as `board` has them, whether or not --json is given.");
       });
-  add_command<Nothing>(
+  add_command<CareArguments>(
       app, chosen, "verify", "Check the database against its entries", verify,
-      [](CLI::App& command, Nothing&) {
+      [](CLI::App& command, CareArguments&) {
         command.footer(
             "--json: one object: entries, entities, stubs, forks: [{book, device, author, seq, seen}],\n"
             "well, faults. Exit code 1 if not all is well.");
       });
-  add_command<Nothing>(app, chosen, "rebuild", "Make the tables anew from the entries", rebuild,
-                       [](CLI::App& command, Nothing&) { command.footer("--json: one object: rebuilt."); });
-  add_command<Nothing>(app, chosen, "quarantine", "Entries that were put aside, with the reason", quarantine,
-                       [](CLI::App& command, Nothing&) {
+  add_command<CareArguments>(app, chosen, "rebuild", "Make the tables anew from the entries", rebuild,
+                       [](CLI::App& command, CareArguments&) { command.footer("--json: one object: rebuilt."); });
+  add_command<CareArguments>(app, chosen, "quarantine", "Entries that were put aside, with the reason", quarantine,
+                       [](CLI::App& command, CareArguments&) {
                          command.footer("--json: an array of {number, book, author, device, seq, reason, at,\n"
                                         "writes: [{entity, field, value}]}.");
                        });

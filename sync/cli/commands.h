@@ -13,9 +13,11 @@ namespace weavelog::cli {
 /// What a command does once its folder is open.
 using Work = std::function<Outcome<Ending>(Context&)>;
 
-void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite, devices, revoke
+void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite
+void add_device_commands(CLI::App& app, Work& chosen);    // devices, revoke, device-set, holders
 void add_near_command(CLI::App& app, Work& chosen);       // near
-void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, import
+void add_host_command(CLI::App& app, Work& chosen);       // host
+void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, keep-days, import
 void add_arrival_commands(CLI::App& app, Work& chosen);   // arrival, tick
 void add_player_commands(CLI::App& app, Work& chosen);    // find, show, history, setup, consent, undo
 void add_drop_off_commands(CLI::App& app, Work& chosen);  // drop-off

@@ -1,6 +1,8 @@
 #include <filesystem>
 
 #include "core/base/csv.h"
+#include "core/base/iso_time.h"
+#include "core/desk/keep_rule.h"
 #include "core/model/queries.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/render.h"
@@ -49,6 +51,33 @@ Outcome<Ending> make_event(Context& context, const NewEventArguments& arguments)
   if (auto used = context.use_event(book); !used) return fail(used.error());
   context.answer(json::object{{"book", book.hex()}, {"name", arguments.event.name}},
                  arguments.event.name + "  " + book.hex());
+  return Ending::done;
+}
+
+struct KeepArguments {
+  std::string event;
+  std::optional<std::int64_t> days;
+  bool keep = false;
+};
+
+Outcome<Ending> keep_rule(Context& context, const KeepArguments& arguments) {
+  const auto event = context.event(arguments.event);
+  if (!event) return fail(event.error());
+  if (arguments.days || arguments.keep) {
+    if (arguments.days && arguments.keep) return fail(FaultCode::bad_input, "days and --always are said at once", "keep-days", "say one of them");
+    const auto record = load_event(context.ledger(), *event);
+    if (!record) return fail(record.error());
+    const auto draft = set_keep_days(*record, arguments.days);
+    if (!draft) return fail(draft.error());
+    if (auto set = context.workplace().commit(*draft); !set) return fail(set.error());
+  }
+  const auto record = load_event(context.ledger(), *event);
+  if (!record) return fail(record.error());
+  const auto days = record->event.now.keep_days;
+  const auto at = books_go_at(record->event.now);
+  context.answer(json::object{{"event", event->hex()}, {"days", days ? json::value(*days) : json::value()}, {"until", at ? json::value(iso_utc(*at)) : json::value()}},
+                 at ? "its server lets players' books go " + std::to_string(*days) + " days after the last day, " + iso_utc(*at)
+                    : "its server keeps players' books");
   return Ending::done;
 }
 
@@ -181,8 +210,16 @@ void add_event_commands(CLI::App& app, Work& chosen) {
         command.add_option("--last-day", arguments.event.last_day, "YYYY-MM-DD");
         command.add_option("--time-zone", arguments.event.time_zone, "IANA name, such as Europe/Lisbon");
         command.add_option("--currency", arguments.event.currency, "Three letters, such as EUR");
+        command.add_option("--keep-days", arguments.event.keep_days, "A server of this event lets players' books go so many days after the last day");
         command.footer("--json: one object: book, name.");
       });
+  add_command<KeepArguments>(app, chosen, "keep-days", "How long the event's server keeps players' books: show the rule, or set it", keep_rule,
+                             [](CLI::App& command, KeepArguments& arguments) {
+                               command.add_option("DAYS", arguments.days, "So many days after the event's last one, 0 to 3650");
+                               command.add_flag("--always", arguments.keep, "It keeps them");
+                               command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
+                               command.footer("--json: one object: event, days, until (null where they are kept).");
+                             });
   CLI::App* import = app.add_subcommand("import", "Bring a list into the event's book");
   import->require_subcommand(1);
   add_command<ImportArguments>(

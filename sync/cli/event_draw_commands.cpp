@@ -12,7 +12,7 @@
 namespace weavelog::cli {
 namespace {
 
-struct DrawArguments {
+struct EventDrawArguments {
   std::string event, draw, table, feeds, winner, end = "played", score, by, court, not_before, player, partner, stringer, follows;
   int round = 0;
   std::int64_t qualifiers = 0;
@@ -20,7 +20,7 @@ struct DrawArguments {
   bool back = false, any_time = false, withdraws = false, plan = false, unpin = false, group = false;
 };
 
-std::string who(Context& context, const DrawArguments& arguments) {
+std::string who(Context& context, const EventDrawArguments& arguments) {
   return arguments.by.empty() ? context.ledger().self().device : arguments.by;
 }
 
@@ -92,7 +92,7 @@ std::string draw_text(const HeldDraw& held) {
   return out;
 }
 
-void tell(Context& context, const BookId& event) {
+void tell_draws(Context& context, const BookId& event) {
   json::array all;
   std::string text;
   for (const HeldDraw& held : event_draws(context.ledger(), event)) {
@@ -102,10 +102,10 @@ void tell(Context& context, const BookId& event) {
   context.answer(all, text.empty() ? "the event has no draw" : text);
 }
 
-Outcome<Ending> store(Context& context, const BookId& event, const Outcome<Draft>& draft) {
+Outcome<Ending> store_draws(Context& context, const BookId& event, const Outcome<Draft>& draft) {
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  tell(context, event);
+  tell_draws(context, event);
   return Ending::done;
 }
 
@@ -140,14 +140,14 @@ Outcome<EntityId> followed(Context& context, const BookId& event, const HeldDraw
   return match_id(*other, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
 }
 
-Outcome<Ending> show(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> show(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
-  tell(context, *event);
+  tell_draws(context, *event);
   return Ending::done;
 }
 
-Outcome<Ending> add(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> add(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   const auto bytes = plan_file(arguments.table);
@@ -167,25 +167,25 @@ Outcome<Ending> add(Context& context, const DrawArguments& arguments) {
     if (!main) return fail(main.error());
     wanted.feeds = main->sheet.id();
   }
-  return store(context, *event, add_draw(*event, event_draws(context.ledger(), *event), wanted, context.now()));
+  return store_draws(context, *event, add_draw(*event, event_draws(context.ledger(), *event), wanted, context.now()));
 }
 
-Outcome<Ending> remove(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> remove(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   const auto held = choose_draw(context, *event, arguments.draw);
   if (!held) return fail(held.error());
-  return store(context, *event, remove_draw(*held));
+  return store_draws(context, *event, remove_draw(*held));
 }
 
-Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> match(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   const auto held = choose_draw(context, *event, arguments.draw);
   if (!held) return fail(held.error());
   if (arguments.match < 1) return fail(FaultCode::bad_input, "matches count from 1", "match", "`draws` lists them");
   const std::size_t number = arguments.match - 1;
-  if (arguments.back) return store(context, *event, take_back_winner(*held, arguments.round, number));
+  if (arguments.back) return store_draws(context, *event, take_back_winner(*held, arguments.round, number));
   if (!arguments.winner.empty()) {
     const auto line = choose_line(*held, arguments.winner);
     if (!line) return fail(line.error());
@@ -195,7 +195,7 @@ Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
     if (upper != *line && lower != *line)
       return fail(FaultCode::bad_input, "that player is not in this match", "round " + std::to_string(arguments.round) + ", match " + std::to_string(arguments.match),
                   "look at `draws`");
-    return store(context, *event, note_winner(*held, {arguments.round, *line, *end, arguments.score, who(context, arguments), context.now()}));
+    return store_draws(context, *event, note_winner(*held, {arguments.round, *line, *end, arguments.score, who(context, arguments), context.now()}));
   }
   PlaySaid said;
   if (!arguments.court.empty()) said.court = arguments.court;
@@ -212,23 +212,23 @@ Outcome<Ending> match(Context& context, const DrawArguments& arguments) {
     if (!after) return fail(after.error());
     said.after = *after;
   }
-  return store(context, *event, set_play(*held, arguments.round, number, said));
+  return store_draws(context, *event, set_play(*held, arguments.round, number, said));
 }
 
-Outcome<Ending> line(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> line(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   const auto held = choose_draw(context, *event, arguments.draw);
   if (!held) return fail(held.error());
   const auto at = choose_line(*held, arguments.winner);
   if (!at) return fail(at.error());
-  if (arguments.withdraws) return store(context, *event, withdraw_line(*held, *at, context.now()));
+  if (arguments.withdraws) return store_draws(context, *event, withdraw_line(*held, *at, context.now()));
   if (arguments.player.empty()) return fail(FaultCode::bad_input, "nothing is said of the line", "line", "say --withdraws, or who comes with --player");
   BracketLine by;
   by.player = arguments.player;
   by.partner = arguments.partner;
   by.entry = held->lines[*at].player.empty() ? DrawEntry::qualifier : DrawEntry::lucky_loser;
-  return store(context, *event, put_on_line(*held, *at, by));
+  return store_draws(context, *event, put_on_line(*held, *at, by));
 }
 
 json::array benches_json(const RoomBenches& room, const BenchChoice& choice) {
@@ -266,7 +266,7 @@ void tell_benches(Context& context, const RoomBenches& room, const BenchPlan* ma
   context.answer(out, text);
 }
 
-Outcome<Ending> home_benches(Context& context, const DrawArguments& arguments) {
+Outcome<Ending> home_benches(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   auto room = RoomBenches::make(context.ledger(), *event);
@@ -300,7 +300,7 @@ Outcome<Ending> home_benches(Context& context, const DrawArguments& arguments) {
   return Ending::done;
 }
 
-void add_event(CLI::App& command, DrawArguments& arguments) {
+void add_event(CLI::App& command, EventDrawArguments& arguments) {
   command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
 }
 void draw_footer(CLI::App& command) {
@@ -312,11 +312,11 @@ void draw_footer(CLI::App& command) {
 }  // namespace
 
 void add_event_draw_commands(CLI::App& app, Work& chosen) {
-  add_command<DrawArguments>(app, chosen, "draws", "The event's draws, with their matches", show, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "draws", "The event's draws, with their matches", show, [](CLI::App& command, EventDrawArguments& arguments) {
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "draw-add", "Bring a draw in from a table", add, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "draw-add", "Bring a draw in from a table", add, [](CLI::App& command, EventDrawArguments& arguments) {
     command.add_option("NAME", arguments.draw, "What it is called")->required();
     command.add_option("TABLE", arguments.table, "CSV: line, player; if known partner, seed, rating, entry, withdrawn, qualifier")->required();
     auto* through = command.add_option("--qualifiers", arguments.qualifiers, "It is qualifying, through which so many come");
@@ -325,12 +325,12 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "draw-remove", "Take a draw away", remove, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "draw-remove", "Take a draw away", remove, [](CLI::App& command, EventDrawArguments& arguments) {
     command.add_option("DRAW", arguments.draw, "Its name")->required();
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "draw-line", "Somebody withdraws, or comes into a place of a draw", line, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "draw-line", "Somebody withdraws, or comes into a place of a draw", line, [](CLI::App& command, EventDrawArguments& arguments) {
     command.add_option("DRAW", arguments.draw, "Its name")->required();
     command.add_option("LINE", arguments.winner, "The line's number, or who stands on it")->required();
     auto* out = command.add_flag("--withdraws", arguments.withdraws, "Plays no match any more");
@@ -339,7 +339,7 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "draw-match", "Who won a match, or where and when it is played", match, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "draw-match", "Who won a match, or where and when it is played", match, [](CLI::App& command, EventDrawArguments& arguments) {
     command.add_option("DRAW", arguments.draw, "Its name")->required();
     command.add_option("ROUND", arguments.round, "From 1")->required();
     command.add_option("MATCH", arguments.match, "In the round, from 1, from the top")->required();
@@ -355,7 +355,7 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     add_event(command, arguments);
     draw_footer(command);
   });
-  add_command<DrawArguments>(app, chosen, "home-benches", "Who strings whom as long as the event lasts", home_benches, [](CLI::App& command, DrawArguments& arguments) {
+  add_command<EventDrawArguments>(app, chosen, "home-benches", "Who strings whom as long as the event lasts", home_benches, [](CLI::App& command, EventDrawArguments& arguments) {
     auto* plan = command.add_flag("--plan", arguments.plan, "Plan, and keep it");
     auto* player = command.add_option("--player", arguments.player, "Move one player, and pin them there")->excludes(plan);
     command.add_option("--to", arguments.stringer, "The stringer; default: where they are")->needs(player);

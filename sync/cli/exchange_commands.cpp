@@ -19,6 +19,8 @@ namespace {
 Outcome<> go_on_with(Context& context, const GuestStatus& status) {
   const auto& session = status.session;
   if (!context.station().devices().host(session.peer.key)) return {};
+  // A colleague's tablet that is only met is no room to work for: what is written here goes on to the room that it was for.
+  if (!session.event && context.host()) return {};
   return context.use_host(session.peer.key, context.ledger().book(session.event) ? session.event : BookId{});
 }
 
@@ -121,7 +123,7 @@ struct ExchangeArguments {
 };
 
 /// A line each time that something moved.
-void tell(Context& context, const GuestStatus& status) {
+void tell_exchange(Context& context, const GuestStatus& status) {
   json::object line = exchange_json(status.session);
   line["connected"] = status.connected;
   if (status.fault) line["fault"] = fault_json(*status.fault);
@@ -154,7 +156,7 @@ Outcome<Ending> stay(Context& context, const KnownHost& host) {
       if (auto kept = go_on_with(context, status); !kept) return fail(kept.error());
       known = true;
     }
-    if (!before || *before != shown(status)) tell(context, status);
+    if (!before || *before != shown(status)) tell_exchange(context, status);
     before = shown(status);
     if (sigtimedwait(&signals, nullptr, &pause) > 0) return Ending::done;
   }
@@ -210,103 +212,6 @@ Outcome<Ending> invite(Context& context, const InviteArguments& arguments) {
   return Ending::done;
 }
 
-// ---------------------------------------------------------------------------------------------------------
-// devices, revoke
-
-struct DeviceArguments {
-  std::string device;
-  int seconds = 30;
-};
-
-bool answered(const GuestStatus& status) { return status.session.devices || status.fault || status.session.fault; }
-
-/// Those enrolled here, if any are; else those at the host, if this is a head's device there.
-Outcome<std::vector<EnrolledDevice>> enrolled(Context& context, int seconds, const std::optional<PublicKey>& to_revoke) {
-  auto here = context.station().devices().devices();
-  if (!here.empty()) {
-    if (!to_revoke) return here;
-    if (auto done = context.station().devices().revoke(*to_revoke); !done) return fail(done.error());
-    return context.station().devices().devices();
-  }
-  const auto status = talk_with_host(context, {}, seconds, [&](ExchangeGuest& guest) {
-    if (to_revoke)
-      guest.wish_revocation(*to_revoke);
-    else
-      guest.wish_devices();
-    (void)guest.wait(std::chrono::seconds(seconds), answered);
-  });
-  if (!status) return fail(status.error());
-  if (!status->session.devices) return fail(why_not(*status, Address{}, seconds));
-  return *status->session.devices;
-}
-
-json::value devices_json(Context& context, const std::vector<EnrolledDevice>& devices, std::string& text) {
-  json::array list;
-  std::map<PublicKey, KnownAuthor> writers;
-  for (const KnownAuthor& known : context.ledger().authors()) {
-    const auto [found, fresh] = writers.try_emplace(known.card.key, known);
-    if (!fresh) found->second.wrong_clock = found->second.wrong_clock || known.wrong_clock;
-  }
-  const auto line = [&](const PublicKey& key, const std::string& name, const EnrolledDevice* device, bool wrong_clock) {
-    json::object one{{"key", to_hex(key)}, {"name", name}};
-    text += name + "  " + to_hex(key).substr(0, 12);
-    if (device != nullptr) {
-      one["role"] = name_of(device->role);
-      one["since"] = iso_utc(device->since);
-      one["revoked"] = device->revoked ? json::value(iso_utc(*device->revoked)) : json::value();
-      one["late_entries"] = device->late_entries;
-      text += "  " + std::string(name_of(device->role));
-      if (device->revoked) text += ", revoked " + iso_utc(*device->revoked);
-      if (device->late_entries > 0)
-        text += ", " + std::to_string(device->late_entries) + " entries came later by way of others";
-    }
-    one["wrong_clock"] = wrong_clock;
-    text += wrong_clock ? ", its clock was far ahead\n" : "\n";
-    list.push_back(std::move(one));
-  };
-  for (const EnrolledDevice& device : devices) {
-    const auto writer = writers.find(device.key);
-    line(device.key, device.name, &device, writer != writers.end() && writer->second.wrong_clock);
-    writers.erase(device.key);
-  }
-  for (const auto& [key, writer] : writers) line(key, writer.card.device, nullptr, writer.wrong_clock);
-  return list;
-}
-
-Outcome<Ending> devices(Context& context, const DeviceArguments& arguments) {
-  const auto host = context.host();
-  std::vector<EnrolledDevice> known;
-  if (!context.station().devices().devices().empty() || (host && host->role == Role::head)) {
-    auto asked = enrolled(context, arguments.seconds, {});
-    if (!asked) return fail(asked.error());
-    known = std::move(*asked);
-  }
-  std::string text;
-  const auto list = devices_json(context, known, text);
-  context.answer(list, text);
-  return Ending::done;
-}
-
-Outcome<Ending> revoke(Context& context, const DeviceArguments& arguments) {
-  const auto known = enrolled(context, arguments.seconds, {});
-  if (!known) return fail(known.error());
-  std::vector<EnrolledDevice> meant;
-  for (const EnrolledDevice& device : *known)
-    if (search_key(device.name) == search_key(arguments.device) ||
-        (arguments.device.size() >= 6 && to_hex(device.key).starts_with(arguments.device)))
-      meant.push_back(device);
-  const std::string where = "device \"" + arguments.device + "\"";
-  if (meant.empty()) return fail(FaultCode::not_found, "no such device is enrolled", where, "`devices` lists them");
-  if (meant.size() > 1)
-    return fail(FaultCode::bad_input, "several devices are called so", where, "give the beginning of its key, as `devices` lists it");
-  const auto now = enrolled(context, arguments.seconds, meant.front().key);
-  if (!now) return fail(now.error());
-  std::string text;
-  const auto list = devices_json(context, *now, text);
-  context.answer(list, "revoked: " + meant.front().name + "\n" + text);
-  return Ending::done;
-}
-
 }  // namespace
 
 void add_exchange_commands(CLI::App& app, Work& chosen) {
@@ -356,21 +261,6 @@ void add_exchange_commands(CLI::App& app, Work& chosen) {
             ->capture_default_str();
         command.footer("--json: one object: role, code, words, address, expires.");
       });
-  const auto add_seconds = [](CLI::App& command, DeviceArguments& arguments) {
-    command.add_option("--seconds", arguments.seconds, "How long to try")->check(CLI::Range(1, 3600))->capture_default_str();
-    command.footer("--json: an array of {key, name, role, since, revoked, late_entries, wrong_clock}; of devices that only wrote\n"
-                   "what is held here: {key, name, wrong_clock}.");
-  };
-  add_command<DeviceArguments>(
-      app, chosen, "devices",
-      "Who is enrolled: at this server's folder, or asked from the event server by its head; and who wrote what is held here",
-      devices, add_seconds);
-  add_command<DeviceArguments>(app, chosen, "revoke",
-                               "As head of the room: shut a lost or foreign device out, at once; what it wrote stays", revoke,
-                               [&](CLI::App& command, DeviceArguments& arguments) {
-                                 command.add_option("DEVICE", arguments.device, "NAME or six or more characters of its key")->required();
-                                 add_seconds(command, arguments);
-                               });
 }
 
 }  // namespace weavelog::cli

@@ -1,6 +1,9 @@
 // forget, forgotten: a player withdraws.
 
+#include <algorithm>
+
 #include "core/base/iso_time.h"
+#include "core/desk/person_books.h"
 #include "core/model/queries.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
@@ -14,12 +17,12 @@ struct ForgetArguments {
 };
 
 /// Entry lists are the event's and stay; they may still say the name.
-json::array events_that_name(Context& context, const BookId& player) {
+json::array events_that_name(Context& context, const std::vector<BookId>& books) {
   json::array out;
   for (const EventRow& event : all_events(context.ledger()))
     if (const auto record = load_event(context.ledger(), event.book))
       for (const auto& entry : record->entries)
-        if (entry.now.player == player) {
+        if (std::find(books.begin(), books.end(), entry.now.player) != books.end()) {
           out.emplace_back(event.name);
           break;
         }
@@ -32,21 +35,30 @@ Outcome<Ending> forget(Context& context, const ForgetArguments& arguments) {
   const auto row = find_player(context.ledger(), *book);
   const std::string name =
       row ? row->family_name + (row->given_name.empty() ? "" : ", " + row->given_name) : book->hex();
-  json::array named = events_that_name(context, *book);
-  json::object out{{"book", book->hex()}, {"forgotten", arguments.confirm}, {"still_in_entry_lists", named}};
+  const LinkedBooks linked = linked_books(context.ledger(), *book);
+  const std::vector<BookId> here = with_linked(context.ledger(), {*book});
+  json::array named = events_that_name(context, here);
+  json::array books;
+  for (const auto* list : {&here, &linked.elsewhere})
+    for (const BookId& one : *list)
+      if (!context.ledger().is_forgotten(one)) books.push_back(json::string(one.hex()));
+  const std::size_t count = books.size();
+  json::object out{{"book", book->hex()}, {"books", std::move(books)}, {"forgotten", arguments.confirm}, {"still_in_entry_lists", named}};
   std::string text;
   if (!arguments.confirm) {
     text = name +
            ": setups, rackets, jobs, notes and search terms would be erased here and on every device that "
            "this one meets, and "
-           "could not be brought back.\nNothing was erased; add --confirm when the player has asked for it";
+           "could not be brought back.\n" +
+           (count > 1 ? "All " + std::to_string(count) + " books of this person that are linked go together.\n" : std::string()) +
+           "Nothing was erased; add --confirm when the player has asked for it";
     out["player"] = name;
     context.answer(out, text);
     return Ending::needs_answer;
   }
-  const auto report = context.ledger().forget(*book);
+  const auto report = forget_person(context.ledger(), *book);
   if (!report) return fail(report.error());
-  text = "forgotten; the other devices learn of it at their next exchange";
+  text = std::string(count > 1 ? "all " + std::to_string(count) + " linked books forgotten" : "forgotten") + "; the other devices learn of it at their next exchange";
   for (const json::value& event : named)
     text += "\nthe entry list of " + std::string(event.as_string()) + " still names the player";
   out["gone_from_file"] = !report->not_yet_gone.has_value();
@@ -56,9 +68,9 @@ Outcome<Ending> forget(Context& context, const ForgetArguments& arguments) {
   return Ending::done;
 }
 
-struct Nothing {};
+struct ForgottenArguments {};
 
-Outcome<Ending> forgotten(Context& context, const Nothing&) {
+Outcome<Ending> forgotten(Context& context, const ForgottenArguments&) {
   json::array list;
   std::string text;
   for (const Forgotten& one : context.ledger().forgotten()) {
@@ -91,11 +103,11 @@ void add_forget_commands(CLI::App& app, Work& chosen) {
         command.add_flag("--confirm", arguments.confirm,
                          "The player has asked for it: erase. Can't be undone");
         command.footer(
-            "--json: one object: book, forgotten, still_in_entry_lists, gone_from_file. Exit code 3 without "
+            "--json: one object: book, books (all that are linked, which go with it), forgotten, still_in_entry_lists, gone_from_file. Exit code 3 without "
             "--confirm.");
       });
-  add_command<Nothing>(app, chosen, "forgotten", "Which books were forgotten, on whose order", forgotten,
-                       [](CLI::App& command, Nothing&) {
+  add_command<ForgottenArguments>(app, chosen, "forgotten", "Which books were forgotten, on whose order", forgotten,
+                       [](CLI::App& command, ForgottenArguments&) {
                          command.footer("--json: an array of {book, by, key, at, heard, heard_from}.");
                        });
 }

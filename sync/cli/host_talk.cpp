@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "core/desk/photo.h"
+#include "core/people/consent.h"
 
 namespace weavelog::cli {
 
@@ -27,7 +28,7 @@ Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
 
 void go_by_consent(Context& context, ExchangeGuestOptions& options) {
   options.may_leave = context.workplace().may_leave();
-  options.leaves_by_room = [&context] { return context.room(); };
+  options.leaves_by = [&context] { return LeaveRule{context.room(), crossing_mark(context.ledger(), context.room())}; };
   options.names_content = [&context](const BookId& book, const Digest& content) { return names_photo(context.ledger(), book, content); };
 }
 

@@ -48,7 +48,7 @@ std::string machine_text(const Language& language, const MachineNow& now, std::s
   return text + "\n";
 }
 
-Outcome<Ending> tell(Context& context, const BookId& event) {
+Outcome<Ending> tell_machines(Context& context, const BookId& event) {
   json::array list;
   std::string text;
   for (const MachineNow& now : event_machines(context.ledger(), event, context.zone_of(event), context.now())) {
@@ -59,10 +59,10 @@ Outcome<Ending> tell(Context& context, const BookId& event) {
   return Ending::done;
 }
 
-Outcome<Ending> store(Context& context, const BookId& event, const Outcome<Draft>& draft) {
+Outcome<Ending> store_machines(Context& context, const BookId& event, const Outcome<Draft>& draft) {
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  return tell(context, event);
+  return tell_machines(context, event);
 }
 
 Outcome<> read_tension(const std::string& text, const char* where, std::optional<Quantity>& out) {
@@ -99,7 +99,7 @@ Outcome<> read_machine(const MachineArguments& arguments, Machine& machine) {
 Outcome<Ending> show(Context& context, const MachineArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
-  return tell(context, *event);
+  return tell_machines(context, *event);
 }
 
 Outcome<Ending> add(Context& context, const MachineArguments& arguments) {
@@ -107,7 +107,7 @@ Outcome<Ending> add(Context& context, const MachineArguments& arguments) {
   if (!event) return fail(event.error());
   Machine machine;
   if (auto read = read_machine(arguments, machine); !read) return fail(read.error());
-  return store(context, *event, add_machine(*event, load_machines(context.ledger(), *event), machine, context.now()));
+  return store_machines(context, *event, add_machine(*event, load_machines(context.ledger(), *event), machine, context.now()));
 }
 
 Outcome<Ending> set(Context& context, const MachineArguments& arguments) {
@@ -117,7 +117,7 @@ Outcome<Ending> set(Context& context, const MachineArguments& arguments) {
   if (!machine) return fail(machine.error());
   Machine wanted = machine->machine.now;
   if (auto read = read_machine(arguments, wanted); !read) return fail(read.error());
-  return store(context, *event, change_machine(*event, load_machines(context.ledger(), *event), machine->machine, wanted));
+  return store_machines(context, *event, change_machine(*event, load_machines(context.ledger(), *event), machine->machine, wanted));
 }
 
 Outcome<Ending> care(Context& context, const MachineArguments& arguments) {
@@ -140,10 +140,10 @@ Outcome<Ending> care(Context& context, const MachineArguments& arguments) {
   }
   if (auto read = read_tension(arguments.asked, "asked", done.asked); !read) return fail(read.error());
   if (auto read = read_tension(arguments.read, "read", done.read); !read) return fail(read.error());
-  return store(context, *event, note_care(*event, done, context.now()));
+  return store_machines(context, *event, note_care(*event, done, context.now()));
 }
 
-void add_event(CLI::App& command, MachineArguments& arguments) {
+void add_machine_event(CLI::App& command, MachineArguments& arguments) {
   command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
   command.footer(
       "--json: an array of the machines: [{number, machine, name, kind, maker, model, whose, max_tension, prestretch, clean_every,\n"
@@ -157,13 +157,13 @@ void add_description(CLI::App& command, MachineArguments& arguments) {
   command.add_option("--pre-stretch", arguments.prestretch, "What can be set, per cent: \"0 10 20\"");
   command.add_option("--clean-every", arguments.every, "Clamps are due after so many rackets; default: every evening");
   command.add_option("--note", arguments.note, "A remark");
-  add_event(command, arguments);
+  add_machine_event(command, arguments);
 }
 
 }  // namespace
 
 void add_machine_commands(CLI::App& app, Work& chosen) {
-  add_command<MachineArguments>(app, chosen, "machines", "The machines of the room, and what they need", show, add_event);
+  add_command<MachineArguments>(app, chosen, "machines", "The machines of the room, and what they need", show, add_machine_event);
   add_command<MachineArguments>(app, chosen, "machine-add", "A machine that the room has", add,
                                 [](CLI::App& command, MachineArguments& arguments) {
                                   command.add_option("NAME", arguments.name, "As the room calls it")->required();
@@ -186,7 +186,7 @@ void add_machine_commands(CLI::App& app, Work& chosen) {
         command.add_option("--note", arguments.note, "The reason, or a remark");
         command.add_option("--by", arguments.by, "Who does it; default: the device's name");
         command.add_option("--at", arguments.at, "When; default: now");
-        add_event(command, arguments);
+        add_machine_event(command, arguments);
       });
 }
 

@@ -74,7 +74,7 @@ int main(int argc, char** argv) {
       "Example: weavelog-cli --data tablet --device \"Desk 1\" pair lusab-babad-gutih-tugad-gutuk --at "
       "192.0.2.7");
   Work chosen;
-  for (const auto add : {add_exchange_commands, add_near_command, add_event_commands, add_arrival_commands,
+  for (const auto add : {add_exchange_commands, add_device_commands, add_near_command, add_host_command, add_event_commands, add_arrival_commands,
                          add_player_commands, add_drop_off_commands, add_same_commands, add_room_commands,
                          add_inspection_commands, add_money_commands, add_stock_commands, add_machine_commands, add_team_commands,
                          add_numbers_command, add_bench_commands, add_list_commands, add_event_draw_commands, add_room_day_commands, add_new_time_command, add_link_commands, add_past_jobs_command, add_question_commands, add_forget_commands,

@@ -15,13 +15,13 @@ struct OddsArguments {
   std::string by, player;
 };
 
-std::string percent(double part) {
+std::string wide_percent(double part) {
   char text[32];
   std::snprintf(text, sizeof text, "%6.1f%%", 100 * part);
   return text;
 }
 
-std::string decimals(double value) {
+std::string wide_decimals(double value) {
   char text[32];
   std::snprintf(text, sizeof text, "%6.2f", value);
   return text;
@@ -103,14 +103,14 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
     json::array meets;
     text = shown(bracket->lines()[*line]) + ", line " + std::to_string(*line + 1) + ", odds by " + by + "\n";
     for (int round = 2; round <= bracket->rounds(); ++round)
-      text += percent(odds.reaches(*line, round)) + "  reaches: " + round_name(bracket->rounds(), round) + "\n";
-    text += percent(odds.reaches(*line, bracket->rounds() + 1)) + "  wins the draw\n" + decimals(odds.matches_left(*line)) + "   matches to come\n";
+      text += wide_percent(odds.reaches(*line, round)) + "  reaches: " + round_name(bracket->rounds(), round) + "\n";
+    text += wide_percent(odds.reaches(*line, bracket->rounds() + 1)) + "  wins the draw\n" + wide_decimals(odds.matches_left(*line)) + "   matches to come\n";
     for (const Opponent& one : opponents(*bracket, odds, *line)) {
       const int round = Bracket::meeting_round(*line, one.line);
       const std::string name = round_name(bracket->rounds(), round);
       meets.push_back(json::object{
           {"line", one.line + 1}, {"player", line_name(bracket->lines()[one.line])}, {"round", round}, {"round_name", name}, {"odds", one.meets}});
-      text += percent(one.meets) + "  meets " + shown(bracket->lines()[one.line]) + " (" + name + ")\n";
+      text += wide_percent(one.meets) + "  meets " + shown(bracket->lines()[one.line]) + " (" + name + ")\n";
     }
     player["meets"] = std::move(meets);
     document["player"] = std::move(player);
@@ -122,8 +122,8 @@ Outcome<Ending> odds(const Settings& settings, const OddsArguments& arguments) {
       players.push_back(line_json(*bracket, odds, line));
       const std::string number = std::to_string(line + 1);
       text += std::string(number.size() < 4 ? 4 - number.size() : 0, ' ') + number;
-      for (int round = 2; round <= bracket->rounds() + 1; ++round) text += percent(odds.reaches(line, round));
-      text += decimals(odds.matches_left(line)) + "  " + shown(bracket->lines()[line]) + "\n";
+      for (int round = 2; round <= bracket->rounds() + 1; ++round) text += wide_percent(odds.reaches(line, round));
+      text += wide_decimals(odds.matches_left(line)) + "  " + shown(bracket->lines()[line]) + "\n";
     }
     document["players"] = std::move(players);
   }

@@ -145,25 +145,30 @@ struct ConsentArguments {
 };
 
 Outcome<Ending> consent(Context& context, const ConsentArguments& arguments) {
-  const auto record = load_chosen(context, arguments.player);
-  if (!record) return fail(record.error());
+  const auto book = choose_player(context, arguments.player);
+  if (!book) return fail(book.error());
+  const auto person = load_person(context.ledger(), *book);
+  if (!person) return fail(person.error());
   const auto choice = choice_from<ConsentChoice>(arguments.choice);
   if (!choice || *choice == ConsentChoice::unsaid)
     return no_choice(arguments.choice, "consent", {"this_room", "events_entered", "any_room", "withdrawn"});
-  const Language language = context.language_for(record->person.now);
+  const Language language = context.language_for(person->records.front().person.now);
   const std::string text = consent_text(language, *choice);
-  const auto draft =
-      give_consent(*record, *choice, {text, language, context.now(), context.ledger().self().id()},
+  const auto drafts =
+      give_consent(*person, *choice, {text, language, context.now(), context.ledger().self().id()},
                    context.event().value_or(BookId{}));
-  if (!draft) return fail(draft.error());
+  if (!drafts) return fail(drafts.error());
   if (arguments.confirm)
-    if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  context.answer(json::object{{"book", record->book.hex()},
+    for (const Draft& draft : *drafts)
+      if (auto stored = context.workplace().commit(draft); !stored) return fail(stored.error());
+  const std::size_t books = drafts->size();
+  context.answer(json::object{{"book", book->hex()},
+                              {"books", books},
                               {"consent", arguments.choice},
                               {"text", text},
                               {"language", language.tag()},
                               {"stored", arguments.confirm}},
-                 text + (arguments.confirm ? "" : "\nnot stored; add --confirm when the player has agreed"));
+                 text + (books > 1 ? "\nfor all " + std::to_string(books) + " books of this person that are linked" : "") + (arguments.confirm ? "" : "\nnot stored; add --confirm when the player has agreed"));
   return Ending::done;
 }
 
@@ -240,7 +245,7 @@ void add_player_commands(CLI::App& app, Work& chosen) {
         command.add_option("CHOICE", arguments.choice, "this_room, events_entered, any_room or withdrawn")
             ->required();
         command.add_flag("--confirm", arguments.confirm, "The player has agreed: store it");
-        command.footer("--json: one object: book, consent, text, language, stored.");
+        command.footer("--json: one object: book, books (linked ones, all answered alike), consent, text, language, stored.");
       });
   add_command<PlayerArguments>(app, chosen, "undo",
                                "Take back the last thing that this device did in a player's book", take_back,

@@ -30,7 +30,7 @@ std::string who(Context& context, const RoomArguments& arguments) {
   return arguments.by.empty() ? context.ledger().self().device : arguments.by;
 }
 
-std::string percent(double part) { return std::to_string(static_cast<int>(std::lround(part * 100))) + " %"; }
+std::string whole_percent(double part) { return std::to_string(static_cast<int>(std::lround(part * 100))) + " %"; }
 
 std::string doubt_words(const RoomDay& day, const DayDoubt& doubt) {
   const std::string& bench = day.input().benches[doubt.bench].name;
@@ -135,7 +135,7 @@ Outcome<Ending> room_promise(Context& context, const RoomArguments& arguments) {
     out["ready_by"] = iso_utc(found.ready_by);
     out["chance"] = found.chance;
     out["expected"] = iso_utc(found.expected);
-    text += "can be promised for " + clock(found.ready_by) + " (" + percent(found.chance) + "); as likely before as after " +
+    text += "can be promised for " + clock(found.ready_by) + " (" + whole_percent(found.chance) + "); as likely before as after " +
             clock(found.expected) + "\n";
   };
   bool kept = true;
@@ -149,12 +149,12 @@ Outcome<Ending> room_promise(Context& context, const RoomArguments& arguments) {
     const auto found = room->check(rackets, *wish);
     if (!found) return fail(found.error());
     kept = found->can_be_kept;
-    text += clock(*wish) + (kept ? " can be kept (" : " can't be kept (") + percent(found->chance) + ")\n";
+    text += clock(*wish) + (kept ? " can be kept (" : " can't be kept (") + whole_percent(found->chance) + ")\n";
     json::array must_move;
     for (const CostToOthers& cost : found->must_move) {
       must_move.push_back(json::object{{"job", cost.job.hex()}, {"name", cost.name}, {"ready_by", iso_utc(cost.ready_by)}, {"before", cost.before}, {"after", cost.after}});
       text += "would have to give way: " + (cost.tag_number ? std::to_string(*cost.tag_number) + " " : std::string()) + cost.name + ", promised for " +
-              clock(cost.ready_by) + " (" + percent(cost.before) + " now, " + percent(cost.after) + " then)\n";
+              clock(cost.ready_by) + " (" + whole_percent(cost.before) + " now, " + whole_percent(cost.after) + " then)\n";
     }
     if (!kept && !found->even_first) text += "not even before all that waits\n";
     out["wish"] = json::object{{"ready_by", iso_utc(*wish)}, {"can_be_kept", kept}, {"chance", found->chance}, {"even_first", found->even_first},

@@ -19,7 +19,7 @@ struct ScheduleArguments {
 
 double minutes(std::int64_t ms) { return std::round(static_cast<double>(ms) / 6'000) / 10; }
 
-std::string decimals(double value) {
+std::string tenths(double value) {
   char text[48];
   std::snprintf(text, sizeof text, "%.1f", value);
   return text;
@@ -127,8 +127,8 @@ Outcome<Ending> schedule(const Settings& settings, const ScheduleArguments& argu
                         {"changes", std::move(changes)}, {"late_minutes", minutes(plan->cost.late)}, {"least_late_minutes", minutes(plan->bound)},
                         {"surely_late", plan->surely_late}, {"changed", plan->cost.changed},
                         {"durations", json::object{{"readings", files->times.used()}, {"ignored", files->times.ignored().size()}}}};
-  text += "late, weighted, home benches left included: " + decimals(minutes(plan->cost.late)) + " minutes; no plan has less than " +
-          decimals(minutes(plan->bound)) + "\n";
+  text += "late, weighted, home benches left included: " + tenths(minutes(plan->cost.late)) + " minutes; no plan has less than " +
+          tenths(minutes(plan->bound)) + "\n";
   if (plan->surely_late > 0) text += "at least " + std::to_string(plan->surely_late) + " are late, whoever strings what\n";
   const auto overload = overload_of(day, *plan);
   if (overload) {

@@ -35,7 +35,7 @@ json::object level_json(const StockLevel& level, std::size_t number, std::int64_
   return out;
 }
 
-Outcome<Ending> tell(Context& context, const BookId& event) {
+Outcome<Ending> tell_stock(Context& context, const BookId& event) {
   json::array list;
   std::string text;
   for (const StockLevel& level : stock_levels(context.ledger(), event, since_morning(context, event))) {
@@ -64,16 +64,16 @@ Outcome<StockLevel> item_of(Context& context, const BookId& event, std::size_t n
   return std::move(levels[number - 1]);
 }
 
-Outcome<Ending> store(Context& context, const BookId& event, const Outcome<Draft>& draft) {
+Outcome<Ending> store_stock(Context& context, const BookId& event, const Outcome<Draft>& draft) {
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  return tell(context, event);
+  return tell_stock(context, event);
 }
 
 Outcome<Ending> show(Context& context, const StockArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
-  return tell(context, *event);
+  return tell_stock(context, *event);
 }
 
 Outcome<Ending> add(Context& context, const StockArguments& arguments) {
@@ -112,7 +112,7 @@ Outcome<Ending> add(Context& context, const StockArguments& arguments) {
     if (!low) return fail(low.error());
     item.low_mark = *low;
   }
-  return store(context, *event, add_stock_item(*event, item, context.now()));
+  return store_stock(context, *event, add_stock_item(*event, item, context.now()));
 }
 
 Outcome<Ending> move(Context& context, const StockArguments& arguments) {
@@ -126,7 +126,7 @@ Outcome<Ending> move(Context& context, const StockArguments& arguments) {
   const auto amount = stock_amount_from(arguments.amount, item->item.now.supply);
   if (!amount) return fail(amount.error());
   const auto by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
-  return store(context, *event, move_stock(*event, {item->item.id(), *why, *amount, arguments.note, by, context.now()}));
+  return store_stock(context, *event, move_stock(*event, {item->item.id(), *why, *amount, arguments.note, by, context.now()}));
 }
 
 Outcome<Ending> use(Context& context, const StockArguments& arguments) {
@@ -149,10 +149,10 @@ Outcome<Ending> use(Context& context, const StockArguments& arguments) {
     if (!amount) return fail(amount.error());
     uses.push_back({item->item.id(), arguments.part, *amount});
   }
-  return store(context, *event, use_for_job(*event, row->job, uses, by, context.now()));
+  return store_stock(context, *event, use_for_job(*event, row->job, uses, by, context.now()));
 }
 
-void add_event(CLI::App& command, StockArguments& arguments) {
+void add_stock_event(CLI::App& command, StockArguments& arguments) {
   command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
   command.footer(
       "--json: an array of what is in stock: [{number, item, name, gauge, supply, owner, player, whose, left, unit (mm or sets), used_today,\n"
@@ -160,13 +160,13 @@ void add_event(CLI::App& command, StockArguments& arguments) {
 }
 void add_by(CLI::App& command, StockArguments& arguments) {
   command.add_option("--by", arguments.by, "Who does it; default: the device's name");
-  add_event(command, arguments);
+  add_stock_event(command, arguments);
 }
 
 }  // namespace
 
 void add_stock_commands(CLI::App& app, Work& chosen) {
-  add_command<StockArguments>(app, chosen, "stock", "What string is left, and until when at today's pace", show, add_event);
+  add_command<StockArguments>(app, chosen, "stock", "What string is left, and until when at today's pace", show, add_stock_event);
   add_command<StockArguments>(app, chosen, "stock-add", "A string that the room or a player has here", add,
                               [](CLI::App& command, StockArguments& arguments) {
                                 command.add_option("NAME", arguments.name, "As jobs call it")->required();
@@ -178,7 +178,7 @@ void add_stock_commands(CLI::App& app, Work& chosen) {
                                 command.add_option("--whose", arguments.whose, "The stringer from whose bag it is");
                                 command.add_option("--low", arguments.low, "Metres or sets at which it is called low");
                                 command.add_option("--note", arguments.note, "A remark");
-                                add_event(command, arguments);
+                                add_stock_event(command, arguments);
                               });
   add_command<StockArguments>(app, chosen, "stock-move", "String that came, went or was counted", move,
                               [](CLI::App& command, StockArguments& arguments) {

@@ -22,6 +22,7 @@ std::shared_ptr<CommonBooks> CommonBooks::copy_comparing(Compared compared) cons
   out->scope_visited_ = scope_visited_;
   out->position_ = position_;
   out->deletions_ = deletions_;
+  out->mark_ = mark_;
   out->books_ = books_;
   out->items_ = items_;
   out->replaced_ = replaced_;
@@ -29,11 +30,11 @@ std::shared_ptr<CommonBooks> CommonBooks::copy_comparing(Compared compared) cons
   return out;
 }
 
-void CommonBooks::refresh(const Ledger& ledger, const MayCross& may_cross, bool all) {
+void CommonBooks::refresh(const Ledger& ledger, const MayCross& may_cross, std::optional<std::uint64_t> mark) {
   std::int64_t position = 0, deletions = 0;
   {
     const std::lock_guard guard(mutex_);
-    position = all ? 0 : position_;
+    position = !mark || mark != mark_ ? 0 : position_;
     deletions = deletions_;
   }
   auto since = ledger.books_since(position, deletions);
@@ -46,6 +47,7 @@ void CommonBooks::refresh(const Ledger& ledger, const MayCross& may_cross, bool 
   if (since.position < position_ && since.deletions == deletions_) return;  // somebody else was quicker and saw more
   position_ = since.position;
   deletions_ = since.deletions;
+  mark_ = mark;
   if (since.all) return take_all(since.books, cross);
   for (std::size_t i = 0; i < since.books.size(); ++i) take(since.books[i], cross[i]);
 }

@@ -6,6 +6,7 @@
 #include <functional>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <string>
 #include <unordered_map>
 #include <unordered_set>
@@ -15,6 +16,13 @@
 #include "sync/exchange/reconcile_set.h"
 
 namespace weavelog {
+
+/// What `may_leave` goes by beside the books themselves.
+struct LeaveRule {
+  BookId room;             ///< the event at which the exchange is
+  std::uint64_t mark = 0;  ///< changes with whatever else the answers depend on
+  bool operator==(const LeaveRule&) const = default;
+};
 
 /// Thread-safe.
 class CommonBooks {
@@ -26,8 +34,8 @@ class CommonBooks {
   [[nodiscard]] std::shared_ptr<CommonBooks> copy_comparing(Compared compared) const;
 
   /// Brings it up to the ledger's newest entry. Books with new entries are asked for anew, since a consent is an entry of
-  /// its book; with `all` every book is, for a `may_cross` that depends on more than the books.
-  void refresh(const Ledger& ledger, const MayCross& may_cross, bool all);
+  /// its book; every book is, if `mark` is another one than before, and without one: for a `may_cross` that depends on more than the books.
+  void refresh(const Ledger& ledger, const MayCross& may_cross, std::optional<std::uint64_t> mark);
   /// Asks for those of them that it does not hold: they came into the scope.
   void revisit(const Ledger& ledger, const MayCross& may_cross, const std::vector<BookId>& books);
   /// How much of a scope was visited.
@@ -58,6 +66,7 @@ class CommonBooks {
   std::size_t scope_visited_ = 0;
   std::int64_t position_ = 0;
   std::int64_t deletions_ = -1;
+  std::optional<std::uint64_t> mark_;
   std::unordered_map<BookId, Held, IdHash> books_;
   ReconcileSet items_;
   /// Items that stood for a book a while ago: a peer may speak of them until it has heard of what replaced them.

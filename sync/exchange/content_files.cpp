@@ -28,7 +28,7 @@ tl::unexpected<Fault> trouble(int error, const fs::path& file) {
   return fail(FaultCode::io, text, file.string(), "look at the disk and try again");
 }
 
-Outcome<> make_folder(const fs::path& folder) {
+Outcome<> make_own_folder(const fs::path& folder) {
   std::error_code error;
   fs::create_directories(folder, error);
   if (!error) fs::permissions(folder, fs::perms::owner_all, error);
@@ -106,6 +106,16 @@ std::uint64_t size_of(const fs::path& file) {
   return error ? 0 : size;
 }
 
+/// Nothing if a file of that name is no content.
+std::optional<HeldContent> named(const fs::path& file, const std::string& name) {
+  HeldContent held;
+  const auto book = BookId::from_hex(file.parent_path().filename().string());
+  if (!book || !from_hex(name, held.hash)) return std::nullopt;
+  held.book = *book;
+  held.size = size_of(file);
+  return held;
+}
+
 }  // namespace
 
 ContentFiles::ContentFiles(fs::path folder, ContentBounds bounds) : folder_(std::move(folder)), bounds_(bounds) {}
@@ -170,8 +180,8 @@ Outcome<Digest> ContentFiles::add_locked(const BookId& book, ByteView bytes, Con
     return hash;
   }
   if (auto room = make_room(bytes.size(), {}); !room) return fail(room.error());
-  if (auto folder = make_folder(folder_); !folder) return fail(folder.error());
-  if (auto folder = make_folder(made.parent_path()); !folder) return fail(folder.error());
+  if (auto folder = make_own_folder(folder_); !folder) return fail(folder.error());
+  if (auto folder = make_own_folder(made.parent_path()); !folder) return fail(folder.error());
   if (auto written = write_whole(origin == ContentOrigin::made ? made : fetched, bytes); !written) return fail(written.error());
   if (origin == ContentOrigin::made) ++made_count_;
   return hash;
@@ -234,13 +244,17 @@ Outcome<ContentFiles::Piece> ContentFiles::read_piece(const BookId& book, const 
 std::vector<HeldContent> ContentFiles::made() const {
   const std::lock_guard guard(lock_);
   std::vector<HeldContent> out;
+  for (const fs::path& one : files_below(folder_))
+    if (const auto held = named(one, one.filename().string())) out.push_back(*held);
+  return out;
+}
+
+std::vector<HeldContent> ContentFiles::all() const {
+  const std::lock_guard guard(lock_);
+  std::vector<HeldContent> out;
   for (const fs::path& one : files_below(folder_)) {
-    HeldContent held;
-    const auto book = BookId::from_hex(one.parent_path().filename().string());
-    if (!book || !from_hex(one.filename().string(), held.hash)) continue;
-    held.book = *book;
-    held.size = size_of(one);
-    out.push_back(held);
+    const bool fetched = one.extension() == kFetched;
+    if (const auto held = named(one, (fetched ? one.stem() : one.filename()).string())) out.push_back(*held);
   }
   return out;
 }
@@ -286,8 +300,8 @@ Outcome<bool> ContentFiles::add_part(const BookId& book, const Digest& hash, std
   if (size == 0 || size > bounds_.one || bytes.empty() || offset != held || bytes.size() > size - std::min(size, offset))
     return fail(FaultCode::bad_input, "this is not the part of the picture that was asked for", to_hex(hash), "ask again from where it goes on");
   if (auto room = make_room(bytes.size(), part); !room) return fail(room.error());
-  if (auto folder = make_folder(folder_); !folder) return fail(folder.error());
-  if (auto folder = make_folder(part.parent_path()); !folder) return fail(folder.error());
+  if (auto folder = make_own_folder(folder_); !folder) return fail(folder.error());
+  if (auto folder = make_own_folder(part.parent_path()); !folder) return fail(folder.error());
   {
     const Descriptor fd(::open(part.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC | O_NOFOLLOW, 0600));
     if (!fd) return trouble(errno, part);

@@ -52,6 +52,8 @@ class ContentFiles {
   [[nodiscard]] Outcome<Piece> read_piece(const BookId& book, const Digest& hash, std::uint64_t offset, std::size_t most) const;
   /// What was made here.
   [[nodiscard]] std::vector<HeldContent> made() const;
+  /// Every whole one, of either origin.
+  [[nodiscard]] std::vector<HeldContent> all() const;
   /// Rises with every one that is made here.
   [[nodiscard]] std::uint64_t made_count() const;
   /// True if so many bytes fit without throwing anything away.

@@ -12,6 +12,8 @@ CREATE TABLE IF NOT EXISTS exchange_peer(n INTEGER PRIMARY KEY, key BLOB NOT NUL
   DEFAULT 0, digest BLOB, books INTEGER NOT NULL DEFAULT 0, at INTEGER NOT NULL DEFAULT 0);
 CREATE TABLE IF NOT EXISTS exchange_told(peer INTEGER PRIMARY KEY, stubs INTEGER NOT NULL);
 CREATE TABLE IF NOT EXISTS exchange_declined(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS exchange_noted(book BLOB NOT NULL, peer INTEGER NOT NULL, sent INTEGER NOT NULL, received INTEGER NOT NULL,
+  first INTEGER NOT NULL, last INTEGER NOT NULL, PRIMARY KEY(book, peer)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_scope(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 )sql";
 
@@ -45,6 +47,20 @@ Outcome<> add_books(Ledger& ledger, const char* sql, std::int64_t peer, const st
   });
 }
 
+void add_exchanged(Connection& db, std::int64_t peer, const std::map<BookId, ExchangedCount>& entries, UnixMs at) {
+  for (const auto& [book, count] : entries) {
+    auto& add = db.statement(
+        "INSERT INTO exchange_noted(book, peer, sent, received, first, last) SELECT ?1, ?2, ?3, ?4, ?5, ?5 WHERE EXISTS(SELECT 1 FROM book WHERE "
+        "id=?1 AND forgotten=0) ON CONFLICT(book, peer) DO UPDATE SET sent=sent+?3, received=received+?4, last=max(last, ?5)");
+    bind_blob(add, 1, book.bytes);
+    add.bind(2, peer);
+    add.bind(3, static_cast<std::int64_t>(count.sent));
+    add.bind(4, static_cast<std::int64_t>(count.received));
+    add.bind(5, at);
+    add.exec();
+  }
+}
+
 }  // namespace
 
 Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
@@ -53,7 +69,7 @@ Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
   ledger.erase_with([](Connection& db, const BookId& book) {
     // Digests over common books were made of it too.
     db.raw().exec("UPDATE exchange_peer SET token=NULL, digest=NULL");
-    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?"}) {
+    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?", "DELETE FROM exchange_noted WHERE book=?"}) {
       auto& remove = db.statement(sql);
       bind_blob(remove, 1, book.bytes);
       remove.exec();
@@ -97,7 +113,7 @@ std::optional<Agreement> PeerStore::agreement(std::int64_t peer) const {
   return out;
 }
 
-Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement) {
+Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement, const std::map<BookId, ExchangedCount>& exchanged) {
   return ledger_.transact([&](Connection& db) {
     auto& put = db.statement("UPDATE exchange_peer SET token=?, position=?, digest=?, books=?, at=? WHERE n=?");
     bind_blob(put, 1, agreement.token);
@@ -107,6 +123,7 @@ Outcome<> PeerStore::agree(std::int64_t peer, const Agreement& agreement) {
     put.bind(5, agreement.at);
     put.bind(6, peer);
     put.exec();
+    add_exchanged(db, peer, exchanged, agreement.at);
   });
 }
 
@@ -188,6 +205,33 @@ Outcome<> PeerStore::widen(std::int64_t peer, const std::vector<BookId>& books) 
     for (const BookId& book : books)
       if (held->second.books.insert(book).second) held->second.order.push_back(book);
   return {};
+}
+
+Outcome<> PeerStore::note_exchanged(std::int64_t peer, const std::map<BookId, ExchangedCount>& entries, UnixMs at) {
+  if (entries.empty()) return {};
+  return ledger_.transact([&](Connection& db) { add_exchanged(db, peer, entries, at); });
+}
+
+std::vector<Exchanged> PeerStore::exchanged(const std::optional<BookId>& book) const {
+  std::vector<Exchanged> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement(
+        "SELECT n.book, p.key, n.sent, n.received, n.first, n.last FROM exchange_noted n JOIN exchange_peer p ON p.n=n.peer "
+        "WHERE ?1 IS NULL OR n.book=?1 ORDER BY n.last DESC, n.book, p.key");
+    if (book)
+      bind_blob(query, 1, book->bytes);
+    else
+      query.bind(1);
+    while (query.executeStep()) {
+      Exchanged& one = out.emplace_back();
+      one.book = BookId::from_bytes(blob_of(query, 0)).value_or(BookId{});
+      if (const ByteView key = blob_of(query, 1); key.size() == one.peer.size()) std::copy(key.begin(), key.end(), one.peer.begin());
+      one.entries = {static_cast<std::uint64_t>(query.getColumn(2).getInt64()), static_cast<std::uint64_t>(query.getColumn(3).getInt64())};
+      one.first = query.getColumn(4).getInt64();
+      one.last = query.getColumn(5).getInt64();
+    }
+  });
+  return out;
 }
 
 std::shared_ptr<CommonBooks> PeerStore::common_books(std::int64_t peer, const BookId& room) {

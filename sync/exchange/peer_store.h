@@ -26,6 +26,19 @@ struct Agreement {
   UnixMs at = 0;
 };
 
+/// Entries of one book that crossed.
+struct ExchangedCount {
+  std::uint64_t sent = 0, received = 0;
+};
+
+/// That a device was given entries of a book about a person, or gave them.
+struct Exchanged {
+  BookId book;
+  PublicKey peer{};
+  ExchangedCount entries;
+  UnixMs first = 0, last = 0;
+};
+
 /// Thread-safe as the ledger is.
 class PeerStore {
  public:
@@ -35,7 +48,8 @@ class PeerStore {
   /// The peer's number here, from 1; made at the first call. It marks where entries came from.
   [[nodiscard]] Outcome<std::int64_t> number_of(const PublicKey& peer);
   [[nodiscard]] std::optional<Agreement> agreement(std::int64_t peer) const;
-  [[nodiscard]] Outcome<> agree(std::int64_t peer, const Agreement& agreement);
+  /// With what crossed since it was last noted, in one transaction.
+  [[nodiscard]] Outcome<> agree(std::int64_t peer, const Agreement& agreement, const std::map<BookId, ExchangedCount>& exchanged = {});
 
   /// Books that a person ticked, or that came from the peer.
   [[nodiscard]] std::set<BookId> scope(std::int64_t peer) const;
@@ -47,8 +61,13 @@ class PeerStore {
   [[nodiscard]] std::vector<BookId> scope_after(std::int64_t peer, std::size_t known) const;
 
   /// The books in common with a peer, kept from one session to the next: what may leave depends on the books themselves and on
-  /// `room` only. One for each peer of a guest; all guests of a host share one, under the number 0.
+  /// `room` only. One for each peer with a scope of its own; all guests of an event server share one, under the number 0.
   [[nodiscard]] std::shared_ptr<CommonBooks> common_books(std::int64_t peer, const BookId& room);
+
+  /// Adds to what crossed. Of books that are not held here (any more) nothing is kept.
+  [[nodiscard]] Outcome<> note_exchanged(std::int64_t peer, const std::map<BookId, ExchangedCount>& entries, UnixMs at);
+  /// Of one book or of all, newest first; erased with the book.
+  [[nodiscard]] std::vector<Exchanged> exchanged(const std::optional<BookId>& book = {}) const;
 
   /// Up to which number (Forgotten::number) the peer was told of forgotten books.
   [[nodiscard]] std::int64_t told(std::int64_t peer) const;

@@ -7,7 +7,7 @@ namespace weavelog {
 namespace {
 
 constexpr std::size_t kFingerprintBytes = std::tuple_size_v<RangeFingerprint>;
-constexpr std::size_t kIdBytes = std::tuple_size_v<Digest>;
+constexpr std::size_t kWireIdBytes = std::tuple_size_v<Digest>;
 
 }  // namespace
 
@@ -52,7 +52,7 @@ Outcome<RangeBound> RangeReader::bound() {
   if (!stamp) return fail(stamp.error());
   const auto length = varint();
   if (!length) return fail(length.error());
-  if (*length > kIdBytes) return bad("a bound with more than 32 bytes of id");
+  if (*length > kWireIdBytes) return bad("a bound with more than 32 bytes of id");
   if (*stamp == 0) {
     if (*length != 0) return bad("an id beside the infinite stamp");
     return kInfinity;
@@ -78,8 +78,8 @@ Outcome<WireRange> RangeReader::next() {
   } else if (*mode == static_cast<std::uint64_t>(RangeMode::id_list)) {
     const auto count = varint();
     if (!count) return fail(count.error());
-    if (*count > (message_.size() - at_) / kIdBytes) return bad("an id list longer than the message");
-    payload = *count * kIdBytes;
+    if (*count > (message_.size() - at_) / kWireIdBytes) return bad("an id list longer than the message");
+    payload = *count * kWireIdBytes;
   } else if (*mode != static_cast<std::uint64_t>(RangeMode::skip)) {
     return bad("a range of unknown mode " + std::to_string(*mode));
   }
@@ -96,7 +96,7 @@ void RangeWriter::head(const RangeBound& upper, RangeMode mode) {
   } else {
     append_range_varint(out_, 1 + (upper.stamp - stamp_));
     stamp_ = upper.stamp;
-    std::size_t length = kIdBytes;
+    std::size_t length = kWireIdBytes;
     while (length > 0 && upper.id[length - 1] == 0) --length;
     append_range_varint(out_, length);
     out_.insert(out_.end(), upper.id.begin(), upper.id.begin() + static_cast<std::ptrdiff_t>(length));

@@ -66,6 +66,7 @@ void Session::close(Fault fault) {
   status_.state = SessionState::closed;
   status_.fault = std::move(fault);
   contents_.stop();
+  note_exchanged();
 }
 
 bool Session::expect(bool in_turn, const char* message) {
@@ -120,6 +121,8 @@ void Session::handle(const Hello& hello, ByteView frame) {
   status_.peer = hello.card;
   status_.clock_ahead_ms = hello.wall_ms - options_.ledger->wall().now();
   if (options_.side == Side::host) {
+    if (options_.over)
+      if (auto why = options_.over()) return close(std::move(*why));
     guest_hello_.assign(frame.begin(), frame.end());
     host_hello_ = own_hello();
     out_.push_back(host_hello_);

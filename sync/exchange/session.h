@@ -29,6 +29,7 @@
 #include <vector>
 
 #include "core/store/ledger.h"
+#include "sync/exchange/common_books.h"
 #include "sync/exchange/content_exchange.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
@@ -50,12 +51,21 @@ struct SessionOptions {
   std::optional<PairingSecret> secret;  ///< guest: pair with it instead of being a member
   std::optional<PublicKey> expected;    ///< guest: the host must hold this key
   BookId event;                         ///< host: its event book
-  /// Which books may go to the peer at all (consent, private kit). A host offers every book that may leave; a guest only
-  /// those of them that are in the peer's scope.
+  /// Which books may go to the peer at all (consent, private kit). An event server offers every book that may leave; a guest, and a
+  /// tablet that plays the host, only those of them that are in the peer's scope.
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  /// Set: what `may_leave` says of a book changes only with the book's entries and with the room that this gives, so that answers
-  /// are kept from one session to the next until either changes. Not set: it is asked about every book at every comparison.
-  std::function<BookId()> leaves_by_room;
+  /// Set: what `may_leave` says of a book changes only with the book's entries and with what this gives, so that answers are kept from one
+  /// session to the next until either changes. Not set: it is asked about every book at every comparison.
+  std::function<LeaveRule()> leaves_by;
+  /// Host: says why it exchanges with nobody any more, if it does not.
+  std::function<std::optional<Fault>()> over;
+  /// Host: may a device in this role do such an action in this book? Asked of what the guest wrote itself; others' words that it only
+  /// carries were weighed where they were said. A reader may nothing, whatever this says.
+  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
+  /// Host: a tablet that plays the host, not an event server. Then it is scoped as a guest is: it offers only the books that this gives
+  /// for the guest, asked when the guest has proved who it is and whenever the ledger changes, and those that the guest brings or shows
+  /// that it holds. Whom else it knows the guest does not learn. Empty: every book that may leave.
+  std::function<std::vector<BookId>(const PublicKey& guest)> shares;
   ContentRules contents;  ///< pictures; none are exchanged unless it says where they lie
   std::size_t batch_bytes = 192 * 1024;
   std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
@@ -73,6 +83,8 @@ struct SessionStatus {
   BookId event;                   ///< the host's event book
   std::int64_t clock_ahead_ms = 0;  ///< how far the peer's wall clock is ahead of ours
   std::uint64_t entries_sent = 0;
+  std::uint64_t entries_to_send = 0;    ///< sent, and known to be lacking there; grows while that is being found out
+  std::uint64_t entries_confirmed = 0;  ///< of them, answered: on the peer's disk, but for what it held back
   std::uint64_t entries_received = 0;
   std::uint64_t books_expected = 0;  ///< books of which something is to come, once known
   std::uint64_t books_received = 0;
@@ -116,6 +128,8 @@ class Session {
   /// A head asks who is enrolled, or has a device revoked; the host's list stands in the status afterwards.
   [[nodiscard]] Frames wish_devices();
   [[nodiscard]] Frames wish_revocation(const PublicKey& device);
+  /// A head gives a device another name (empty: its own) or role (none: its own).
+  [[nodiscard]] Frames wish_change(const PublicKey& device, const std::string& name, std::optional<Role> role);
   /// Somebody here wants a content; how it goes stands in the status. A host's is asked of this peer and given up as soon as it does not have it.
   [[nodiscard]] Frames fetch(const BookId& book, const Digest& hash);
   [[nodiscard]] const SessionStatus& status() const { return status_; }
@@ -150,6 +164,7 @@ class Session {
   void handle(const ContentAbsent& absent, ByteView frame);
   void handle(const ContentOffer& offer, ByteView frame);
   void handle(const ContentSettled& settled, ByteView frame);
+  void handle(const DeviceChange& change, ByteView frame);
 
   void send(const Message& message);
   void close(Fault fault);
@@ -170,6 +185,14 @@ class Session {
   void doubt();
   void queue(const BookHeads& theirs);
   void pump();
+  /// A guest, or a tablet that plays the host: only books of the peer's scope cross.
+  [[nodiscard]] bool scoped() const { return options_.side == Side::guest || options_.shares; }
+  bool widen_shared();
+  bool widen_offered(const std::vector<BookHeads>& theirs);
+  /// Whether the guest of a tablet shows that it has of a book what others wrote, and not only its number.
+  [[nodiscard]] bool shows_heads(const BookHeads& theirs) const;
+  [[nodiscard]] bool shows_entries(const Batch& batch, std::size_t book) const;
+  [[nodiscard]] std::set<AuthorId> own_authors() const;
   void pump_new_scope();
   [[nodiscard]] bool idle() const;
   void settle();
@@ -181,6 +204,10 @@ class Session {
   void answered(std::uint64_t number, bool whole);
   [[nodiscard]] bool entitled(const Stub& stub) const;
   void check_membership();
+  /// What the guest wrote itself and may not, if anything.
+  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch) const;
+  void count_exchanged(const Batch& batch, bool sent);
+  void note_exchanged();
   void answer_devices();
   /// What is compared of a book: its heads without chains that have parted.
   [[nodiscard]] Digest compared(const BookInfo& book) const;
@@ -221,11 +248,15 @@ class Session {
   std::uint64_t revocations_seen_ = 0;
   std::shared_ptr<CommonBooks> common_;
   std::optional<BookId> common_room_;  ///< of the one that is kept from one session to the next; none: it is this session's own
-  std::size_t scope_known_ = 0;    ///< guest: how much of the scope the host has been told or has told
-  std::unordered_set<BookId, IdHash> given_;  ///< guest: books that came into the scope with the host's entries
+  std::size_t scope_known_ = 0;    ///< scoped: how much of the scope the peer has been told or has told
+  std::unordered_set<BookId, IdHash> given_;  ///< scoped: books that came into the scope by the peer
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
+  std::deque<std::uint64_t> in_flight_;  ///< entries in each batch that has no answer yet
+  std::uint64_t lacking_entries_ = 0;    ///< about so many stand behind lacking_
   std::uint64_t short_up_to_ = 0;  ///< of batches up to this number the peer held something back
   std::set<BookId> received_;
+  std::map<BookId, ExchangedCount> exchanged_;  ///< since it was last noted, of books about a person
+  int uncounted_ = 0;                           ///< batches since then
   std::optional<Agree> said_, heard_;
   ContentExchange contents_;
 };

@@ -227,7 +227,9 @@ void Session::check_membership() {
   const std::uint64_t now = options_.devices->revocations();
   if (now == revocations_seen_) return;
   revocations_seen_ = now;
-  if (const auto device = options_.devices->member(status_.peer.key); !device) close(device.error());
+  const auto device = options_.devices->member(status_.peer.key);
+  if (!device) return close(device.error());
+  status_.role = device->role;
 }
 
 Session::Frames Session::wish_devices() {
@@ -239,6 +241,18 @@ Session::Frames Session::wish_devices() {
 Session::Frames Session::wish_revocation(const PublicKey& device) {
   return guarded([&] {
     if (open() && protocol_ >= kProtocolWithStubs) send(RevocationWish{device});
+  });
+}
+
+Session::Frames Session::wish_change(const PublicKey& device, const std::string& name, std::optional<Role> role) {
+  return guarded([&] {
+    if (!open()) return;
+    if (protocol_ < kProtocolWithDeviceChanges) {
+      // Nothing crosses, so nothing may close: it is only said.
+      status_.fault = Fault{FaultCode::newer, "\"" + status_.peer.device + "\" does not know how to change devices from afar", "devices", "update Weavelog there"};
+      return;
+    }
+    send(DeviceChange{device, name, role ? static_cast<std::uint64_t>(*role) : 0});
   });
 }
 
@@ -267,6 +281,21 @@ void Session::handle(const RevocationWish& wish, ByteView) {
   if (wish.key == status_.peer.key)
     return close({FaultCode::refused, "a device can't revoke itself", where, "another head has to do it"});
   if (auto revoked = options_.devices->revoke(wish.key); !revoked) return close(revoked.error());
+  answer_devices();
+}
+
+void Session::handle(const DeviceChange& change, ByteView) {
+  if (!expect(options_.side == Side::host && open(), "device change")) return;
+  const std::string where = "exchange with " + status_.peer.device;
+  if (status_.role != Role::head)
+    return close({FaultCode::refused, "only the head of the room changes devices", where, "ask the head of the room"});
+  if (!change.name.empty())
+    if (auto named = options_.devices->rename(change.key, change.name); !named) return close(named.error());
+  if (change.role != 0) {
+    const auto role = role_from(change.role);
+    if (!role) return close(role.error());
+    if (auto set = options_.devices->set_role(change.key, *role); !set) return close(set.error());
+  }
   answer_devices();
 }
 

@@ -13,23 +13,40 @@ constexpr std::size_t kBooksPerMessage = 1000;
 constexpr std::size_t kReconcileFrame = 128 * 1024;
 constexpr std::size_t kMostLackingBooks = 2'000'000;
 
+/// Entries of `ours` that are not among `theirs`.
+std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
+  std::uint64_t out = 0;
+  for (const Head& head : ours) {
+    const auto known = std::find_if(theirs.begin(), theirs.end(), [&](const Head& one) { return one.author == head.author; });
+    const std::uint64_t held = known == theirs.end() ? 0 : known->seq;
+    if (head.seq > held) out += head.seq - held;
+  }
+  return out;
+}
+
 }  // namespace
 
 bool Session::may_send(const BookId& book, BookKind kind) const {
   return options_.may_leave(book, kind) && !declined_.contains(book) &&
-         (options_.side == Side::host || options_.peers->in_scope(status_.peer_number, book));
+         (!scoped() || options_.peers->in_scope(status_.peer_number, book));
 }
 
 CommonBooks::MayCross Session::may_cross() const {
   return [this](const BookId& book, BookKind kind) { return may_send(book, kind); };
 }
 
-bool Session::keeps_common() const { return options_.leaves_by_room && declined_.empty() && forks_.empty(); }
+bool Session::keeps_common() const { return options_.leaves_by && declined_.empty() && forks_.empty(); }
 
 CommonBooks& Session::common_books() {
-  const auto room = keeps_common() ? std::optional(options_.leaves_by_room()) : std::nullopt;
+  std::optional<BookId> room;
+  std::optional<std::uint64_t> mark;
+  if (keeps_common()) {
+    const LeaveRule rule = options_.leaves_by();
+    room = rule.room;
+    mark = rule.mark;
+  }
   if (!common_ || common_room_ != room) {
-    const std::int64_t shared = options_.side == Side::host ? 0 : status_.peer_number;
+    const std::int64_t shared = scoped() ? status_.peer_number : 0;
     if (room) {
       common_ = options_.peers->common_books(shared, *room);
     } else {
@@ -38,7 +55,7 @@ CommonBooks& Session::common_books() {
     }
     common_room_ = room;
   }
-  common_->refresh(*options_.ledger, may_cross(), !room);
+  common_->refresh(*options_.ledger, may_cross(), mark);
   return *common_;
 }
 
@@ -48,8 +65,9 @@ void Session::begin_comparing() {
   status_.peer_number = *number;
   declined_ = options_.peers->declined(*number);
   told_ = options_.peers->told(*number);
+  if (!widen_shared()) return;
   // Ticked since the last session: their entries may be older than what both agreed on then.
-  if (options_.side == Side::guest) {
+  if (scoped()) {
     auto& common = common_books();
     const std::size_t visited = common.scope_visited();
     const auto ticked = options_.peers->scope_after(*number, visited);
@@ -154,14 +172,18 @@ void Session::queue(const BookHeads& theirs) {
   const auto held = options_.ledger->book(theirs.book);
   if (!held || !may_send(held->id, held->kind) || lacking_.size() >= kMostLackingBooks) return;
   if (meet_forks(theirs)) return;
+  lacking_entries_ += lacking_there(options_.ledger->heads(theirs.book), theirs.heads);
   lacking_.push_back(theirs);
 }
 
 void Session::handle(const Offer& offer, ByteView) {
   if (!expect(options_.side == Side::host && open(), "offer")) return;
+  if (!widen_offered(offer.books)) return;
   Holding holding;
   for (const BookHeads& theirs : offer.books) {
-    holding.books.push_back({theirs.book, theirs.kind, options_.ledger->heads(theirs.book)});
+    // Of a book outside its scope a guest does not even learn that it is held: it sends all of it, and shows by that what it has.
+    const bool told = !scoped() || options_.peers->in_scope(status_.peer_number, theirs.book);
+    holding.books.push_back({theirs.book, theirs.kind, told ? options_.ledger->heads(theirs.book) : Heads{}});
     offered_.insert(theirs.book);
     queue(theirs);
   }

@@ -8,7 +8,8 @@ namespace weavelog {
 namespace {
 
 constexpr std::uint64_t kBatchesInFlight = 4;
-constexpr std::size_t kBooksPerMessage = 1000;
+constexpr std::size_t kBooksPerOffer = 1000;
+constexpr int kBatchesUntilNoted = 32;
 
 }  // namespace
 
@@ -25,6 +26,8 @@ void Session::pump() {
     Batch batch;
     if (!lacking_.empty()) {
       batch = options_.ledger->missing(lacking_, options_.batch_bytes);
+      // What came into a book meanwhile was not counted when it was queued.
+      lacking_entries_ = lacking_.empty() ? 0 : lacking_entries_ - std::min<std::uint64_t>(lacking_entries_, batch.entries.size());
     } else {
       if (cursor_ >= options_.ledger->position()) break;
       auto since = options_.ledger->since(cursor_, wanted, status_.peer_number, options_.batch_bytes);
@@ -34,6 +37,8 @@ void Session::pump() {
     if (batch.empty()) continue;  // only what may not go to this peer: both agree as before
     status_.state = SessionState::exchanging;
     status_.entries_sent += batch.entries.size();
+    count_exchanged(batch, true);
+    in_flight_.push_back(batch.entries.size());
     Entries entries{++sent_, std::move(batch)};
     if (protocol_ >= kProtocolWithPackedEntries) {
       send(PackedEntries{std::move(entries)});
@@ -41,6 +46,7 @@ void Session::pump() {
       send(std::move(entries));
     }
   }
+  status_.entries_to_send = status_.entries_sent + lacking_entries_;
   status_.all_sent = idle() && short_up_to_ == 0;
   // The first agreement of a session is what people wait for; later ones can wait for a quiet moment (tick), because the
   // digest over all common books costs more than one change.
@@ -62,12 +68,16 @@ void Session::handle(const Entries& entries, ByteView) {
   if (options_.side == Side::host && status_.role == Role::reader)
     return close({FaultCode::refused, "a device in the role of reader sends changes", "exchange with " + status_.peer.device,
                   "ask the head of the room for another role"});
+  if (options_.side == Side::host)
+    if (auto beyond = beyond_role(entries.batch)) return close(std::move(*beyond));
   if (entries.number != applied_ + 1)
     return close({FaultCode::malformed, "a batch out of order", "exchange", "end the exchange and try again"});
   std::vector<BookId> fresh;
-  for (const auto& book : entries.batch.books) {
-    received_.insert(book.id);
-    if (options_.side == Side::guest && !options_.peers->in_scope(status_.peer_number, book.id)) fresh.push_back(book.id);
+  for (std::size_t i = 0; i < entries.batch.books.size(); ++i) {
+    const BookId& book = entries.batch.books[i].id;
+    received_.insert(book);
+    if (!scoped() || options_.peers->in_scope(status_.peer_number, book)) continue;
+    if (!options_.shares || !options_.ledger->book(book) || shows_entries(entries.batch, i)) fresh.push_back(book);
   }
   // What comes from a peer is shared with it from then on, by both sides alike.
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
@@ -90,9 +100,40 @@ void Session::handle(const Entries& entries, ByteView) {
     send(HeldBack{applied_});
   }
   after_ingest(entries.batch, *report);
+  count_exchanged(entries.batch, false);
   // Those that came into the scope but brought nothing new would not be looked at otherwise.
   if (!fresh.empty() && keeps_common()) common_books().revisit(*options_.ledger, may_cross(), fresh);
   pump();
+}
+
+std::optional<Fault> Session::beyond_role(const Batch& batch) const {
+  if (status_.role == Role::head) return std::nullopt;
+  for (const BatchEntry& entry : batch.entries) {
+    if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
+    if (batch.authors[entry.author].key != status_.peer.key) continue;
+    const auto action = action_in(entry.body);
+    if (!action || options_.may_write(status_.role, batch.books[entry.book], *action)) continue;
+    return Fault{FaultCode::refused, std::string("a device in the role of ") + name_of(status_.role) + " sends what only others of the room may change",
+                 "exchange with " + status_.peer.device, "ask the head of the room for another role, and exchange again"};
+  }
+  return std::nullopt;
+}
+
+void Session::count_exchanged(const Batch& batch, bool sent) {
+  for (const BatchEntry& entry : batch.entries) {
+    if (entry.book >= batch.books.size() || batch.books[entry.book].kind != options_.ledger->registry().personal()) continue;
+    ExchangedCount& count = exchanged_[batch.books[entry.book].id];
+    ++(sent ? count.sent : count.received);
+  }
+  if (++uncounted_ == kBatchesUntilNoted) note_exchanged();
+}
+
+/// With every agreement, in its transaction, else only now and then and at the end: it is a write to the disk.
+void Session::note_exchanged() {
+  uncounted_ = 0;
+  if (exchanged_.empty() || status_.peer_number == 0) return;
+  // An exchange is not given up because this could not be written down: it is tried again with what crosses next.
+  if (options_.peers->note_exchanged(status_.peer_number, exchanged_, options_.ledger->wall().now())) exchanged_.clear();
 }
 
 void Session::handle(const PackedEntries& packed, ByteView frame) { handle(packed.entries, frame); }
@@ -104,6 +145,10 @@ void Session::handle(const HeldBack& held_back, ByteView) { answered(held_back.n
 void Session::answered(std::uint64_t number, bool whole) {
   if (number <= acked_ || number > sent_)
     return close({FaultCode::malformed, "an answer to a batch that was never sent", "exchange", "end the exchange and try again"});
+  for (std::uint64_t answered = acked_; answered < number; ++answered) {
+    status_.entries_confirmed += in_flight_.front();
+    in_flight_.pop_front();
+  }
   acked_ = number;
   // What was held back comes again later: only a later batch that is all there can make it good.
   if (!whole) {
@@ -115,17 +160,23 @@ void Session::answered(std::uint64_t number, bool whole) {
 }
 
 void Session::pump_new_scope() {
-  if (options_.side != Side::guest || !flowing_) return;
+  if (!scoped() || !flowing_) return;
   std::vector<BookId> ticked = options_.peers->scope_after(status_.peer_number, scope_known_);
   scope_known_ += ticked.size();
   std::erase_if(ticked, [&](const BookId& book) { return given_.contains(book); });
   if (ticked.empty()) return;
   common_books().revisit(*options_.ledger, may_cross(), ticked);
+  if (options_.side == Side::host) {
+    // A guest has no answer to an offer: all of it goes, and what it holds already it knows when it comes.
+    for (const BookId& book : ticked)
+      if (const auto held = options_.ledger->book(book)) queue({held->id, held->kind, {}});
+    return;
+  }
   Offer offer;
   for (const BookId& book : ticked) {
     if (const auto held = options_.ledger->book(book); held && common_->holds(book))
       offer.books.push_back({held->id, held->kind, options_.ledger->heads(book)});
-    if (offer.books.size() == kBooksPerMessage) {
+    if (offer.books.size() == kBooksPerOffer) {
       send(offer);
       offer.books.clear();
     }
@@ -137,6 +188,7 @@ Session::Frames Session::changed() {
   return guarded([&] {
     if (!flowing_) return;
     tell_stubs();
+    if (!widen_shared()) return;
     pump_new_scope();
     pump();
   });
@@ -186,7 +238,9 @@ void Session::weigh_agreement() {
   agreement.at = options_.ledger->wall().now();
   const Digest named = digest_of({as_bytes("weavelog agreement 1"), handshake_, digest});
   std::copy_n(named.begin(), agreement.token.size(), agreement.token.begin());
-  if (auto kept = options_.peers->agree(status_.peer_number, agreement); !kept) return close(kept.error());
+  if (auto kept = options_.peers->agree(status_.peer_number, agreement, exchanged_); !kept) return close(kept.error());
+  exchanged_.clear();
+  uncounted_ = 0;
   if (told_ > options_.peers->told(status_.peer_number))
     if (auto kept = options_.peers->tell(status_.peer_number, told_); !kept) return close(kept.error());
   status_.agreed = agreement;

@@ -1,6 +1,23 @@
 #include "sync/exchange/workplace.h"
 
+#include "sync/trust/rights.h"
+
 namespace weavelog {
+namespace {
+
+std::string event_key(const PublicKey& host) { return "event of host " + to_hex(host); }
+
+}  // namespace
+
+BookId event_of_host(const Ledger& ledger, const PublicKey& host) {
+  const auto kept = ledger.remembered(event_key(host));
+  return kept ? BookId::from_bytes(*kept).value_or(BookId{}) : BookId{};
+}
+
+Outcome<> remember_event_of_host(Ledger& ledger, const PublicKey& host, const BookId& event) {
+  if (!event || event_of_host(ledger, host) == event) return {};
+  return ledger.remember(event_key(host), event.bytes);
+}
 
 Workplace::Workplace(Station& station, std::function<bool(const BookId&, BookKind)> may_leave)
     : station_(station), may_leave_(std::move(may_leave)) {}
@@ -17,8 +34,12 @@ std::optional<PublicKey> Workplace::host() const {
 
 Outcome<Committed> Workplace::commit(const Draft& draft) {
   // The scope first: a crash in between leaves a book ticked that does not exist yet, which does no harm; the other way
-  // round a confirmed job would stay on this tablet.
-  if (const auto to = host(); to && may_leave_(draft.book(), draft.kind())) {
+  // round a confirmed job would stay on this tablet. Whether it may leave is asked when it is to be sent: this very action may decide it.
+  if (const auto to = host()) {
+    const auto event = event_of_host(station_.ledger(), *to);
+    // The host would refuse it, and everything that this device says after it.
+    if (const auto known = station_.devices().host(*to); known && event)
+      if (auto allowed = check_right(known->role, event, draft.book(), draft.kind(), draft.action()); !allowed) return fail(allowed.error());
     const auto peer = station_.peers().number_of(*to);
     if (!peer) return fail(peer.error());
     if (!station_.peers().in_scope(*peer, draft.book()))
@@ -34,8 +55,8 @@ Outcome<> Workplace::tick(const std::vector<BookId>& books) {
     const auto held = station_.ledger().book(book);
     if (!held) return fail(FaultCode::not_found, "this device does not hold the book", "book " + book.hex(), "");
     if (!may_leave_(held->id, held->kind))
-      return fail(FaultCode::refused, "the player did not agree that this book goes to others", "book " + book.hex(),
-                  "ask the player and record the answer first");
+      return fail(FaultCode::refused, "the player did not agree that this book goes there, or is not known to be at that event", "book " + book.hex(),
+                  "find the player in the entry list, or ask and record the answer first");
   }
   const auto peer = station_.peers().number_of(*to);
   if (!peer) return fail(peer.error());

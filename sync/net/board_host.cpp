@@ -36,7 +36,7 @@ using Request = http::request<http::empty_body>;
 using Answer = http::response<http::span_body<const char>>;
 using Pages = std::shared_ptr<const BoardPages>;
 
-constexpr std::uint32_t kMaxRequestHeader = 8 * 1024;
+constexpr std::uint32_t kMaxBoardHeader = 8 * 1024;
 constexpr std::chrono::milliseconds kAcceptPause{100};
 /// What is still on its way from who is told no is taken in for so long, and so much of it: a connection that is closed with bytes unread
 /// takes its last answer with it (RFC 9112, 9.6).
@@ -249,7 +249,7 @@ class BoardHost::Impl::Visit : public std::enable_shared_from_this<Visit> {
     waits_ = true;
     host_->visits_.splice(host_->visits_.end(), host_->visits_, place_);
     parser_.emplace();
-    parser_->header_limit(kMaxRequestHeader);
+    parser_->header_limit(kMaxBoardHeader);
     stream_.expires_after(host_->options_.limits.request);
     http::async_read_header(stream_, buffer_, *parser_, [self = shared_from_this()](Error error, std::size_t) {
       if (self->gone_) return;
@@ -382,7 +382,7 @@ class BoardHost::Impl::Visit : public std::enable_shared_from_this<Visit> {
   const std::shared_ptr<Impl> host_;
   Visits::iterator place_;
   beast::tcp_stream stream_;
-  beast::flat_buffer buffer_{kMaxRequestHeader};
+  beast::flat_buffer buffer_{kMaxBoardHeader};
   asio::steady_timer timer_;
   PerSecond own_requests_;
   std::optional<http::request_parser<http::empty_body>> parser_;

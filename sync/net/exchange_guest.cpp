@@ -6,6 +6,7 @@
 #include <set>
 #include <utility>
 
+#include "sync/exchange/workplace.h"
 #include "sync/net/ticker.h"
 
 namespace weavelog {
@@ -64,6 +65,10 @@ class ExchangeGuest::Impl {
     web_->post([this, device] { step([&](Session& session) { return session.wish_revocation(device); }); });
   }
 
+  void wish_change(const PublicKey& device, const std::string& name, std::optional<Role> role) {
+    web_->post([this, device, name, role] { step([&](Session& session) { return session.wish_change(device, name, role); }); });
+  }
+
   void fetch_content(const BookId& book, const Digest& hash) {
     {
       const std::lock_guard guard(mutex_);
@@ -98,7 +103,7 @@ class ExchangeGuest::Impl {
     options.secret = options_.secret;
     options.expected = options_.expected;
     options.may_leave = options_.may_leave;
-    options.leaves_by_room = options_.leaves_by_room;
+    options.leaves_by = options_.leaves_by;
     if (options_.names_content) options.contents = {&station_.contents(), options_.names_content, {}};
     pipe_ = pipe;
     session_ = std::make_unique<Session>(std::move(options));
@@ -125,6 +130,8 @@ class ExchangeGuest::Impl {
       const auto kept = station_.devices().remember_host({now.peer.key, now.peer.device, options_.address, pipe_->host_fingerprint(),
                                                           now.role, station_.ledger().wall().now()});
       if (!kept) update([&](GuestStatus& status) { status.fault = kept.error(); });
+      if (const auto noted = remember_event_of_host(station_.ledger(), now.peer.key, now.event); !noted)
+        update([&](GuestStatus& status) { status.fault = noted.error(); });
     }
     for (const ContentFetch& one : now.fetches)
       if (one.state >= FetchState::here) wishes_.erase({one.book, one.hash});
@@ -206,6 +213,7 @@ void ExchangeGuest::scope_changed() { impl_->changed(); }
 void ExchangeGuest::wish_invitation(Role role, UnixMs life) { impl_->wish_invitation(role, life); }
 void ExchangeGuest::wish_devices() { impl_->wish_devices(); }
 void ExchangeGuest::wish_revocation(const PublicKey& device) { impl_->wish_revocation(device); }
+void ExchangeGuest::wish_change(const PublicKey& device, const std::string& name, std::optional<Role> role) { impl_->wish_change(device, name, role); }
 void ExchangeGuest::fetch_content(const BookId& book, const Digest& hash) { impl_->fetch_content(book, hash); }
 void ExchangeGuest::retry_now() { impl_->retry_now(); }
 

@@ -22,7 +22,7 @@ struct ExchangeGuestOptions {
   std::optional<PublicKey> expected;      ///< the known host's key
   bool keep_trying = false;               ///< reconnect after every end, unless this is a pairing
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  std::function<BookId()> leaves_by_room;  ///< see SessionOptions
+  std::function<LeaveRule()> leaves_by;  ///< see SessionOptions
   /// See ContentRules; none: no pictures are exchanged.
   std::function<bool(const BookId&, const Digest&)> names_content;
 };
@@ -57,6 +57,7 @@ class ExchangeGuest {
   void wish_invitation(Role role, UnixMs life);
   void wish_devices();
   void wish_revocation(const PublicKey& device);
+  void wish_change(const PublicKey& device, const std::string& name, std::optional<Role> role);
   /// Fetches a content, at the next connection if there is none; goes on from what has come after a cut. How it goes stands in
   /// SessionStatus::fetches.
   void fetch_content(const BookId& book, const Digest& hash);

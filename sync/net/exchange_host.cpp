@@ -71,7 +71,10 @@ class ExchangeHost::Impl {
     options.certificate = pipe->host_fingerprint();
     options.event = options_.event;
     options.may_leave = options_.may_leave;
-    options.leaves_by_room = options_.leaves_by_room;
+    options.leaves_by = options_.leaves_by;
+    options.over = options_.over;
+    options.may_write = options_.may_write;
+    options.shares = options_.shares;
     if (options_.names_content)
       options.contents = {&station_.contents(), options_.names_content,
                           [this, asker = pipe.get()](const BookId& book, const Digest& hash) { return ask_others(asker, book, hash); }};

@@ -20,7 +20,10 @@ struct ExchangeHostOptions {
   ServerCertificate certificate;
   BookId event;
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
-  std::function<BookId()> leaves_by_room;  ///< see SessionOptions
+  std::function<LeaveRule()> leaves_by;  ///< see SessionOptions
+  std::function<std::optional<Fault>()> over;                     ///< see SessionOptions
+  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };  ///< see SessionOptions
+  std::function<std::vector<BookId>(const PublicKey&)> shares;  ///< see SessionOptions: set for a tablet that plays the host
   /// See ContentRules; none: no pictures are exchanged.
   std::function<bool(const BookId&, const Digest&)> names_content;
   /// A session's state changed; on the host's worker thread.

@@ -23,7 +23,7 @@ namespace asio = boost::asio;
 using asio::ip::tcp;
 using Error = boost::system::error_code;
 
-constexpr std::chrono::milliseconds kAcceptPause{100};
+constexpr std::chrono::milliseconds kExchangeAcceptPause{100};
 
 Outcome<std::shared_ptr<asio::ssl::context>> host_tls(const ServerCertificate& certificate) {
   auto tls = std::make_shared<asio::ssl::context>(asio::ssl::context::tls_server);
@@ -97,7 +97,7 @@ class WebHost::Impl : public std::enable_shared_from_this<WebHost::Impl> {
       if (error) {
         // Out of descriptors or memory: the listener would report it again at once, and for ever.
         spdlog::warn("can't take a connection: {}", error.message());
-        self->pause_.expires_after(kAcceptPause);
+        self->pause_.expires_after(kExchangeAcceptPause);
         self->pause_.async_wait([self](Error cancelled) {
           if (!cancelled && !self->stopping_) self->accept_next();
         });

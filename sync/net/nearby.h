@@ -1,6 +1,6 @@
 #pragma once
 // "Who is near": hosts answer on UDP at the number of their TCP port, guests ask by broadcast on every
-// interface and on this machine. Answers are hints and nothing is trusted for them (nearby_datagram.h).
+// interface and on this machine; and both by DNS-SD where the system has it. Answers are hints and nothing is trusted for them (nearby_datagram.h).
 
 #include <chrono>
 #include <cstdint>
@@ -17,6 +17,7 @@ namespace weavelog {
 struct NearbyHostOptions {
   std::string address = "0.0.0.0";  ///< as WebHostOptions::address
   NearbyOffer offer;                ///< answers come from UDP port `offer.port`
+  bool dns_sd = true;               ///< published by DNS-SD too, where the system has it (dns_sd.h); not on a loopback address
   int answers_per_second = 100;
   int answers_per_asker = 8;        ///< the same for one address
   int datagrams_per_second = 1000;  ///< beyond that nothing is read until the second is over
@@ -47,6 +48,7 @@ struct NearbySearchOptions {
   std::vector<std::uint16_t> ports;       ///< to ask at beside kDefaultPort; at most 16 of them are
   std::chrono::milliseconds pace{2'000};  ///< between queries; the second one follows soon after the first
   std::chrono::milliseconds life = NearbyList::kLife;
+  bool dns_sd = true;                     ///< looks by DNS-SD too, where the system has it
   /// The servers are others than before; on the search's thread.
   std::function<void()> on_change;
 };

@@ -10,6 +10,7 @@
 #include <mutex>
 #include <optional>
 
+#include "sync/net/dns_sd.h"
 #include "sync/net/interfaces.h"
 #include "sync/net/io_thread.h"
 #include "sync/net/nearby.h"
@@ -59,10 +60,12 @@ class NearbyHost::Impl : public std::enable_shared_from_this<NearbyHost::Impl> {
     receive(main_);
     if (broadcast_.socket.is_open()) receive(broadcast_);
     thread_.emplace(io_);
+    if (options_.dns_sd && !address.is_loopback()) published_.emplace(options_.offer);
     return {};
   }
 
   void stop() {
+    published_.reset();
     asio::post(*io_, [self = shared_from_this()] {
       self->stopping_ = true;
       Error ignored;
@@ -76,7 +79,8 @@ class NearbyHost::Impl : public std::enable_shared_from_this<NearbyHost::Impl> {
 
   void set_event(std::string event) {
     const std::lock_guard guard(mutex_);
-    options_.offer.event = std::move(event);
+    options_.offer.event = event;
+    if (published_) published_->set_event(event);
   }
   [[nodiscard]] std::uint64_t answered() const { return answered_; }
 
@@ -156,6 +160,7 @@ class NearbyHost::Impl : public std::enable_shared_from_this<NearbyHost::Impl> {
   std::map<asio::ip::address, PerSecond> askers_;
   std::atomic<std::uint64_t> answered_{0};
   bool stopping_ = false;
+  std::optional<DnsSdPublisher> published_;
   std::optional<IoThread> thread_;
 };
 

@@ -9,6 +9,7 @@
 #include <mutex>
 #include <optional>
 
+#include "sync/net/dns_sd.h"
 #include "sync/net/interfaces.h"
 #include "sync/net/io_thread.h"
 #include "sync/net/nearby.h"
@@ -28,7 +29,7 @@ constexpr std::size_t kInterfaces = 16;
 constexpr std::size_t kNonces = 4;
 /// A datagram is easily lost on a radio: the first query is soon repeated.
 constexpr std::chrono::milliseconds kRepeat{300};
-constexpr std::chrono::milliseconds kErrorPause{100};
+constexpr std::chrono::milliseconds kSearchPause{100};
 /// Answers come together: they are shown so too.
 constexpr std::chrono::milliseconds kGather{50};
 constexpr int kAnswersPerSecond = 1000;
@@ -46,6 +47,16 @@ class NearbySearch::Impl : public std::enable_shared_from_this<NearbySearch::Imp
   }
 
   void begin() {
+    if (options_.dns_sd)
+      browser_.emplace([this] {
+        // Held weakly: what is posted after the end is never run, and must not keep this alive.
+        asio::post(*io_, [here = weak_from_this()] {
+          const auto self = here.lock();
+          if (!self) return;
+          self->hear_found();
+          self->show_soon();
+        });
+      });
     asio::post(*io_, [self = shared_from_this()] { self->ask(); });
     thread_.emplace(io_);
   }
@@ -59,7 +70,8 @@ class NearbySearch::Impl : public std::enable_shared_from_this<NearbySearch::Imp
       self->pause_.cancel();
       self->gather_.cancel();
     });
-    thread_.reset();
+    thread_.reset();  // it looks at what the browser has found
+    browser_.reset();
   }
 
   [[nodiscard]] std::vector<NearbyServer> servers() const {
@@ -77,12 +89,19 @@ class NearbySearch::Impl : public std::enable_shared_from_this<NearbySearch::Imp
       if (nonces_.size() > kNonces) nonces_.pop_front();
       send(nearby_query(nonce));
     }
+    hear_found();
     list_.expire(Clock::now());
     show();
     next_.expires_after(std::exchange(first_, false) ? std::min(kRepeat, options_.pace) : options_.pace);
     next_.async_wait([self = shared_from_this()](Error cancelled) {
       if (!cancelled) self->ask();
     });
+  }
+
+  /// What is published counts as heard for as long as it is. The browser is there from before the first query to after the last.
+  void hear_found() {
+    if (stopping_ || !browser_) return;
+    for (const auto& [offer, host] : browser_->found()) list_.hear(offer, host, Clock::now());
   }
 
   bool open() {
@@ -120,7 +139,7 @@ class NearbySearch::Impl : public std::enable_shared_from_this<NearbySearch::Imp
     socket_.async_receive_from(asio::buffer(buffer_), from_,
                                [self = shared_from_this()](Error error, std::size_t size) {
                                  if (self->stopping_ || error == asio::error::operation_aborted) return;
-                                 if (error) return self->receive_after(kErrorPause);
+                                 if (error) return self->receive_after(kSearchPause);
                                  self->heard(size);
                                });
   }
@@ -176,6 +195,7 @@ class NearbySearch::Impl : public std::enable_shared_from_this<NearbySearch::Imp
   NearbyList list_;
   mutable std::mutex mutex_;
   std::vector<NearbyServer> shown_;
+  std::optional<DnsSdBrowser> browser_;
   std::optional<IoThread> thread_;
 };
 

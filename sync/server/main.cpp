@@ -11,6 +11,7 @@
 #include <qrcodegen/qrcodegen.hpp>
 
 #include "core/desk/event_book.h"
+#include "core/desk/keep_rule.h"
 #include "core/desk/photo.h"
 #include "core/model/fields.h"
 #include "core/model/tables.h"
@@ -21,6 +22,7 @@
 #include "sync/net/ticker.h"
 #include "sync/server/board.h"
 #include "sync/trust/proquint.h"
+#include "sync/trust/rights.h"
 
 using namespace weavelog;
 
@@ -123,6 +125,28 @@ struct Presence {
   }
 };
 
+/// Lets players' books go once the event's rule says so; looks now and every minute.
+struct Retention {
+  Ticker looks;
+
+  Retention(Ledger& ledger, const BookId& event)
+      : looks(std::chrono::minutes(1), [&ledger, event] { look(ledger, event); }) {
+    look(ledger, event);
+  }
+
+  static void look(Ledger& ledger, const BookId& event) {
+    try {
+      const auto gone = let_books_go(ledger, event, ledger.wall().now());
+      if (!gone)
+        spdlog::warn("players' books can't be let go: {}", gone.error().message());
+      else if (*gone > 0)
+        spdlog::info("the event is over: {} players' books were let go, as its rule says", *gone);
+    } catch (const std::exception& error) {
+      spdlog::warn("players' books can't be let go: {}", error.what());
+    }
+  }
+};
+
 /// A crowd needs more descriptors than many systems give at first; what they allow at most may be taken.
 void allow_a_crowd() {
   rlimit limit{};
@@ -169,7 +193,11 @@ Outcome<> serve(const Arguments& arguments) {
   host_options.may_leave = [&ledger = (*station)->ledger(), room = *event](const BookId& book, BookKind kind) {
     return may_cross(ledger, book, kind, room);
   };
-  host_options.leaves_by_room = [room = *event] { return room; };
+  host_options.leaves_by = [&ledger = (*station)->ledger(), room = *event] { return LeaveRule{room, crossing_mark(ledger, room)}; };
+  host_options.may_write = [room = *event](Role role, const BatchBook& book, ActionKind action) {
+    return check_right(role, room, book.id, book.kind, action).has_value();
+  };
+  host_options.over = [&ledger = (*station)->ledger(), room = *event] { return event_is_over(ledger, room, ledger.wall().now()); };
   host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
   host_options.on_status = [](const SessionStatus& status) {
     if (status.state == SessionState::agreed)
@@ -177,6 +205,8 @@ Outcome<> serve(const Arguments& arguments) {
   };
   auto host = ExchangeHost::start(**station, std::move(host_options));
   if (!host) return fail(host.error());
+
+  const Retention retention((*station)->ledger(), *event);
 
   std::unique_ptr<BoardHost> board;
   if (board_at) {
@@ -241,6 +271,9 @@ int main(int argc, char** argv) {
   app.add_option("--last-day", arguments.event.last_day, "YYYY-MM-DD, used at the first start");
   app.add_option("--time-zone", arguments.event.time_zone, "IANA name, used at the first start");
   app.add_option("--currency", arguments.event.currency, "ISO 4217 code, used at the first start");
+  app.add_option("--keep-days", arguments.event.keep_days,
+                 "Let players' books go so many days after the last day, used at the first start (default: keep them; needs --last-day)")
+      ->check(CLI::Range(std::int64_t{0}, kMostKeepDays));
   app.add_option("--invite", arguments.invite, "Show a pairing code for a head, desk, stringer or reader; may be given several times");
   app.add_option("--minutes", arguments.minutes, "How long the codes are good")->check(CLI::Range(1, 7 * 24 * 60));
   app.add_option("--board", arguments.board,

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/base/text.h"
 #include "core/base/utf8.h"
 #include "core/store/database.h"
 
@@ -379,6 +380,45 @@ Outcome<> DeviceList::revoke(const PublicKey& key) {
   if (!done) return fail(done.error());
   if (!found)
     return fail(FaultCode::not_found, "no such device is enrolled", "device", "look at the list of devices");
+  ++revocations_;
+  return {};
+}
+
+Outcome<> DeviceList::rename(const PublicKey& key, std::string_view name) {
+  const std::string shown = shown_name(trimmed(name));
+  if (shown.empty()) return fail(FaultCode::bad_input, "a device needs a name", "device", "give it one that tells it from the others");
+  bool found = false;
+  const auto done = ledger_.transact([&](Connection& db) {
+    auto& row = db.statement("UPDATE trust_device SET name=? WHERE key=?");
+    row.bind(1, shown);
+    bind_blob(row, 2, key);
+    found = row.exec() > 0;
+  });
+  if (!done) return done;
+  if (!found) return fail(FaultCode::not_found, "no such device is enrolled", to_hex(key).substr(0, 12), "");
+  return {};
+}
+
+Outcome<> DeviceList::set_role(const PublicKey& key, Role role) {
+  bool found = false, last_head = false;
+  const auto done = ledger_.transact([&](Connection& db) {
+    const auto device = find_device(db, key);
+    found = device.has_value();
+    if (!found) return;
+    auto& others = db.statement("SELECT 1 FROM trust_device WHERE role=? AND revoked IS NULL AND key<>?");
+    others.bind(1, static_cast<int>(Role::head));
+    bind_blob(others, 2, key);
+    last_head = device->role == Role::head && !device->revoked && role != Role::head && !others.executeStep();
+    others.reset();
+    if (last_head) return;
+    auto& row = db.statement("UPDATE trust_device SET role=? WHERE key=?");
+    row.bind(1, static_cast<int>(role));
+    bind_blob(row, 2, key);
+    row.exec();
+  });
+  if (!done) return done;
+  if (!found) return fail(FaultCode::not_found, "no such device is enrolled", to_hex(key).substr(0, 12), "");
+  if (last_head) return fail(FaultCode::refused, "the room would have no head", "device", "make another device a head first");
   ++revocations_;
   return {};
 }

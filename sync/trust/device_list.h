@@ -99,7 +99,11 @@ class DeviceList {
   [[nodiscard]] std::vector<EnrolledDevice> devices() const;
   /// Faults: not_found, those of Ledger::transact.
   [[nodiscard]] Outcome<> revoke(const PublicKey& key);
-  /// Rises whenever a device was revoked, so that live sessions know when to look whether theirs is. Any thread.
+  /// Faults: not_found, bad_input (an empty name), those of Ledger::transact. The name holds until the device pairs anew.
+  [[nodiscard]] Outcome<> rename(const PublicKey& key, std::string_view name);
+  /// Holds at once, for a session that goes on too. Faults: not_found, refused (the last head would be none), those of Ledger::transact.
+  [[nodiscard]] Outcome<> set_role(const PublicKey& key, Role role);
+  /// Rises whenever a device was revoked or got another role, so that live sessions know when to look whether theirs is. Any thread.
   [[nodiscard]] std::uint64_t revocations() const { return revocations_; }
   /// For core/store/backup.h: who was revoked in the database that is replaced stays revoked in the restored one.
   static void carry_revocations(SQLite::Database& restored);

@@ -60,6 +60,7 @@ template <class A> void serialize(A& ar, ContentAbsent& m) { ar(m.book, m.hash, 
 template <class A> void serialize(A& ar, OfferedContent& m) { ar(m.book, m.hash, m.size); }
 template <class A> void serialize(A& ar, ContentOffer& m) { ar(m.contents); }
 template <class A> void serialize(A& ar, ContentSettled& m) { ar(m.count); }
+template <class A> void serialize(A& ar, DeviceChange& m) { ar(m.key, m.name, m.role); }
 
 namespace {
 

@@ -16,13 +16,15 @@ namespace weavelog {
 
 /// Protocol versions that this program speaks. A pair of devices uses the newest that both speak.
 inline constexpr std::uint32_t kOldestProtocol = 1;
-inline constexpr std::uint32_t kNewestProtocol = 4;
+inline constexpr std::uint32_t kNewestProtocol = 5;
 /// From here on devices tell each other of forgotten books and of forks, and heads manage devices over the wire.
 inline constexpr std::uint32_t kProtocolWithStubs = 2;
 /// From here on entries travel as PackedEntries, and devices compare which books they know to be forgotten, and say what they held back.
 inline constexpr std::uint32_t kProtocolWithPackedEntries = 3;
 /// From here on devices hand each other what lies beside the log: pictures.
 inline constexpr std::uint32_t kProtocolWithContents = 4;
+/// From here on heads rename devices and change their roles over the wire.
+inline constexpr std::uint32_t kProtocolWithDeviceChanges = 5;
 /// Bytes of a content that travel in one message; the last ones may be fewer.
 inline constexpr std::size_t kContentPartBytes = 64 * 1024;
 
@@ -239,9 +241,17 @@ struct ContentSettled {
   bool operator==(const ContentSettled&) const = default;
 };
 
+/// A head gives a device another name or role; the answer is Devices.
+struct DeviceChange {
+  PublicKey key{};
+  std::string name;        ///< empty: it keeps its own
+  std::uint64_t role = 0;  ///< 0: it keeps its own
+  bool operator==(const DeviceChange&) const = default;
+};
+
 using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal, Standing, Reconcile, Doubt, Offer, Holding, Entries,
                              Ack, Agree, InvitationWish, InvitationGrant, Stubs, Forks, DevicesWish, RevocationWish, Devices, PackedEntries, StubsKnown, HeldBack,
-                             ContentWish, ContentPart, ContentAbsent, ContentOffer, ContentSettled>;
+                             ContentWish, ContentPart, ContentAbsent, ContentOffer, ContentSettled, DeviceChange>;
 
 /// What a message of either form carries; null if it is another.
 [[nodiscard]] const Entries* entries_in(const Message& message);

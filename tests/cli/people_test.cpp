@@ -34,6 +34,23 @@ TEST_CASE("two books are linked by a command, shown with where they differ, sett
   CHECK(text_at(desk.ask({"verify"}), "/well") == "true");
 }
 
+TEST_CASE("consent and forgetting are one answer for all books of a person that are linked") {
+  const CliDevice desk("Desk 1");
+  open_desk(desk);
+  const std::string other = desk.file("old.csv", "family_name,given_name,date,string,tension\nWendelmore,Ilse,2030-05-26,Silk,24 kg\n");
+  (void)desk.ask({"past-jobs", other, "--confirm", "--likely", "new"});
+  (void)desk.ask({"link", "Wendelmoor", "Wendelmore", "--by", "Mara"});
+  CHECK(text_at(desk.ask({"consent", "Wendelmore", "any_room", "--confirm"}), "/books") == "2");
+  CHECK(text_at(desk.ask({"find", "Wendelmoor"}), "/0/consent") == "any_room");
+  CHECK(text_at(desk.ask({"find", "Wendelmore"}), "/0/consent") == "any_room");
+  CHECK(size_at(desk.ask({"forget", "Wendelmoor"}, 3), "/books") == 2);
+  CHECK(desk.run({"forget", "Wendelmoor"}).out.find("All 2 books") != std::string::npos);
+  CHECK(size_at(desk.ask({"forget", "Wendelmoor", "--confirm"}), "/books") == 2);
+  (void)desk.ask({"find", "wendelmo"}, 4);
+  CHECK(size_at(desk.ask({"forgotten"}), "") == 2);
+  CHECK(text_at(desk.ask({"verify"}), "/well") == "true");
+}
+
 TEST_CASE("another name finds a player until it is taken back") {
   const CliDevice desk("Desk 1");
   open_desk(desk);

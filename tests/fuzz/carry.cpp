@@ -4,6 +4,7 @@
 
 #include "core/model/tables.h"
 #include "sync/carry/bundle_chunk.h"
+#include "sync/carry/bundle_sight.h"
 #include "sync/carry/card_intake.h"
 #include "sync/carry/receipt.h"
 #include "tests/fuzz/devices.h"
@@ -34,8 +35,24 @@ bool cheap(ByteView file) {
   return !head || head->for_device || (head->cost.passes <= 2 && head->cost.memory_kib <= 64);
 }
 
+/// Looking takes nothing, whatever is in it.
+void look(FuzzDevice& device, ByteView file) {
+  TakeOptions options;
+  options.ledger = device.ledger.get();
+  options.devices = device.devices.get();
+  options.peers = device.peers.get();
+  OpenWith with;
+  with.device = &device.key;
+  with.passphrase = kWords;
+  const std::int64_t before = device.ledger->position();
+  const auto sight = look_into(source_of(file), with, options);
+  must_hold(device.ledger->position() == before, "looking into a bundle took something");
+  must_hold(!sight || (sight->new_books <= sight->books && sight->new_entries <= sight->entries), "more is new than there is");
+}
+
 /// Whatever was in it: the ledger is well, a second time brings nothing, and the receipt can be read by who made the bundle.
 void take_twice(FuzzDevice& device, ByteView file) {
+  look(device, file);
   const auto first = take_in(device, file);
   must_be_well(*device.ledger);
   if (!first) return;
@@ -53,8 +70,8 @@ void take_twice(FuzzDevice& device, ByteView file) {
   must_be_well(*device.ledger);
 }
 
-Bytes honest_bundle(const SealFor& receiver) {
-  FuzzDevice maker("maker", kMaker);
+Bytes honest_bundle(const SealFor& receiver, bool backup = false) {
+  FuzzDevice maker("maker", backup ? kHolder : kMaker);
   for (std::uint8_t i = 0; i < 3; ++i) {
     maker.put(book_of(i), 0, testing::kGuarded, std::int64_t{i});
     maker.put(book_of(i), 0, testing::kLabel, std::string("label"));
@@ -63,6 +80,7 @@ Bytes honest_bundle(const SealFor& receiver) {
   BundleWish wish;
   for (const BookInfo& book : maker.ledger->books()) wish.books.push_back(book.id);
   wish.receiver = receiver;
+  wish.backup = backup;
   Bytes out;
   if (const auto made = make_bundle(*maker.ledger, *maker.devices, wish, sink_of(out)); !made) throw std::runtime_error(made.error().message());
   return out;
@@ -128,6 +146,16 @@ std::vector<Bytes> seeds_bundle() {
     raw.insert(raw.end(), file.begin(), file.end());
     out.push_back(std::move(raw));
   }
+  // The holder's own backup, without and with a picture.
+  Bytes backup = chunks_of(honest_bundle(fixed_key(kHolder).public_key(), true));
+  backup[0] = 2;
+  const Bytes picture = encode_frame(ContentPart{book_of(0), digest_of(as_bytes("picture")), 7, 0, {'p', 'i', 'c', 't', 'u', 'r', 'e'}});
+  const std::size_t manifest = 1 + 3 + (backup[2] | static_cast<std::size_t>(backup[3]) << 8);
+  Bytes chunk{2, static_cast<std::uint8_t>(picture.size()), static_cast<std::uint8_t>(picture.size() >> 8)};
+  chunk.insert(chunk.end(), picture.begin(), picture.end());
+  out.push_back(backup);
+  backup.insert(backup.begin() + static_cast<std::ptrdiff_t>(manifest), chunk.begin(), chunk.end());
+  out.push_back(std::move(backup));
   Receipt receipt;
   receipt.by.device = "holder";
   receipt.books.push_back({book_of(0), testing::kShelf, {{AuthorId{}, 3, Digest{}}}});

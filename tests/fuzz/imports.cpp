@@ -2,6 +2,8 @@
 
 #include <boost/json.hpp>
 
+#include "core/base/local_time.h"
+#include "core/desk/past_jobs.h"
 #include "core/people/entry_list.h"
 #include "core/people/learn_weights.h"
 #include "core/people/people_table.h"
@@ -38,6 +40,33 @@ std::vector<Bytes> seeds_entry_list() {
                    "Wendelmoor,Ilse,,NED,2002,3,direct,women singles,right,\n\"Quint, \"\"Q\"\"\",Bo,,SWE,1999,,WC,,left,12\n"),
           bytes_of("\x01" "Family_Name;COUNTRY;Seed\r\n\xC3\x98rnvik;NOR;1\r\n;XX;0\r\n"),
           bytes_of("\x01\xEF\xBB\xBF" "family_name\tentry\nA\tQ\nA\tLL\n")};
+}
+
+void run_past_jobs(ByteView input) {
+  Input in(input);
+  PastJobsOptions options;
+  options.csv = csv_options(in);
+  const auto doubts = in.pick(2);
+  options.leave_doubts = doubts == 1;
+  options.day_order = static_cast<DayOrder>(in.pick(3));
+  const auto jobs = read_past_jobs(as_text(in.rest()), options, "old.csv");
+  if (!jobs) return;
+  for (const PastJob& job : jobs->rows) {
+    must_hold(!job.person.family_name.empty() || !job.person.native_name.empty(), "a job of nobody came in");
+    must_hold(!job.agreed.mains_string.empty() || job.agreed.mains_tension.has_value(), "a job of nothing came in");
+    must_hold(job.date.empty() || day_from(job.date).has_value(), "a day came in that there is none");
+    for (const auto* tension : {&job.agreed.mains_tension, &job.agreed.crosses_tension})
+      must_hold(!*tension || (*tension)->unit != Unit::none || jobs->unit_open, "a tension without a unit came in");
+  }
+}
+
+std::vector<Bytes> seeds_past_jobs() {
+  return {bytes_of("\x01\x02\x03"
+                   "name,date,racket,Tension (kg),string,hand\nIlse Wendelmoor,26/05/2030,2,25 / 24,Silk / Round,izquierda\n"),
+          bytes_of("\x01\x01\x01"
+                   "Nachname;Datum;Spannung;Saite\r\nWendelmoor;5/26/2030 10:00;25,5 / 52 lb;\r\n;;;\r\n"),
+          bytes_of("\x01\x01\x02"
+                   "family_name\tday\tmains mm\tcrosses lb\nA\t03/04/2030\t1.25\t52\nA\t31/31/2030\t125\t5\n")};
 }
 
 void run_people(ByteView input) {

@@ -31,6 +31,8 @@ void run_people(ByteView input);
 std::vector<Bytes> seeds_people();
 void run_price_list(ByteView input);
 std::vector<Bytes> seeds_price_list();
+void run_past_jobs(ByteView input);
+std::vector<Bytes> seeds_past_jobs();
 void run_fields_json(ByteView input);
 std::vector<Bytes> seeds_fields_json();
 // plans.cpp
@@ -56,6 +58,8 @@ std::vector<Bytes> seeds_words();
 // near.cpp
 void run_near(ByteView input);
 std::vector<Bytes> seeds_near();
+void run_record(ByteView input);
+std::vector<Bytes> seeds_record();
 // carry.cpp
 void run_bundle(ByteView input);
 std::vector<Bytes> seeds_bundle();

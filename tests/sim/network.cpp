@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/people/consent.h"
 #include "tests/sim/forgetting.h"
 
 namespace weavelog::sim {
@@ -43,7 +44,8 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
   host_side.may_leave = [&host](const BookId& book, BookKind kind) {
     return host.may_leave(book, kind, host.event);
   };
-  guest_side.leaves_by_room = host_side.leaves_by_room = [event = host.event] { return event; };
+  guest_side.leaves_by = [&guest, event = host.event] { return LeaveRule{event, crossing_mark(guest.ledger(), event)}; };
+  host_side.leaves_by = [&host] { return LeaveRule{host.event, crossing_mark(host.ledger(), host.event)}; };
   // The older program is one of the protocol before.
   for (const auto& [device, side] : {std::pair(&guest, &guest_side), std::pair(&host, &host_side)})
     if (device->making.program == Program::older) side->newest_protocol = kNewestProtocol - 1;

@@ -169,14 +169,14 @@ TEST_CASE("a bundle of a newer program is refused with what to do, unless this o
     std::copy_n(check.begin(), 8, file.begin() + static_cast<std::ptrdiff_t>(length));
     return file;
   };
-  const auto newer = try_take(tablet, with_versions(3, 2));
+  const auto newer = try_take(tablet, with_versions(kBundleFormat + 2, kBundleFormat + 1));
   REQUIRE_FALSE(newer);
   CHECK(newer.error().code == FaultCode::newer);
   CHECK(newer.error().what_to_do.find("update") != std::string::npos);
   // Sealed under another head, its chunks do not open; but its head is read.
-  const auto readable = BundleHead::read(source_of(with_versions(2, 1)));
+  const auto readable = BundleHead::read(source_of(with_versions(kBundleFormat + 1, 1)));
   REQUIRE(readable);
-  CHECK(readable->format == 2);
+  CHECK(readable->format == kBundleFormat + 1);
 }
 
 TEST_CASE("parts of later versions: optional ones are passed over, others end it as newer") {

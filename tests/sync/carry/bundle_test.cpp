@@ -7,7 +7,6 @@ using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-const EntityId kOne = make_id<EntityId>(kNoon);
 }  // namespace
 
 TEST_CASE("a bundle brings every book to the device that it is for, whole and proved") {

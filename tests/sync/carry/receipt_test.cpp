@@ -6,7 +6,6 @@ using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-const EntityId kOne = make_id<EntityId>(kNoon);
 }  // namespace
 
 TEST_CASE("the maker of a bundle learns by its receipt who holds what of it, and what is newer here") {

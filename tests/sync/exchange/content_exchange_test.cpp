@@ -12,7 +12,7 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon), kTwo = make_id<EntityId>(kNoon + 1);
+const EntityId kTwo = make_id<EntityId>(kNoon + 1);
 
 Bytes picture(std::size_t size, unsigned seed = 1) {
   std::mt19937 random(seed);

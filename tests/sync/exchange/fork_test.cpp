@@ -10,7 +10,6 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 struct Copies {
   TemporaryFolder folder;

@@ -10,7 +10,6 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 bool agreed(const Loopback& loopback) {
   for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
@@ -203,7 +202,7 @@ TEST_CASE("what may leave goes by the room of the moment, also in a session that
   BookId room = here;
   SessionOptions options;
   options.may_leave = [&](const BookId& id, BookKind) { return id != book || room == here; };
-  options.leaves_by_room = [&] { return room; };
+  options.leaves_by = [&] { return LeaveRule{room, 0}; };
   Loopback loopback(guest, host, options);
   loopback.deliver();
   CHECK(answers(host, book, kLabel) == std::set<std::string>{"said here"});
@@ -347,6 +346,160 @@ TEST_CASE("a head revokes a device: its live session ends, its next hello is ref
   room.push(room.to_host, room.guest.wish_revocation(head.ledger->self().key));
   room.deliver();
   CHECK(room.guest.status().fault->code == FaultCode::refused);
+}
+
+TEST_CASE("a head gives a device another name and role from afar: it holds at once") {
+  SyncDevice host("host"), head("head"), bench("bench");
+  enrol(host, head, Role::head);
+  enrol(host, bench, Role::reader);
+  const PublicKey key = bench.ledger->self().key;
+  Loopback room(head, host), live(bench, host);
+  room.deliver();
+  live.deliver();
+  room.push(room.to_host, room.guest.wish_change(key, "bench by the window", Role::stringer));
+  room.deliver();
+  REQUIRE(room.guest.status().devices);
+  const auto& listed = *room.guest.status().devices;
+  const auto changed = std::find_if(listed.begin(), listed.end(), [&](const EnrolledDevice& device) { return device.key == key; });
+  REQUIRE(changed != listed.end());
+  CHECK(changed->name == "bench by the window");
+  CHECK(changed->role == Role::stringer);
+
+  // As a reader it would be refused for this.
+  const BookId book = make_id<BookId>(kNoon);
+  live.push(live.to_guest, live.host.tick());
+  bench.put(book, kOne, kLabel, std::string("strung"));
+  bench.share(host, book);
+  live.changed();
+  CHECK(agreed(live));
+  CHECK(answers(host, book, kLabel) == std::set<std::string>{"strung"});
+
+  // Only a head; and no role that there is not.
+  live.push(live.to_host, live.guest.wish_change(head.ledger->self().key, {}, Role::reader));
+  live.deliver();
+  REQUIRE(live.guest.status().fault);
+  CHECK(live.guest.status().fault->code == FaultCode::refused);
+  CHECK(host.devices->member(head.ledger->self().key)->role == Role::head);
+  room.push(room.to_host, {encode_frame(DeviceChange{key, {}, 9})});
+  room.deliver();
+  REQUIRE(room.guest.status().fault);
+  CHECK(host.devices->member(key)->role == Role::stringer);
+}
+
+TEST_CASE("a host of an earlier version is not asked to change devices") {
+  SyncDevice host("host"), head("head");
+  enrol(host, head, Role::head);
+  SessionOptions earlier;
+  earlier.newest_protocol = kProtocolWithDeviceChanges - 1;
+  Loopback room(head, host, {}, earlier);
+  room.deliver();
+  room.push(room.to_host, room.guest.wish_change(head.ledger->self().key, "another", {}));
+  room.deliver();
+  REQUIRE(room.guest.status().fault);
+  CHECK(room.guest.status().fault->code == FaultCode::newer);
+  CHECK(room.guest.status().state == SessionState::agreed);
+}
+
+TEST_CASE("what a device's role does not allow is refused by the host, and what it carries of others is not") {
+  SyncDevice host("host"), bench("bench"), other("other");
+  enrol(host, bench, Role::stringer);
+  SessionOptions strict;
+  std::vector<std::tuple<Role, BookId, ActionKind>> asked;
+  const BookId free = make_id<BookId>(kNoon), closed = make_id<BookId>(kNoon + 1);
+  strict.may_write = [&](Role role, const BatchBook& book, ActionKind action) {
+    asked.emplace_back(role, book.id, action);
+    return book.id != closed;
+  };
+  bench.put(free, kOne, kLabel, std::string("strung"));
+  bench.share(host, free);
+  {
+    Loopback loopback(bench, host, {}, strict);
+    loopback.deliver();
+    CHECK(agreed(loopback));
+    REQUIRE(asked.size() == 1);
+    const auto [role, book, action] = asked.front();
+    CHECK(std::string(name_of(role)) == "stringer");
+    CHECK(book == free);
+    CHECK(action == kEdit);
+  }
+  // Somebody else's word in the closed book, carried here.
+  other.put(closed, kOne, kLabel, std::string("said by another"));
+  REQUIRE(bench.ledger->ingest(other.ledger->missing(closed, {}, 1 << 20), 1));
+  bench.share(host, closed);
+  {
+    Loopback loopback(bench, host, {}, strict);
+    loopback.deliver();
+    CHECK(agreed(loopback));
+    CHECK(answers(host, closed, kLabel) == std::set<std::string>{"said by another"});
+  }
+  bench.put(closed, kOne, kLabel, std::string("said by the bench"));
+  Loopback refused(bench, host, {}, strict);
+  refused.deliver();
+  REQUIRE(refused.guest.status().fault);
+  CHECK(refused.guest.status().fault->code == FaultCode::refused);
+  CHECK(refused.guest.status().fault->what.find("stringer") != std::string::npos);
+  CHECK(answers(host, closed, kLabel) == std::set<std::string>{"said by another"});
+  // As head it may.
+  REQUIRE(host.devices->set_role(bench.ledger->self().key, Role::head));
+  Loopback again(bench, host, {}, strict);
+  again.deliver();
+  CHECK(agreed(again));
+  CHECK(answers(host, closed, kLabel) == std::set<std::string>{"said by the bench"});
+}
+
+TEST_CASE("a host whose event is over says so and takes nothing") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  guest.put(book, kOne, kLabel, std::string("late"));
+  guest.share(host, book);
+  SessionOptions options;
+  bool over = true;
+  options.over = [&]() -> std::optional<Fault> {
+    return over ? std::optional(Fault{FaultCode::expired, "the event is over", "exchange", "pair with the next one"}) : std::nullopt;
+  };
+  Loopback late(guest, host, {}, options);
+  late.deliver();
+  REQUIRE(late.guest.status().fault);
+  CHECK(late.guest.status().fault->code == FaultCode::expired);
+  CHECK_FALSE(host.ledger->book(book));
+  over = false;
+  Loopback again(guest, host, {}, options);
+  again.deliver();
+  CHECK(agreed(again));
+}
+
+TEST_CASE("which books crossed to which device is written down on both sides, and erased with the book") {
+  SyncDevice host("host"), guest("guest"), other("other");
+  enrol(host, guest);
+  enrol(host, other);
+  const BookId book = make_id<BookId>(kNoon), kept = make_id<BookId>(kNoon + 1);
+  for (const BookId& one : {book, kept}) {
+    guest.put(one, kOne, kLabel, std::string("said"));
+    guest.put(one, kOne, kCount, std::int64_t{1});
+    guest.share(host, one);
+  }
+  CHECK(meet(guest, host));
+  CHECK(meet(other, host));
+  const auto sent = guest.peers->exchanged(book);
+  REQUIRE(sent.size() == 1);
+  CHECK(sent.front().peer == host.ledger->self().key);
+  CHECK(sent.front().entries.sent == 2);
+  CHECK(sent.front().entries.received == 0);
+  const auto both = host.peers->exchanged(book);
+  REQUIRE(both.size() == 2);
+  for (const Exchanged& one : both) {
+    CHECK(one.entries.received == (one.peer == guest.ledger->self().key ? 2 : 0));
+    CHECK(one.entries.sent == (one.peer == other.ledger->self().key ? 2 : 0));
+    CHECK(one.last >= one.first);
+  }
+  CHECK(host.peers->exchanged().size() == 4);
+  guest.put(book, kOne, kCount, std::int64_t{2});
+  CHECK(meet(guest, host));
+  CHECK(guest.peers->exchanged(book).front().entries.sent == 3);
+  REQUIRE(host.ledger->forget(book));
+  CHECK(host.peers->exchanged(book).empty());
+  CHECK(host.peers->exchanged(kept).size() == 2);
 }
 
 TEST_CASE("what a revoked device wrote later and others bring is taken, counted and told") {

@@ -12,7 +12,6 @@ using namespace weavelog::testing;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 bool agreed(const Loopback& loopback) {
   const auto& guest = loopback.guest.status();
@@ -239,6 +238,49 @@ TEST_CASE("a book ticked while connected goes over") {
   loopback.changed();
   CHECK(host.ledger->book(book));
   CHECK(agreed(loopback));
+}
+
+TEST_CASE("how much is to be sent is known before it is sent, and what was answered is counted up to that") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  std::vector<BookId> books;
+  for (int i = 0; i < 40; ++i) {
+    books.push_back(make_id<BookId>(kNoon + i));
+    for (int turn = 0; turn < 10; ++turn) guest.put(books.back(), kOne, kLabel, std::string(60, static_cast<char>('a' + turn)));
+  }
+  SessionOptions small;
+  small.batch_bytes = 2000;
+  Loopback loopback(guest, host, small);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  CHECK(loopback.guest.status().entries_to_send == 0);
+  // One of the books is known there in part: that part is not counted.
+  REQUIRE(host.ledger->ingest(guest.ledger->missing(books[0], {}, 1), 0));
+  const std::uint64_t there = host.ledger->heads(books[0]).at(0).seq;
+  REQUIRE(there < 10);
+  for (const BookId& book : books) guest.share(host, book);
+  loopback.push(loopback.to_host, loopback.guest.changed());
+  std::uint64_t before = 0;
+  bool partly = false;
+  for (bool more = true; more;) {
+    more = loopback.deliver(1);
+    const auto& status = loopback.guest.status();
+    CHECK(status.entries_confirmed <= status.entries_sent);
+    CHECK(status.entries_sent <= status.entries_to_send);
+    CHECK(status.entries_confirmed >= before);
+    before = status.entries_confirmed;
+    if (status.entries_to_send > 0) CHECK(status.entries_to_send == 400 - there);
+    partly = partly || (status.entries_confirmed > 0 && status.entries_confirmed < status.entries_to_send);
+  }
+  CHECK(partly);
+  CHECK(before == 400 - there);
+  loopback.changed();
+  CHECK(agreed(loopback));
+  // The next session counts anew.
+  Loopback again(guest, host, small);
+  again.deliver();
+  CHECK(agreed(again));
+  CHECK(again.guest.status().entries_to_send == 0);
 }
 
 TEST_CASE("a change that may not go to the peer leaves the agreement as it is") {

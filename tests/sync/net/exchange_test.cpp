@@ -16,7 +16,6 @@ using namespace std::chrono_literals;
 
 namespace {
 
-const EntityId kOne = make_id<EntityId>(kNoon);
 
 std::unique_ptr<Station> station(const std::filesystem::path& folder, const std::string& name) {
   StationOptions options;

@@ -204,6 +204,30 @@ TEST_CASE("device list: who is revoked stays out until invited anew", "[trust]")
   CHECK(host.list->revoke(PublicKey{}).error().code == FaultCode::not_found);
 }
 
+TEST_CASE("device list: a device gets another name or role, and a room is never without a head", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  Guest head(host.list->invite(Role::head)->secret), other(host.list->invite(Role::stringer)->secret);
+  REQUIRE(head.come_to(*host.list));
+  REQUIRE(other.come_to(*host.list));
+  REQUIRE(host.list->rename(other.key.public_key(), "  bench by the window "));
+  CHECK(host.list->member(other.key.public_key())->name == "bench by the window");
+  CHECK(host.list->rename(other.key.public_key(), " ").error().code == FaultCode::bad_input);
+  CHECK(host.list->rename(PublicKey{}, "nobody").error().code == FaultCode::not_found);
+
+  const std::uint64_t before = host.list->revocations();
+  CHECK(host.list->set_role(head.key.public_key(), Role::desk).error().code == FaultCode::refused);
+  CHECK(host.list->member(head.key.public_key())->role == Role::head);
+  CHECK(host.list->revocations() == before);
+  REQUIRE(host.list->set_role(other.key.public_key(), Role::head));
+  CHECK(host.list->revocations() != before);
+  REQUIRE(host.list->set_role(head.key.public_key(), Role::desk));
+  CHECK(host.list->member(head.key.public_key())->role == Role::desk);
+  CHECK(host.list->set_role(PublicKey{}, Role::desk).error().code == FaultCode::not_found);
+  host.start();
+  CHECK(host.list->member(other.key.public_key())->role == Role::head);
+}
+
 TEST_CASE("device list: the database file does not reveal an open code", "[trust]") {
   const TemporaryFolder folder;
   Host host(folder / "host.db");

@@ -50,7 +50,8 @@ TEST_CASE("every message comes back as it went") {
                                  ContentPart{make_id<BookId>(1), {2}, 70'000, 4, Bytes(kContentPartBytes, 7)},
                                  ContentAbsent{make_id<BookId>(1), {2}, 1},
                                  ContentOffer{{{make_id<BookId>(1), {2}, 3}, {make_id<BookId>(4), {5}, 6}}},
-                                 ContentSettled{7}};
+                                 ContentSettled{7},
+                                 DeviceChange{{1}, "bench", 3}};
   for (const Message& message : all) {
     const auto back = decode_frame(encode_frame(message));
     REQUIRE(back);

@@ -1,0 +1,42 @@
+#include "sync/trust/rights.h"
+
+#include "core/model/fields.h"
+
+namespace weavelog {
+
+bool may_write(Role role, BookKind kind, ActionKind action) {
+  if (role == Role::head) return true;
+  if (role == Role::reader) return false;
+  if (kind != kEventBook) return true;
+  switch (action) {
+    case kActNewEvent:
+    case kActTeam:
+    case kActImportPrices:
+    case kActList:
+      return false;
+    case kActEdit:
+    case kActImportEntryList:
+    case kActCharge:
+    case kActDiscount:
+    case kActPayment:
+    case kActReverse:
+    case kActCloseDay:
+    case kActStock:
+    case kActMachine:
+    case kActShift:
+    case kActDraw:
+    case kActBenches:
+    case kActDayPlan:
+      return role == Role::desk;
+    default:
+      return true;
+  }
+}
+
+Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKind kind, ActionKind action) {
+  if ((kind == kEventBook && book != event) || may_write(role, kind, action)) return {};
+  return fail(FaultCode::refused, std::string("this device is a ") + name_of(role) + "'s in this room, and only others may change this", "role",
+              "ask the head of the room to do it, or to give this device another role");
+}
+
+}  // namespace weavelog

@@ -1,0 +1,29 @@
+#pragma once
+// What a device may write, by its role in the room. The server holds to it, and so do tablets before they write.
+
+#include "core/base/id.h"
+#include "core/log/registry.h"
+#include "sync/trust/role.h"
+
+namespace weavelog {
+
+/// May a device in this role do such an action in a book of this kind?
+///
+///                       head  desk  stringer  reader
+///   players' books      yes   yes   yes       no      taking in, stringing, checking, what players agree to
+///   event: the event itself, its team, prices and work lists
+///                       yes   no    no        no
+///   event: entry lists, draws, plans, shifts, machines, stock, money
+///                       yes   yes   no        no
+///   event: who an entry is, results, what was used or cared for, answers to questions, taking back
+///                       yes   yes   yes       no
+///   books and actions of a later version
+///                       yes   yes   yes       no      whoever made them knew them
+///
+/// All four read what may cross to the room at all (core/people/consent.h).
+[[nodiscard]] bool may_write(Role role, BookKind kind, ActionKind action);
+
+/// The same for a device that works at this event: books of other events are its own affair. Fault: refused, naming the role.
+[[nodiscard]] Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKind kind, ActionKind action);
+
+}  // namespace weavelog
