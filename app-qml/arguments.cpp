@@ -31,14 +31,16 @@ std::string checkGrabFile(const std::string& text) {
 
 std::string checkPage(const std::string& text) {
   for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "bed:", "camera:", "check:", "stencils:",
-                           "people:", "machines:", "lists:", "numbers:", "evenness:", "account:", "day:", "prices:", "benches:", "schedule:", "forecast:"})
+                           "people:", "machines:", "lists:", "numbers:", "evenness:", "account:", "day:", "prices:", "benches:", "schedule:", "forecast:",
+                           "card:", "cards:", "take-card:", "past-jobs:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
 }
 
-std::string checkPdfFile(const std::string& text) {
+std::string checkPaperFile(const std::string& text) {
   const QFileInfo file(QString::fromStdString(text));
   if (file.isDir() || !file.absoluteDir().exists()) return "'" + text + "' cannot be written; name a .pdf file in a folder that exists";
+  if (file.suffix().compare(QLatin1String("png"), Qt::CaseInsensitive) == 0) return {};  // of a card
   if (file.suffix().compare(QLatin1String("pdf"), Qt::CaseInsensitive) != 0)
     return "'" + text + "' is no .pdf file; give the paper a name that ends in .pdf";
   return {};
@@ -102,25 +104,30 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
                  "confirm:NAME, consent:NAME (a player who never answered), or new:NAME for somebody new; "
                  "inspect:NAME for the frame of a racket in the room, bed:NAME for its string bed; camera: to scan with it; "
                  "check: or stencils: for the first strung racket in the room; "
-                 "of the team: people:, machines:, lists:, numbers:, evenness:; of the money: account:NAME, day:, prices:; of the plan: benches:, schedule:, forecast:")
+                 "of the team: people:, machines:, lists:, numbers:, evenness:; of the money: account:NAME, day:, prices:; of the plan: benches:, schedule:, forecast:; "
+                 "of the players: card:NAME to give, cards: for several, take-card:PICTURE to take one in, past-jobs:TABLE to bring in")
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));
   app.add_option("--place", place,
                  "The place that opens: desk, room, bench, players, plan, money, stock, team, questions, exchange, settings")
       ->type_name("PLACE")
       ->check(CLI::IsMember({"desk", "room", "bench", "players", "plan", "money", "stock", "team", "questions", "exchange", "settings"}));
+  std::string picture;
+  app.add_option("--read-code", picture, "Say what the codes on a picture hold, a line each, and leave: `weavelog --read-code card.png | weavelog-cli card read --from -`")
+      ->type_name("PICTURE");
   std::string paper;
   std::string roll;
   std::string outFile;
   std::string tags;
-  std::string player;
+  std::vector<std::string> players;
+  std::string country;
   std::vector<std::string> papers;
   for (const PaperKind kind : allPaperKinds()) papers.emplace_back(nameOf(kind));
   auto* asked = app.add_option("--paper", paper,
-                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up, string-bed, evenness")
+                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up, string-bed, evenness, card, card-sheet")
                     ->type_name("PAPER")
                     ->check(CLI::IsMember(papers));
-  auto* pdf = app.add_option("--out", outFile, "The PDF to write")->type_name("FILE")->check(CLI::Validator(checkPdfFile, ""));
+  auto* pdf = app.add_option("--out", outFile, "The PDF to write; of one card a PNG picture of its code too")->type_name("FILE")->check(CLI::Validator(checkPaperFile, ""));
   asked->needs(pdf);
   pdf->needs(asked);
   app.add_option("--roll", roll, "What the paper is printed on: 62, 62x29 or 80 (widths of rolls, mm), or a4")
@@ -131,7 +138,13 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
       ->type_name("NUMBERS")
       ->check(CLI::Validator(checkTags, ""))
       ->needs(asked);
-  app.add_option("--player", player, "Whose statement, or only whose tags: the first player so found")->type_name("NAME")->needs(asked);
+  app.add_option("--player", players, "Whose statement, only whose tags, or whose card: the first player so found; for cards as often as there are players")
+      ->type_name("NAME")
+      ->allow_extra_args(false)
+      ->needs(asked);
+  app.add_option("--country", country, "Cards of everybody of a country, such as POR; without it and --player, of those with an open racket")
+      ->type_name("CODE")
+      ->needs(asked);
   app.add_option("--start", out.start, "The first free label of a sheet, counted from the top left, row by row")
       ->type_name("POSITION")
       ->check(CLI::Range(1, 999))
@@ -154,10 +167,14 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   out.dataFolder = QString::fromStdString(data);
   out.page = QString::fromStdString(page);
   out.place = QString::fromStdString(place);
+  out.pictureFile = QString::fromStdString(picture);
   out.paper = QString::fromStdString(paper);
   out.roll = QString::fromStdString(roll);
   out.outFile = QString::fromStdString(outFile);
-  out.player = QString::fromStdString(player);
+  for (const std::string& one : players) out.players.push_back(QString::fromStdString(one));
+  out.country = QString::fromStdString(country);
+  if (out.outFile.endsWith(QLatin1String(".png"), Qt::CaseInsensitive) && out.paper != QLatin1String(nameOf(PaperKind::card)))
+    return EarlyEnd{2, "weavelog: --out: only a card is written as a picture; name a .pdf file (see weavelog --help)\n"};
   if (!tags.empty()) (void)readTags(tags, out.tags);
   return out;
 }

@@ -23,9 +23,11 @@ struct Arguments {
   QString place;          // the place that opens; empty: the desk
   QString paper;          // write a paper as PDF and leave: "tags", "work-list", ...; empty: no paper
   QString roll;           // what it is printed on: "62", "80", "62x29", "a4"; empty: the usual
-  QString outFile;        // the PDF
+  QString outFile;        // the PDF, or the picture of one card
   std::vector<std::pair<std::int64_t, std::int64_t>> tags;  // tag numbers, from and to; empty: of all open rackets
-  QString player;         // whose statement it is, or whose tags
+  std::vector<QString> players;  // whose statement it is, or whose tags: one; of cards as many as are wanted
+  QString country;        // cards of everybody of it; empty: of those named
+  QString pictureFile;    // say what the codes on this picture hold and leave; empty: no picture
   int start = 1;          // first position on a sheet of labels
   bool byTag = false;     // the pick-up list by tag number
 };

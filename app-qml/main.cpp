@@ -17,6 +17,7 @@
 #include "app-qml/ui/theme/theme.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/app_models.h"
+#include "app-qml/view/code_reader.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
@@ -44,6 +45,17 @@ bool hasDisplay() {
          !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
 }
 
+// Every code that is to be seen, a line each. 1 with one line where there is none.
+int sayCodes(const QString& file) {
+  const auto codes = codesOnFile(file);
+  if (codes && !codes->isEmpty()) {
+    for (const QString& code : *codes) std::printf("%s\n", qPrintable(code));
+    return 0;
+  }
+  std::fprintf(stderr, "weavelog: %s\n", codes ? "no code is to be seen on the picture; take it from nearer by" : codes.error().message().c_str());
+  return 1;
+}
+
 int run(int argc, char* argv[]) {
   QElapsedTimer sinceStart;
   sinceStart.start();
@@ -54,8 +66,8 @@ int run(int argc, char* argv[]) {
   }
   const auto& arguments = std::get<Arguments>(parsed);
 
-  // A paper is written without any screen.
-  if (!arguments.paper.isEmpty() && !hasDisplay()) qputenv("QT_QPA_PLATFORM", "offscreen");
+  // A paper is written without any screen, and a picture read.
+  if ((!arguments.paper.isEmpty() || !arguments.pictureFile.isEmpty()) && !hasDisplay()) qputenv("QT_QPA_PLATFORM", "offscreen");
   if (!hasDisplay()) {
     std::fputs(
         "weavelog: there is no display here (neither DISPLAY nor WAYLAND_DISPLAY is set); "
@@ -67,6 +79,7 @@ int run(int argc, char* argv[]) {
   QGuiApplication::setOrganizationName(QStringLiteral("weavelog"));
   QGuiApplication::setApplicationName(QStringLiteral("weavelog"));
   GuardedApplication application(argc, argv);
+  if (!arguments.pictureFile.isEmpty()) return sayCodes(arguments.pictureFile);
   QGuiApplication::setFont(themeFont());
   // The other styles draw with shader effects, which software rendering leaves out.
   QQuickStyle::setStyle(QStringLiteral("Basic"));

@@ -1,11 +1,37 @@
 #include "app-qml/paper_command.h"
 
 #include <algorithm>
+#include <iostream>
 
-#include "app-qml/papers/paper.h"
+#include "app-qml/papers/card_paper.h"
+#include "sync/carry/player_card.h"
 
 using weavelog::fail;
 using weavelog::FaultCode;
+
+namespace {
+
+weavelog::Outcome<> writePicture(const weavelog::Ledger& ledger, const PaperRequest& request, const QString& file) {
+  if (request.players.size() != 1) return fail(FaultCode::bad_input, "a picture holds one card", "--out", "name one player, or write a PDF");
+  const auto made = weavelog::make_card(ledger, request.players.front());
+  return made ? saveCardPicture(made->text, file) : fail(made.error());
+}
+
+// Cards of the players named, of a country's, or of everybody with an open racket at the event.
+weavelog::Outcome<> writeCards(const Arguments& arguments, const Work& work, PaperRequest request) {
+  if (!arguments.country.isEmpty())
+    for (const auto& book : playersOfCountry(work.ledger(), arguments.country.toStdString())) request.players.push_back(book);
+  if (arguments.players.empty() && arguments.country.isEmpty())
+    for (const auto& row : openJobs(work.ledger(), request.event))
+      if (std::find(request.players.begin(), request.players.end(), row.book) == request.players.end()) request.players.push_back(row.book);
+  if (arguments.outFile.endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) return writePicture(work.ledger(), request, arguments.outFile);
+  const auto paper = makePaper(work.ledger(), request);
+  if (!paper) return fail(paper.error());
+  for (const QString& one : paper->leftOut) std::cerr << "weavelog: left out: " << one.toStdString() << "\n";
+  return writePdf(*paper, arguments.outFile);
+}
+
+}  // namespace
 
 weavelog::Outcome<> writePaper(const Arguments& arguments, const Work& work) {
   PaperRequest request;
@@ -23,10 +49,19 @@ weavelog::Outcome<> writePaper(const Arguments& arguments, const Work& work) {
   request.now = work.now();
   request.start = arguments.start;
   request.byTag = arguments.byTag;
-  if (!arguments.player.isEmpty()) {
-    const auto players = weavelog::find_players(work.ledger(), arguments.player.toStdString(), 1);
-    if (players.empty()) return fail(FaultCode::not_found, "no such player", arguments.player.toStdString(), "type another part of the name");
-    request.player = players.front().book;
+  const bool cards = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet;
+  if (arguments.players.size() > 1 && !cards)
+    return fail(FaultCode::bad_input, "several players have no " + arguments.paper.toStdString() + " together", "--player", "name one");
+  for (const QString& name : arguments.players) {
+    const auto players = weavelog::find_players(work.ledger(), name.toStdString(), 1);
+    if (players.empty()) return fail(FaultCode::not_found, "no such player", name.toStdString(), "type another part of the name");
+    request.players.push_back(players.front().book);
+  }
+  if (!arguments.country.isEmpty() && !cards)
+    return fail(FaultCode::bad_input, "a team has no " + arguments.paper.toStdString(), "--country", "leave it out");
+  if (cards) return writeCards(arguments, work, std::move(request));
+  if (!request.players.empty()) {
+    request.player = request.players.front();
   } else if (request.kind == PaperKind::statement) {
     return fail(FaultCode::bad_input, "a statement is one player's", "--paper statement", "say whose with --player");
   }

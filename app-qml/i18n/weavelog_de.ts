@@ -116,18 +116,186 @@
     </message>
 </context>
 <context>
-    <name>ArrivalCard</name>
+    <name>AlikeCard</name>
     <message>
-        <source>Entry list</source>
-        <translation>Meldeliste</translation>
+        <source>This player is known here</source>
+        <translation>Dieser Spieler ist hier bekannt</translation>
     </message>
     <message>
-        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
-        <translation>%1 hier bekannt, %2 anzusehen, von %3. Angehakte Verläufe gehen zum Turnierserver; von niemandem sonst erfährt er.</translation>
+        <source>Is it one of these players?</source>
+        <translation>Ist es einer von diesen Spielern?</translation>
     </message>
     <message>
-        <source>Tick all known players</source>
-        <translation>Alle bekannten anhaken</translation>
+        <source>Written down: %1</source>
+        <translation>Aufgeschrieben: %1</translation>
+    </message>
+    <message>
+        <source>None of these: somebody else</source>
+        <translation>Keiner davon: jemand anders</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalAccount</name>
+    <message>
+        <source>Came and went</source>
+        <translation>Gekommen und gegangen</translation>
+    </message>
+    <message>
+        <source>Players who were not here before</source>
+        <translation>Spieler, die vorher nicht hier waren</translation>
+    </message>
+    <message>
+        <source>Rackets that came</source>
+        <translation>Schläger, die kamen</translation>
+    </message>
+    <message>
+        <source>Players who went to the room</source>
+        <translation>Spieler, die an den Raum gingen</translation>
+    </message>
+    <message>
+        <source>Rackets that went</source>
+        <translation>Schläger, die gingen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stayed here: %n player(s) of the list</source>
+        <translation>
+            <numerusform>Hier geblieben: %n Spieler der Liste</numerusform>
+            <numerusform>Hier geblieben: %n Spieler der Liste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody of the list stayed behind</source>
+        <translation>Niemand von der Liste blieb zurück</translation>
+    </message>
+    <message>
+        <source>Everybody else on this tablet stayed too; the event server does not learn of them.</source>
+        <translation>Auch alle anderen auf diesem Tablet blieben hier; der Turnierserver erfährt nichts von ihnen.</translation>
+    </message>
+    <message>
+        <source>Have not agreed to it: %1</source>
+        <translation>Haben nicht zugestimmt: %1</translation>
+    </message>
+    <message>
+        <source>Nobody said whether it is them: %1</source>
+        <translation>Niemand hat gesagt, ob sie es sind: %1</translation>
+    </message>
+    <message>
+        <source>Were not ticked: %1</source>
+        <translation>Wurden nicht angehakt: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) need(s) an answer</source>
+        <translation>
+            <numerusform>%n Frage braucht eine Antwort</numerusform>
+            <numerusform>%n Fragen brauchen eine Antwort</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where two rooms gave different answers both stand, until the player is asked.</source>
+        <translation>Wo zwei Räume verschieden geantwortet haben, bleiben beide Antworten stehen, bis der Spieler gefragt ist.</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Fragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Beiseitegelegt: %n Eintrag</numerusform>
+            <numerusform>Beiseitegelegt: %n Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They broke a rule and were not taken over; the exchange shows them.</source>
+        <translation>Sie verletzen eine Regel und wurden nicht übernommen; der Abgleich zeigt sie.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Beide halten dasselbe, in %n Buch. Der Turnierserver nennt dieselben Worte: vergleichen Sie.</numerusform>
+            <numerusform>Beide halten dasselbe, in %n Büchern. Der Turnierserver nennt dieselben Worte: vergleichen Sie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Einige Bücher konnten nicht abgeglichen werden</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalMeet</name>
+    <message>
+        <source>A server that this tablet knows</source>
+        <translation>Ein Server, den dieses Tablet kennt</translation>
+    </message>
+    <message>
+        <source>Paired before: it only has to be met again.</source>
+        <translation>Schon gekoppelt: er muss nur wiedergefunden werden.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Wird gekoppelt ...</translation>
+    </message>
+    <message>
+        <source>Scan the code with the camera</source>
+        <translation>Den Code mit der Kamera scannen</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalPage</name>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Ankunft bei einem Turnier</translation>
+    </message>
+    <message>
+        <source>Not connected just now</source>
+        <translation>Gerade nicht verbunden</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: everything goes on by itself where it stopped, also after the app was closed.</source>
+        <translation>Nichts ist verloren: alles geht von selbst da weiter, wo es stehen blieb, auch nachdem die App geschlossen war.</translation>
+    </message>
+    <message>
+        <source>Meet the event server</source>
+        <translation>Den Turnierserver treffen</translation>
+    </message>
+    <message>
+        <source>The entry list comes over</source>
+        <translation>Die Meldeliste kommt herüber</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s)</source>
+        <translation>
+            <numerusform>%n Meldung</numerusform>
+            <numerusform>%n Meldungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Who of it is known here, and what each side gains</source>
+        <translation>Wer davon hier bekannt ist, und was jede Seite gewinnt</translation>
+    </message>
+    <message>
+        <source>%1 known, %2 to be looked at, %3 new</source>
+        <translation>%1 bekannt, %2 anzusehen, %3 neu</translation>
+    </message>
+    <message>
+        <source>Both bring each other up to date</source>
+        <translation>Beide bringen sich auf den neuesten Stand</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation>Was dabei herauskam</translation>
+    </message>
+    <message>
+        <source>Back to the exchange</source>
+        <translation>Zurück zum Abgleich</translation>
+    </message>
+    <message>
+        <source>Look at the players again</source>
+        <translation>Die Spieler noch einmal ansehen</translation>
     </message>
     <message numerus="yes">
         <source>Send %n player(s)</source>
@@ -137,54 +305,198 @@
         </translation>
     </message>
     <message>
-        <source>Nobody is ticked</source>
-        <translation>Niemand ist angehakt</translation>
+        <source>Go on, nobody is ticked</source>
+        <translation>Weiter, niemand ist angehakt</translation>
     </message>
     <message>
-        <source>Show those who are new, too</source>
-        <translation>Auch die neuen zeigen</translation>
+        <source>Go on without an entry list</source>
+        <translation>Ohne Meldeliste weiter</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
-    <name>ArrivalModel</name>
+    <name>ArrivalPeople</name>
     <message>
-        <source>name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>name nearly</source>
-        <translation>Name beinahe</translation>
-    </message>
-    <message>
-        <source>country</source>
-        <translation>Land</translation>
-    </message>
-    <message>
-        <source>birth year</source>
-        <translation>Geburtsjahr</translation>
-    </message>
-    <message>
-        <source>hand</source>
-        <translation>Schlaghand</translation>
-    </message>
-    <message>
-        <source>tour number</source>
-        <translation>Tournummer</translation>
+        <source>Nobody is ticked that the room does not have: it gains nothing yet.</source>
+        <translation>Niemand ist angehakt, den der Raum nicht hat: er gewinnt noch nichts.</translation>
     </message>
     <message numerus="yes">
-        <source>%n day(s) ago</source>
+        <source>The room gains %n player(s)</source>
         <translation>
-            <numerusform>vor %n Tag</numerusform>
-            <numerusform>vor %n Tagen</numerusform>
+            <numerusform>Der Raum gewinnt %n Spieler</numerusform>
+            <numerusform>Der Raum gewinnt %n Spieler</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n Schläger</numerusform>
+            <numerusform>%n Schläger</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new to it</source>
+        <translation>%1 ganz neu für ihn</translation>
+    </message>
+    <message>
+        <source>%1 with a newer last time</source>
+        <translation>%1 mit neuerem letztem Mal</translation>
+    </message>
+    <message>
+        <source>The room had nothing of these players that was not here.</source>
+        <translation>Der Raum hatte von diesen Spielern nichts, was hier fehlte.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From the room came %n player(s)</source>
+        <translation>
+            <numerusform>Aus dem Raum kam %n Spieler</numerusform>
+            <numerusform>Aus dem Raum kamen %n Spieler</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new here</source>
+        <translation>%1 ganz neu hier</translation>
+    </message>
+    <message>
+        <source>never answered: may go, and are asked at their first drop-off</source>
+        <translation>nie geantwortet: darf mit, und wird bei der ersten Abgabe gefragt</translation>
+    </message>
+    <message>
+        <source>for this room only</source>
+        <translation>nur für diesen Raum</translation>
+    </message>
+    <message>
+        <source>to events that they enter</source>
+        <translation>für Turniere, bei denen sie melden</translation>
+    </message>
+    <message>
+        <source>to any room</source>
+        <translation>für jeden Raum</translation>
+    </message>
+    <message>
+        <source>What each side gains</source>
+        <translation>Was jede Seite gewinnt</translation>
+    </message>
+    <message>
+        <source>Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>Die Verläufe angehakter Spieler gehen an den Turnierserver; von niemandem sonst erfährt er.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay(s) here</source>
+        <translation>
+            <numerusform>%n Spieler bleibt hier</numerusform>
+            <numerusform>%n Spieler bleiben hier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
+        <translation>Sie haben nicht zugestimmt, dass ihr Verlauf an diesen Raum geht: %1. Fragen Sie sie am Tisch; auf ihrer Karte dort steht die Frage.</translation>
+    </message>
+    <message>
+        <source>Entry list</source>
+        <translation>Meldeliste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be answered: is it this one?</source>
+        <translation>
+            <numerusform>%n zu beantworten: ist es dieser?</numerusform>
+            <numerusform>%n zu beantworten: ist es dieser?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Alle bekannten anhaken</translation>
+    </message>
+    <message numerus="yes">
+        <source>Show more; %n still hidden</source>
+        <translation>
+            <numerusform>Mehr zeigen; noch %n verborgen</numerusform>
+            <numerusform>Mehr zeigen; noch %n verborgen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 × agreed: %2</source>
+        <translation>%1 × zugestimmt: %2</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Bekannt</translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation>Anzusehen</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalProgress</name>
+    <message>
+        <source>Waits for the connection</source>
+        <translation>Wartet auf die Verbindung</translation>
+    </message>
+    <message>
+        <source>This event has no entry list yet</source>
+        <translation>Dieses Turnier hat noch keine Meldeliste</translation>
+    </message>
+    <message>
+        <source>Coming and going</source>
+        <translation>Es kommt und geht</translation>
+    </message>
+    <message>
+        <source>It comes by itself as soon as the room has one. You can go on without it and arrive once more later.</source>
+        <translation>Sie kommt von selbst, sobald der Raum eine hat. Sie können ohne sie weitergehen und die Ankunft später wiederholen.</translation>
+    </message>
+    <message>
+        <source>Players that are here can be used already; the app may be closed meanwhile.</source>
+        <translation>Wer schon hier ist, kann benutzt werden; die App darf inzwischen geschlossen werden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n second(s) left</source>
+        <translation>
+            <numerusform>Noch etwa %n Sekunde</numerusform>
+            <numerusform>Noch etwa %n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n minute(s) left</source>
+        <translation>
+            <numerusform>Noch etwa %n Minute</numerusform>
+            <numerusform>Noch etwa %n Minuten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From the room to this tablet: books</source>
+        <translation>Vom Raum auf dieses Tablet: Bücher</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>From this tablet to the room: entries</source>
+        <translation>Von diesem Tablet an den Raum: Einträge</translation>
+    </message>
+    <message>
+        <source>Finding out what either side lacks</source>
+        <translation>Sucht, was jeder Seite fehlt</translation>
     </message>
 </context>
 <context>
     <name>ArrivalRow</name>
-    <message>
-        <source>Goes across</source>
-        <translation>Geht hinüber</translation>
-    </message>
     <message>
         <source>Known</source>
         <translation>Bekannt</translation>
@@ -202,12 +514,73 @@
         <translation>Hat nicht zugestimmt, dass dieser Verlauf zu anderen Turnieren geht: den Spieler fragen</translation>
     </message>
     <message>
-        <source>Alike: %1</source>
-        <translation>Gleich: %1</translation>
+        <source>Both have it</source>
+        <translation>Beide haben es</translation>
     </message>
     <message>
-        <source>Differs: %1</source>
-        <translation>Verschieden: %1</translation>
+        <source>None of these: the room&apos;s %1 is somebody else</source>
+        <translation>Keiner davon: %1 im Raum ist jemand anders</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalStepHead</name>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalWords</name>
+    <message>
+        <source>newer by hours</source>
+        <translation>um Stunden neuer</translation>
+    </message>
+    <message numerus="yes">
+        <source>newer by %n day(s)</source>
+        <translation>
+            <numerusform>um %n Tag neuer</numerusform>
+            <numerusform>um %n Tage neuer</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The room has this already</source>
+        <translation>Der Raum hat das schon</translation>
+    </message>
+    <message>
+        <source>All new to the room</source>
+        <translation>Ganz neu für den Raum</translation>
+    </message>
+    <message>
+        <source>All new to the room: %1</source>
+        <translation>Ganz neu für den Raum: %1</translation>
+    </message>
+    <message>
+        <source>The room gets what was agreed</source>
+        <translation>Der Raum bekommt, was vereinbart ist</translation>
+    </message>
+    <message>
+        <source>The room gets %1 more</source>
+        <translation>Der Raum bekommt dazu: %1</translation>
+    </message>
+    <message>
+        <source>Came from the room</source>
+        <translation>Kam aus dem Raum</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1</source>
+        <translation>Kam aus dem Raum: %1</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1 more</source>
+        <translation>Kam aus dem Raum dazu: %1</translation>
     </message>
 </context>
 <context>
@@ -893,6 +1266,221 @@
     </message>
 </context>
 <context>
+    <name>BundleModel</name>
+    <message>
+        <source>Your private kit</source>
+        <translation>Ihre private Tasche</translation>
+    </message>
+    <message>
+        <source>Whoever knows a passphrase</source>
+        <translation>Wer eine Passphrase kennt</translation>
+    </message>
+    <message>
+        <source>whoever knows the passphrase</source>
+        <translation>wer die Passphrase kennt</translation>
+    </message>
+    <message>
+        <source>taken in by %1, %2</source>
+        <translation>aufgenommen von %1, %2</translation>
+    </message>
+    <message>
+        <source>taken in by %1 in part, %2</source>
+        <translation>zum Teil aufgenommen von %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n book(s)</source>
+        <translation>
+            <numerusform>%n Buch</numerusform>
+            <numerusform>%n Bücher</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, for %2</source>
+        <translation>%1, für %2</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSeal</name>
+    <message>
+        <source>Who can open it</source>
+        <translation>Wer sie öffnen kann</translation>
+    </message>
+    <message>
+        <source>Only that device can read it. Nobody has to remember anything.</source>
+        <translation>Nur dieses Gerät kann sie lesen. Niemand muss sich etwas merken.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Passphrase</translation>
+    </message>
+    <message>
+        <source>Four or five words that do not belong together.</source>
+        <translation>Vier oder fünf Wörter, die nicht zusammengehören.</translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation>Noch einmal dasselbe</translation>
+    </message>
+    <message>
+        <source>It is not the same yet.</source>
+        <translation>Es ist noch nicht dasselbe.</translation>
+    </message>
+    <message>
+        <source>Write them down now, and tell them; do not leave them beside the stick. They are shown this once.</source>
+        <translation>Jetzt aufschreiben und weitersagen, nicht neben den Stick legen. Sie werden nur dieses Mal gezeigt.</translation>
+    </message>
+    <message>
+        <source>Nobody can open the file without it, this tablet neither.</source>
+        <translation>Ohne sie öffnet niemand die Datei, auch dieses Tablet nicht.</translation>
+    </message>
+    <message>
+        <source>Make up others</source>
+        <translation>Andere ausdenken</translation>
+    </message>
+    <message>
+        <source>Make five words up</source>
+        <translation>Fünf Wörter ausdenken</translation>
+    </message>
+    <message>
+        <source>Hide what is typed</source>
+        <translation>Eingabe verbergen</translation>
+    </message>
+    <message>
+        <source>Show what is typed</source>
+        <translation>Eingabe zeigen</translation>
+    </message>
+    <message>
+        <source>Type my own</source>
+        <translation>Eigene eingeben</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSheet</name>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Alles, als Sicherung</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Dieses Turnier mitnehmen</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Spieler an Kollegen geben</translation>
+    </message>
+    <message>
+        <source>All players, jobs, events, pictures and your private kit, for this tablet or for a new one that takes its place. Other tablets do not take it in. The pairing with event servers is not in it: pair again after putting it back.</source>
+        <translation>Alle Spieler, Aufträge, Turniere, Bilder und Ihre private Tasche, für dieses Tablet oder ein neues an seiner Stelle. Andere Tablets nehmen sie nicht auf. Die Kopplung mit Turnierservern ist nicht dabei: nach dem Zurückspielen neu koppeln.</translation>
+    </message>
+    <message>
+        <source>%1 with its draws, order of play and the books of its players.</source>
+        <translation>%1 mit Tableaus, Spielplan und den Büchern der Spieler.</translation>
+    </message>
+    <message>
+        <source>Whoever gets it works in the room of %1</source>
+        <translation>Wer sie bekommt, arbeitet im Raum von %1</translation>
+    </message>
+    <message>
+        <source>Players who agreed to that room only go along then.</source>
+        <translation>Dann gehen auch Spieler mit, die nur diesem Raum zugestimmt haben.</translation>
+    </message>
+    <message>
+        <source>Note for whoever opens it</source>
+        <translation>Notiz für alle, die sie öffnen</translation>
+    </message>
+    <message>
+        <source>Working out how large it is ...</source>
+        <translation>Die Größe wird ermittelt ...</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n Spieler</numerusform>
+            <numerusform>%n Spieler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n Turnier</numerusform>
+            <numerusform>%n Turniere</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n Bild</numerusform>
+            <numerusform>%n Bilder</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, etwa %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays here: %n book(s)</source>
+        <translation>
+            <numerusform>Bleibt hier: %n Buch</numerusform>
+            <numerusform>Bleiben hier: %n Bücher</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiteres</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is being made ...</source>
+        <translation>Sie wird gemacht ...</translation>
+    </message>
+    <message>
+        <source>It is on its way to %1</source>
+        <translation>Unterwegs nach %1</translation>
+    </message>
+    <message>
+        <source>The file is whole on this tablet (%1, for %2). What has arrived at %3 stays; put the stick in again and go on, also later.</source>
+        <translation>Die Datei liegt ganz auf diesem Tablet (%1, für %2). Was bei %3 angekommen ist, bleibt; Stick wieder einstecken und fortfahren, auch später.</translation>
+    </message>
+    <message>
+        <source>It is written: %1, for %2</source>
+        <translation>Geschrieben: %1, für %2</translation>
+    </message>
+    <message>
+        <source>Keep it apart from this tablet, and its passphrase apart from it.</source>
+        <translation>Getrennt von diesem Tablet aufbewahren, und die Passphrase getrennt davon.</translation>
+    </message>
+    <message>
+        <source>Whoever brings it in gets a receipt beside it. Bring that in here, and you know that it came.</source>
+        <translation>Wer sie aufnimmt, bekommt eine Quittung daneben. Nehmen Sie diese hier auf, und Sie wissen, dass sie ankam.</translation>
+    </message>
+    <message>
+        <source>Choose folder or stick</source>
+        <translation>Ordner oder Stick wählen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Fortfahren</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Anderer Ort</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -930,8 +1518,302 @@
         <translation>Mit der Kamera scannen</translation>
     </message>
     <message>
-        <source>Hold the code of one tag in the frame.</source>
-        <translation>Halten Sie den Code eines Schilds in den Rahmen.</translation>
+        <source>Hold the code of one tag or card in the frame.</source>
+        <translation>Den Code eines Anhängers oder einer Karte in den Rahmen halten.</translation>
+    </message>
+</context>
+<context>
+    <name>CandidateRow</name>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Gleich: %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Verschieden: %1</translation>
+    </message>
+    <message>
+        <source>Others are alike: a relative, or somebody of the same name</source>
+        <translation>Andere sind ähnlich: Verwandte, oder jemand gleichen Namens</translation>
+    </message>
+</context>
+<context>
+    <name>CardDifferences</name>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <translation>Hier: %1</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translation>Karte: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CardLines</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>No setup and no racket</source>
+        <translation>Kein Bespannungswunsch und kein Schläger</translation>
+    </message>
+</context>
+<context>
+    <name>CardPicksSheet</name>
+    <message>
+        <source>Cards for several players</source>
+        <translation>Karten für mehrere Spieler</translation>
+    </message>
+    <message>
+        <source>A whole team</source>
+        <translation>Eine ganze Mannschaft</translation>
+    </message>
+    <message>
+        <source>Everybody of a country</source>
+        <translation>Alle eines Landes</translation>
+    </message>
+    <message>
+        <source>Everybody in the room</source>
+        <translation>Alle, deren Schläger hier sind</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Niemand</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Spieler suchen</translation>
+    </message>
+    <message>
+        <source>There are more: type a name.</source>
+        <translation>Es gibt mehr: einen Namen tippen.</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Niemand mit diesem Namen</translation>
+    </message>
+    <message>
+        <source>Make the cards (%1)</source>
+        <translation>Karten machen (%1)</translation>
+    </message>
+    <message>
+        <source>Make the cards</source>
+        <translation>Karten machen</translation>
+    </message>
+</context>
+<context>
+    <name>CarryCard</name>
+    <message>
+        <source>Without a network</source>
+        <translation>Ohne Netz</translation>
+    </message>
+    <message>
+        <source>In one file on a stick, sealed for one tablet or by a passphrase. It can be brought in twice without harm.</source>
+        <translation>In einer Datei auf einem Stick, versiegelt für ein Tablet oder mit einer Passphrase. Zweimal aufgenommen schadet sie nicht.</translation>
+    </message>
+    <message>
+        <source>A file has not arrived yet</source>
+        <translation>Eine Datei ist noch nicht angekommen</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Damit fortfahren</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Dieses Turnier mitnehmen</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Spieler an Kollegen geben</translation>
+    </message>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Alles, als Sicherung</translation>
+    </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Datei aufnehmen</translation>
+    </message>
+    <message>
+        <source>Made here</source>
+        <translation>Hier gemacht</translation>
+    </message>
+    <message>
+        <source>Words of this tablet’s key, for whoever brings in a file of it and does not know it: %1</source>
+        <translation>Wörter des Schlüssels dieses Tablets, für alle, die eine Datei von ihm aufnehmen und es nicht kennen: %1</translation>
+    </message>
+    <message>
+        <source>Bundles and receipts (*.weavelog *.bundle *.receipt)</source>
+        <translation>Bündel und Quittungen (*.weavelog *.bundle *.receipt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>CarryWords</name>
+    <message>
+        <source>The file could not be brought in</source>
+        <translation>Die Datei konnte nicht aufgenommen werden</translation>
+    </message>
+    <message>
+        <source>The file could not be written</source>
+        <translation>Die Datei konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Noch einmal versuchen; bleibt es so, die Zeile darunter denen zeigen, die die Tablets betreuen.</translation>
+    </message>
+    <message>
+        <source>It was made by a newer Weavelog</source>
+        <translation>Sie stammt von einem neueren Weavelog</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this tablet, then bring the file in again. Nothing was taken.</source>
+        <translation>Weavelog auf diesem Tablet aktualisieren, dann die Datei noch einmal aufnehmen. Es wurde nichts übernommen.</translation>
+    </message>
+    <message>
+        <source>There is no room left</source>
+        <translation>Es ist kein Platz mehr</translation>
+    </message>
+    <message>
+        <source>Make room on the stick or on this tablet, then go on. What is there already stays.</source>
+        <translation>Platz auf dem Stick oder auf diesem Tablet schaffen, dann fortfahren. Was schon da ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>The folder or stick is not there</source>
+        <translation>Der Ordner oder Stick ist nicht da</translation>
+    </message>
+    <message>
+        <source>Put the stick in again and go on, or choose another place. Nothing is lost.</source>
+        <translation>Stick wieder einstecken und fortfahren, oder einen anderen Ort wählen. Verloren ist nichts.</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already</source>
+        <translation>Es gibt schon eine Datei dieses Namens</translation>
+    </message>
+    <message>
+        <source>Choose another place; the file that is there stays as it is.</source>
+        <translation>Einen anderen Ort wählen; die vorhandene Datei bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>It does not open here</source>
+        <translation>Sie öffnet sich hier nicht</translation>
+    </message>
+    <message>
+        <source>It is for another tablet, the passphrase is another one, or somebody altered it. Nothing was taken.</source>
+        <translation>Sie ist für ein anderes Tablet, die Passphrase ist eine andere, oder jemand hat sie verändert. Es wurde nichts übernommen.</translation>
+    </message>
+    <message>
+        <source>It may not be taken in here</source>
+        <translation>Sie darf hier nicht aufgenommen werden</translation>
+    </message>
+    <message>
+        <source>It was not written</source>
+        <translation>Sie wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do. Nothing was taken.</source>
+        <translation>Die Zeile darunter sagt, warum und was zu tun ist. Es wurde nichts übernommen.</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do.</source>
+        <translation>Die Zeile darunter sagt, warum und was zu tun ist.</translation>
+    </message>
+    <message>
+        <source>The file is damaged, or is no bundle</source>
+        <translation>Die Datei ist beschädigt oder kein Bündel</translation>
+    </message>
+    <message>
+        <source>Have it copied again from where it was made. What could be read is kept.</source>
+        <translation>Dort, wo sie gemacht wurde, noch einmal kopieren lassen. Was lesbar war, bleibt.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read to its end</source>
+        <translation>Die Datei lässt sich nicht zu Ende lesen</translation>
+    </message>
+    <message>
+        <source>The stick or disk does not take the file</source>
+        <translation>Der Stick oder Speicher nimmt die Datei nicht an</translation>
+    </message>
+    <message>
+        <source>Look at the stick, put it in again and go on. Nothing is lost.</source>
+        <translation>Den Stick ansehen, wieder einstecken und fortfahren. Verloren ist nichts.</translation>
+    </message>
+    <message>
+        <source>Something is missing or wrong</source>
+        <translation>Etwas fehlt oder stimmt nicht</translation>
+    </message>
+    <message>
+        <source>The line below says what.</source>
+        <translation>Die Zeile darunter sagt, was.</translation>
+    </message>
+    <message>
+        <source>private, never goes to others</source>
+        <translation>privat, geht nie an andere</translation>
+    </message>
+    <message>
+        <source>withdrew the consent</source>
+        <translation>hat die Zustimmung zurückgezogen</translation>
+    </message>
+    <message>
+        <source>agreed to one room only</source>
+        <translation>hat nur einem Raum zugestimmt</translation>
+    </message>
+    <message>
+        <source>this tablet</source>
+        <translation>dieses Tablet</translation>
+    </message>
+    <message>
+        <source>paired with this tablet</source>
+        <translation>mit diesem Tablet gekoppelt</translation>
+    </message>
+    <message>
+        <source>on this tablet&apos;s list</source>
+        <translation>auf der Liste dieses Tablets</translation>
+    </message>
+    <message>
+        <source>known by what it wrote</source>
+        <translation>bekannt durch seine Einträge</translation>
+    </message>
+    <message>
+        <source>not known here</source>
+        <translation>hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>taken off the list</source>
+        <translation>von der Liste genommen</translation>
+    </message>
+    <message>
+        <source>Too short: at least eight characters, better four or five words.</source>
+        <translation>Zu kurz: mindestens acht Zeichen, besser vier oder fünf Wörter.</translation>
+    </message>
+    <message>
+        <source>Easy to guess: a stranger with the file opens it. Take more words.</source>
+        <translation>Leicht zu erraten: Fremde mit der Datei öffnen sie. Mehr Wörter nehmen.</translation>
+    </message>
+    <message>
+        <source>Good enough against whoever finds the stick.</source>
+        <translation>Gut genug gegen alle, die den Stick finden.</translation>
+    </message>
+    <message>
+        <source>Hard to guess, also for somebody who tries for years.</source>
+        <translation>Schwer zu erraten, auch in Jahren.</translation>
+    </message>
+    <message>
+        <source>not known to be at that event</source>
+        <translation>ist nicht als Teilnehmer dieses Turniers bekannt</translation>
     </message>
 </context>
 <context>
@@ -1367,6 +2249,103 @@
     </message>
 </context>
 <context>
+    <name>DeviceSheet</name>
+    <message>
+        <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
+        <translation>Ausgeschlossen seit %1. Mit einem neuen Code kommt es wieder herein; was es geschrieben hat, bleibt.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Seine Aufgabe</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Bespanner</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Leser</translation>
+    </message>
+    <message>
+        <source>May do everything, invite tablets and shut them out.</source>
+        <translation>Darf alles, lädt Tablets ein und schließt sie aus.</translation>
+    </message>
+    <message>
+        <source>Takes rackets in and hands them out, keeps money, stock and plans. Does not change team, prices or lists of steps.</source>
+        <translation>Nimmt Schläger an und gibt sie aus, führt Geld, Bestand und Pläne. Ändert weder Team noch Preise noch Schrittlisten.</translation>
+    </message>
+    <message>
+        <source>Strings, checks and takes rackets in. Does not change money, stock, plans or the event.</source>
+        <translation>Bespannt, prüft und nimmt Schläger an. Ändert weder Geld noch Bestand, Pläne oder das Turnier.</translation>
+    </message>
+    <message>
+        <source>Sees everything that may come to this room, changes nothing.</source>
+        <translation>Sieht alles, was in diesen Raum kommen darf, ändert nichts.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Yes, shut it out now</source>
+        <translation>Ja, jetzt ausschließen</translation>
+    </message>
+    <message>
+        <source>Shut it out: it is lost or not ours</source>
+        <translation>Ausschließen: verloren oder nicht unseres</translation>
+    </message>
+</context>
+<context>
+    <name>DevicesCard</name>
+    <message>
+        <source>Tablets of this room</source>
+        <translation>Tablets dieses Raums</translation>
+    </message>
+    <message>
+        <source>Touch one to give it another name or role, or to shut it out.</source>
+        <translation>Eines antippen, um ihm einen anderen Namen oder eine andere Rolle zu geben oder es auszuschließen.</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Braucht eine Verbindung zum Turnierserver</translation>
+    </message>
+    <message>
+        <source>That was not done</source>
+        <translation>Das wurde nicht getan</translation>
+    </message>
+    <message>
+        <source>%1 (this tablet)</source>
+        <translation>%1 (dieses Tablet)</translation>
+    </message>
+    <message>
+        <source>shut out since %1</source>
+        <translation>ausgeschlossen seit %1</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) later</source>
+        <translation>
+            <numerusform>%n Eintrag später</numerusform>
+            <numerusform>%n Einträge später</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DiscountSheet</name>
     <message>
         <source>Discount: %1</source>
@@ -1587,7 +2566,7 @@
     </message>
 </context>
 <context>
-    <name>ExchangePage</name>
+    <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
         <translation>Abgleich</translation>
@@ -1607,6 +2586,61 @@
     <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>Die Uhr dieses Tablets geht vor. Sehen Sie beide an und stellen Sie die falsche; verloren geht inzwischen nichts.</translation>
+    </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Eine Uhr geht weit vor: %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Was dort geschrieben wurde, trägt eine Zeit in der Zukunft. Alles bleibt erhalten; stellen Sie die Uhr dieses Geräts, bevor es wieder benutzt wird.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Einige Bücher konnten nicht abgeglichen werden</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+    </message>
+    <message>
+        <source>An arrival is under way</source>
+        <translation>Eine Ankunft ist im Gang</translation>
+    </message>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Ankunft bei einem Turnier</translation>
+    </message>
+    <message>
+        <source>It goes on where it stopped.</source>
+        <translation>Sie geht da weiter, wo sie stehen blieb.</translation>
+    </message>
+    <message>
+        <source>Step by step: the event server, its entry list, who of it is known here, what goes across, and what came of it.</source>
+        <translation>Schritt für Schritt: der Turnierserver, seine Meldeliste, wer davon hier bekannt ist, was hinübergeht und was dabei herauskam.</translation>
+    </message>
+    <message>
+        <source>Go on with the arrival</source>
+        <translation>Mit der Ankunft weitermachen</translation>
+    </message>
+    <message>
+        <source>Arrive</source>
+        <translation>Ankommen</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Kopierte Geräte</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Die Daten eines Geräts wurden kopiert, und beide Kopien haben weitergeschrieben. Die Angaben beider bleiben erhalten; wo sie abweichen, ist eine Frage offen. Benutzen Sie nur eines davon weiter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n Buch</numerusform>
+            <numerusform>%1: %n Bücher</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
@@ -1638,37 +2672,6 @@
         <translation>
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>A clock far ahead: %1</source>
-        <translation>Eine Uhr geht weit vor: %1</translation>
-    </message>
-    <message>
-        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
-        <translation>Was dort geschrieben wurde, trägt eine Zeit in der Zukunft. Alles bleibt erhalten; stellen Sie die Uhr dieses Geräts, bevor es wieder benutzt wird.</translation>
-    </message>
-    <message>
-        <source>Some books could not be made equal</source>
-        <translation>Einige Bücher konnten nicht abgeglichen werden</translation>
-    </message>
-    <message>
-        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
-    </message>
-    <message>
-        <source>Copied devices</source>
-        <translation>Kopierte Geräte</translation>
-    </message>
-    <message>
-        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
-        <translation>Die Daten eines Geräts wurden kopiert, und beide Kopien haben weitergeschrieben. Die Angaben beider bleiben erhalten; wo sie abweichen, ist eine Frage offen. Benutzen Sie nur eines davon weiter.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n book(s)</source>
-        <translation>
-            <numerusform>%1: %n Buch</numerusform>
-            <numerusform>%1: %n Bücher</numerusform>
         </translation>
     </message>
 </context>
@@ -2091,6 +3094,13 @@
         <source>Forget this player</source>
         <translation>Diesen Spieler vergessen</translation>
     </message>
+    <message numerus="yes">
+        <source>All %n books of this person that are linked go together.</source>
+        <translation>
+            <numerusform>Alle %n verknüpften Bücher dieser Person gehen zusammen.</numerusform>
+            <numerusform>Alle %n verknüpften Bücher dieser Person gehen zusammen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>FrameDrawing</name>
@@ -2144,6 +3154,76 @@
     </message>
 </context>
 <context>
+    <name>GiveCardModel</name>
+    <message>
+        <source>card of %1</source>
+        <translation>Karte von %1</translation>
+    </message>
+</context>
+<context>
+    <name>GiveCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Karte von %1</translation>
+    </message>
+    <message>
+        <source>There is no card</source>
+        <translation>Es gibt keine Karte</translation>
+    </message>
+    <message>
+        <source>The player did not agree that this goes to others. Ask, and record the answer under Consent first.</source>
+        <translation>Es fehlt die Zustimmung, dass dies an andere geht. Erst fragen und die Antwort unter Einwilligung festhalten.</translation>
+    </message>
+    <message>
+        <source>Scan it where the next racket is strung. Whoever sees it can read it.</source>
+        <translation>Dort scannen, wo der nächste Schläger bespannt wird. Wer ihn sieht, kann ihn lesen.</translation>
+    </message>
+    <message>
+        <source>Signed by %1, as of %2</source>
+        <translation>Unterschrieben von %1, Stand %2</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Was darauf steht</translation>
+    </message>
+    <message>
+        <source>Older setups and rackets for which there was no room: %1</source>
+        <translation>Ältere Wünsche und Schläger, für die kein Platz war: %1</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation>Als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Save as text</source>
+        <translation>Als Text speichern</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Text kopieren</translation>
+    </message>
+    <message>
+        <source>The picture is saved</source>
+        <translation>Das Bild ist gespeichert</translation>
+    </message>
+    <message>
+        <source>The text is saved</source>
+        <translation>Der Text ist gespeichert</translation>
+    </message>
+    <message>
+        <source>The text is copied</source>
+        <translation>Der Text ist kopiert</translation>
+    </message>
+    <message>
+        <source>The card was not saved</source>
+        <translation>Die Karte wurde nicht gespeichert</translation>
+    </message>
+</context>
+<context>
     <name>GoOnSheet</name>
     <message>
         <source>Go on without the player&apos;s word</source>
@@ -2172,6 +3252,112 @@
     <message>
         <source>Going on: %1</source>
         <translation>Geht weiter: %1</translation>
+    </message>
+</context>
+<context>
+    <name>HostCard</name>
+    <message>
+        <source>Let others exchange with this tablet</source>
+        <translation>Andere mit diesem Tablet abgleichen lassen</translation>
+    </message>
+    <message>
+        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
+        <translation>Ohne Turnierserver: im selben WLAN oder in einem, das dieses Tablet öffnet. Was Spieler erlaubt haben, gilt auch hier.</translation>
+    </message>
+    <message>
+        <source>What they get</source>
+        <translation>Was sie bekommen</translation>
+    </message>
+    <message>
+        <source>This event</source>
+        <translation>Dieses Turnier</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Ausgewählte Spieler</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 und seine Spieler; sie arbeiten dort mit diesem Tablet, und beide sehen, was das andere tut.</translation>
+    </message>
+    <message>
+        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
+        <translation>Die Bücher der ausgewählten Spieler und was sie selbst mitbringen. Von anderen erfahren sie nichts.</translation>
+    </message>
+    <message>
+        <source>What they bring comes here; they learn of nobody here.</source>
+        <translation>Was sie mitbringen, kommt hierher; von hier erfahren sie nichts.</translation>
+    </message>
+    <message>
+        <source>Let them</source>
+        <translation>Zulassen</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Andere erreichen dieses Tablet unter %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Noch ist niemand da. Ohne Code dürfen kommen: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
+        <translation>Noch ist niemand da. Code machen; auf dem anderen Tablet: Abgleich, Koppeln.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>Das nächste Tablet</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Bekommt und bringt</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Bekommt nur</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>Unter %1, bis %2</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Code machen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>HostModel</name>
+    <message>
+        <source>This tablet is in no network</source>
+        <translation>Dieses Tablet ist in keinem Netz</translation>
+    </message>
+    <message>
+        <source>Others can&apos;t reach this tablet</source>
+        <translation>Andere können dieses Tablet nicht erreichen</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the others are in, or open one on this tablet.</source>
+        <translation>Dem WLAN der anderen beitreten oder eines auf diesem Tablet öffnen.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Noch einmal versuchen; bleibt es so, die Zeile darunter denen zeigen, die die Tablets betreuen.</translation>
+    </message>
+    <message>
+        <source>both agree</source>
+        <translation>beide stimmen überein</translation>
+    </message>
+    <message>
+        <source>being brought up to date</source>
+        <translation>wird abgeglichen</translation>
     </message>
 </context>
 <context>
@@ -2273,6 +3459,260 @@
     <message>
         <source>Put right earlier</source>
         <translation>Früher behoben</translation>
+    </message>
+</context>
+<context>
+    <name>IntakeModel</name>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n Spieler</numerusform>
+            <numerusform>%n Spieler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n Turnier</numerusform>
+            <numerusform>%n Turniere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the private kit</source>
+        <translation>die private Tasche</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n Bild</numerusform>
+            <numerusform>%n Bilder</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of it is here already.</source>
+        <translation>Alles davon ist schon hier.</translation>
+    </message>
+    <message>
+        <source>New here: %1 of %2 entries.</source>
+        <translation>Neu hier: %1 von %2 Einträgen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, as the players agreed here: %n player(s)</source>
+        <translation>
+            <numerusform>Bleibt draußen, wie hier vereinbart: %n Spieler</numerusform>
+            <numerusform>Bleiben draußen, wie hier vereinbart: %n Spieler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Bleibt draußen, weil vergessen: %n Spieler</numerusform>
+            <numerusform>Bleiben draußen, weil vergessen: %n Spieler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(s) came in.</source>
+        <translation>
+            <numerusform>%n neuer Eintrag kam herein.</numerusform>
+            <numerusform>%n neue Einträge kamen herein.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were here already.</source>
+        <translation>
+            <numerusform>%n Eintrag war schon hier.</numerusform>
+            <numerusform>%n Einträge waren schon hier.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) came in.</source>
+        <translation>
+            <numerusform>%n Bild kam herein.</numerusform>
+            <numerusform>%n Bilder kamen herein.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) could not be stored.</source>
+        <translation>
+            <numerusform>%n Bild konnte nicht gespeichert werden.</numerusform>
+            <numerusform>%n Bilder konnten nicht gespeichert werden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left out, as the players agreed here: %1</source>
+        <translation>Ausgelassen, wie hier vereinbart: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Ausgelassen, weil vergessen: %n Spieler</numerusform>
+            <numerusform>Ausgelassen, weil vergessen: %n Spieler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Forgotten here too, because they withdrew: %n player(s)</source>
+        <translation>
+            <numerusform>Auch hier vergessen, weil zurückgezogen: %n Spieler</numerusform>
+            <numerusform>Auch hier vergessen, weil zurückgezogen: %n Spieler</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The clock of %1 was far ahead.</source>
+        <translation>Die Uhr von %1 ging weit vor.</translation>
+    </message>
+    <message>
+        <source>%1 took all of it in, %2.</source>
+        <translation>%1 hat alles aufgenommen, %2.</translation>
+    </message>
+    <message>
+        <source>%1 took a part of it in, %2.</source>
+        <translation>%1 hat einen Teil aufgenommen, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It holds %n book(s) of it.</source>
+        <translation>
+            <numerusform>Es hat davon %n Buch.</numerusform>
+            <numerusform>Es hat davon %n Bücher.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The event</source>
+        <translation>Das Turnier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n newer entry(s) here that are not there yet.</source>
+        <translation>
+            <numerusform>%1: %n neuerer Eintrag hier, der dort noch fehlt.</numerusform>
+            <numerusform>%1: %n neuere Einträge hier, die dort noch fehlen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the two devices hold different entries.</source>
+        <translation>%1: die beiden Geräte haben verschiedene Einträge.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were put aside; the Exchange page tells why.</source>
+        <translation>
+            <numerusform>%n Eintrag wurde beiseitegelegt, siehe Abgleich.</numerusform>
+            <numerusform>%n Einträge wurden beiseitegelegt, siehe Abgleich.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>IntakeSheet</name>
+    <message>
+        <source>Looking into it ...</source>
+        <translation>Wird angesehen ...</translation>
+    </message>
+    <message>
+        <source>It is being taken in; the app stays usable.</source>
+        <translation>Wird aufgenommen; die App bleibt benutzbar.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Passphrase</translation>
+    </message>
+    <message>
+        <source>Whoever made the file told it to you.</source>
+        <translation>Wer die Datei gemacht hat, hat sie Ihnen gesagt.</translation>
+    </message>
+    <message>
+        <source>It does not open with that. Small and large letters count.</source>
+        <translation>Damit öffnet sie sich nicht. Groß- und Kleinbuchstaben zählen.</translation>
+    </message>
+    <message>
+        <source>Backup of %1 (%2), made %3</source>
+        <translation>Sicherung von %1 (%2), gemacht %3</translation>
+    </message>
+    <message>
+        <source>From %1 (%2), made %3</source>
+        <translation>Von %1 (%2), gemacht %3</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>New here: %1</source>
+        <translation>Neu hier: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiteres</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This tablet takes the place of %1</source>
+        <translation>Dieses Tablet tritt an die Stelle von %1</translation>
+    </message>
+    <message>
+        <source>Everything of it comes here, the private kit too. From then on this tablet writes in its own name; pair it with the event servers again.</source>
+        <translation>Alles von ihm kommt hierher, auch die private Tasche. Von da an schreibt dieses Tablet in eigenem Namen; koppeln Sie es wieder mit den Turnierservern.</translation>
+    </message>
+    <message>
+        <source>Nobody here knows %1</source>
+        <translation>Hier kennt niemand %1</translation>
+    </message>
+    <message>
+        <source>Its Exchange page shows the words of its key. Are they these? %1</source>
+        <translation>Seine Seite Abgleich zeigt die Wörter seines Schlüssels. Sind es diese? %1</translation>
+    </message>
+    <message>
+        <source>The words are the same</source>
+        <translation>Die Wörter sind dieselben</translation>
+    </message>
+    <message>
+        <source>All of it is here</source>
+        <translation>Alles ist hier</translation>
+    </message>
+    <message numerus="yes">
+        <source>Two answers to one question: %n to be settled under Questions.</source>
+        <translation>
+            <numerusform>Zwei Antworten auf eine Frage: %n unter Fragen zu klären.</numerusform>
+            <numerusform>Zwei Antworten auf eine Frage: %n unter Fragen zu klären.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The receipt for %1 lies at %2. Give it back with the stick.</source>
+        <translation>Die Quittung für %1 liegt unter %2. Geben Sie sie mit dem Stick zurück.</translation>
+    </message>
+    <message>
+        <source>The receipt for %1 could not be put beside the file; save it elsewhere.</source>
+        <translation>Die Quittung für %1 ließ sich nicht neben die Datei legen; speichern Sie sie anderswo.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Put it back here</source>
+        <translation>Hier zurückspielen</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Fortfahren</translation>
+    </message>
+    <message>
+        <source>Save the receipt elsewhere</source>
+        <translation>Quittung anderswo speichern</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Andere Datei</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
@@ -2477,6 +3917,44 @@
     <message>
         <source>New time</source>
         <translation>Neue Zeit</translation>
+    </message>
+</context>
+<context>
+    <name>KeepCard</name>
+    <message>
+        <source>Players&apos; books on the event server</source>
+        <translation>Spielerbücher auf dem Turnierserver</translation>
+    </message>
+    <message>
+        <source>It keeps them. Tablets keep their own in any case.</source>
+        <translation>Er behält sie. Tablets behalten ihre eigenen in jedem Fall.</translation>
+    </message>
+    <message>
+        <source>It lets them go after %1. Tablets keep their own in any case.</source>
+        <translation>Er löscht sie nach dem %1. Tablets behalten ihre eigenen in jedem Fall.</translation>
+    </message>
+    <message>
+        <source>Days after the last one</source>
+        <translation>Tage nach dem letzten</translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation>Behalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rule for players&apos; books set</source>
+        <translation>Regel für Spielerbücher gesetzt</translation>
+    </message>
+    <message>
+        <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
+        <translation>Dieses Tablet vorher abgleichen: Danach tauscht der Server nichts mehr aus.</translation>
     </message>
 </context>
 <context>
@@ -3063,6 +4541,71 @@
     <message>
         <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
         <translation>Runde und Match dieses Tableaus, etwa 2/7; leer, wenn es eine eigene Zeit hat</translation>
+    </message>
+</context>
+<context>
+    <name>MatchWords</name>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>short form of the name</source>
+        <translation>Kurzform des Namens</translation>
+    </message>
+    <message>
+        <source>part of the name</source>
+        <translation>Teil des Namens</translation>
+    </message>
+    <message>
+        <source>family name</source>
+        <translation>Nachname</translation>
+    </message>
+    <message>
+        <source>given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>Name beinahe</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>Geburtsjahr</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>Schlaghand</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>Tournummer</translation>
+    </message>
+    <message>
+        <source>rackets</source>
+        <translation>Schläger</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n Schläger</numerusform>
+            <numerusform>%n Schläger</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3829,6 +5372,394 @@
     </message>
 </context>
 <context>
+    <name>PastColumnsCard</name>
+    <message>
+        <source>What its columns hold</source>
+        <translation>Was in den Spalten steht</translation>
+    </message>
+    <message>
+        <source>Found by their headings. Look whether it is right; what is not said is not used.</source>
+        <translation>An den Überschriften erkannt. Bitte prüfen; was nicht gesagt ist, wird nicht benutzt.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Nicht benutzt</translation>
+    </message>
+    <message>
+        <source>in %1, as its heading says</source>
+        <translation>in %1, wie die Überschrift sagt</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsModel</name>
+    <message>
+        <source>Not used</source>
+        <translation>Nicht benutzt</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Whole name</source>
+        <translation>Ganzer Name</translation>
+    </message>
+    <message>
+        <source>Name in own script</source>
+        <translation>Name in eigener Schrift</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Land, drei Buchstaben</translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation>Geburtsjahr</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Hand</translation>
+    </message>
+    <message>
+        <source>Tour number</source>
+        <translation>Nummer der Tour</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Turnier</translation>
+    </message>
+    <message>
+        <source>Racket’s mark</source>
+        <translation>Zeichen des Schlägers</translation>
+    </message>
+    <message>
+        <source>Racket’s maker</source>
+        <translation>Hersteller des Schlägers</translation>
+    </message>
+    <message>
+        <source>Racket’s model</source>
+        <translation>Modell des Schlägers</translation>
+    </message>
+    <message>
+        <source>String of the mains</source>
+        <translation>Saite längs</translation>
+    </message>
+    <message>
+        <source>Gauge of the mains</source>
+        <translation>Stärke längs</translation>
+    </message>
+    <message>
+        <source>Tension of the mains</source>
+        <translation>Härte längs</translation>
+    </message>
+    <message>
+        <source>String of the crosses</source>
+        <translation>Saite quer</translation>
+    </message>
+    <message>
+        <source>Gauge of the crosses</source>
+        <translation>Stärke quer</translation>
+    </message>
+    <message>
+        <source>Tension of the crosses</source>
+        <translation>Härte quer</translation>
+    </message>
+    <message>
+        <source>String (mains / crosses)</source>
+        <translation>Saite (längs / quer)</translation>
+    </message>
+    <message>
+        <source>Tension (mains / crosses)</source>
+        <translation>Härte (längs / quer)</translation>
+    </message>
+    <message>
+        <source>Pre-stretch</source>
+        <translation>Vorstrecken</translation>
+    </message>
+    <message>
+        <source>Who strung it</source>
+        <translation>Wer bespannt hat</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>a tension, such as 25, 25.5 kg or 55 lb</source>
+        <translation>eine Bespannungshärte wie 25, 25,5 kg oder 55 lb</translation>
+    </message>
+    <message>
+        <source>a gauge in mm, such as 1.25</source>
+        <translation>eine Stärke in mm wie 1,25</translation>
+    </message>
+    <message>
+        <source>per cent from 0 to 30</source>
+        <translation>Prozent von 0 bis 30</translation>
+    </message>
+    <message>
+        <source>a day, such as 2031-05-26 or 26.05.2031</source>
+        <translation>ein Tag wie 2031-05-26 oder 26.05.2031</translation>
+    </message>
+    <message>
+        <source>three letters, such as POR</source>
+        <translation>drei Buchstaben wie POR</translation>
+    </message>
+    <message>
+        <source>a year from 1900 to 2099</source>
+        <translation>ein Jahr von 1900 bis 2099</translation>
+    </message>
+    <message>
+        <source>right or left</source>
+        <translation>rechts oder links</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>ein Name</translation>
+    </message>
+    <message>
+        <source>a shorter text</source>
+        <translation>ein kürzerer Text</translation>
+    </message>
+    <message>
+        <source>A row can’t be read: %1</source>
+        <translation>Eine Zeile ist nicht lesbar: %1</translation>
+    </message>
+    <message>
+        <source>Line %1, %2</source>
+        <translation>Zeile %1, %2</translation>
+    </message>
+    <message>
+        <source>this is no tension in the unit of the others; write its unit beside it.</source>
+        <translation>das ist keine Bespannungshärte in der Einheit der anderen; die Einheit dazuschreiben.</translation>
+    </message>
+    <message>
+        <source>nothing stands there.</source>
+        <translation>dort steht nichts.</translation>
+    </message>
+    <message>
+        <source>“%1” is not %2.</source>
+        <translation>„%1“ ist nicht: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsSheet</name>
+    <message>
+        <source>Past jobs</source>
+        <translation>Frühere Aufträge</translation>
+    </message>
+    <message>
+        <source>A table of rackets strung before becomes the history of its players. Nothing is stored before you have looked at it, and an import can be taken back as one.</source>
+        <translation>Eine Tabelle früher bespannter Schläger wird zur Geschichte ihrer Spieler. Nichts wird gespeichert, bevor Sie es gesehen haben, und alles lässt sich auf einmal zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Tabelle wählen (CSV)</translation>
+    </message>
+    <message>
+        <source>Bringing in</source>
+        <translation>Wird übernommen</translation>
+    </message>
+    <message>
+        <source>Working on it</source>
+        <translation>In Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Brought in</source>
+        <translation>Übernommen</translation>
+    </message>
+    <message>
+        <source>Not all of it was brought in</source>
+        <translation>Nicht alles wurde übernommen</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Taken back, but for players on whom work went on since</source>
+        <translation>Zurückgenommen, außer bei denen, an denen seither weitergearbeitet wurde</translation>
+    </message>
+    <message>
+        <source>Not taken back</source>
+        <translation>Nicht zurückgenommen</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read</source>
+        <translation>Die Datei ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>This is no table that can be read</source>
+        <translation>Das ist keine lesbare Tabelle</translation>
+    </message>
+    <message>
+        <source>Which column holds the players&apos; names?</source>
+        <translation>In welcher Spalte stehen die Namen?</translation>
+    </message>
+    <message>
+        <source>Which column holds a string or a tension?</source>
+        <translation>In welcher Spalte steht eine Saite oder Bespannungshärte?</translation>
+    </message>
+    <message>
+        <source>The table can&apos;t be brought in like this</source>
+        <translation>So lässt sich die Tabelle nicht übernehmen</translation>
+    </message>
+    <message>
+        <source>How its letters are written</source>
+        <translation>Wie ihre Buchstaben geschrieben sind</translation>
+    </message>
+    <message>
+        <source>Unicode</source>
+        <translation>Unicode</translation>
+    </message>
+    <message>
+        <source>Windows, western</source>
+        <translation>Windows, westlich</translation>
+    </message>
+    <message>
+        <source>In which unit are tensions that say none? The figures do not tell.</source>
+        <translation>In welcher Einheit sind Bespannungshärten ohne Einheit? Die Zahlen sagen es nicht.</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit look like this one. Is that right?</source>
+        <translation>Bespannungshärten ohne Einheit sehen nach dieser aus. Stimmt das?</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit</source>
+        <translation>Bespannungshärten ohne Einheit</translation>
+    </message>
+    <message>
+        <source>What stands first in dates such as 03/04/2031? The table does not tell.</source>
+        <translation>Was steht in Daten wie 03/04/2031 zuerst? Die Tabelle sagt es nicht.</translation>
+    </message>
+    <message>
+        <source>What stands first in dates with slashes</source>
+        <translation>Was in Daten mit Schrägstrichen zuerst steht</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>The month</source>
+        <translation>Der Monat</translation>
+    </message>
+    <message>
+        <source>May be %1, who is known here. Rackets in the table: %2</source>
+        <translation>Vielleicht %1, hier bekannt. Schläger in der Tabelle: %2</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>The same</source>
+        <translation>Dieselbe Person</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anderes</translation>
+    </message>
+    <message>
+        <source>Who %1 is</source>
+        <translation>Wer %1 ist</translation>
+    </message>
+    <message numerus="yes">
+        <source>Would come in: %n racket(s)</source>
+        <translation>
+            <numerusform>Würde übernommen: %n Schläger</numerusform>
+            <numerusform>Würden übernommen: %n Schläger</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Here already: %n racket(s)</source>
+        <translation>
+            <numerusform>Schon hier: %n Schläger</numerusform>
+            <numerusform>Schon hier: %n Schläger</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Players known here: %1, new: %2</source>
+        <translation>Hier bekannte Spieler: %1, neue: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Ausgelassen: %n Zeile mit einem Fehler</numerusform>
+            <numerusform>Ausgelassen: %n Zeilen mit einem Fehler</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Brought in on this device</source>
+        <translation>Auf diesem Gerät übernommen</translation>
+    </message>
+    <message>
+        <source>%1, players: %2</source>
+        <translation>%1, Spieler: %2</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take %1 back</source>
+        <translation>%1 zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Every racket and player that came with it goes again, as one. What work has gone on with since stays.</source>
+        <translation>Jeder Schläger und Spieler, der damit kam, geht wieder, auf einmal. Woran seither weitergearbeitet wurde, bleibt.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV *.txt *.tsv)</source>
+        <translation>Tabellen (*.csv *.CSV *.txt *.tsv)</translation>
+    </message>
+</context>
+<context>
+    <name>PastRowsCard</name>
+    <message>
+        <source>Its rows</source>
+        <translation>Die Zeilen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Ausgelassen: %n Zeile mit einem Fehler</numerusform>
+            <numerusform>Ausgelassen: %n Zeilen mit einem Fehler</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>... and %1 more</source>
+        <translation>... und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PaymentCard</name>
     <message>
         <source>Take a payment</source>
@@ -4213,6 +6144,48 @@
         <source>Older ones</source>
         <translation>Ältere</translation>
     </message>
+    <message>
+        <source>Who has this book</source>
+        <translation>Wer dieses Buch hat</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
+        <translation>Geräte, die es mit diesem Tablet ausgetauscht haben. Zieht der Spieler zurück, erfährt es jedes beim nächsten Treffen.</translation>
+    </message>
+    <message>
+        <source>%1 has it from here, last %2</source>
+        <translation>%1 hat es von hier, zuletzt %2</translation>
+    </message>
+    <message>
+        <source>It came from %1, last %2</source>
+        <translation>Es kam von %1, zuletzt %2</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerPick</name>
+    <message>
+        <source>All of this event</source>
+        <translation>Alle dieses Turniers</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Niemand</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Spieler finden</translation>
+    </message>
+    <message>
+        <source>Nobody is chosen yet</source>
+        <translation>Noch ist niemand ausgewählt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) chosen</source>
+        <translation>
+            <numerusform>%n Spieler ausgewählt</numerusform>
+            <numerusform>%n Spieler ausgewählt</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PlayersPage</name>
@@ -4267,6 +6240,22 @@
     <message>
         <source>Forget this player</source>
         <translation>Diesen Spieler vergessen</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Karte annehmen</translation>
+    </message>
+    <message>
+        <source>Make cards</source>
+        <translation>Karten machen</translation>
+    </message>
+    <message>
+        <source>Past jobs</source>
+        <translation>Frühere Aufträge</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
     </message>
 </context>
 <context>
@@ -4443,6 +6432,10 @@
     <message>
         <source>Page %1: %2</source>
         <translation>Seite %1: %2</translation>
+    </message>
+    <message>
+        <source>Not on it</source>
+        <translation>Nicht dabei</translation>
     </message>
 </context>
 <context>
@@ -4891,6 +6884,10 @@
     <message>
         <source>What does it cost?</source>
         <translation>Was kostet es?</translation>
+    </message>
+    <message>
+        <source>two linked books of this player differ</source>
+        <translation>zwei verknüpfte Bücher dieses Spielers weichen ab</translation>
     </message>
 </context>
 <context>
@@ -6418,6 +8415,235 @@
     <message>
         <source>Scan with the camera</source>
         <translation>Mit der Kamera scannen</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardModel</name>
+    <message>
+        <source>Card of %1 taken in</source>
+        <translation>Karte von %1 angenommen</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Karte von %1</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Karte annehmen</translation>
+    </message>
+    <message>
+        <source>The picture can&apos;t be read</source>
+        <translation>Das Bild ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>No code is to be seen on the picture</source>
+        <translation>Auf dem Bild ist kein Code zu sehen</translation>
+    </message>
+    <message>
+        <source>This is no player card</source>
+        <translation>Das ist keine Spielerkarte</translation>
+    </message>
+    <message>
+        <source>The card is damaged</source>
+        <translation>Die Karte ist beschädigt</translation>
+    </message>
+    <message>
+        <source>The card is forged</source>
+        <translation>Die Karte ist gefälscht</translation>
+    </message>
+    <message>
+        <source>The card is of a newer version</source>
+        <translation>Die Karte ist von einer neueren Version</translation>
+    </message>
+    <message>
+        <source>Signed by a device that was shut out</source>
+        <translation>Unterschrieben von einem ausgeschlossenen Gerät</translation>
+    </message>
+    <message>
+        <source>This player was forgotten here</source>
+        <translation>Dieser Spieler wurde hier vergessen</translation>
+    </message>
+    <message>
+        <source>The player did not agree to this</source>
+        <translation>Die Zustimmung dazu fehlt</translation>
+    </message>
+    <message>
+        <source>The card is not taken</source>
+        <translation>Die Karte wird nicht angenommen</translation>
+    </message>
+    <message>
+        <source>Take a picture from nearer by, straight from above and without shine.</source>
+        <translation>Ein Bild aus der Nähe machen, gerade von oben und ohne Glanz.</translation>
+    </message>
+    <message>
+        <source>The code says something else. A card begins with WEAVELOG:CARD.</source>
+        <translation>Der Code sagt etwas anderes. Eine Karte beginnt mit WEAVELOG:CARD.</translation>
+    </message>
+    <message>
+        <source>Some of its letters are wrong or missing: scan it again.</source>
+        <translation>Einige Zeichen sind falsch oder fehlen: noch einmal scannen.</translation>
+    </message>
+    <message>
+        <source>The device that it names did not sign it. Do not use it: ask the player, and tell the head of the room.</source>
+        <translation>Das genannte Gerät hat sie nicht unterschrieben. Nicht benutzen: im Gespräch nachfragen und die Leitung informieren.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this device.</source>
+        <translation>Weavelog auf diesem Gerät aktualisieren.</translation>
+    </message>
+    <message>
+        <source>The card is whole. But %1 signed it, which was lost or shut out, on %2. Ask the player, or somebody else for a card.</source>
+        <translation>Die Karte ist heil. Aber %1 hat sie am %2 unterschrieben, ein verlorenes oder ausgeschlossenes Gerät. Im Gespräch nachfragen oder anderswo um eine Karte bitten.</translation>
+    </message>
+    <message>
+        <source>The player withdrew. Who wants to be known again begins anew at the desk, and is asked for consent.</source>
+        <translation>Die Einwilligung wurde zurückgezogen. Wer wieder bekannt sein will, fängt an der Annahme neu an und wird gefragt.</translation>
+    </message>
+    <message>
+        <source>Withdrawn, or for one room only. Ask the player and record the answer first.</source>
+        <translation>Zurückgezogen oder nur für einen Raum. Erst fragen und die Antwort festhalten.</translation>
+    </message>
+    <message>
+        <source>With the camera</source>
+        <translation>Mit der Kamera</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Suche läuft ...</translation>
+    </message>
+    <message>
+        <source>From a picture</source>
+        <translation>Aus einem Bild</translation>
+    </message>
+    <message>
+        <source>Or scan it with a scanner now, or paste its text here.</source>
+        <translation>Oder jetzt mit einem Scanner scannen, oder ihren Text hier einfügen.</translation>
+    </message>
+    <message>
+        <source>Text of the card</source>
+        <translation>Text der Karte</translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Nothing new: all of it is here</source>
+        <translation>Nichts Neues: alles ist schon hier</translation>
+    </message>
+    <message>
+        <source>Signed by %1, on %2</source>
+        <translation>Unterschrieben von %1 am %2</translation>
+    </message>
+    <message>
+        <source>That is this device.</source>
+        <translation>Das ist dieses Gerät.</translation>
+    </message>
+    <message>
+        <source>An event server that this device was paired with.</source>
+        <translation>Ein Turnierserver, mit dem dieses Gerät gekoppelt wurde.</translation>
+    </message>
+    <message>
+        <source>A device of this room.</source>
+        <translation>Ein Gerät dieses Raums.</translation>
+    </message>
+    <message>
+        <source>A device whose work is held here.</source>
+        <translation>Ein Gerät, dessen Arbeit hier vorliegt.</translation>
+    </message>
+    <message>
+        <source>This device does not know it.</source>
+        <translation>Dieses Gerät kennt es nicht.</translation>
+    </message>
+    <message>
+        <source>Words of its key: %1</source>
+        <translation>Wörter seines Schlüssels: %1</translation>
+    </message>
+    <message>
+        <source>It was signed by a clock that is ahead of this device&apos;s: what seems newer on it may not be.</source>
+        <translation>Die Uhr, mit der unterschrieben wurde, geht gegenüber dieser vor: was neuer scheint, muss es nicht sein.</translation>
+    </message>
+    <message>
+        <source>This very card was taken in before.</source>
+        <translation>Genau diese Karte wurde schon angenommen.</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Was darauf steht</translation>
+    </message>
+    <message>
+        <source>Newer on the card</source>
+        <translation>Auf der Karte neuer</translation>
+    </message>
+    <message>
+        <source>Take these as well: the player says so</source>
+        <translation>Auch das übernehmen: so wurde es gesagt</translation>
+    </message>
+    <message>
+        <source>Older than what is held here: stays as it is here</source>
+        <translation>Älter als das Hiesige: bleibt, wie es hier ist</translation>
+    </message>
+    <message>
+        <source>Open questions: a person closes them first</source>
+        <translation>Offene Fragen: erst schließt sie ein Mensch</translation>
+    </message>
+    <message>
+        <source>The player is not known here yet: the card begins the book.</source>
+        <translation>Hier noch nicht bekannt: die Karte beginnt das Buch.</translation>
+    </message>
+    <message numerus="yes">
+        <source>New here: %n field(s)</source>
+        <translation>
+            <numerusform>Hier neu: %n Angabe</numerusform>
+            <numerusform>Hier neu: %n Angaben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing on it is missing here.</source>
+        <translation>Hier fehlt nichts davon.</translation>
+    </message>
+    <message>
+        <source>Agreed to here: %1</source>
+        <translation>Hier zugestimmt: %1</translation>
+    </message>
+    <message>
+        <source>A card carries no consent. Ask the player where this may go, and record the answer.</source>
+        <translation>Eine Karte trägt keine Einwilligung. Fragen, wohin dies gehen darf, und die Antwort festhalten.</translation>
+    </message>
+    <message>
+        <source>A stranger signed it</source>
+        <translation>Ein fremdes Gerät hat sie unterschrieben</translation>
+    </message>
+    <message>
+        <source>The signature holds, but no signature says that a stranger is honest. Read it to the player first.</source>
+        <translation>Die Unterschrift stimmt, aber keine sagt, dass ein Fremder ehrlich ist. Erst vorlesen und bestätigen lassen.</translation>
+    </message>
+    <message>
+        <source>The player says that it is right</source>
+        <translation>Mir wurde gesagt, dass es stimmt</translation>
+    </message>
+    <message>
+        <source>Ask the player before stringing by a card; the makers’ instructions for frame and string come first.</source>
+        <translation>Vor dem Bespannen nach einer Karte nachfragen; die Anleitungen der Hersteller von Rahmen und Saite gehen vor.</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>To the player</source>
+        <translation>Zur Person</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</translation>
     </message>
 </context>
 <context>

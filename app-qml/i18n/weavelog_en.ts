@@ -12,7 +12,45 @@
     </message>
 </context>
 <context>
-    <name>ArrivalCard</name>
+    <name>ArrivalAccount</name>
+    <message numerus="yes">
+        <source>Stayed here: %n player(s) of the list</source>
+        <translation>
+            <numerusform>Stayed here: %n player of the list</numerusform>
+            <numerusform>Stayed here: %n players of the list</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) need(s) an answer</source>
+        <translation>
+            <numerusform>%n question needs an answer</numerusform>
+            <numerusform>%n questions need an answer</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Set aside: %n entry</numerusform>
+            <numerusform>Set aside: %n entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Both hold the same, over %n book. The event server tells the same words: compare them.</numerusform>
+            <numerusform>Both hold the same, over %n books. The event server tells the same words: compare them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalPage</name>
+    <message numerus="yes">
+        <source>%n entry(s)</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>Send %n player(s)</source>
         <translation>
@@ -22,12 +60,74 @@
     </message>
 </context>
 <context>
-    <name>ArrivalModel</name>
+    <name>ArrivalPeople</name>
     <message numerus="yes">
-        <source>%n day(s) ago</source>
+        <source>The room gains %n player(s)</source>
         <translation>
-            <numerusform>%n day ago</numerusform>
-            <numerusform>%n days ago</numerusform>
+            <numerusform>The room gains %n player</numerusform>
+            <numerusform>The room gains %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n racket</numerusform>
+            <numerusform>%n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From the room came %n player(s)</source>
+        <translation>
+            <numerusform>From the room came %n player</numerusform>
+            <numerusform>From the room came %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay(s) here</source>
+        <translation>
+            <numerusform>%n player stays here</numerusform>
+            <numerusform>%n players stay here</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be answered: is it this one?</source>
+        <translation>
+            <numerusform>%n to be answered: is it this one?</numerusform>
+            <numerusform>%n to be answered: is it this one?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Show more; %n still hidden</source>
+        <translation>
+            <numerusform>Show more; %n still hidden</numerusform>
+            <numerusform>Show more; %n still hidden</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalProgress</name>
+    <message numerus="yes">
+        <source>About %n second(s) left</source>
+        <translation>
+            <numerusform>About %n second left</numerusform>
+            <numerusform>About %n seconds left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n minute(s) left</source>
+        <translation>
+            <numerusform>About %n minute left</numerusform>
+            <numerusform>About %n minutes left</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalWords</name>
+    <message numerus="yes">
+        <source>newer by %n day(s)</source>
+        <translation>
+            <numerusform>newer by %n day</numerusform>
+            <numerusform>newer by %n days</numerusform>
         </translation>
     </message>
 </context>
@@ -75,6 +175,54 @@
         <translation>
             <numerusform>%n player without a bench</numerusform>
             <numerusform>%n players without a bench</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BundleModel</name>
+    <message numerus="yes">
+        <source>%n book(s)</source>
+        <translation>
+            <numerusform>%n book</numerusform>
+            <numerusform>%n books</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BundleSheet</name>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n player</numerusform>
+            <numerusform>%n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n picture</numerusform>
+            <numerusform>%n pictures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays here: %n book(s)</source>
+        <translation>
+            <numerusform>Stays here: %n book</numerusform>
+            <numerusform>Stay here: %n books</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>
@@ -137,6 +285,16 @@
     </message>
 </context>
 <context>
+    <name>DevicesCard</name>
+    <message numerus="yes">
+        <source>%n entry(s) later</source>
+        <translation>
+            <numerusform>%n entry later</numerusform>
+            <numerusform>%n entries later</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DrawModel</name>
     <message numerus="yes">
         <source>%n place(s)</source>
@@ -154,7 +312,14 @@
     </message>
 </context>
 <context>
-    <name>ExchangePage</name>
+    <name>ExchangeOverview</name>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n book</numerusform>
+            <numerusform>%1: %n books</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
         <translation>
@@ -181,13 +346,6 @@
         <translation>
             <numerusform>%n day</numerusform>
             <numerusform>%n days</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n book(s)</source>
-        <translation>
-            <numerusform>%1: %n book</numerusform>
-            <numerusform>%1: %n books</numerusform>
         </translation>
     </message>
 </context>
@@ -226,6 +384,134 @@
     </message>
 </context>
 <context>
+    <name>ForgetSheet</name>
+    <message numerus="yes">
+        <source>All %n books of this person that are linked go together.</source>
+        <translation>
+            <numerusform>The %n book of this person goes.</numerusform>
+            <numerusform>All %n books of this person that are linked go together.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>IntakeModel</name>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n player</numerusform>
+            <numerusform>%n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n picture</numerusform>
+            <numerusform>%n pictures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, as the players agreed here: %n player(s)</source>
+        <translation>
+            <numerusform>Stays out, as the player agreed here: %n player</numerusform>
+            <numerusform>Stay out, as the players agreed here: %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Stays out, because forgotten: %n player</numerusform>
+            <numerusform>Stay out, because forgotten: %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(s) came in.</source>
+        <translation>
+            <numerusform>%n new entry came in.</numerusform>
+            <numerusform>%n new entries came in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were here already.</source>
+        <translation>
+            <numerusform>%n entry was here already.</numerusform>
+            <numerusform>%n entries were here already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) came in.</source>
+        <translation>
+            <numerusform>%n picture came in.</numerusform>
+            <numerusform>%n pictures came in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) could not be stored.</source>
+        <translation>
+            <numerusform>%n picture could not be stored.</numerusform>
+            <numerusform>%n pictures could not be stored.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Left out, because forgotten: %n player</numerusform>
+            <numerusform>Left out, because forgotten: %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Forgotten here too, because they withdrew: %n player(s)</source>
+        <translation>
+            <numerusform>Forgotten here too, after withdrawing: %n player</numerusform>
+            <numerusform>Forgotten here too, after withdrawing: %n players</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It holds %n book(s) of it.</source>
+        <translation>
+            <numerusform>It holds %n book of it.</numerusform>
+            <numerusform>It holds %n books of it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n newer entry(s) here that are not there yet.</source>
+        <translation>
+            <numerusform>%1: %n newer entry here that is not there yet.</numerusform>
+            <numerusform>%1: %n newer entries here that are not there yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were put aside; the Exchange page tells why.</source>
+        <translation>
+            <numerusform>%n entry was put aside; the Exchange page tells why.</numerusform>
+            <numerusform>%n entries were put aside; the Exchange page tells why.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>IntakeSheet</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Two answers to one question: %n to be settled under Questions.</source>
+        <translation>
+            <numerusform>Two answers to one question: %n to be settled under Questions.</numerusform>
+            <numerusform>Two answers to one question: %n to be settled under Questions.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>JobList</name>
     <message numerus="yes">
         <source>%n job(s), newest first</source>
@@ -253,6 +539,16 @@
     </message>
 </context>
 <context>
+    <name>KeepCard</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ListsModel</name>
     <message numerus="yes">
         <source>Too long to be read at the bench: leave out about %n letter(s).</source>
@@ -269,6 +565,23 @@
         <translation>
             <numerusform>%n racket since its clamps were cleaned</numerusform>
             <numerusform>%n rackets since its clamps were cleaned</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MatchWords</name>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n racket</numerusform>
+            <numerusform>%n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
         </translation>
     </message>
 </context>
@@ -303,6 +616,40 @@
     </message>
 </context>
 <context>
+    <name>PastJobsSheet</name>
+    <message numerus="yes">
+        <source>Would come in: %n racket(s)</source>
+        <translation>
+            <numerusform>Would come in: %n racket</numerusform>
+            <numerusform>Would come in: %n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Here already: %n racket(s)</source>
+        <translation>
+            <numerusform>Here already: %n racket</numerusform>
+            <numerusform>Here already: %n rackets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Left out: %n row with a mistake</numerusform>
+            <numerusform>Left out: %n rows with a mistake</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PastRowsCard</name>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Left out: %n row with a mistake</numerusform>
+            <numerusform>Left out: %n rows with a mistake</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PersonLinks</name>
     <message numerus="yes">
         <source>%n racket(s)</source>
@@ -319,6 +666,16 @@
         <translation>
             <numerusform>%n photo kept</numerusform>
             <numerusform>%n photos kept</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PlayerPick</name>
+    <message numerus="yes">
+        <source>%n player(s) chosen</source>
+        <translation>
+            <numerusform>%n player chosen</numerusform>
+            <numerusform>%n players chosen</numerusform>
         </translation>
     </message>
 </context>
@@ -468,6 +825,16 @@
         <translation>
             <numerusform>%n set</numerusform>
             <numerusform>%n sets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardSheet</name>
+    <message numerus="yes">
+        <source>New here: %n field(s)</source>
+        <translation>
+            <numerusform>New here: %n field</numerusform>
+            <numerusform>New here: %n fields</numerusform>
         </translation>
     </message>
 </context>

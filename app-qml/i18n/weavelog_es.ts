@@ -116,18 +116,186 @@
     </message>
 </context>
 <context>
-    <name>ArrivalCard</name>
+    <name>AlikeCard</name>
     <message>
-        <source>Entry list</source>
-        <translation>Lista de inscritos</translation>
+        <source>This player is known here</source>
+        <translation>Este jugador es conocido aquí</translation>
     </message>
     <message>
-        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
-        <translation>%1 conocidos aquí, %2 por mirar, de %3. Los historiales marcados van al servidor; de nadie más se entera.</translation>
+        <source>Is it one of these players?</source>
+        <translation>¿Es uno de estos jugadores?</translation>
     </message>
     <message>
-        <source>Tick all known players</source>
-        <translation>Marcar todos los conocidos</translation>
+        <source>Written down: %1</source>
+        <translation>Anotado: %1</translation>
+    </message>
+    <message>
+        <source>None of these: somebody else</source>
+        <translation>Ninguno de ellos: es otra persona</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalAccount</name>
+    <message>
+        <source>Came and went</source>
+        <translation>Llegado y enviado</translation>
+    </message>
+    <message>
+        <source>Players who were not here before</source>
+        <translation>Jugadores que antes no estaban aquí</translation>
+    </message>
+    <message>
+        <source>Rackets that came</source>
+        <translation>Raquetas llegadas</translation>
+    </message>
+    <message>
+        <source>Players who went to the room</source>
+        <translation>Jugadores enviados a la sala</translation>
+    </message>
+    <message>
+        <source>Rackets that went</source>
+        <translation>Raquetas enviadas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stayed here: %n player(s) of the list</source>
+        <translation>
+            <numerusform>Se quedó aquí: %n jugador de la lista</numerusform>
+            <numerusform>Se quedaron aquí: %n jugadores de la lista</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody of the list stayed behind</source>
+        <translation>Nadie de la lista se quedó atrás</translation>
+    </message>
+    <message>
+        <source>Everybody else on this tablet stayed too; the event server does not learn of them.</source>
+        <translation>Todos los demás de esta tableta también se quedaron; el servidor del torneo no sabe nada de ellos.</translation>
+    </message>
+    <message>
+        <source>Have not agreed to it: %1</source>
+        <translation>No han dado su acuerdo: %1</translation>
+    </message>
+    <message>
+        <source>Nobody said whether it is them: %1</source>
+        <translation>Nadie ha dicho si son ellos: %1</translation>
+    </message>
+    <message>
+        <source>Were not ticked: %1</source>
+        <translation>No se marcaron: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) need(s) an answer</source>
+        <translation>
+            <numerusform>%n pregunta necesita respuesta</numerusform>
+            <numerusform>%n preguntas necesitan respuesta</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where two rooms gave different answers both stand, until the player is asked.</source>
+        <translation>Donde dos salas dieron respuestas distintas quedan ambas hasta que se pregunte al jugador.</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Apartado: %n entrada</numerusform>
+            <numerusform>Apartado: %n entradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They broke a rule and were not taken over; the exchange shows them.</source>
+        <translation>Incumplen una regla y no se aceptaron; el intercambio las muestra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Ambos tienen lo mismo, en %n libro. El servidor del torneo dice las mismas palabras: compárelas.</numerusform>
+            <numerusform>Ambos tienen lo mismo, en %n libros. El servidor del torneo dice las mismas palabras: compárelas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Algunos libros no se pudieron igualar</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalMeet</name>
+    <message>
+        <source>A server that this tablet knows</source>
+        <translation>Un servidor que esta tableta conoce</translation>
+    </message>
+    <message>
+        <source>Paired before: it only has to be met again.</source>
+        <translation>Ya emparejado: solo hay que encontrarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Emparejando ...</translation>
+    </message>
+    <message>
+        <source>Scan the code with the camera</source>
+        <translation>Escanear el código con la cámara</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalPage</name>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Llegada a un torneo</translation>
+    </message>
+    <message>
+        <source>Not connected just now</source>
+        <translation>Sin conexión por ahora</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: everything goes on by itself where it stopped, also after the app was closed.</source>
+        <translation>No se pierde nada: todo sigue por sí solo donde se detuvo, también después de cerrar la aplicación.</translation>
+    </message>
+    <message>
+        <source>Meet the event server</source>
+        <translation>Encontrar el servidor del torneo</translation>
+    </message>
+    <message>
+        <source>The entry list comes over</source>
+        <translation>Llega la lista de inscritos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s)</source>
+        <translation>
+            <numerusform>%n inscrito</numerusform>
+            <numerusform>%n inscritos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Who of it is known here, and what each side gains</source>
+        <translation>Quién es conocido aquí y qué gana cada lado</translation>
+    </message>
+    <message>
+        <source>%1 known, %2 to be looked at, %3 new</source>
+        <translation>%1 conocidos, %2 por mirar, %3 nuevos</translation>
+    </message>
+    <message>
+        <source>Both bring each other up to date</source>
+        <translation>Ambos se ponen al día</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation>Qué resultó</translation>
+    </message>
+    <message>
+        <source>Back to the exchange</source>
+        <translation>Volver al intercambio</translation>
+    </message>
+    <message>
+        <source>Look at the players again</source>
+        <translation>Mirar otra vez a los jugadores</translation>
     </message>
     <message numerus="yes">
         <source>Send %n player(s)</source>
@@ -137,54 +305,198 @@
         </translation>
     </message>
     <message>
-        <source>Nobody is ticked</source>
-        <translation>Nadie está marcado</translation>
+        <source>Go on, nobody is ticked</source>
+        <translation>Seguir, nadie está marcado</translation>
     </message>
     <message>
-        <source>Show those who are new, too</source>
-        <translation>Mostrar también los nuevos</translation>
+        <source>Go on without an entry list</source>
+        <translation>Seguir sin lista de inscritos</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
-    <name>ArrivalModel</name>
+    <name>ArrivalPeople</name>
     <message>
-        <source>name</source>
-        <translation>nombre</translation>
-    </message>
-    <message>
-        <source>name nearly</source>
-        <translation>nombre casi</translation>
-    </message>
-    <message>
-        <source>country</source>
-        <translation>país</translation>
-    </message>
-    <message>
-        <source>birth year</source>
-        <translation>año de nacimiento</translation>
-    </message>
-    <message>
-        <source>hand</source>
-        <translation>mano</translation>
-    </message>
-    <message>
-        <source>tour number</source>
-        <translation>número del circuito</translation>
+        <source>Nobody is ticked that the room does not have: it gains nothing yet.</source>
+        <translation>No hay nadie marcado que la sala no tenga: todavía no gana nada.</translation>
     </message>
     <message numerus="yes">
-        <source>%n day(s) ago</source>
+        <source>The room gains %n player(s)</source>
         <translation>
-            <numerusform>hace %n día</numerusform>
-            <numerusform>hace %n días</numerusform>
+            <numerusform>La sala gana %n jugador</numerusform>
+            <numerusform>La sala gana %n jugadores</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raqueta</numerusform>
+            <numerusform>%n raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new to it</source>
+        <translation>%1 del todo nuevos para ella</translation>
+    </message>
+    <message>
+        <source>%1 with a newer last time</source>
+        <translation>%1 con una última vez más reciente</translation>
+    </message>
+    <message>
+        <source>The room had nothing of these players that was not here.</source>
+        <translation>La sala no tenía nada de estos jugadores que faltara aquí.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From the room came %n player(s)</source>
+        <translation>
+            <numerusform>De la sala llegó %n jugador</numerusform>
+            <numerusform>De la sala llegaron %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new here</source>
+        <translation>%1 del todo nuevos aquí</translation>
+    </message>
+    <message>
+        <source>never answered: may go, and are asked at their first drop-off</source>
+        <translation>nunca respondió: puede ir, y se pregunta en la primera entrega</translation>
+    </message>
+    <message>
+        <source>for this room only</source>
+        <translation>solo para esta sala</translation>
+    </message>
+    <message>
+        <source>to events that they enter</source>
+        <translation>a los torneos en que se inscriben</translation>
+    </message>
+    <message>
+        <source>to any room</source>
+        <translation>a cualquier sala</translation>
+    </message>
+    <message>
+        <source>What each side gains</source>
+        <translation>Qué gana cada lado</translation>
+    </message>
+    <message>
+        <source>Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>El historial de los marcados va al servidor del torneo; de nadie más se entera.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay(s) here</source>
+        <translation>
+            <numerusform>%n jugador se queda aquí</numerusform>
+            <numerusform>%n jugadores se quedan aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
+        <translation>No han aceptado que su historial vaya a esta sala: %1. Pregúnteles en el mostrador; su ficha tiene la pregunta.</translation>
+    </message>
+    <message>
+        <source>Entry list</source>
+        <translation>Lista de inscritos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be answered: is it this one?</source>
+        <translation>
+            <numerusform>%n por responder: ¿es este?</numerusform>
+            <numerusform>%n por responder: ¿es este?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Marcar todos los conocidos</translation>
+    </message>
+    <message numerus="yes">
+        <source>Show more; %n still hidden</source>
+        <translation>
+            <numerusform>Mostrar más; queda %n oculto</numerusform>
+            <numerusform>Mostrar más; quedan %n ocultos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 × agreed: %2</source>
+        <translation>%1 × aceptado: %2</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Conocidos</translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation>Por mirar</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuevos</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalProgress</name>
+    <message>
+        <source>Waits for the connection</source>
+        <translation>Espera la conexión</translation>
+    </message>
+    <message>
+        <source>This event has no entry list yet</source>
+        <translation>Este torneo aún no tiene lista de inscritos</translation>
+    </message>
+    <message>
+        <source>Coming and going</source>
+        <translation>En camino en ambos sentidos</translation>
+    </message>
+    <message>
+        <source>It comes by itself as soon as the room has one. You can go on without it and arrive once more later.</source>
+        <translation>Llega sola en cuanto la sala tenga una. Puede seguir sin ella y repetir la llegada más tarde.</translation>
+    </message>
+    <message>
+        <source>Players that are here can be used already; the app may be closed meanwhile.</source>
+        <translation>Los jugadores que ya están aquí se pueden usar; entretanto la aplicación puede cerrarse.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n second(s) left</source>
+        <translation>
+            <numerusform>Queda alrededor de %n segundo</numerusform>
+            <numerusform>Quedan alrededor de %n segundos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n minute(s) left</source>
+        <translation>
+            <numerusform>Queda alrededor de %n minuto</numerusform>
+            <numerusform>Quedan alrededor de %n minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From the room to this tablet: books</source>
+        <translation>De la sala a esta tableta: libros</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>From this tablet to the room: entries</source>
+        <translation>De esta tableta a la sala: entradas</translation>
+    </message>
+    <message>
+        <source>Finding out what either side lacks</source>
+        <translation>Busca lo que falta a cada lado</translation>
     </message>
 </context>
 <context>
     <name>ArrivalRow</name>
-    <message>
-        <source>Goes across</source>
-        <translation>Pasa</translation>
-    </message>
     <message>
         <source>Known</source>
         <translation>Conocido</translation>
@@ -202,12 +514,73 @@
         <translation>No ha aceptado que este historial pase a otros torneos: pregunte al jugador</translation>
     </message>
     <message>
-        <source>Alike: %1</source>
-        <translation>Coincide: %1</translation>
+        <source>Both have it</source>
+        <translation>Ambos lo tienen</translation>
     </message>
     <message>
-        <source>Differs: %1</source>
-        <translation>Difiere: %1</translation>
+        <source>None of these: the room&apos;s %1 is somebody else</source>
+        <translation>Ninguno de ellos: %1 de la sala es otra persona</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalStepHead</name>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>después</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalWords</name>
+    <message>
+        <source>newer by hours</source>
+        <translation>más reciente por horas</translation>
+    </message>
+    <message numerus="yes">
+        <source>newer by %n day(s)</source>
+        <translation>
+            <numerusform>más reciente por %n día</numerusform>
+            <numerusform>más reciente por %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The room has this already</source>
+        <translation>La sala ya lo tiene</translation>
+    </message>
+    <message>
+        <source>All new to the room</source>
+        <translation>Del todo nuevo para la sala</translation>
+    </message>
+    <message>
+        <source>All new to the room: %1</source>
+        <translation>Del todo nuevo para la sala: %1</translation>
+    </message>
+    <message>
+        <source>The room gets what was agreed</source>
+        <translation>La sala recibe lo acordado</translation>
+    </message>
+    <message>
+        <source>The room gets %1 more</source>
+        <translation>La sala recibe además: %1</translation>
+    </message>
+    <message>
+        <source>Came from the room</source>
+        <translation>Llegó de la sala</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1</source>
+        <translation>Llegó de la sala: %1</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1 more</source>
+        <translation>Llegó de la sala además: %1</translation>
     </message>
 </context>
 <context>
@@ -893,6 +1266,221 @@
     </message>
 </context>
 <context>
+    <name>BundleModel</name>
+    <message>
+        <source>Your private kit</source>
+        <translation>Su material privado</translation>
+    </message>
+    <message>
+        <source>Whoever knows a passphrase</source>
+        <translation>Quien conozca una frase de paso</translation>
+    </message>
+    <message>
+        <source>whoever knows the passphrase</source>
+        <translation>quien conozca la frase de paso</translation>
+    </message>
+    <message>
+        <source>taken in by %1, %2</source>
+        <translation>recibido por %1, %2</translation>
+    </message>
+    <message>
+        <source>taken in by %1 in part, %2</source>
+        <translation>recibido en parte por %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n book(s)</source>
+        <translation>
+            <numerusform>%n libro</numerusform>
+            <numerusform>%n libros</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, for %2</source>
+        <translation>%1, para %2</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSeal</name>
+    <message>
+        <source>Who can open it</source>
+        <translation>Quién puede abrirlo</translation>
+    </message>
+    <message>
+        <source>Only that device can read it. Nobody has to remember anything.</source>
+        <translation>Solo ese dispositivo puede leerlo. Nadie tiene que recordar nada.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Frase de paso</translation>
+    </message>
+    <message>
+        <source>Four or five words that do not belong together.</source>
+        <translation>Cuatro o cinco palabras que no van juntas.</translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation>La misma otra vez</translation>
+    </message>
+    <message>
+        <source>It is not the same yet.</source>
+        <translation>Aún no es la misma.</translation>
+    </message>
+    <message>
+        <source>Write them down now, and tell them; do not leave them beside the stick. They are shown this once.</source>
+        <translation>Anótelas ahora y dígalas; no las deje junto a la memoria. Solo se muestran esta vez.</translation>
+    </message>
+    <message>
+        <source>Nobody can open the file without it, this tablet neither.</source>
+        <translation>Sin ella nadie abre el archivo, tampoco esta tableta.</translation>
+    </message>
+    <message>
+        <source>Make up others</source>
+        <translation>Inventar otras</translation>
+    </message>
+    <message>
+        <source>Make five words up</source>
+        <translation>Inventar cinco palabras</translation>
+    </message>
+    <message>
+        <source>Hide what is typed</source>
+        <translation>Ocultar lo escrito</translation>
+    </message>
+    <message>
+        <source>Show what is typed</source>
+        <translation>Mostrar lo escrito</translation>
+    </message>
+    <message>
+        <source>Type my own</source>
+        <translation>Escribir las mías</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSheet</name>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Todo, como copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Llevarme este torneo</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Dar jugadores a un colega</translation>
+    </message>
+    <message>
+        <source>All players, jobs, events, pictures and your private kit, for this tablet or for a new one that takes its place. Other tablets do not take it in. The pairing with event servers is not in it: pair again after putting it back.</source>
+        <translation>Todos los jugadores, trabajos, torneos, fotos y su material privado, para esta tableta o una nueva que la sustituya. Otras tabletas no la aceptan. El emparejamiento con servidores no va incluido: vuelva a emparejar tras restaurarla.</translation>
+    </message>
+    <message>
+        <source>%1 with its draws, order of play and the books of its players.</source>
+        <translation>%1 con sus cuadros, su orden de juego y los libros de sus jugadores.</translation>
+    </message>
+    <message>
+        <source>Whoever gets it works in the room of %1</source>
+        <translation>Quien lo recibe trabaja en la sala de %1</translation>
+    </message>
+    <message>
+        <source>Players who agreed to that room only go along then.</source>
+        <translation>Entonces van también los jugadores que solo aceptaron esa sala.</translation>
+    </message>
+    <message>
+        <source>Note for whoever opens it</source>
+        <translation>Nota para quien lo abra</translation>
+    </message>
+    <message>
+        <source>Working out how large it is ...</source>
+        <translation>Calculando el tamaño ...</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n jugador</numerusform>
+            <numerusform>%n jugadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n torneo</numerusform>
+            <numerusform>%n torneos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, unos %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays here: %n book(s)</source>
+        <translation>
+            <numerusform>Se queda aquí: %n libro</numerusform>
+            <numerusform>Se quedan aquí: %n libros</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is being made ...</source>
+        <translation>Se está preparando ...</translation>
+    </message>
+    <message>
+        <source>It is on its way to %1</source>
+        <translation>De camino a %1</translation>
+    </message>
+    <message>
+        <source>The file is whole on this tablet (%1, for %2). What has arrived at %3 stays; put the stick in again and go on, also later.</source>
+        <translation>El archivo está entero en esta tableta (%1, para %2). Lo que llegó a %3 se conserva; vuelva a poner la memoria y siga, también más tarde.</translation>
+    </message>
+    <message>
+        <source>It is written: %1, for %2</source>
+        <translation>Escrito: %1, para %2</translation>
+    </message>
+    <message>
+        <source>Keep it apart from this tablet, and its passphrase apart from it.</source>
+        <translation>Guárdela aparte de esta tableta, y la frase de paso aparte de ella.</translation>
+    </message>
+    <message>
+        <source>Whoever brings it in gets a receipt beside it. Bring that in here, and you know that it came.</source>
+        <translation>Quien lo recibe obtiene un recibo al lado. Léalo aquí y sabrá que llegó.</translation>
+    </message>
+    <message>
+        <source>Choose folder or stick</source>
+        <translation>Elegir carpeta o memoria</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Otro lugar</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Descartar</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -930,8 +1518,302 @@
         <translation>Escanear con la cámara</translation>
     </message>
     <message>
-        <source>Hold the code of one tag in the frame.</source>
-        <translation>Coloque el código de una etiqueta en el recuadro.</translation>
+        <source>Hold the code of one tag or card in the frame.</source>
+        <translation>Ponga el código de una etiqueta o de una tarjeta en el marco.</translation>
+    </message>
+</context>
+<context>
+    <name>CandidateRow</name>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Coincide: %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Difiere: %1</translation>
+    </message>
+    <message>
+        <source>Others are alike: a relative, or somebody of the same name</source>
+        <translation>Otros se parecen: un familiar o alguien del mismo nombre</translation>
+    </message>
+</context>
+<context>
+    <name>CardDifferences</name>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <translation>Aquí: %1</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translation>Tarjeta: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CardLines</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>No setup and no racket</source>
+        <translation>Ningún ajuste ni raqueta</translation>
+    </message>
+</context>
+<context>
+    <name>CardPicksSheet</name>
+    <message>
+        <source>Cards for several players</source>
+        <translation>Tarjetas para varios jugadores</translation>
+    </message>
+    <message>
+        <source>A whole team</source>
+        <translation>Un equipo entero</translation>
+    </message>
+    <message>
+        <source>Everybody of a country</source>
+        <translation>Todos los de un país</translation>
+    </message>
+    <message>
+        <source>Everybody in the room</source>
+        <translation>Todos los que tienen raquetas aquí</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Nadie</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Buscar jugador</translation>
+    </message>
+    <message>
+        <source>There are more: type a name.</source>
+        <translation>Hay más: escriba un nombre.</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Nadie con ese nombre</translation>
+    </message>
+    <message>
+        <source>Make the cards (%1)</source>
+        <translation>Hacer las tarjetas (%1)</translation>
+    </message>
+    <message>
+        <source>Make the cards</source>
+        <translation>Hacer las tarjetas</translation>
+    </message>
+</context>
+<context>
+    <name>CarryCard</name>
+    <message>
+        <source>Without a network</source>
+        <translation>Sin red</translation>
+    </message>
+    <message>
+        <source>In one file on a stick, sealed for one tablet or by a passphrase. It can be brought in twice without harm.</source>
+        <translation>En un archivo en una memoria, sellado para una tableta o con una frase de paso. Recibirlo dos veces no hace daño.</translation>
+    </message>
+    <message>
+        <source>A file has not arrived yet</source>
+        <translation>Un archivo aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Seguir con él</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Llevarme este torneo</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Dar jugadores a un colega</translation>
+    </message>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Todo, como copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Recibir un archivo</translation>
+    </message>
+    <message>
+        <source>Made here</source>
+        <translation>Hechos aquí</translation>
+    </message>
+    <message>
+        <source>Words of this tablet’s key, for whoever brings in a file of it and does not know it: %1</source>
+        <translation>Palabras de la clave de esta tableta, para quien reciba un archivo suyo y no la conozca: %1</translation>
+    </message>
+    <message>
+        <source>Bundles and receipts (*.weavelog *.bundle *.receipt)</source>
+        <translation>Paquetes y recibos (*.weavelog *.bundle *.receipt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>CarryWords</name>
+    <message>
+        <source>The file could not be brought in</source>
+        <translation>No se pudo recibir el archivo</translation>
+    </message>
+    <message>
+        <source>The file could not be written</source>
+        <translation>No se pudo escribir el archivo</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Inténtelo otra vez; si sigue igual, muestre la línea de abajo a quien cuida las tabletas.</translation>
+    </message>
+    <message>
+        <source>It was made by a newer Weavelog</source>
+        <translation>Lo hizo un Weavelog más reciente</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this tablet, then bring the file in again. Nothing was taken.</source>
+        <translation>Actualice Weavelog en esta tableta y reciba el archivo de nuevo. No se tomó nada.</translation>
+    </message>
+    <message>
+        <source>There is no room left</source>
+        <translation>No queda espacio</translation>
+    </message>
+    <message>
+        <source>Make room on the stick or on this tablet, then go on. What is there already stays.</source>
+        <translation>Haga sitio en la memoria o en esta tableta y continúe. Lo que ya está se conserva.</translation>
+    </message>
+    <message>
+        <source>The folder or stick is not there</source>
+        <translation>La carpeta o la memoria no está</translation>
+    </message>
+    <message>
+        <source>Put the stick in again and go on, or choose another place. Nothing is lost.</source>
+        <translation>Vuelva a poner la memoria y continúe, o elija otro lugar. No se pierde nada.</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already</source>
+        <translation>Ya hay un archivo con ese nombre</translation>
+    </message>
+    <message>
+        <source>Choose another place; the file that is there stays as it is.</source>
+        <translation>Elija otro lugar; el archivo que hay queda como está.</translation>
+    </message>
+    <message>
+        <source>It does not open here</source>
+        <translation>No se abre aquí</translation>
+    </message>
+    <message>
+        <source>It is for another tablet, the passphrase is another one, or somebody altered it. Nothing was taken.</source>
+        <translation>Es para otra tableta, la frase de paso es otra o alguien lo alteró. No se tomó nada.</translation>
+    </message>
+    <message>
+        <source>It may not be taken in here</source>
+        <translation>No puede recibirse aquí</translation>
+    </message>
+    <message>
+        <source>It was not written</source>
+        <translation>No se escribió</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do. Nothing was taken.</source>
+        <translation>La línea de abajo dice por qué y qué hacer. No se tomó nada.</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do.</source>
+        <translation>La línea de abajo dice por qué y qué hacer.</translation>
+    </message>
+    <message>
+        <source>The file is damaged, or is no bundle</source>
+        <translation>El archivo está dañado o no es un paquete</translation>
+    </message>
+    <message>
+        <source>Have it copied again from where it was made. What could be read is kept.</source>
+        <translation>Haga que lo copien de nuevo donde se hizo. Lo que se pudo leer se conserva.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read to its end</source>
+        <translation>El archivo no se lee hasta el final</translation>
+    </message>
+    <message>
+        <source>The stick or disk does not take the file</source>
+        <translation>La memoria o el disco no acepta el archivo</translation>
+    </message>
+    <message>
+        <source>Look at the stick, put it in again and go on. Nothing is lost.</source>
+        <translation>Revise la memoria, vuelva a ponerla y continúe. No se pierde nada.</translation>
+    </message>
+    <message>
+        <source>Something is missing or wrong</source>
+        <translation>Falta algo o está mal</translation>
+    </message>
+    <message>
+        <source>The line below says what.</source>
+        <translation>La línea de abajo dice qué.</translation>
+    </message>
+    <message>
+        <source>private, never goes to others</source>
+        <translation>privado, nunca va a otros</translation>
+    </message>
+    <message>
+        <source>withdrew the consent</source>
+        <translation>retiró el consentimiento</translation>
+    </message>
+    <message>
+        <source>agreed to one room only</source>
+        <translation>solo aceptó una sala</translation>
+    </message>
+    <message>
+        <source>this tablet</source>
+        <translation>esta tableta</translation>
+    </message>
+    <message>
+        <source>paired with this tablet</source>
+        <translation>emparejado con esta tableta</translation>
+    </message>
+    <message>
+        <source>on this tablet&apos;s list</source>
+        <translation>en la lista de esta tableta</translation>
+    </message>
+    <message>
+        <source>known by what it wrote</source>
+        <translation>conocido por lo que escribió</translation>
+    </message>
+    <message>
+        <source>not known here</source>
+        <translation>desconocido aquí</translation>
+    </message>
+    <message>
+        <source>taken off the list</source>
+        <translation>retirado de la lista</translation>
+    </message>
+    <message>
+        <source>Too short: at least eight characters, better four or five words.</source>
+        <translation>Demasiado corta: al menos ocho caracteres, mejor cuatro o cinco palabras.</translation>
+    </message>
+    <message>
+        <source>Easy to guess: a stranger with the file opens it. Take more words.</source>
+        <translation>Fácil de adivinar: un extraño con el archivo lo abre. Use más palabras.</translation>
+    </message>
+    <message>
+        <source>Good enough against whoever finds the stick.</source>
+        <translation>Suficiente contra quien encuentre la memoria.</translation>
+    </message>
+    <message>
+        <source>Hard to guess, also for somebody who tries for years.</source>
+        <translation>Difícil de adivinar, incluso probando durante años.</translation>
+    </message>
+    <message>
+        <source>not known to be at that event</source>
+        <translation>no consta que esté en ese torneo</translation>
     </message>
 </context>
 <context>
@@ -1367,6 +2249,103 @@
     </message>
 </context>
 <context>
+    <name>DeviceSheet</name>
+    <message>
+        <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
+        <translation>Excluida desde el %1. Vuelve a entrar con un código nuevo; lo que escribió se queda.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Su papel</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Jefe</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Mostrador</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Encordador</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Lector</translation>
+    </message>
+    <message>
+        <source>May do everything, invite tablets and shut them out.</source>
+        <translation>Puede hacerlo todo, invitar a tabletas y excluirlas.</translation>
+    </message>
+    <message>
+        <source>Takes rackets in and hands them out, keeps money, stock and plans. Does not change team, prices or lists of steps.</source>
+        <translation>Recibe y entrega raquetas, lleva dinero, existencias y planes. No cambia el equipo, los precios ni las listas de pasos.</translation>
+    </message>
+    <message>
+        <source>Strings, checks and takes rackets in. Does not change money, stock, plans or the event.</source>
+        <translation>Encorda, comprueba y recibe raquetas. No cambia dinero, existencias, planes ni el torneo.</translation>
+    </message>
+    <message>
+        <source>Sees everything that may come to this room, changes nothing.</source>
+        <translation>Ve todo lo que puede llegar a esta sala, no cambia nada.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Yes, shut it out now</source>
+        <translation>Sí, excluirla ahora</translation>
+    </message>
+    <message>
+        <source>Shut it out: it is lost or not ours</source>
+        <translation>Excluirla: perdida o ajena</translation>
+    </message>
+</context>
+<context>
+    <name>DevicesCard</name>
+    <message>
+        <source>Tablets of this room</source>
+        <translation>Tabletas de esta sala</translation>
+    </message>
+    <message>
+        <source>Touch one to give it another name or role, or to shut it out.</source>
+        <translation>Toque una para darle otro nombre o función, o para excluirla.</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Necesita conexión con el servidor del torneo</translation>
+    </message>
+    <message>
+        <source>That was not done</source>
+        <translation>Eso no se hizo</translation>
+    </message>
+    <message>
+        <source>%1 (this tablet)</source>
+        <translation>%1 (esta tableta)</translation>
+    </message>
+    <message>
+        <source>shut out since %1</source>
+        <translation>excluida desde el %1</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) later</source>
+        <translation>
+            <numerusform>%n entrada después</numerusform>
+            <numerusform>%n entradas después</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DiscountSheet</name>
     <message>
         <source>Discount: %1</source>
@@ -1587,7 +2566,7 @@
     </message>
 </context>
 <context>
-    <name>ExchangePage</name>
+    <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
         <translation>Intercambio</translation>
@@ -1607,6 +2586,61 @@
     <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>El reloj de esta tableta va adelantado. Mire ambos y ajuste el que esté mal; nada se pierde entretanto.</translation>
+    </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Un reloj muy adelantado: %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Lo que se escribió allí lleva una hora futura. Todo se conserva; ponga en hora ese dispositivo antes de volver a usarlo.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Algunos libros no se pudieron igualar</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+    </message>
+    <message>
+        <source>An arrival is under way</source>
+        <translation>Hay una llegada en curso</translation>
+    </message>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Llegada a un torneo</translation>
+    </message>
+    <message>
+        <source>It goes on where it stopped.</source>
+        <translation>Sigue donde se detuvo.</translation>
+    </message>
+    <message>
+        <source>Step by step: the event server, its entry list, who of it is known here, what goes across, and what came of it.</source>
+        <translation>Paso a paso: el servidor del torneo, su lista de inscritos, quién es conocido aquí, qué se envía y qué resultó.</translation>
+    </message>
+    <message>
+        <source>Go on with the arrival</source>
+        <translation>Seguir con la llegada</translation>
+    </message>
+    <message>
+        <source>Arrive</source>
+        <translation>Llegar</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Dispositivos copiados</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Los datos de un dispositivo se copiaron y las dos copias siguieron escribiendo. Se conserva lo dicho en ambas; donde difieren hay una pregunta abierta. Siga solo con una de ellas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1: %n libro</numerusform>
+            <numerusform>%1: %n libros</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
@@ -1638,37 +2672,6 @@
         <translation>
             <numerusform>%n día</numerusform>
             <numerusform>%n días</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>A clock far ahead: %1</source>
-        <translation>Un reloj muy adelantado: %1</translation>
-    </message>
-    <message>
-        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
-        <translation>Lo que se escribió allí lleva una hora futura. Todo se conserva; ponga en hora ese dispositivo antes de volver a usarlo.</translation>
-    </message>
-    <message>
-        <source>Some books could not be made equal</source>
-        <translation>Algunos libros no se pudieron igualar</translation>
-    </message>
-    <message>
-        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
-    </message>
-    <message>
-        <source>Copied devices</source>
-        <translation>Dispositivos copiados</translation>
-    </message>
-    <message>
-        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
-        <translation>Los datos de un dispositivo se copiaron y las dos copias siguieron escribiendo. Se conserva lo dicho en ambas; donde difieren hay una pregunta abierta. Siga solo con una de ellas.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n book(s)</source>
-        <translation>
-            <numerusform>%1: %n libro</numerusform>
-            <numerusform>%1: %n libros</numerusform>
         </translation>
     </message>
 </context>
@@ -2091,6 +3094,13 @@
         <source>Forget this player</source>
         <translation>Olvidar a este jugador</translation>
     </message>
+    <message numerus="yes">
+        <source>All %n books of this person that are linked go together.</source>
+        <translation>
+            <numerusform>El %n libro vinculado de esta persona va junto.</numerusform>
+            <numerusform>Los %n libros vinculados de esta persona van juntos.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>FrameDrawing</name>
@@ -2144,6 +3154,76 @@
     </message>
 </context>
 <context>
+    <name>GiveCardModel</name>
+    <message>
+        <source>card of %1</source>
+        <translation>tarjeta de %1</translation>
+    </message>
+</context>
+<context>
+    <name>GiveCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Tarjeta de %1</translation>
+    </message>
+    <message>
+        <source>There is no card</source>
+        <translation>No hay tarjeta</translation>
+    </message>
+    <message>
+        <source>The player did not agree that this goes to others. Ask, and record the answer under Consent first.</source>
+        <translation>Falta el acuerdo para que esto llegue a otros. Pregunte y anote antes la respuesta en Consentimiento.</translation>
+    </message>
+    <message>
+        <source>Scan it where the next racket is strung. Whoever sees it can read it.</source>
+        <translation>Escanéela donde se encuerde la próxima raqueta. Quien la vea puede leerla.</translation>
+    </message>
+    <message>
+        <source>Signed by %1, as of %2</source>
+        <translation>Firmada por %1, a fecha de %2</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Lo que contiene</translation>
+    </message>
+    <message>
+        <source>Older setups and rackets for which there was no room: %1</source>
+        <translation>Ajustes anteriores y raquetas sin sitio: %1</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>En papel</translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation>Guardar como imagen</translation>
+    </message>
+    <message>
+        <source>Save as text</source>
+        <translation>Guardar como texto</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Copiar el texto</translation>
+    </message>
+    <message>
+        <source>The picture is saved</source>
+        <translation>La imagen está guardada</translation>
+    </message>
+    <message>
+        <source>The text is saved</source>
+        <translation>El texto está guardado</translation>
+    </message>
+    <message>
+        <source>The text is copied</source>
+        <translation>El texto está copiado</translation>
+    </message>
+    <message>
+        <source>The card was not saved</source>
+        <translation>La tarjeta no se guardó</translation>
+    </message>
+</context>
+<context>
     <name>GoOnSheet</name>
     <message>
         <source>Go on without the player&apos;s word</source>
@@ -2172,6 +3252,112 @@
     <message>
         <source>Going on: %1</source>
         <translation>Se sigue: %1</translation>
+    </message>
+</context>
+<context>
+    <name>HostCard</name>
+    <message>
+        <source>Let others exchange with this tablet</source>
+        <translation>Dejar que otros intercambien con esta tableta</translation>
+    </message>
+    <message>
+        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
+        <translation>Sin servidor: en una misma wifi o en la que abra esta tableta. Lo que aceptaron los jugadores vale también aquí.</translation>
+    </message>
+    <message>
+        <source>What they get</source>
+        <translation>Lo que reciben</translation>
+    </message>
+    <message>
+        <source>This event</source>
+        <translation>Este torneo</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Jugadores elegidos</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nada</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 y sus jugadores; trabajan en él con esta tableta y ambos ven lo que hace el otro.</translation>
+    </message>
+    <message>
+        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
+        <translation>Los libros de los jugadores elegidos y lo que ellos traigan. No se enteran de nadie más.</translation>
+    </message>
+    <message>
+        <source>What they bring comes here; they learn of nobody here.</source>
+        <translation>Lo que traen llega aquí; de aquí no se enteran de nadie.</translation>
+    </message>
+    <message>
+        <source>Let them</source>
+        <translation>Permitir</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Otros encuentran esta tableta en %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Aún no hay nadie. Sin código pueden venir: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
+        <translation>Aún no hay nadie. Haga un código; en la otra tableta: Intercambio, Emparejar.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>La próxima tableta</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Recibe y trae</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Solo recibe</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>En %1, hasta %2</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Hacer un código</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>HostModel</name>
+    <message>
+        <source>This tablet is in no network</source>
+        <translation>Esta tableta no está en ninguna red</translation>
+    </message>
+    <message>
+        <source>Others can&apos;t reach this tablet</source>
+        <translation>Otros no pueden llegar a esta tableta</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the others are in, or open one on this tablet.</source>
+        <translation>Únase a la wifi de los demás o abra una en esta tableta.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Inténtelo otra vez; si sigue igual, muestre la línea de abajo a quien cuida las tabletas.</translation>
+    </message>
+    <message>
+        <source>both agree</source>
+        <translation>ambas coinciden</translation>
+    </message>
+    <message>
+        <source>being brought up to date</source>
+        <translation>poniéndose al día</translation>
     </message>
 </context>
 <context>
@@ -2273,6 +3459,260 @@
     <message>
         <source>Put right earlier</source>
         <translation>Arreglado antes</translation>
+    </message>
+</context>
+<context>
+    <name>IntakeModel</name>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n jugador</numerusform>
+            <numerusform>%n jugadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n torneo</numerusform>
+            <numerusform>%n torneos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the private kit</source>
+        <translation>el material privado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of it is here already.</source>
+        <translation>Todo está ya aquí.</translation>
+    </message>
+    <message>
+        <source>New here: %1 of %2 entries.</source>
+        <translation>Nuevo aquí: %1 de %2 entradas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, as the players agreed here: %n player(s)</source>
+        <translation>
+            <numerusform>Queda fuera, según lo acordado aquí: %n jugador</numerusform>
+            <numerusform>Quedan fuera, según lo acordado aquí: %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Queda fuera, por haber sido olvidado: %n jugador</numerusform>
+            <numerusform>Quedan fuera, por haber sido olvidados: %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(s) came in.</source>
+        <translation>
+            <numerusform>Llegó %n entrada nueva.</numerusform>
+            <numerusform>Llegaron %n entradas nuevas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were here already.</source>
+        <translation>
+            <numerusform>%n entrada ya estaba aquí.</numerusform>
+            <numerusform>%n entradas ya estaban aquí.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) came in.</source>
+        <translation>
+            <numerusform>Llegó %n foto.</numerusform>
+            <numerusform>Llegaron %n fotos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) could not be stored.</source>
+        <translation>
+            <numerusform>No se pudo guardar %n foto.</numerusform>
+            <numerusform>No se pudieron guardar %n fotos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left out, as the players agreed here: %1</source>
+        <translation>Omitidos, según lo acordado aquí: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Omitido, por haber sido olvidado: %n jugador</numerusform>
+            <numerusform>Omitidos, por haber sido olvidados: %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Forgotten here too, because they withdrew: %n player(s)</source>
+        <translation>
+            <numerusform>Olvidado también aquí, tras retirarse: %n jugador</numerusform>
+            <numerusform>Olvidados también aquí, tras retirarse: %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The clock of %1 was far ahead.</source>
+        <translation>El reloj de %1 iba muy adelantado.</translation>
+    </message>
+    <message>
+        <source>%1 took all of it in, %2.</source>
+        <translation>%1 lo recibió todo, %2.</translation>
+    </message>
+    <message>
+        <source>%1 took a part of it in, %2.</source>
+        <translation>%1 recibió una parte, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It holds %n book(s) of it.</source>
+        <translation>
+            <numerusform>Tiene %n libro de él.</numerusform>
+            <numerusform>Tiene %n libros de él.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The event</source>
+        <translation>El torneo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n newer entry(s) here that are not there yet.</source>
+        <translation>
+            <numerusform>%1: %n entrada más nueva aquí que aún no está allí.</numerusform>
+            <numerusform>%1: %n entradas más nuevas aquí que aún no están allí.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the two devices hold different entries.</source>
+        <translation>%1: los dos dispositivos tienen entradas distintas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were put aside; the Exchange page tells why.</source>
+        <translation>
+            <numerusform>%n entrada quedó apartada, véase Intercambio.</numerusform>
+            <numerusform>%n entradas quedaron apartadas, véase Intercambio.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>IntakeSheet</name>
+    <message>
+        <source>Looking into it ...</source>
+        <translation>Mirando el archivo ...</translation>
+    </message>
+    <message>
+        <source>It is being taken in; the app stays usable.</source>
+        <translation>Se está recibiendo; la aplicación sigue utilizable.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Frase de paso</translation>
+    </message>
+    <message>
+        <source>Whoever made the file told it to you.</source>
+        <translation>Quien hizo el archivo se la dijo.</translation>
+    </message>
+    <message>
+        <source>It does not open with that. Small and large letters count.</source>
+        <translation>No se abre con eso. Mayúsculas y minúsculas cuentan.</translation>
+    </message>
+    <message>
+        <source>Backup of %1 (%2), made %3</source>
+        <translation>Copia de %1 (%2), hecha %3</translation>
+    </message>
+    <message>
+        <source>From %1 (%2), made %3</source>
+        <translation>De %1 (%2), hecho %3</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>New here: %1</source>
+        <translation>Nuevos aquí: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This tablet takes the place of %1</source>
+        <translation>Esta tableta ocupa el lugar de %1</translation>
+    </message>
+    <message>
+        <source>Everything of it comes here, the private kit too. From then on this tablet writes in its own name; pair it with the event servers again.</source>
+        <translation>Todo viene aquí, también el material privado. Desde entonces esta tableta escribe en su propio nombre; emparéjela de nuevo con los servidores.</translation>
+    </message>
+    <message>
+        <source>Nobody here knows %1</source>
+        <translation>Nadie aquí conoce %1</translation>
+    </message>
+    <message>
+        <source>Its Exchange page shows the words of its key. Are they these? %1</source>
+        <translation>Su página Intercambio muestra las palabras de su clave. ¿Son estas? %1</translation>
+    </message>
+    <message>
+        <source>The words are the same</source>
+        <translation>Las palabras son las mismas</translation>
+    </message>
+    <message>
+        <source>All of it is here</source>
+        <translation>Todo está aquí</translation>
+    </message>
+    <message numerus="yes">
+        <source>Two answers to one question: %n to be settled under Questions.</source>
+        <translation>
+            <numerusform>Dos respuestas a una pregunta: %n por resolver en Preguntas.</numerusform>
+            <numerusform>Dos respuestas a una pregunta: %n por resolver en Preguntas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The receipt for %1 lies at %2. Give it back with the stick.</source>
+        <translation>El recibo para %1 está en %2. Devuélvalo con la memoria.</translation>
+    </message>
+    <message>
+        <source>The receipt for %1 could not be put beside the file; save it elsewhere.</source>
+        <translation>El recibo para %1 no se pudo dejar junto al archivo; guárdelo en otro sitio.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Put it back here</source>
+        <translation>Restaurar aquí</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibir</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Save the receipt elsewhere</source>
+        <translation>Guardar el recibo en otro sitio</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Otro archivo</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
@@ -2477,6 +3917,44 @@
     <message>
         <source>New time</source>
         <translation>Nueva hora</translation>
+    </message>
+</context>
+<context>
+    <name>KeepCard</name>
+    <message>
+        <source>Players&apos; books on the event server</source>
+        <translation>Cuadernos de jugadores en el servidor del torneo</translation>
+    </message>
+    <message>
+        <source>It keeps them. Tablets keep their own in any case.</source>
+        <translation>Los conserva. Las tabletas conservan los suyos en todo caso.</translation>
+    </message>
+    <message>
+        <source>It lets them go after %1. Tablets keep their own in any case.</source>
+        <translation>Los borra después del %1. Las tabletas conservan los suyos en todo caso.</translation>
+    </message>
+    <message>
+        <source>Days after the last one</source>
+        <translation>Días después del último</translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation>Conservarlos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rule for players&apos; books set</source>
+        <translation>Regla para los cuadernos fijada</translation>
+    </message>
+    <message>
+        <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
+        <translation>Ponga al día esta tableta antes: después el servidor ya no intercambia nada.</translation>
     </message>
 </context>
 <context>
@@ -3063,6 +4541,71 @@
     <message>
         <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
         <translation>Ronda y partido de este cuadro, como 2/7; vacío si tiene su propia hora</translation>
+    </message>
+</context>
+<context>
+    <name>MatchWords</name>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>short form of the name</source>
+        <translation>forma corta del nombre</translation>
+    </message>
+    <message>
+        <source>part of the name</source>
+        <translation>parte del nombre</translation>
+    </message>
+    <message>
+        <source>family name</source>
+        <translation>apellido</translation>
+    </message>
+    <message>
+        <source>given name</source>
+        <translation>nombre de pila</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>nombre casi</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>país</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>año de nacimiento</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>mano</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>número del circuito</translation>
+    </message>
+    <message>
+        <source>rackets</source>
+        <translation>raquetas</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>cuerdas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raqueta</numerusform>
+            <numerusform>%n raquetas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>hace %n día</numerusform>
+            <numerusform>hace %n días</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3829,6 +5372,394 @@
     </message>
 </context>
 <context>
+    <name>PastColumnsCard</name>
+    <message>
+        <source>What its columns hold</source>
+        <translation>Lo que contienen sus columnas</translation>
+    </message>
+    <message>
+        <source>Found by their headings. Look whether it is right; what is not said is not used.</source>
+        <translation>Reconocido por sus títulos. Compruébelo; lo que no se dice no se usa.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vacía</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>No se usa</translation>
+    </message>
+    <message>
+        <source>in %1, as its heading says</source>
+        <translation>en %1, como dice su título</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsModel</name>
+    <message>
+        <source>Not used</source>
+        <translation>No se usa</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Whole name</source>
+        <translation>Nombre completo</translation>
+    </message>
+    <message>
+        <source>Name in own script</source>
+        <translation>Nombre en su escritura</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>País, tres letras</translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation>Año de nacimiento</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Mano</translation>
+    </message>
+    <message>
+        <source>Tour number</source>
+        <translation>Número del circuito</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Torneo</translation>
+    </message>
+    <message>
+        <source>Racket’s mark</source>
+        <translation>Marca en la raqueta</translation>
+    </message>
+    <message>
+        <source>Racket’s maker</source>
+        <translation>Fabricante de la raqueta</translation>
+    </message>
+    <message>
+        <source>Racket’s model</source>
+        <translation>Modelo de la raqueta</translation>
+    </message>
+    <message>
+        <source>String of the mains</source>
+        <translation>Cuerda de las verticales</translation>
+    </message>
+    <message>
+        <source>Gauge of the mains</source>
+        <translation>Calibre de las verticales</translation>
+    </message>
+    <message>
+        <source>Tension of the mains</source>
+        <translation>Tensión de las verticales</translation>
+    </message>
+    <message>
+        <source>String of the crosses</source>
+        <translation>Cuerda de las horizontales</translation>
+    </message>
+    <message>
+        <source>Gauge of the crosses</source>
+        <translation>Calibre de las horizontales</translation>
+    </message>
+    <message>
+        <source>Tension of the crosses</source>
+        <translation>Tensión de las horizontales</translation>
+    </message>
+    <message>
+        <source>String (mains / crosses)</source>
+        <translation>Cuerda (verticales / horizontales)</translation>
+    </message>
+    <message>
+        <source>Tension (mains / crosses)</source>
+        <translation>Tensión (verticales / horizontales)</translation>
+    </message>
+    <message>
+        <source>Pre-stretch</source>
+        <translation>Preestirado</translation>
+    </message>
+    <message>
+        <source>Who strung it</source>
+        <translation>Quién encordó</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>a tension, such as 25, 25.5 kg or 55 lb</source>
+        <translation>una tensión como 25, 25,5 kg o 55 lb</translation>
+    </message>
+    <message>
+        <source>a gauge in mm, such as 1.25</source>
+        <translation>un calibre en mm como 1,25</translation>
+    </message>
+    <message>
+        <source>per cent from 0 to 30</source>
+        <translation>un porcentaje de 0 a 30</translation>
+    </message>
+    <message>
+        <source>a day, such as 2031-05-26 or 26.05.2031</source>
+        <translation>un día como 2031-05-26 o 26.05.2031</translation>
+    </message>
+    <message>
+        <source>three letters, such as POR</source>
+        <translation>tres letras como POR</translation>
+    </message>
+    <message>
+        <source>a year from 1900 to 2099</source>
+        <translation>un año de 1900 a 2099</translation>
+    </message>
+    <message>
+        <source>right or left</source>
+        <translation>derecha o izquierda</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>a shorter text</source>
+        <translation>un texto más corto</translation>
+    </message>
+    <message>
+        <source>A row can’t be read: %1</source>
+        <translation>Una fila no se puede leer: %1</translation>
+    </message>
+    <message>
+        <source>Line %1, %2</source>
+        <translation>Línea %1, %2</translation>
+    </message>
+    <message>
+        <source>this is no tension in the unit of the others; write its unit beside it.</source>
+        <translation>no es una tensión en la unidad de las demás; escriba su unidad al lado.</translation>
+    </message>
+    <message>
+        <source>nothing stands there.</source>
+        <translation>no hay nada.</translation>
+    </message>
+    <message>
+        <source>“%1” is not %2.</source>
+        <translation>«%1» no es %2.</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsSheet</name>
+    <message>
+        <source>Past jobs</source>
+        <translation>Encordados anteriores</translation>
+    </message>
+    <message>
+        <source>A table of rackets strung before becomes the history of its players. Nothing is stored before you have looked at it, and an import can be taken back as one.</source>
+        <translation>Una tabla de raquetas encordadas antes pasa a ser el historial de sus jugadores. No se guarda nada antes de que lo vea, y todo se puede deshacer de una vez.</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Elegir la tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Bringing in</source>
+        <translation>Incorporando</translation>
+    </message>
+    <message>
+        <source>Working on it</source>
+        <translation>Trabajando</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Brought in</source>
+        <translation>Incorporado</translation>
+    </message>
+    <message>
+        <source>Not all of it was brought in</source>
+        <translation>No se incorporó todo</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Deshecho</translation>
+    </message>
+    <message>
+        <source>Taken back, but for players on whom work went on since</source>
+        <translation>Deshecho, salvo los que han tenido trabajo desde entonces</translation>
+    </message>
+    <message>
+        <source>Not taken back</source>
+        <translation>No se deshizo</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read</source>
+        <translation>El archivo no se puede leer</translation>
+    </message>
+    <message>
+        <source>This is no table that can be read</source>
+        <translation>No es una tabla que se pueda leer</translation>
+    </message>
+    <message>
+        <source>Which column holds the players&apos; names?</source>
+        <translation>¿Qué columna tiene los nombres?</translation>
+    </message>
+    <message>
+        <source>Which column holds a string or a tension?</source>
+        <translation>¿Qué columna tiene una cuerda o una tensión?</translation>
+    </message>
+    <message>
+        <source>The table can&apos;t be brought in like this</source>
+        <translation>La tabla no se puede incorporar así</translation>
+    </message>
+    <message>
+        <source>How its letters are written</source>
+        <translation>Cómo están escritas sus letras</translation>
+    </message>
+    <message>
+        <source>Unicode</source>
+        <translation>Unicode</translation>
+    </message>
+    <message>
+        <source>Windows, western</source>
+        <translation>Windows, occidental</translation>
+    </message>
+    <message>
+        <source>In which unit are tensions that say none? The figures do not tell.</source>
+        <translation>¿En qué unidad están las tensiones sin unidad? Las cifras no lo dicen.</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit look like this one. Is that right?</source>
+        <translation>Las tensiones sin unidad parecen estar en esta. ¿Es así?</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit</source>
+        <translation>Tensiones sin unidad</translation>
+    </message>
+    <message>
+        <source>What stands first in dates such as 03/04/2031? The table does not tell.</source>
+        <translation>¿Qué va primero en fechas como 03/04/2031? La tabla no lo dice.</translation>
+    </message>
+    <message>
+        <source>What stands first in dates with slashes</source>
+        <translation>Lo que va primero en fechas con barras</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>El día</translation>
+    </message>
+    <message>
+        <source>The month</source>
+        <translation>El mes</translation>
+    </message>
+    <message>
+        <source>May be %1, who is known here. Rackets in the table: %2</source>
+        <translation>Quizá %1, conocido aquí. Raquetas en la tabla: %2</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Dejar fuera</translation>
+    </message>
+    <message>
+        <source>The same</source>
+        <translation>La misma persona</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Otra persona</translation>
+    </message>
+    <message>
+        <source>Who %1 is</source>
+        <translation>Quién es %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Would come in: %n racket(s)</source>
+        <translation>
+            <numerusform>Se incorporaría: %n raqueta</numerusform>
+            <numerusform>Se incorporarían: %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Here already: %n racket(s)</source>
+        <translation>
+            <numerusform>Ya aquí: %n raqueta</numerusform>
+            <numerusform>Ya aquí: %n raquetas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Players known here: %1, new: %2</source>
+        <translation>Jugadores conocidos aquí: %1, nuevos: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Fuera: %n fila con un error</numerusform>
+            <numerusform>Fuera: %n filas con un error</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Incorporar</translation>
+    </message>
+    <message>
+        <source>Brought in on this device</source>
+        <translation>Incorporado en este dispositivo</translation>
+    </message>
+    <message>
+        <source>%1, players: %2</source>
+        <translation>%1, jugadores: %2</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Take %1 back</source>
+        <translation>Deshacer %1</translation>
+    </message>
+    <message>
+        <source>Every racket and player that came with it goes again, as one. What work has gone on with since stays.</source>
+        <translation>Se van de nuevo, de una vez, las raquetas y jugadores que llegaron con ella. Lo que ha tenido trabajo desde entonces se queda.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV *.txt *.tsv)</source>
+        <translation>Tablas (*.csv *.CSV *.txt *.tsv)</translation>
+    </message>
+</context>
+<context>
+    <name>PastRowsCard</name>
+    <message>
+        <source>Its rows</source>
+        <translation>Sus filas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Fuera: %n fila con un error</numerusform>
+            <numerusform>Fuera: %n filas con un error</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>... and %1 more</source>
+        <translation>... y %1 más</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PaymentCard</name>
     <message>
         <source>Take a payment</source>
@@ -4213,6 +6144,48 @@
         <source>Older ones</source>
         <translation>Más antiguos</translation>
     </message>
+    <message>
+        <source>Who has this book</source>
+        <translation>Quién tiene este cuaderno</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
+        <translation>Dispositivos que lo intercambiaron con esta tableta. Si el jugador se retira, cada uno lo sabrá al encontrarse.</translation>
+    </message>
+    <message>
+        <source>%1 has it from here, last %2</source>
+        <translation>%1 lo tiene de aquí, última vez %2</translation>
+    </message>
+    <message>
+        <source>It came from %1, last %2</source>
+        <translation>Llegó de %1, última vez %2</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerPick</name>
+    <message>
+        <source>All of this event</source>
+        <translation>Todos los de este torneo</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Nadie</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Buscar un jugador</translation>
+    </message>
+    <message>
+        <source>Nobody is chosen yet</source>
+        <translation>Aún no se ha elegido a nadie</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) chosen</source>
+        <translation>
+            <numerusform>%n jugador elegido</numerusform>
+            <numerusform>%n jugadores elegidos</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PlayersPage</name>
@@ -4267,6 +6240,22 @@
     <message>
         <source>Forget this player</source>
         <translation>Olvidar a este jugador</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Recibir tarjeta</translation>
+    </message>
+    <message>
+        <source>Make cards</source>
+        <translation>Hacer tarjetas</translation>
+    </message>
+    <message>
+        <source>Past jobs</source>
+        <translation>Encordados anteriores</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Tarjeta</translation>
     </message>
 </context>
 <context>
@@ -4443,6 +6432,10 @@
     <message>
         <source>Page %1: %2</source>
         <translation>Página %1: %2</translation>
+    </message>
+    <message>
+        <source>Not on it</source>
+        <translation>No están</translation>
     </message>
 </context>
 <context>
@@ -4891,6 +6884,10 @@
     <message>
         <source>What does it cost?</source>
         <translation>¿Cuánto cuesta?</translation>
+    </message>
+    <message>
+        <source>two linked books of this player differ</source>
+        <translation>dos libros vinculados de este jugador difieren</translation>
     </message>
 </context>
 <context>
@@ -6418,6 +8415,235 @@
     <message>
         <source>Scan with the camera</source>
         <translation>Escanear con la cámara</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardModel</name>
+    <message>
+        <source>Card of %1 taken in</source>
+        <translation>Tarjeta de %1 recibida</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Tarjeta de %1</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Recibir tarjeta</translation>
+    </message>
+    <message>
+        <source>The picture can&apos;t be read</source>
+        <translation>La imagen no se puede leer</translation>
+    </message>
+    <message>
+        <source>No code is to be seen on the picture</source>
+        <translation>En la imagen no se ve ningún código</translation>
+    </message>
+    <message>
+        <source>This is no player card</source>
+        <translation>No es una tarjeta de jugador</translation>
+    </message>
+    <message>
+        <source>The card is damaged</source>
+        <translation>La tarjeta está dañada</translation>
+    </message>
+    <message>
+        <source>The card is forged</source>
+        <translation>La tarjeta está falsificada</translation>
+    </message>
+    <message>
+        <source>The card is of a newer version</source>
+        <translation>La tarjeta es de una versión más nueva</translation>
+    </message>
+    <message>
+        <source>Signed by a device that was shut out</source>
+        <translation>Firmada por un dispositivo excluido</translation>
+    </message>
+    <message>
+        <source>This player was forgotten here</source>
+        <translation>Este jugador se olvidó aquí</translation>
+    </message>
+    <message>
+        <source>The player did not agree to this</source>
+        <translation>Falta el acuerdo para esto</translation>
+    </message>
+    <message>
+        <source>The card is not taken</source>
+        <translation>La tarjeta no se recibe</translation>
+    </message>
+    <message>
+        <source>Take a picture from nearer by, straight from above and without shine.</source>
+        <translation>Haga una foto de más cerca, recta desde arriba y sin brillo.</translation>
+    </message>
+    <message>
+        <source>The code says something else. A card begins with WEAVELOG:CARD.</source>
+        <translation>El código dice otra cosa. Una tarjeta empieza por WEAVELOG:CARD.</translation>
+    </message>
+    <message>
+        <source>Some of its letters are wrong or missing: scan it again.</source>
+        <translation>Hay letras equivocadas o que faltan: escanéela otra vez.</translation>
+    </message>
+    <message>
+        <source>The device that it names did not sign it. Do not use it: ask the player, and tell the head of the room.</source>
+        <translation>El dispositivo que nombra no la firmó. No la use: pregunte al jugador y avise a quien dirige la sala.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this device.</source>
+        <translation>Actualice Weavelog en este dispositivo.</translation>
+    </message>
+    <message>
+        <source>The card is whole. But %1 signed it, which was lost or shut out, on %2. Ask the player, or somebody else for a card.</source>
+        <translation>La tarjeta está entera. Pero la firmó %1 el %2, un dispositivo perdido o excluido. Pregunte al jugador, o pida una tarjeta a otra persona.</translation>
+    </message>
+    <message>
+        <source>The player withdrew. Who wants to be known again begins anew at the desk, and is asked for consent.</source>
+        <translation>Se retiró el acuerdo. Quien quiera que se le conozca de nuevo empieza otra vez en el mostrador, y se le pregunta.</translation>
+    </message>
+    <message>
+        <source>Withdrawn, or for one room only. Ask the player and record the answer first.</source>
+        <translation>Retirado, o solo para una sala. Pregunte y anote antes la respuesta.</translation>
+    </message>
+    <message>
+        <source>With the camera</source>
+        <translation>Con la cámara</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Buscando ...</translation>
+    </message>
+    <message>
+        <source>From a picture</source>
+        <translation>De una imagen</translation>
+    </message>
+    <message>
+        <source>Or scan it with a scanner now, or paste its text here.</source>
+        <translation>O escanéela ahora con un lector, o pegue aquí su texto.</translation>
+    </message>
+    <message>
+        <source>Text of the card</source>
+        <translation>Texto de la tarjeta</translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation>Leerla</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Recibida</translation>
+    </message>
+    <message>
+        <source>Nothing new: all of it is here</source>
+        <translation>Nada nuevo: todo está aquí</translation>
+    </message>
+    <message>
+        <source>Signed by %1, on %2</source>
+        <translation>Firmada por %1 el %2</translation>
+    </message>
+    <message>
+        <source>That is this device.</source>
+        <translation>Es este dispositivo.</translation>
+    </message>
+    <message>
+        <source>An event server that this device was paired with.</source>
+        <translation>Un servidor de torneo con el que se emparejó este dispositivo.</translation>
+    </message>
+    <message>
+        <source>A device of this room.</source>
+        <translation>Un dispositivo de esta sala.</translation>
+    </message>
+    <message>
+        <source>A device whose work is held here.</source>
+        <translation>Un dispositivo cuyo trabajo está aquí.</translation>
+    </message>
+    <message>
+        <source>This device does not know it.</source>
+        <translation>Este dispositivo no lo conoce.</translation>
+    </message>
+    <message>
+        <source>Words of its key: %1</source>
+        <translation>Palabras de su clave: %1</translation>
+    </message>
+    <message>
+        <source>It was signed by a clock that is ahead of this device&apos;s: what seems newer on it may not be.</source>
+        <translation>El reloj con que se firmó va adelantado respecto a este: lo que parece más nuevo quizá no lo sea.</translation>
+    </message>
+    <message>
+        <source>This very card was taken in before.</source>
+        <translation>Esta misma tarjeta ya se recibió.</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Lo que contiene</translation>
+    </message>
+    <message>
+        <source>Newer on the card</source>
+        <translation>Más nuevo en la tarjeta</translation>
+    </message>
+    <message>
+        <source>Take these as well: the player says so</source>
+        <translation>Tomar también esto: lo dice el jugador</translation>
+    </message>
+    <message>
+        <source>Older than what is held here: stays as it is here</source>
+        <translation>Más antiguo que lo de aquí: se queda como aquí</translation>
+    </message>
+    <message>
+        <source>Open questions: a person closes them first</source>
+        <translation>Preguntas abiertas: antes las cierra una persona</translation>
+    </message>
+    <message>
+        <source>The player is not known here yet: the card begins the book.</source>
+        <translation>Aún no se le conoce aquí: la tarjeta empieza el libro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>New here: %n field(s)</source>
+        <translation>
+            <numerusform>Nuevo aquí: %n dato</numerusform>
+            <numerusform>Nuevo aquí: %n datos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing on it is missing here.</source>
+        <translation>Aquí no falta nada de ella.</translation>
+    </message>
+    <message>
+        <source>Agreed to here: %1</source>
+        <translation>Aceptado aquí: %1</translation>
+    </message>
+    <message>
+        <source>A card carries no consent. Ask the player where this may go, and record the answer.</source>
+        <translation>Una tarjeta no lleva consentimiento. Pregunte adónde puede ir esto y anote la respuesta.</translation>
+    </message>
+    <message>
+        <source>A stranger signed it</source>
+        <translation>La firmó un desconocido</translation>
+    </message>
+    <message>
+        <source>The signature holds, but no signature says that a stranger is honest. Read it to the player first.</source>
+        <translation>La firma es buena, pero ninguna dice que un desconocido sea honrado. Léasela antes al jugador.</translation>
+    </message>
+    <message>
+        <source>The player says that it is right</source>
+        <translation>El jugador dice que es correcto</translation>
+    </message>
+    <message>
+        <source>Ask the player before stringing by a card; the makers’ instructions for frame and string come first.</source>
+        <translation>Pregunte al jugador antes de encordar según una tarjeta; las instrucciones de los fabricantes del marco y de la cuerda van primero.</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibirla</translation>
+    </message>
+    <message>
+        <source>To the player</source>
+        <translation>Al jugador</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</source>
+        <translation>Imágenes (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</translation>
     </message>
 </context>
 <context>

@@ -116,18 +116,186 @@
     </message>
 </context>
 <context>
-    <name>ArrivalCard</name>
+    <name>AlikeCard</name>
     <message>
-        <source>Entry list</source>
-        <translation>Liste des inscrits</translation>
+        <source>This player is known here</source>
+        <translation>Ce joueur est connu ici</translation>
     </message>
     <message>
-        <source>%1 known here, %2 to be looked at, of %3. Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
-        <translation>%1 connus ici, %2 à regarder, sur %3. Les historiques cochés vont au serveur ; il n’apprend rien des autres.</translation>
+        <source>Is it one of these players?</source>
+        <translation>Est-ce l’un de ces joueurs ?</translation>
     </message>
     <message>
-        <source>Tick all known players</source>
-        <translation>Cocher tous les joueurs connus</translation>
+        <source>Written down: %1</source>
+        <translation>Noté : %1</translation>
+    </message>
+    <message>
+        <source>None of these: somebody else</source>
+        <translation>Aucun d’eux : quelqu’un d’autre</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalAccount</name>
+    <message>
+        <source>Came and went</source>
+        <translation>Arrivé et parti</translation>
+    </message>
+    <message>
+        <source>Players who were not here before</source>
+        <translation>Joueurs qui n’étaient pas encore ici</translation>
+    </message>
+    <message>
+        <source>Rackets that came</source>
+        <translation>Raquettes arrivées</translation>
+    </message>
+    <message>
+        <source>Players who went to the room</source>
+        <translation>Joueurs partis vers la salle</translation>
+    </message>
+    <message>
+        <source>Rackets that went</source>
+        <translation>Raquettes parties</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stayed here: %n player(s) of the list</source>
+        <translation>
+            <numerusform>Resté ici : %n joueur de la liste</numerusform>
+            <numerusform>Restés ici : %n joueurs de la liste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody of the list stayed behind</source>
+        <translation>Personne de la liste n’est resté</translation>
+    </message>
+    <message>
+        <source>Everybody else on this tablet stayed too; the event server does not learn of them.</source>
+        <translation>Tous les autres de cette tablette sont restés aussi ; le serveur de l’épreuve n’en apprend rien.</translation>
+    </message>
+    <message>
+        <source>Have not agreed to it: %1</source>
+        <translation>N’ont pas donné leur accord : %1</translation>
+    </message>
+    <message>
+        <source>Nobody said whether it is them: %1</source>
+        <translation>Personne n’a dit si c’est eux : %1</translation>
+    </message>
+    <message>
+        <source>Were not ticked: %1</source>
+        <translation>N’ont pas été cochés : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) need(s) an answer</source>
+        <translation>
+            <numerusform>%n question attend une réponse</numerusform>
+            <numerusform>%n questions attendent une réponse</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where two rooms gave different answers both stand, until the player is asked.</source>
+        <translation>Là où deux salles ont répondu différemment, les deux réponses restent jusqu’à ce qu’on demande au joueur.</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Questions</translation>
+    </message>
+    <message numerus="yes">
+        <source>Set aside: %n entry(s)</source>
+        <translation>
+            <numerusform>Mis de côté : %n écriture</numerusform>
+            <numerusform>Mis de côté : %n écritures</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They broke a rule and were not taken over; the exchange shows them.</source>
+        <translation>Elles enfreignent une règle et n’ont pas été reprises ; l’échange les montre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Les deux ont la même chose, sur %n livre. Le serveur de l’épreuve donne les mêmes mots : comparez.</numerusform>
+            <numerusform>Les deux ont la même chose, sur %n livres. Le serveur de l’épreuve donne les mêmes mots : comparez.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Certains livres n’ont pas pu être rendus égaux</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalMeet</name>
+    <message>
+        <source>A server that this tablet knows</source>
+        <translation>Un serveur que cette tablette connaît</translation>
+    </message>
+    <message>
+        <source>Paired before: it only has to be met again.</source>
+        <translation>Déjà associé : il suffit de le retrouver.</translation>
+    </message>
+    <message>
+        <source>Pairing ...</source>
+        <translation>Association ...</translation>
+    </message>
+    <message>
+        <source>Scan the code with the camera</source>
+        <translation>Scanner le code avec la caméra</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalPage</name>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Arrivée à une épreuve</translation>
+    </message>
+    <message>
+        <source>Not connected just now</source>
+        <translation>Pas de connexion pour l’instant</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: everything goes on by itself where it stopped, also after the app was closed.</source>
+        <translation>Rien n’est perdu : tout reprend de soi-même là où cela s’est arrêté, même après la fermeture de l’application.</translation>
+    </message>
+    <message>
+        <source>Meet the event server</source>
+        <translation>Rencontrer le serveur de l’épreuve</translation>
+    </message>
+    <message>
+        <source>The entry list comes over</source>
+        <translation>La liste des inscrits arrive</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s)</source>
+        <translation>
+            <numerusform>%n inscrit</numerusform>
+            <numerusform>%n inscrits</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Who of it is known here, and what each side gains</source>
+        <translation>Qui est connu ici, et ce que chaque côté gagne</translation>
+    </message>
+    <message>
+        <source>%1 known, %2 to be looked at, %3 new</source>
+        <translation>%1 connus, %2 à regarder, %3 nouveaux</translation>
+    </message>
+    <message>
+        <source>Both bring each other up to date</source>
+        <translation>Les deux se mettent à jour</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation>Ce qui en est sorti</translation>
+    </message>
+    <message>
+        <source>Back to the exchange</source>
+        <translation>Retour à l’échange</translation>
+    </message>
+    <message>
+        <source>Look at the players again</source>
+        <translation>Revoir les joueurs</translation>
     </message>
     <message numerus="yes">
         <source>Send %n player(s)</source>
@@ -137,54 +305,198 @@
         </translation>
     </message>
     <message>
-        <source>Nobody is ticked</source>
-        <translation>Personne n’est coché</translation>
+        <source>Go on, nobody is ticked</source>
+        <translation>Continuer, personne n’est coché</translation>
     </message>
     <message>
-        <source>Show those who are new, too</source>
-        <translation>Montrer aussi les nouveaux</translation>
+        <source>Go on without an entry list</source>
+        <translation>Continuer sans liste des inscrits</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
     </message>
 </context>
 <context>
-    <name>ArrivalModel</name>
+    <name>ArrivalPeople</name>
     <message>
-        <source>name</source>
-        <translation>nom</translation>
-    </message>
-    <message>
-        <source>name nearly</source>
-        <translation>nom presque</translation>
-    </message>
-    <message>
-        <source>country</source>
-        <translation>pays</translation>
-    </message>
-    <message>
-        <source>birth year</source>
-        <translation>année de naissance</translation>
-    </message>
-    <message>
-        <source>hand</source>
-        <translation>main</translation>
-    </message>
-    <message>
-        <source>tour number</source>
-        <translation>numéro de circuit</translation>
+        <source>Nobody is ticked that the room does not have: it gains nothing yet.</source>
+        <translation>Personne n’est coché que la salle n’ait déjà : elle ne gagne encore rien.</translation>
     </message>
     <message numerus="yes">
-        <source>%n day(s) ago</source>
+        <source>The room gains %n player(s)</source>
         <translation>
-            <numerusform>il y a %n jour</numerusform>
-            <numerusform>il y a %n jours</numerusform>
+            <numerusform>La salle gagne %n joueur</numerusform>
+            <numerusform>La salle gagne %n joueurs</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raquette</numerusform>
+            <numerusform>%n raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new to it</source>
+        <translation>%1 tout nouveaux pour elle</translation>
+    </message>
+    <message>
+        <source>%1 with a newer last time</source>
+        <translation>%1 avec une dernière fois plus récente</translation>
+    </message>
+    <message>
+        <source>The room had nothing of these players that was not here.</source>
+        <translation>La salle n’avait rien de ces joueurs qui ne fût déjà ici.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From the room came %n player(s)</source>
+        <translation>
+            <numerusform>De la salle est venu %n joueur</numerusform>
+            <numerusform>De la salle sont venus %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 all new here</source>
+        <translation>%1 tout nouveaux ici</translation>
+    </message>
+    <message>
+        <source>never answered: may go, and are asked at their first drop-off</source>
+        <translation>jamais répondu : peuvent partir, et on leur demande au premier dépôt</translation>
+    </message>
+    <message>
+        <source>for this room only</source>
+        <translation>pour cette salle seulement</translation>
+    </message>
+    <message>
+        <source>to events that they enter</source>
+        <translation>pour les épreuves où ils s’inscrivent</translation>
+    </message>
+    <message>
+        <source>to any room</source>
+        <translation>pour toute salle</translation>
+    </message>
+    <message>
+        <source>What each side gains</source>
+        <translation>Ce que chaque côté gagne</translation>
+    </message>
+    <message>
+        <source>Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
+        <translation>L’historique des joueurs cochés va au serveur de l’épreuve ; il n’apprend rien de personne d’autre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay(s) here</source>
+        <translation>
+            <numerusform>%n joueur reste ici</numerusform>
+            <numerusform>%n joueurs restent ici</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
+        <translation>Ils n’ont pas accepté que leur historique aille à cette salle : %1. Demandez-leur à l’accueil ; leur fiche y pose la question.</translation>
+    </message>
+    <message>
+        <source>Entry list</source>
+        <translation>Liste des inscrits</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be answered: is it this one?</source>
+        <translation>
+            <numerusform>%n à répondre : est-ce lui ?</numerusform>
+            <numerusform>%n à répondre : est-ce lui ?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Montrer</translation>
+    </message>
+    <message>
+        <source>Tick all known players</source>
+        <translation>Cocher tous les joueurs connus</translation>
+    </message>
+    <message numerus="yes">
+        <source>Show more; %n still hidden</source>
+        <translation>
+            <numerusform>Montrer plus ; encore %n caché</numerusform>
+            <numerusform>Montrer plus ; encore %n cachés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 × agreed: %2</source>
+        <translation>%1 × accepté : %2</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tous</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Connus</translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation>À regarder</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nouveaux</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalProgress</name>
+    <message>
+        <source>Waits for the connection</source>
+        <translation>Attend la connexion</translation>
+    </message>
+    <message>
+        <source>This event has no entry list yet</source>
+        <translation>Cette épreuve n’a pas encore de liste des inscrits</translation>
+    </message>
+    <message>
+        <source>Coming and going</source>
+        <translation>En cours dans les deux sens</translation>
+    </message>
+    <message>
+        <source>It comes by itself as soon as the room has one. You can go on without it and arrive once more later.</source>
+        <translation>Elle viendra d’elle-même dès que la salle en aura une. Vous pouvez continuer sans elle et refaire l’arrivée plus tard.</translation>
+    </message>
+    <message>
+        <source>Players that are here can be used already; the app may be closed meanwhile.</source>
+        <translation>Les joueurs déjà ici sont utilisables ; on peut fermer l’application entre-temps.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n second(s) left</source>
+        <translation>
+            <numerusform>Encore environ %n seconde</numerusform>
+            <numerusform>Encore environ %n secondes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n minute(s) left</source>
+        <translation>
+            <numerusform>Encore environ %n minute</numerusform>
+            <numerusform>Encore environ %n minutes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From the room to this tablet: books</source>
+        <translation>De la salle vers cette tablette : livres</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>From this tablet to the room: entries</source>
+        <translation>De cette tablette vers la salle : entrées</translation>
+    </message>
+    <message>
+        <source>Finding out what either side lacks</source>
+        <translation>Cherche ce qui manque à chaque côté</translation>
     </message>
 </context>
 <context>
     <name>ArrivalRow</name>
-    <message>
-        <source>Goes across</source>
-        <translation>Passe</translation>
-    </message>
     <message>
         <source>Known</source>
         <translation>Connu</translation>
@@ -202,12 +514,73 @@
         <translation>N’a pas accepté que cet historique passe à d’autres épreuves : demandez au joueur</translation>
     </message>
     <message>
-        <source>Alike: %1</source>
-        <translation>Concordent : %1</translation>
+        <source>Both have it</source>
+        <translation>Les deux l’ont</translation>
     </message>
     <message>
-        <source>Differs: %1</source>
-        <translation>Diffèrent : %1</translation>
+        <source>None of these: the room&apos;s %1 is somebody else</source>
+        <translation>Aucun d’eux : le %1 de la salle est quelqu’un d’autre</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalStepHead</name>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>plus tard</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalWords</name>
+    <message>
+        <source>newer by hours</source>
+        <translation>plus récent de quelques heures</translation>
+    </message>
+    <message numerus="yes">
+        <source>newer by %n day(s)</source>
+        <translation>
+            <numerusform>plus récent de %n jour</numerusform>
+            <numerusform>plus récent de %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The room has this already</source>
+        <translation>La salle l’a déjà</translation>
+    </message>
+    <message>
+        <source>All new to the room</source>
+        <translation>Tout nouveau pour la salle</translation>
+    </message>
+    <message>
+        <source>All new to the room: %1</source>
+        <translation>Tout nouveau pour la salle : %1</translation>
+    </message>
+    <message>
+        <source>The room gets what was agreed</source>
+        <translation>La salle reçoit ce qui est convenu</translation>
+    </message>
+    <message>
+        <source>The room gets %1 more</source>
+        <translation>La salle reçoit en plus : %1</translation>
+    </message>
+    <message>
+        <source>Came from the room</source>
+        <translation>Venu de la salle</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1</source>
+        <translation>Venu de la salle : %1</translation>
+    </message>
+    <message>
+        <source>Came from the room: %1 more</source>
+        <translation>Venu de la salle en plus : %1</translation>
     </message>
 </context>
 <context>
@@ -893,6 +1266,221 @@
     </message>
 </context>
 <context>
+    <name>BundleModel</name>
+    <message>
+        <source>Your private kit</source>
+        <translation>Votre matériel privé</translation>
+    </message>
+    <message>
+        <source>Whoever knows a passphrase</source>
+        <translation>Quiconque connaît une phrase secrète</translation>
+    </message>
+    <message>
+        <source>whoever knows the passphrase</source>
+        <translation>quiconque connaît la phrase secrète</translation>
+    </message>
+    <message>
+        <source>taken in by %1, %2</source>
+        <translation>reçu par %1, %2</translation>
+    </message>
+    <message>
+        <source>taken in by %1 in part, %2</source>
+        <translation>reçu en partie par %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n book(s)</source>
+        <translation>
+            <numerusform>%n livre</numerusform>
+            <numerusform>%n livres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, for %2</source>
+        <translation>%1, pour %2</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSeal</name>
+    <message>
+        <source>Who can open it</source>
+        <translation>Qui peut l’ouvrir</translation>
+    </message>
+    <message>
+        <source>Only that device can read it. Nobody has to remember anything.</source>
+        <translation>Seul cet appareil peut le lire. Personne n’a rien à retenir.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Phrase secrète</translation>
+    </message>
+    <message>
+        <source>Four or five words that do not belong together.</source>
+        <translation>Quatre ou cinq mots qui ne vont pas ensemble.</translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation>La même encore une fois</translation>
+    </message>
+    <message>
+        <source>It is not the same yet.</source>
+        <translation>Ce n’est pas encore la même.</translation>
+    </message>
+    <message>
+        <source>Write them down now, and tell them; do not leave them beside the stick. They are shown this once.</source>
+        <translation>Notez-les maintenant et dites-les ; ne les laissez pas à côté de la clé. Ils ne s’affichent que cette fois.</translation>
+    </message>
+    <message>
+        <source>Nobody can open the file without it, this tablet neither.</source>
+        <translation>Sans elle, personne n’ouvre le fichier, pas même cette tablette.</translation>
+    </message>
+    <message>
+        <source>Make up others</source>
+        <translation>En inventer d’autres</translation>
+    </message>
+    <message>
+        <source>Make five words up</source>
+        <translation>Inventer cinq mots</translation>
+    </message>
+    <message>
+        <source>Hide what is typed</source>
+        <translation>Masquer la saisie</translation>
+    </message>
+    <message>
+        <source>Show what is typed</source>
+        <translation>Montrer la saisie</translation>
+    </message>
+    <message>
+        <source>Type my own</source>
+        <translation>Saisir les miens</translation>
+    </message>
+</context>
+<context>
+    <name>BundleSheet</name>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Tout, en sauvegarde</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Emporter ce tournoi</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Confier des joueurs à un collègue</translation>
+    </message>
+    <message>
+        <source>All players, jobs, events, pictures and your private kit, for this tablet or for a new one that takes its place. Other tablets do not take it in. The pairing with event servers is not in it: pair again after putting it back.</source>
+        <translation>Tous les joueurs, travaux, tournois, photos et votre matériel privé, pour cette tablette ou une nouvelle qui la remplace. Les autres tablettes ne la prennent pas. L’association aux serveurs n’y est pas : associez à nouveau après la remise en place.</translation>
+    </message>
+    <message>
+        <source>%1 with its draws, order of play and the books of its players.</source>
+        <translation>%1 avec ses tableaux, son programme et les livres de ses joueurs.</translation>
+    </message>
+    <message>
+        <source>Whoever gets it works in the room of %1</source>
+        <translation>Le destinataire travaille dans la salle de %1</translation>
+    </message>
+    <message>
+        <source>Players who agreed to that room only go along then.</source>
+        <translation>Les joueurs qui n’ont accepté que cette salle partent alors aussi.</translation>
+    </message>
+    <message>
+        <source>Note for whoever opens it</source>
+        <translation>Note pour qui l’ouvre</translation>
+    </message>
+    <message>
+        <source>Working out how large it is ...</source>
+        <translation>Calcul de la taille ...</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n joueur</numerusform>
+            <numerusform>%n joueurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n tournoi</numerusform>
+            <numerusform>%n tournois</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, environ %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays here: %n book(s)</source>
+        <translation>
+            <numerusform>Reste ici : %n livre</numerusform>
+            <numerusform>Restent ici : %n livres</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n autre</numerusform>
+            <numerusform>et %n autres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is being made ...</source>
+        <translation>Préparation ...</translation>
+    </message>
+    <message>
+        <source>It is on its way to %1</source>
+        <translation>En route vers %1</translation>
+    </message>
+    <message>
+        <source>The file is whole on this tablet (%1, for %2). What has arrived at %3 stays; put the stick in again and go on, also later.</source>
+        <translation>Le fichier est entier sur cette tablette (%1, pour %2). Ce qui est arrivé à %3 reste ; remettez la clé et continuez, même plus tard.</translation>
+    </message>
+    <message>
+        <source>It is written: %1, for %2</source>
+        <translation>C’est écrit : %1, pour %2</translation>
+    </message>
+    <message>
+        <source>Keep it apart from this tablet, and its passphrase apart from it.</source>
+        <translation>Gardez-la à part de cette tablette, et la phrase secrète à part d’elle.</translation>
+    </message>
+    <message>
+        <source>Whoever brings it in gets a receipt beside it. Bring that in here, and you know that it came.</source>
+        <translation>Qui la reçoit trouve un reçu à côté. Faites-le lire ici, et vous saurez qu’elle est arrivée.</translation>
+    </message>
+    <message>
+        <source>Choose folder or stick</source>
+        <translation>Choisir dossier ou clé</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Autre endroit</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Jeter</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+</context>
+<context>
     <name>CameraModel</name>
     <message>
         <source>No camera was found. Type the number that stands on the tag.</source>
@@ -930,8 +1518,302 @@
         <translation>Scanner avec la caméra</translation>
     </message>
     <message>
-        <source>Hold the code of one tag in the frame.</source>
-        <translation>Placez le code d’une étiquette dans le cadre.</translation>
+        <source>Hold the code of one tag or card in the frame.</source>
+        <translation>Tenez le code d’une étiquette ou d’une carte dans le cadre.</translation>
+    </message>
+</context>
+<context>
+    <name>CandidateRow</name>
+    <message>
+        <source>Alike: %1</source>
+        <translation>Concordent : %1</translation>
+    </message>
+    <message>
+        <source>Differs: %1</source>
+        <translation>Diffèrent : %1</translation>
+    </message>
+    <message>
+        <source>Others are alike: a relative, or somebody of the same name</source>
+        <translation>D’autres se ressemblent : un parent, ou un homonyme</translation>
+    </message>
+</context>
+<context>
+    <name>CardDifferences</name>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <translation>Ici : %1</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translation>Carte : %1</translation>
+    </message>
+</context>
+<context>
+    <name>CardLines</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>No setup and no racket</source>
+        <translation>Aucun réglage et aucune raquette</translation>
+    </message>
+</context>
+<context>
+    <name>CardPicksSheet</name>
+    <message>
+        <source>Cards for several players</source>
+        <translation>Cartes pour plusieurs joueurs</translation>
+    </message>
+    <message>
+        <source>A whole team</source>
+        <translation>Toute une équipe</translation>
+    </message>
+    <message>
+        <source>Everybody of a country</source>
+        <translation>Tous ceux d’un pays</translation>
+    </message>
+    <message>
+        <source>Everybody in the room</source>
+        <translation>Tous ceux dont une raquette est ici</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Chercher un joueur</translation>
+    </message>
+    <message>
+        <source>There are more: type a name.</source>
+        <translation>Il y en a d’autres : tapez un nom.</translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation>Personne de ce nom</translation>
+    </message>
+    <message>
+        <source>Make the cards (%1)</source>
+        <translation>Faire les cartes (%1)</translation>
+    </message>
+    <message>
+        <source>Make the cards</source>
+        <translation>Faire les cartes</translation>
+    </message>
+</context>
+<context>
+    <name>CarryCard</name>
+    <message>
+        <source>Without a network</source>
+        <translation>Sans réseau</translation>
+    </message>
+    <message>
+        <source>In one file on a stick, sealed for one tablet or by a passphrase. It can be brought in twice without harm.</source>
+        <translation>Dans un fichier sur une clé, scellé pour une tablette ou par une phrase secrète. Le recevoir deux fois ne nuit pas.</translation>
+    </message>
+    <message>
+        <source>A file has not arrived yet</source>
+        <translation>Un fichier n’est pas encore arrivé</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Take this event with me</source>
+        <translation>Emporter ce tournoi</translation>
+    </message>
+    <message>
+        <source>Hand players to a colleague</source>
+        <translation>Confier des joueurs à un collègue</translation>
+    </message>
+    <message>
+        <source>Everything, as a backup</source>
+        <translation>Tout, en sauvegarde</translation>
+    </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Recevoir un fichier</translation>
+    </message>
+    <message>
+        <source>Made here</source>
+        <translation>Faits ici</translation>
+    </message>
+    <message>
+        <source>Words of this tablet’s key, for whoever brings in a file of it and does not know it: %1</source>
+        <translation>Mots de la clé de cette tablette, pour qui reçoit un de ses fichiers sans la connaître : %1</translation>
+    </message>
+    <message>
+        <source>Bundles and receipts (*.weavelog *.bundle *.receipt)</source>
+        <translation>Lots et reçus (*.weavelog *.bundle *.receipt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Tous les fichiers (*)</translation>
+    </message>
+</context>
+<context>
+    <name>CarryWords</name>
+    <message>
+        <source>The file could not be brought in</source>
+        <translation>Le fichier n’a pas pu être reçu</translation>
+    </message>
+    <message>
+        <source>The file could not be written</source>
+        <translation>Le fichier n’a pas pu être écrit</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
+    </message>
+    <message>
+        <source>It was made by a newer Weavelog</source>
+        <translation>Il vient d’un Weavelog plus récent</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this tablet, then bring the file in again. Nothing was taken.</source>
+        <translation>Mettez Weavelog à jour sur cette tablette, puis recevez le fichier à nouveau. Rien n’a été pris.</translation>
+    </message>
+    <message>
+        <source>There is no room left</source>
+        <translation>Il n’y a plus de place</translation>
+    </message>
+    <message>
+        <source>Make room on the stick or on this tablet, then go on. What is there already stays.</source>
+        <translation>Faites de la place sur la clé ou sur cette tablette, puis continuez. Ce qui y est déjà reste.</translation>
+    </message>
+    <message>
+        <source>The folder or stick is not there</source>
+        <translation>Le dossier ou la clé n’est pas là</translation>
+    </message>
+    <message>
+        <source>Put the stick in again and go on, or choose another place. Nothing is lost.</source>
+        <translation>Remettez la clé et continuez, ou choisissez un autre endroit. Rien n’est perdu.</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already</source>
+        <translation>Un fichier de ce nom existe déjà</translation>
+    </message>
+    <message>
+        <source>Choose another place; the file that is there stays as it is.</source>
+        <translation>Choisissez un autre endroit ; le fichier présent reste tel quel.</translation>
+    </message>
+    <message>
+        <source>It does not open here</source>
+        <translation>Il ne s’ouvre pas ici</translation>
+    </message>
+    <message>
+        <source>It is for another tablet, the passphrase is another one, or somebody altered it. Nothing was taken.</source>
+        <translation>Il est pour une autre tablette, la phrase secrète est autre, ou quelqu’un l’a modifié. Rien n’a été pris.</translation>
+    </message>
+    <message>
+        <source>It may not be taken in here</source>
+        <translation>Il ne peut pas être reçu ici</translation>
+    </message>
+    <message>
+        <source>It was not written</source>
+        <translation>Il n’a pas été écrit</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do. Nothing was taken.</source>
+        <translation>La ligne ci-dessous dit pourquoi et que faire. Rien n’a été pris.</translation>
+    </message>
+    <message>
+        <source>The line below says why and what to do.</source>
+        <translation>La ligne ci-dessous dit pourquoi et que faire.</translation>
+    </message>
+    <message>
+        <source>The file is damaged, or is no bundle</source>
+        <translation>Le fichier est abîmé, ou n’est pas un lot</translation>
+    </message>
+    <message>
+        <source>Have it copied again from where it was made. What could be read is kept.</source>
+        <translation>Faites-le copier à nouveau là où il a été fait. Ce qui a pu être lu est gardé.</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read to its end</source>
+        <translation>Le fichier ne se lit pas jusqu’au bout</translation>
+    </message>
+    <message>
+        <source>The stick or disk does not take the file</source>
+        <translation>La clé ou le disque n’accepte pas le fichier</translation>
+    </message>
+    <message>
+        <source>Look at the stick, put it in again and go on. Nothing is lost.</source>
+        <translation>Vérifiez la clé, remettez-la et continuez. Rien n’est perdu.</translation>
+    </message>
+    <message>
+        <source>Something is missing or wrong</source>
+        <translation>Il manque quelque chose, ou c’est faux</translation>
+    </message>
+    <message>
+        <source>The line below says what.</source>
+        <translation>La ligne ci-dessous dit quoi.</translation>
+    </message>
+    <message>
+        <source>private, never goes to others</source>
+        <translation>privé, ne va jamais à d’autres</translation>
+    </message>
+    <message>
+        <source>withdrew the consent</source>
+        <translation>a retiré son accord</translation>
+    </message>
+    <message>
+        <source>agreed to one room only</source>
+        <translation>n’a accepté qu’une salle</translation>
+    </message>
+    <message>
+        <source>this tablet</source>
+        <translation>cette tablette</translation>
+    </message>
+    <message>
+        <source>paired with this tablet</source>
+        <translation>associé à cette tablette</translation>
+    </message>
+    <message>
+        <source>on this tablet&apos;s list</source>
+        <translation>sur la liste de cette tablette</translation>
+    </message>
+    <message>
+        <source>known by what it wrote</source>
+        <translation>connu par ses écritures</translation>
+    </message>
+    <message>
+        <source>not known here</source>
+        <translation>inconnu ici</translation>
+    </message>
+    <message>
+        <source>taken off the list</source>
+        <translation>retiré de la liste</translation>
+    </message>
+    <message>
+        <source>Too short: at least eight characters, better four or five words.</source>
+        <translation>Trop court : au moins huit caractères, mieux quatre ou cinq mots.</translation>
+    </message>
+    <message>
+        <source>Easy to guess: a stranger with the file opens it. Take more words.</source>
+        <translation>Facile à deviner : un inconnu qui a le fichier l’ouvre. Prenez plus de mots.</translation>
+    </message>
+    <message>
+        <source>Good enough against whoever finds the stick.</source>
+        <translation>Suffisant contre qui trouve la clé.</translation>
+    </message>
+    <message>
+        <source>Hard to guess, also for somebody who tries for years.</source>
+        <translation>Difficile à deviner, même en essayant des années.</translation>
+    </message>
+    <message>
+        <source>not known to be at that event</source>
+        <translation>n’est pas connu comme présent à ce tournoi</translation>
     </message>
 </context>
 <context>
@@ -1367,6 +2249,103 @@
     </message>
 </context>
 <context>
+    <name>DeviceSheet</name>
+    <message>
+        <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
+        <translation>Exclue depuis le %1. Elle revient avec un nouveau code ; ce qu’elle a écrit reste.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Its role</source>
+        <translation>Son rôle</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Accueil</translation>
+    </message>
+    <message>
+        <source>Stringer</source>
+        <translation>Cordeur</translation>
+    </message>
+    <message>
+        <source>Reader</source>
+        <translation>Lecteur</translation>
+    </message>
+    <message>
+        <source>May do everything, invite tablets and shut them out.</source>
+        <translation>Peut tout faire, inviter des tablettes et les exclure.</translation>
+    </message>
+    <message>
+        <source>Takes rackets in and hands them out, keeps money, stock and plans. Does not change team, prices or lists of steps.</source>
+        <translation>Prend et rend les raquettes, tient l’argent, le stock et les plans. Ne change ni l’équipe, ni les prix, ni les listes d’étapes.</translation>
+    </message>
+    <message>
+        <source>Strings, checks and takes rackets in. Does not change money, stock, plans or the event.</source>
+        <translation>Corde, contrôle et prend des raquettes. Ne change ni l’argent, ni le stock, ni les plans, ni le tournoi.</translation>
+    </message>
+    <message>
+        <source>Sees everything that may come to this room, changes nothing.</source>
+        <translation>Voit tout ce qui peut venir dans cette salle, ne change rien.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Yes, shut it out now</source>
+        <translation>Oui, l’exclure maintenant</translation>
+    </message>
+    <message>
+        <source>Shut it out: it is lost or not ours</source>
+        <translation>L’exclure : perdue ou pas à nous</translation>
+    </message>
+</context>
+<context>
+    <name>DevicesCard</name>
+    <message>
+        <source>Tablets of this room</source>
+        <translation>Tablettes de cette salle</translation>
+    </message>
+    <message>
+        <source>Touch one to give it another name or role, or to shut it out.</source>
+        <translation>En toucher une pour changer son nom ou son rôle, ou pour l’exclure.</translation>
+    </message>
+    <message>
+        <source>Needs a connection to the event server</source>
+        <translation>Nécessite une connexion au serveur du tournoi</translation>
+    </message>
+    <message>
+        <source>That was not done</source>
+        <translation>Cela n’a pas été fait</translation>
+    </message>
+    <message>
+        <source>%1 (this tablet)</source>
+        <translation>%1 (cette tablette)</translation>
+    </message>
+    <message>
+        <source>shut out since %1</source>
+        <translation>exclue depuis le %1</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>depuis le %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) later</source>
+        <translation>
+            <numerusform>%n entrée plus tard</numerusform>
+            <numerusform>%n entrées plus tard</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DiscountSheet</name>
     <message>
         <source>Discount: %1</source>
@@ -1587,7 +2566,7 @@
     </message>
 </context>
 <context>
-    <name>ExchangePage</name>
+    <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
         <translation>Échange</translation>
@@ -1607,6 +2586,61 @@
     <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>L’horloge de cette tablette avance. Regardez les deux et réglez la fausse ; rien n’est perdu entre-temps.</translation>
+    </message>
+    <message>
+        <source>A clock far ahead: %1</source>
+        <translation>Une horloge très en avance : %1</translation>
+    </message>
+    <message>
+        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
+        <translation>Ce qui y a été écrit porte une heure à venir. Tout est conservé ; mettez cet appareil à l’heure avant de le réutiliser.</translation>
+    </message>
+    <message>
+        <source>Some books could not be made equal</source>
+        <translation>Certains livres n’ont pas pu être rendus égaux</translation>
+    </message>
+    <message>
+        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+    </message>
+    <message>
+        <source>An arrival is under way</source>
+        <translation>Une arrivée est en cours</translation>
+    </message>
+    <message>
+        <source>Arriving at an event</source>
+        <translation>Arrivée à une épreuve</translation>
+    </message>
+    <message>
+        <source>It goes on where it stopped.</source>
+        <translation>Elle reprend là où elle s’est arrêtée.</translation>
+    </message>
+    <message>
+        <source>Step by step: the event server, its entry list, who of it is known here, what goes across, and what came of it.</source>
+        <translation>Pas à pas : le serveur de l’épreuve, sa liste des inscrits, qui est connu ici, ce qui part, et ce qui en est sorti.</translation>
+    </message>
+    <message>
+        <source>Go on with the arrival</source>
+        <translation>Continuer l’arrivée</translation>
+    </message>
+    <message>
+        <source>Arrive</source>
+        <translation>Arriver</translation>
+    </message>
+    <message>
+        <source>Copied devices</source>
+        <translation>Appareils copiés</translation>
+    </message>
+    <message>
+        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
+        <translation>Les données d’un appareil ont été copiées, et les deux copies ont continué à écrire. Les réponses des deux sont conservées ; là où elles diffèrent, une question est ouverte. Ne continuez qu’avec l’un des deux.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n book(s)</source>
+        <translation>
+            <numerusform>%1 : %n livre</numerusform>
+            <numerusform>%1 : %n livres</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
@@ -1638,37 +2672,6 @@
         <translation>
             <numerusform>%n jour</numerusform>
             <numerusform>%n jours</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>A clock far ahead: %1</source>
-        <translation>Une horloge très en avance : %1</translation>
-    </message>
-    <message>
-        <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
-        <translation>Ce qui y a été écrit porte une heure à venir. Tout est conservé ; mettez cet appareil à l’heure avant de le réutiliser.</translation>
-    </message>
-    <message>
-        <source>Some books could not be made equal</source>
-        <translation>Certains livres n’ont pas pu être rendus égaux</translation>
-    </message>
-    <message>
-        <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
-    </message>
-    <message>
-        <source>Copied devices</source>
-        <translation>Appareils copiés</translation>
-    </message>
-    <message>
-        <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
-        <translation>Les données d’un appareil ont été copiées, et les deux copies ont continué à écrire. Les réponses des deux sont conservées ; là où elles diffèrent, une question est ouverte. Ne continuez qu’avec l’un des deux.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n book(s)</source>
-        <translation>
-            <numerusform>%1 : %n livre</numerusform>
-            <numerusform>%1 : %n livres</numerusform>
         </translation>
     </message>
 </context>
@@ -2091,6 +3094,13 @@
         <source>Forget this player</source>
         <translation>Oublier ce joueur</translation>
     </message>
+    <message numerus="yes">
+        <source>All %n books of this person that are linked go together.</source>
+        <translation>
+            <numerusform>Le %n livre lié de cette personne part avec.</numerusform>
+            <numerusform>Les %n livres liés de cette personne partent ensemble.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>FrameDrawing</name>
@@ -2144,6 +3154,76 @@
     </message>
 </context>
 <context>
+    <name>GiveCardModel</name>
+    <message>
+        <source>card of %1</source>
+        <translation>carte de %1</translation>
+    </message>
+</context>
+<context>
+    <name>GiveCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Carte de %1</translation>
+    </message>
+    <message>
+        <source>There is no card</source>
+        <translation>Il n’y a pas de carte</translation>
+    </message>
+    <message>
+        <source>The player did not agree that this goes to others. Ask, and record the answer under Consent first.</source>
+        <translation>Il manque l’accord pour que cela aille à d’autres. Demandez et notez d’abord la réponse sous Accord.</translation>
+    </message>
+    <message>
+        <source>Scan it where the next racket is strung. Whoever sees it can read it.</source>
+        <translation>Scannez-la là où la prochaine raquette est cordée. Qui la voit peut la lire.</translation>
+    </message>
+    <message>
+        <source>Signed by %1, as of %2</source>
+        <translation>Signée par %1, état au %2</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Ce qu’elle contient</translation>
+    </message>
+    <message>
+        <source>Older setups and rackets for which there was no room: %1</source>
+        <translation>Réglages plus anciens et raquettes sans place : %1</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Sur papier</translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation>Enregistrer en image</translation>
+    </message>
+    <message>
+        <source>Save as text</source>
+        <translation>Enregistrer en texte</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Copier le texte</translation>
+    </message>
+    <message>
+        <source>The picture is saved</source>
+        <translation>L’image est enregistrée</translation>
+    </message>
+    <message>
+        <source>The text is saved</source>
+        <translation>Le texte est enregistré</translation>
+    </message>
+    <message>
+        <source>The text is copied</source>
+        <translation>Le texte est copié</translation>
+    </message>
+    <message>
+        <source>The card was not saved</source>
+        <translation>La carte n’a pas été enregistrée</translation>
+    </message>
+</context>
+<context>
     <name>GoOnSheet</name>
     <message>
         <source>Go on without the player&apos;s word</source>
@@ -2172,6 +3252,112 @@
     <message>
         <source>Going on: %1</source>
         <translation>On continue : %1</translation>
+    </message>
+</context>
+<context>
+    <name>HostCard</name>
+    <message>
+        <source>Let others exchange with this tablet</source>
+        <translation>Laisser d’autres échanger avec cette tablette</translation>
+    </message>
+    <message>
+        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
+        <translation>Sans serveur : dans un même Wi-Fi, ou celui qu’ouvre cette tablette. Ce que les joueurs ont accepté vaut ici aussi.</translation>
+    </message>
+    <message>
+        <source>What they get</source>
+        <translation>Ce qu’ils reçoivent</translation>
+    </message>
+    <message>
+        <source>This event</source>
+        <translation>Ce tournoi</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Joueurs choisis</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Rien</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 et ses joueurs ; ils y travaillent avec cette tablette, et chacun voit ce que fait l’autre.</translation>
+    </message>
+    <message>
+        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
+        <translation>Les livres des joueurs choisis, et ce qu’ils apportent. Ils n’apprennent l’existence de personne d’autre.</translation>
+    </message>
+    <message>
+        <source>What they bring comes here; they learn of nobody here.</source>
+        <translation>Ce qu’ils apportent vient ici ; ils n’apprennent rien d’ici.</translation>
+    </message>
+    <message>
+        <source>Let them</source>
+        <translation>Autoriser</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Cette tablette est joignable à %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Personne n’est encore là. Sans code peuvent venir : %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
+        <translation>Personne n’est encore là. Faites un code ; sur l’autre tablette : Échange, Associer.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>La prochaine tablette</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Reçoit et apporte</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Reçoit seulement</translation>
+    </message>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>À %1, jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Faire un code</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+</context>
+<context>
+    <name>HostModel</name>
+    <message>
+        <source>This tablet is in no network</source>
+        <translation>Cette tablette n’est dans aucun réseau</translation>
+    </message>
+    <message>
+        <source>Others can&apos;t reach this tablet</source>
+        <translation>Les autres ne peuvent pas joindre cette tablette</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the others are in, or open one on this tablet.</source>
+        <translation>Rejoignez le Wi-Fi des autres, ou ouvrez-en un sur cette tablette.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
+    </message>
+    <message>
+        <source>both agree</source>
+        <translation>les deux concordent</translation>
+    </message>
+    <message>
+        <source>being brought up to date</source>
+        <translation>mise à jour en cours</translation>
     </message>
 </context>
 <context>
@@ -2273,6 +3459,260 @@
     <message>
         <source>Put right earlier</source>
         <translation>Réparé plus tôt</translation>
+    </message>
+</context>
+<context>
+    <name>IntakeModel</name>
+    <message numerus="yes">
+        <source>%n player(s)</source>
+        <translation>
+            <numerusform>%n joueur</numerusform>
+            <numerusform>%n joueurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n tournoi</numerusform>
+            <numerusform>%n tournois</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the private kit</source>
+        <translation>le matériel privé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of it is here already.</source>
+        <translation>Tout est déjà ici.</translation>
+    </message>
+    <message>
+        <source>New here: %1 of %2 entries.</source>
+        <translation>Nouveau ici : %1 entrées sur %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, as the players agreed here: %n player(s)</source>
+        <translation>
+            <numerusform>Reste dehors, comme convenu ici : %n joueur</numerusform>
+            <numerusform>Restent dehors, comme convenu ici : %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stays out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Reste dehors, car oublié : %n joueur</numerusform>
+            <numerusform>Restent dehors, car oubliés : %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(s) came in.</source>
+        <translation>
+            <numerusform>%n nouvelle entrée est arrivée.</numerusform>
+            <numerusform>%n nouvelles entrées sont arrivées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were here already.</source>
+        <translation>
+            <numerusform>%n entrée était déjà ici.</numerusform>
+            <numerusform>%n entrées étaient déjà ici.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) came in.</source>
+        <translation>
+            <numerusform>%n photo est arrivée.</numerusform>
+            <numerusform>%n photos sont arrivées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) could not be stored.</source>
+        <translation>
+            <numerusform>%n photo n’a pas pu être gardée.</numerusform>
+            <numerusform>%n photos n’ont pas pu être gardées.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left out, as the players agreed here: %1</source>
+        <translation>Laissés de côté, comme convenu ici : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, because they were forgotten: %n player(s)</source>
+        <translation>
+            <numerusform>Laissé de côté, car oublié : %n joueur</numerusform>
+            <numerusform>Laissés de côté, car oubliés : %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Forgotten here too, because they withdrew: %n player(s)</source>
+        <translation>
+            <numerusform>Oublié ici aussi, après retrait : %n joueur</numerusform>
+            <numerusform>Oubliés ici aussi, après retrait : %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The clock of %1 was far ahead.</source>
+        <translation>L’horloge de %1 avançait beaucoup.</translation>
+    </message>
+    <message>
+        <source>%1 took all of it in, %2.</source>
+        <translation>%1 a tout reçu, %2.</translation>
+    </message>
+    <message>
+        <source>%1 took a part of it in, %2.</source>
+        <translation>%1 en a reçu une partie, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It holds %n book(s) of it.</source>
+        <translation>
+            <numerusform>Il en détient %n livre.</numerusform>
+            <numerusform>Il en détient %n livres.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The event</source>
+        <translation>Le tournoi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n newer entry(s) here that are not there yet.</source>
+        <translation>
+            <numerusform>%1 : %n entrée plus récente ici, pas encore là-bas.</numerusform>
+            <numerusform>%1 : %n entrées plus récentes ici, pas encore là-bas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the two devices hold different entries.</source>
+        <translation>%1 : les deux appareils ont des entrées différentes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(s) were put aside; the Exchange page tells why.</source>
+        <translation>
+            <numerusform>%n entrée a été mise de côté, voir Échange.</numerusform>
+            <numerusform>%n entrées ont été mises de côté, voir Échange.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>IntakeSheet</name>
+    <message>
+        <source>Looking into it ...</source>
+        <translation>Lecture du fichier ...</translation>
+    </message>
+    <message>
+        <source>It is being taken in; the app stays usable.</source>
+        <translation>Réception en cours ; l’application reste utilisable.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Phrase secrète</translation>
+    </message>
+    <message>
+        <source>Whoever made the file told it to you.</source>
+        <translation>Qui a fait le fichier vous l’a dite.</translation>
+    </message>
+    <message>
+        <source>It does not open with that. Small and large letters count.</source>
+        <translation>Il ne s’ouvre pas ainsi. Majuscules et minuscules comptent.</translation>
+    </message>
+    <message>
+        <source>Backup of %1 (%2), made %3</source>
+        <translation>Sauvegarde de %1 (%2), faite %3</translation>
+    </message>
+    <message>
+        <source>From %1 (%2), made %3</source>
+        <translation>De %1 (%2), fait %3</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>« %1 »</translation>
+    </message>
+    <message>
+        <source>New here: %1</source>
+        <translation>Nouveaux ici : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n autre</numerusform>
+            <numerusform>et %n autres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This tablet takes the place of %1</source>
+        <translation>Cette tablette prend la place de %1</translation>
+    </message>
+    <message>
+        <source>Everything of it comes here, the private kit too. From then on this tablet writes in its own name; pair it with the event servers again.</source>
+        <translation>Tout vient ici, le matériel privé aussi. Dès lors cette tablette écrit en son nom ; associez-la à nouveau aux serveurs.</translation>
+    </message>
+    <message>
+        <source>Nobody here knows %1</source>
+        <translation>Personne ici ne connaît %1</translation>
+    </message>
+    <message>
+        <source>Its Exchange page shows the words of its key. Are they these? %1</source>
+        <translation>Sa page Échange montre les mots de sa clé. Sont-ce ceux-ci ? %1</translation>
+    </message>
+    <message>
+        <source>The words are the same</source>
+        <translation>Les mots sont les mêmes</translation>
+    </message>
+    <message>
+        <source>All of it is here</source>
+        <translation>Tout est ici</translation>
+    </message>
+    <message numerus="yes">
+        <source>Two answers to one question: %n to be settled under Questions.</source>
+        <translation>
+            <numerusform>Deux réponses à une question : %n à régler sous Questions.</numerusform>
+            <numerusform>Deux réponses à une question : %n à régler sous Questions.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The receipt for %1 lies at %2. Give it back with the stick.</source>
+        <translation>Le reçu pour %1 est à %2. Rendez-le avec la clé.</translation>
+    </message>
+    <message>
+        <source>The receipt for %1 could not be put beside the file; save it elsewhere.</source>
+        <translation>Le reçu pour %1 n’a pas pu être mis à côté du fichier ; enregistrez-le ailleurs.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Put it back here</source>
+        <translation>Remettre ici</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recevoir</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Save the receipt elsewhere</source>
+        <translation>Enregistrer le reçu ailleurs</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Autre fichier</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
     </message>
 </context>
 <context>
@@ -2477,6 +3917,44 @@
     <message>
         <source>New time</source>
         <translation>Nouvelle heure</translation>
+    </message>
+</context>
+<context>
+    <name>KeepCard</name>
+    <message>
+        <source>Players&apos; books on the event server</source>
+        <translation>Carnets des joueurs sur le serveur du tournoi</translation>
+    </message>
+    <message>
+        <source>It keeps them. Tablets keep their own in any case.</source>
+        <translation>Il les garde. Les tablettes gardent les leurs dans tous les cas.</translation>
+    </message>
+    <message>
+        <source>It lets them go after %1. Tablets keep their own in any case.</source>
+        <translation>Il les efface après le %1. Les tablettes gardent les leurs dans tous les cas.</translation>
+    </message>
+    <message>
+        <source>Days after the last one</source>
+        <translation>Jours après le dernier</translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation>Les garder</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rule for players&apos; books set</source>
+        <translation>Règle pour les carnets fixée</translation>
+    </message>
+    <message>
+        <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
+        <translation>Mettez cette tablette à jour avant : ensuite le serveur n’échange plus rien.</translation>
     </message>
 </context>
 <context>
@@ -3063,6 +4541,71 @@
     <message>
         <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
         <translation>Tour et match de ce tableau, par exemple 2/7 ; vide s’il a sa propre heure</translation>
+    </message>
+</context>
+<context>
+    <name>MatchWords</name>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>short form of the name</source>
+        <translation>forme courte du nom</translation>
+    </message>
+    <message>
+        <source>part of the name</source>
+        <translation>partie du nom</translation>
+    </message>
+    <message>
+        <source>family name</source>
+        <translation>nom de famille</translation>
+    </message>
+    <message>
+        <source>given name</source>
+        <translation>prénom</translation>
+    </message>
+    <message>
+        <source>name nearly</source>
+        <translation>nom presque</translation>
+    </message>
+    <message>
+        <source>country</source>
+        <translation>pays</translation>
+    </message>
+    <message>
+        <source>birth year</source>
+        <translation>année de naissance</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>main</translation>
+    </message>
+    <message>
+        <source>tour number</source>
+        <translation>numéro de circuit</translation>
+    </message>
+    <message>
+        <source>rackets</source>
+        <translation>raquettes</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>cordages</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s)</source>
+        <translation>
+            <numerusform>%n raquette</numerusform>
+            <numerusform>%n raquettes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>il y a %n jour</numerusform>
+            <numerusform>il y a %n jours</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3829,6 +5372,394 @@
     </message>
 </context>
 <context>
+    <name>PastColumnsCard</name>
+    <message>
+        <source>What its columns hold</source>
+        <translation>Ce que contiennent ses colonnes</translation>
+    </message>
+    <message>
+        <source>Found by their headings. Look whether it is right; what is not said is not used.</source>
+        <translation>Reconnu à leurs titres. Vérifiez ; ce qui n’est pas dit n’est pas utilisé.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Non utilisée</translation>
+    </message>
+    <message>
+        <source>in %1, as its heading says</source>
+        <translation>en %1, comme le dit son titre</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsModel</name>
+    <message>
+        <source>Not used</source>
+        <translation>Non utilisée</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Nom de famille</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Prénom</translation>
+    </message>
+    <message>
+        <source>Whole name</source>
+        <translation>Nom complet</translation>
+    </message>
+    <message>
+        <source>Name in own script</source>
+        <translation>Nom dans son écriture</translation>
+    </message>
+    <message>
+        <source>Country, three letters</source>
+        <translation>Pays, trois lettres</translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation>Année de naissance</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Main</translation>
+    </message>
+    <message>
+        <source>Tour number</source>
+        <translation>Numéro du circuit</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Tournoi</translation>
+    </message>
+    <message>
+        <source>Racket’s mark</source>
+        <translation>Marque sur la raquette</translation>
+    </message>
+    <message>
+        <source>Racket’s maker</source>
+        <translation>Fabricant de la raquette</translation>
+    </message>
+    <message>
+        <source>Racket’s model</source>
+        <translation>Modèle de la raquette</translation>
+    </message>
+    <message>
+        <source>String of the mains</source>
+        <translation>Cordage des montants</translation>
+    </message>
+    <message>
+        <source>Gauge of the mains</source>
+        <translation>Jauge des montants</translation>
+    </message>
+    <message>
+        <source>Tension of the mains</source>
+        <translation>Tension des montants</translation>
+    </message>
+    <message>
+        <source>String of the crosses</source>
+        <translation>Cordage des travers</translation>
+    </message>
+    <message>
+        <source>Gauge of the crosses</source>
+        <translation>Jauge des travers</translation>
+    </message>
+    <message>
+        <source>Tension of the crosses</source>
+        <translation>Tension des travers</translation>
+    </message>
+    <message>
+        <source>String (mains / crosses)</source>
+        <translation>Cordage (montants / travers)</translation>
+    </message>
+    <message>
+        <source>Tension (mains / crosses)</source>
+        <translation>Tension (montants / travers)</translation>
+    </message>
+    <message>
+        <source>Pre-stretch</source>
+        <translation>Pré-étirage</translation>
+    </message>
+    <message>
+        <source>Who strung it</source>
+        <translation>Qui a cordé</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>a tension, such as 25, 25.5 kg or 55 lb</source>
+        <translation>une tension comme 25, 25,5 kg ou 55 lb</translation>
+    </message>
+    <message>
+        <source>a gauge in mm, such as 1.25</source>
+        <translation>une jauge en mm comme 1,25</translation>
+    </message>
+    <message>
+        <source>per cent from 0 to 30</source>
+        <translation>un pourcentage de 0 à 30</translation>
+    </message>
+    <message>
+        <source>a day, such as 2031-05-26 or 26.05.2031</source>
+        <translation>un jour comme 2031-05-26 ou 26.05.2031</translation>
+    </message>
+    <message>
+        <source>three letters, such as POR</source>
+        <translation>trois lettres comme POR</translation>
+    </message>
+    <message>
+        <source>a year from 1900 to 2099</source>
+        <translation>une année de 1900 à 2099</translation>
+    </message>
+    <message>
+        <source>right or left</source>
+        <translation>droite ou gauche</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>un nom</translation>
+    </message>
+    <message>
+        <source>a shorter text</source>
+        <translation>un texte plus court</translation>
+    </message>
+    <message>
+        <source>A row can’t be read: %1</source>
+        <translation>Une ligne est illisible : %1</translation>
+    </message>
+    <message>
+        <source>Line %1, %2</source>
+        <translation>Ligne %1, %2</translation>
+    </message>
+    <message>
+        <source>this is no tension in the unit of the others; write its unit beside it.</source>
+        <translation>ce n’est pas une tension dans l’unité des autres ; écrivez son unité à côté.</translation>
+    </message>
+    <message>
+        <source>nothing stands there.</source>
+        <translation>il n’y a rien.</translation>
+    </message>
+    <message>
+        <source>“%1” is not %2.</source>
+        <translation>« %1 » n’est pas %2.</translation>
+    </message>
+</context>
+<context>
+    <name>PastJobsSheet</name>
+    <message>
+        <source>Past jobs</source>
+        <translation>Anciens cordages</translation>
+    </message>
+    <message>
+        <source>A table of rackets strung before becomes the history of its players. Nothing is stored before you have looked at it, and an import can be taken back as one.</source>
+        <translation>Un tableau de raquettes cordées autrefois devient l’historique de ses joueurs. Rien n’est enregistré avant que vous l’ayez vu, et tout se reprend en une fois.</translation>
+    </message>
+    <message>
+        <source>Choose the table (CSV)</source>
+        <translation>Choisir le tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>Bringing in</source>
+        <translation>Reprise en cours</translation>
+    </message>
+    <message>
+        <source>Working on it</source>
+        <translation>En cours</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Brought in</source>
+        <translation>Repris</translation>
+    </message>
+    <message>
+        <source>Not all of it was brought in</source>
+        <translation>Tout n’a pas été repris</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Annulé</translation>
+    </message>
+    <message>
+        <source>Taken back, but for players on whom work went on since</source>
+        <translation>Annulé, sauf pour ceux sur qui le travail a continué</translation>
+    </message>
+    <message>
+        <source>Not taken back</source>
+        <translation>Pas annulé</translation>
+    </message>
+    <message>
+        <source>The file can&apos;t be read</source>
+        <translation>Le fichier est illisible</translation>
+    </message>
+    <message>
+        <source>This is no table that can be read</source>
+        <translation>Ce n’est pas un tableau lisible</translation>
+    </message>
+    <message>
+        <source>Which column holds the players&apos; names?</source>
+        <translation>Quelle colonne contient les noms ?</translation>
+    </message>
+    <message>
+        <source>Which column holds a string or a tension?</source>
+        <translation>Quelle colonne contient un cordage ou une tension ?</translation>
+    </message>
+    <message>
+        <source>The table can&apos;t be brought in like this</source>
+        <translation>Le tableau ne peut pas être repris ainsi</translation>
+    </message>
+    <message>
+        <source>How its letters are written</source>
+        <translation>Comment ses lettres sont écrites</translation>
+    </message>
+    <message>
+        <source>Unicode</source>
+        <translation>Unicode</translation>
+    </message>
+    <message>
+        <source>Windows, western</source>
+        <translation>Windows, occidental</translation>
+    </message>
+    <message>
+        <source>In which unit are tensions that say none? The figures do not tell.</source>
+        <translation>En quelle unité sont les tensions qui n’en disent pas ? Les chiffres ne le disent pas.</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit look like this one. Is that right?</source>
+        <translation>Les tensions sans unité semblent être dans celle-ci. Est-ce juste ?</translation>
+    </message>
+    <message>
+        <source>Tensions that say no unit</source>
+        <translation>Tensions sans unité</translation>
+    </message>
+    <message>
+        <source>What stands first in dates such as 03/04/2031? The table does not tell.</source>
+        <translation>Qu’est-ce qui vient d’abord dans des dates comme 03/04/2031 ? Le tableau ne le dit pas.</translation>
+    </message>
+    <message>
+        <source>What stands first in dates with slashes</source>
+        <translation>Ce qui vient d’abord dans les dates à barres</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Le jour</translation>
+    </message>
+    <message>
+        <source>The month</source>
+        <translation>Le mois</translation>
+    </message>
+    <message>
+        <source>May be %1, who is known here. Rackets in the table: %2</source>
+        <translation>Peut-être %1, connu ici. Raquettes dans le tableau : %2</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Laisser de côté</translation>
+    </message>
+    <message>
+        <source>The same</source>
+        <translation>La même personne</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Quelqu’un d’autre</translation>
+    </message>
+    <message>
+        <source>Who %1 is</source>
+        <translation>Qui est %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Would come in: %n racket(s)</source>
+        <translation>
+            <numerusform>Serait reprise : %n raquette</numerusform>
+            <numerusform>Seraient reprises : %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Here already: %n racket(s)</source>
+        <translation>
+            <numerusform>Déjà ici : %n raquette</numerusform>
+            <numerusform>Déjà ici : %n raquettes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Players known here: %1, new: %2</source>
+        <translation>Joueurs connus ici : %1, nouveaux : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Laissée de côté : %n ligne avec une erreur</numerusform>
+            <numerusform>Laissées de côté : %n lignes avec une erreur</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Brought in on this device</source>
+        <translation>Repris sur cet appareil</translation>
+    </message>
+    <message>
+        <source>%1, players: %2</source>
+        <translation>%1, joueurs : %2</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Take %1 back</source>
+        <translation>Annuler %1</translation>
+    </message>
+    <message>
+        <source>Every racket and player that came with it goes again, as one. What work has gone on with since stays.</source>
+        <translation>Chaque raquette et joueur venus avec repartent, en une fois. Ce sur quoi le travail a continué reste.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.CSV *.txt *.tsv)</source>
+        <translation>Tableaux (*.csv *.CSV *.txt *.tsv)</translation>
+    </message>
+</context>
+<context>
+    <name>PastRowsCard</name>
+    <message>
+        <source>Its rows</source>
+        <translation>Ses lignes</translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out: %n row(s) with a mistake</source>
+        <translation>
+            <numerusform>Laissée de côté : %n ligne avec une erreur</numerusform>
+            <numerusform>Laissées de côté : %n lignes avec une erreur</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>... and %1 more</source>
+        <translation>... et %1 de plus</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PaymentCard</name>
     <message>
         <source>Take a payment</source>
@@ -4213,6 +6144,48 @@
         <source>Older ones</source>
         <translation>Plus anciens</translation>
     </message>
+    <message>
+        <source>Who has this book</source>
+        <translation>Qui a ce carnet</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
+        <translation>Appareils qui l’ont échangé avec cette tablette. Si le joueur se retire, chacun l’apprend à la prochaine rencontre.</translation>
+    </message>
+    <message>
+        <source>%1 has it from here, last %2</source>
+        <translation>%1 l’a reçu d’ici, dernière fois %2</translation>
+    </message>
+    <message>
+        <source>It came from %1, last %2</source>
+        <translation>Il est venu de %1, dernière fois %2</translation>
+    </message>
+</context>
+<context>
+    <name>PlayerPick</name>
+    <message>
+        <source>All of this event</source>
+        <translation>Tous ceux de ce tournoi</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Find a player</source>
+        <translation>Chercher un joueur</translation>
+    </message>
+    <message>
+        <source>Nobody is chosen yet</source>
+        <translation>Personne n’est encore choisi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) chosen</source>
+        <translation>
+            <numerusform>%n joueur choisi</numerusform>
+            <numerusform>%n joueurs choisis</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PlayersPage</name>
@@ -4267,6 +6240,22 @@
     <message>
         <source>Forget this player</source>
         <translation>Oublier ce joueur</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Prendre une carte</translation>
+    </message>
+    <message>
+        <source>Make cards</source>
+        <translation>Faire des cartes</translation>
+    </message>
+    <message>
+        <source>Past jobs</source>
+        <translation>Anciens cordages</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Carte</translation>
     </message>
 </context>
 <context>
@@ -4443,6 +6432,10 @@
     <message>
         <source>Page %1: %2</source>
         <translation>Page %1 : %2</translation>
+    </message>
+    <message>
+        <source>Not on it</source>
+        <translation>Absents</translation>
     </message>
 </context>
 <context>
@@ -4891,6 +6884,10 @@
     <message>
         <source>What does it cost?</source>
         <translation>Combien cela coûte-t-il ?</translation>
+    </message>
+    <message>
+        <source>two linked books of this player differ</source>
+        <translation>deux livres liés de ce joueur diffèrent</translation>
     </message>
 </context>
 <context>
@@ -6418,6 +8415,235 @@
     <message>
         <source>Scan with the camera</source>
         <translation>Scanner avec la caméra</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardModel</name>
+    <message>
+        <source>Card of %1 taken in</source>
+        <translation>Carte de %1 prise</translation>
+    </message>
+</context>
+<context>
+    <name>TakeCardSheet</name>
+    <message>
+        <source>Card of %1</source>
+        <translation>Carte de %1</translation>
+    </message>
+    <message>
+        <source>Take a card in</source>
+        <translation>Prendre une carte</translation>
+    </message>
+    <message>
+        <source>The picture can&apos;t be read</source>
+        <translation>L’image est illisible</translation>
+    </message>
+    <message>
+        <source>No code is to be seen on the picture</source>
+        <translation>On ne voit aucun code sur l’image</translation>
+    </message>
+    <message>
+        <source>This is no player card</source>
+        <translation>Ce n’est pas une carte de joueur</translation>
+    </message>
+    <message>
+        <source>The card is damaged</source>
+        <translation>La carte est abîmée</translation>
+    </message>
+    <message>
+        <source>The card is forged</source>
+        <translation>La carte est falsifiée</translation>
+    </message>
+    <message>
+        <source>The card is of a newer version</source>
+        <translation>La carte vient d’une version plus récente</translation>
+    </message>
+    <message>
+        <source>Signed by a device that was shut out</source>
+        <translation>Signée par un appareil exclu</translation>
+    </message>
+    <message>
+        <source>This player was forgotten here</source>
+        <translation>Ce joueur a été oublié ici</translation>
+    </message>
+    <message>
+        <source>The player did not agree to this</source>
+        <translation>L’accord manque pour cela</translation>
+    </message>
+    <message>
+        <source>The card is not taken</source>
+        <translation>La carte n’est pas prise</translation>
+    </message>
+    <message>
+        <source>Take a picture from nearer by, straight from above and without shine.</source>
+        <translation>Prenez une image de plus près, bien d’en haut et sans reflet.</translation>
+    </message>
+    <message>
+        <source>The code says something else. A card begins with WEAVELOG:CARD.</source>
+        <translation>Le code dit autre chose. Une carte commence par WEAVELOG:CARD.</translation>
+    </message>
+    <message>
+        <source>Some of its letters are wrong or missing: scan it again.</source>
+        <translation>Des lettres sont fausses ou manquent : scannez-la de nouveau.</translation>
+    </message>
+    <message>
+        <source>The device that it names did not sign it. Do not use it: ask the player, and tell the head of the room.</source>
+        <translation>L’appareil qu’elle nomme ne l’a pas signée. Ne l’utilisez pas : demandez au joueur et prévenez le responsable de l’atelier.</translation>
+    </message>
+    <message>
+        <source>Update Weavelog on this device.</source>
+        <translation>Mettez Weavelog à jour sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>The card is whole. But %1 signed it, which was lost or shut out, on %2. Ask the player, or somebody else for a card.</source>
+        <translation>La carte est intacte. Mais %1 l’a signée le %2, un appareil perdu ou exclu. Demandez au joueur, ou une carte à quelqu’un d’autre.</translation>
+    </message>
+    <message>
+        <source>The player withdrew. Who wants to be known again begins anew at the desk, and is asked for consent.</source>
+        <translation>L’accord a été retiré. Qui veut être connu de nouveau recommence à l’accueil, et on lui demande son accord.</translation>
+    </message>
+    <message>
+        <source>Withdrawn, or for one room only. Ask the player and record the answer first.</source>
+        <translation>Retiré, ou pour un seul atelier. Demandez et notez d’abord la réponse.</translation>
+    </message>
+    <message>
+        <source>With the camera</source>
+        <translation>Avec l’appareil photo</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Recherche ...</translation>
+    </message>
+    <message>
+        <source>From a picture</source>
+        <translation>D’une image</translation>
+    </message>
+    <message>
+        <source>Or scan it with a scanner now, or paste its text here.</source>
+        <translation>Ou scannez-la maintenant avec un lecteur, ou collez son texte ici.</translation>
+    </message>
+    <message>
+        <source>Text of the card</source>
+        <translation>Texte de la carte</translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation>La lire</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Prise</translation>
+    </message>
+    <message>
+        <source>Nothing new: all of it is here</source>
+        <translation>Rien de nouveau : tout est ici</translation>
+    </message>
+    <message>
+        <source>Signed by %1, on %2</source>
+        <translation>Signée par %1 le %2</translation>
+    </message>
+    <message>
+        <source>That is this device.</source>
+        <translation>C’est cet appareil.</translation>
+    </message>
+    <message>
+        <source>An event server that this device was paired with.</source>
+        <translation>Un serveur de tournoi auquel cet appareil a été jumelé.</translation>
+    </message>
+    <message>
+        <source>A device of this room.</source>
+        <translation>Un appareil de cet atelier.</translation>
+    </message>
+    <message>
+        <source>A device whose work is held here.</source>
+        <translation>Un appareil dont le travail est gardé ici.</translation>
+    </message>
+    <message>
+        <source>This device does not know it.</source>
+        <translation>Cet appareil ne le connaît pas.</translation>
+    </message>
+    <message>
+        <source>Words of its key: %1</source>
+        <translation>Mots de sa clé : %1</translation>
+    </message>
+    <message>
+        <source>It was signed by a clock that is ahead of this device&apos;s: what seems newer on it may not be.</source>
+        <translation>L’horloge de la signature avance sur celle-ci : ce qui semble plus récent ne l’est peut-être pas.</translation>
+    </message>
+    <message>
+        <source>This very card was taken in before.</source>
+        <translation>Cette carte même a déjà été prise.</translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation>Ce qu’elle contient</translation>
+    </message>
+    <message>
+        <source>Newer on the card</source>
+        <translation>Plus récent sur la carte</translation>
+    </message>
+    <message>
+        <source>Take these as well: the player says so</source>
+        <translation>Prendre aussi ceci : le joueur le dit</translation>
+    </message>
+    <message>
+        <source>Older than what is held here: stays as it is here</source>
+        <translation>Plus ancien que ce qui est ici : reste comme ici</translation>
+    </message>
+    <message>
+        <source>Open questions: a person closes them first</source>
+        <translation>Questions ouvertes : une personne les règle d’abord</translation>
+    </message>
+    <message>
+        <source>The player is not known here yet: the card begins the book.</source>
+        <translation>Pas encore connu ici : la carte commence le livre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>New here: %n field(s)</source>
+        <translation>
+            <numerusform>Nouveau ici : %n donnée</numerusform>
+            <numerusform>Nouveau ici : %n données</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing on it is missing here.</source>
+        <translation>Rien n’en manque ici.</translation>
+    </message>
+    <message>
+        <source>Agreed to here: %1</source>
+        <translation>Accepté ici : %1</translation>
+    </message>
+    <message>
+        <source>A card carries no consent. Ask the player where this may go, and record the answer.</source>
+        <translation>Une carte ne porte pas d’accord. Demandez où cela peut aller, et notez la réponse.</translation>
+    </message>
+    <message>
+        <source>A stranger signed it</source>
+        <translation>Un inconnu l’a signée</translation>
+    </message>
+    <message>
+        <source>The signature holds, but no signature says that a stranger is honest. Read it to the player first.</source>
+        <translation>La signature est bonne, mais aucune ne dit qu’un inconnu est honnête. Lisez-la d’abord au joueur.</translation>
+    </message>
+    <message>
+        <source>The player says that it is right</source>
+        <translation>Le joueur dit que c’est juste</translation>
+    </message>
+    <message>
+        <source>Ask the player before stringing by a card; the makers’ instructions for frame and string come first.</source>
+        <translation>Demandez au joueur avant de corder d’après une carte ; les consignes des fabricants du cadre et du cordage passent d’abord.</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>La prendre</translation>
+    </message>
+    <message>
+        <source>To the player</source>
+        <translation>Vers le joueur</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</source>
+        <translation>Images (*.png *.jpg *.jpeg *.PNG *.JPG *.JPEG)</translation>
     </message>
 </context>
 <context>

@@ -27,10 +27,6 @@ using weavelog::Unit;
 constexpr std::size_t mostSheets = 60, mostStrings = 8;
 constexpr double hourSeconds = 3600;
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 // One bed as it goes onto paper.
 struct BedSheet {
   weavelog::PlayerRecord record;

@@ -23,10 +23,6 @@ using weavelog::Watched;
 constexpr std::size_t mostPoints = 180, pointsInRow = 60, mostAlarms = 12;
 constexpr int lineSteps = 16;
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 Decimal tenth(double value, int places = 1) {
   return Decimal::rounded(std::clamp(value, -1e6, 1e6), static_cast<std::uint8_t>(places));
 }

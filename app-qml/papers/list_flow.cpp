@@ -7,7 +7,7 @@
 namespace {
 
 constexpr qreal body = 3.3;  // mm of type
-constexpr qreal caption = 2.7;
+constexpr qreal captionSize = 2.7;
 constexpr qreal gap = 2;        // between columns
 constexpr qreal padding = 0.9;  // above and below a row
 constexpr qreal footer = 6;
@@ -40,7 +40,7 @@ void ListFlow::newPage() {
   pages_.emplace_back(QSizeF(size_.page.width(), onRoll() ? longestRoll : size_.page.height()));
   y_ = size_.margin;
   if (pages_.size() == 1) return;
-  PaperWords words = wordsIn(width(), title_, {.most = caption, .bold = true});
+  PaperWords words = wordsIn(width(), title_, {.most = captionSize, .bold = true});
   const qreal height = words.size.height();
   pages_.back().put({left(), y_}, std::move(words));
   y_ += height + 0.6;
@@ -89,7 +89,7 @@ void ListFlow::headings(const std::vector<ListColumn>& columns, const std::vecto
   std::vector<PaperWords> cells;
   qreal height = 0;
   for (std::size_t i = 0; i < columns.size(); ++i) {
-    cells.push_back(wordsIn(widths[i], columns[i].heading, {.most = caption, .align = columns[i].align}));
+    cells.push_back(wordsIn(widths[i], columns[i].heading, {.most = captionSize, .align = columns[i].align}));
     height = std::max(height, cells.back().size.height());
   }
   if (height <= 0) return;
@@ -173,7 +173,7 @@ std::vector<PaperPage> ListFlow::take() {
   const int count = static_cast<int>(pages_.size());
   for (int i = 0; i < count; ++i) {
     const QRectF box(left(), size_.page.height() - size_.margin - footer + 1, width(), footer - 1);
-    pages_[static_cast<std::size_t>(i)].put(box, pageWords_(i + 1, count), {.most = caption, .least = 2, .align = Qt::AlignRight | Qt::AlignBottom});
+    pages_[static_cast<std::size_t>(i)].put(box, pageWords_(i + 1, count), {.most = captionSize, .least = 2, .align = Qt::AlignRight | Qt::AlignBottom});
   }
   return std::move(pages_);
 }

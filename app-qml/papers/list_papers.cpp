@@ -20,10 +20,6 @@ using weavelog::Stage;
 
 constexpr std::size_t mostJobs = 20'000;
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 QString heading(const Language& language, const char* key) {
   return paperSay(language, key);
 }
@@ -195,11 +191,7 @@ std::vector<PaperPage> pickUpList(const weavelog::Ledger& ledger, const PaperReq
 weavelog::Outcome<std::vector<PaperPage>> statement(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size) {
   const auto record = weavelog::load_player(ledger, request.player);
   if (!record) return weavelog::fail(record.error());
-  Language language = request.language;
-  if (const auto own = Language::from(record->person.now.language)) {
-    const auto spoken = paperPhrases().languages();
-    if (std::any_of(spoken.begin(), spoken.end(), [&](const Language& one) { return one.base() == own->base(); })) language = *own;
-  }
+  const Language language = languageOnPaper(record->person.now.language, request.language);
   const auto lines = weavelog::money_of_player(ledger, request.event, request.player);
   QStringList below = belowTitle(ledger, request, language);
   below.prepend(words(weavelog::listed_name(record->person.now)));

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "app-qml/papers/bed_paper.h"
+#include "app-qml/papers/card_paper.h"
 #include "app-qml/papers/evenness_paper.h"
 #include "app-qml/papers/list_papers.h"
 #include "app-qml/papers/paper_words.h"
@@ -24,7 +25,7 @@ using Pages = Outcome<std::vector<PaperPage>>;
 
 constexpr int dotsPerInch = 1200;
 constexpr qreal mmPerInch = 25.4;
-constexpr std::size_t mostJobs = 20'000;
+constexpr std::size_t mostChosen = 20'000;
 
 QPageSize pageSizeOf(const PaperPage& page) {
   return QPageSize(page.size(), QPageSize::Millimeter, QString(), QPageSize::ExactMatch);
@@ -42,7 +43,15 @@ Pages tagPages(const weavelog::Ledger& ledger, const PaperRequest& request, cons
   return labelSheets(tags, size, request.start, request.language);
 }
 
-Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size) {
+// Cards are made before they are laid out: who has none is told beside the paper.
+Pages cardPages(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, QStringList& leftOut) {
+  auto cards = cardsOnPaper(ledger, request);
+  if (!cards) return fail(cards.error());
+  leftOut = std::move(cards->leftOut);
+  return request.kind == PaperKind::card ? singleCards(cards->cards, size) : cardSheets(cards->cards, size);
+}
+
+Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, QStringList& leftOut) {
   switch (request.kind) {
     case PaperKind::workList:
       return workList(ledger, request, size);
@@ -56,6 +65,9 @@ Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const
       return bedSheets(ledger, request, size);
     case PaperKind::evenness:
       return evenness(ledger, request, size);
+    case PaperKind::card:
+    case PaperKind::cardSheet:
+      return cardPages(ledger, request, size, leftOut);
     default:
       return tagPages(ledger, request, size);
   }
@@ -68,12 +80,14 @@ Outcome<Paper> makePaper(const weavelog::Ledger& ledger, const PaperRequest& req
   if (!size)
     return fail(FaultCode::bad_input, std::string(nameOf(request.kind)) + " can't be printed on that", request.size.toStdString(),
                 "choose another size");
-  if (!request.event) return fail(FaultCode::not_found, "there is no event", {}, "pair with an event server, or make an event");
-  auto pages = pagesOf(ledger, request, *size);
+  const bool cards = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet;  // a player's, of whatever event
+  if (!request.event && !cards) return fail(FaultCode::not_found, "there is no event", {}, "pair with an event server, or make an event");
+  QStringList leftOut;
+  auto pages = pagesOf(ledger, request, *size, leftOut);
   if (!pages) return fail(pages.error());
   std::string key = "paper." + std::string(nameOf(request.kind));
   std::replace(key.begin(), key.end(), '-', '_');
-  return Paper{paperSay(request.language, key), std::move(*pages)};
+  return Paper{paperSay(request.language, key), std::move(*pages), std::move(leftOut)};
 }
 
 Outcome<> writePdf(const Paper& paper, const QString& file) {
@@ -114,7 +128,7 @@ std::vector<weavelog::JobRow> openJobs(const weavelog::Ledger& ledger, const wea
   std::vector<weavelog::JobRow> out;
   for (const auto& choice : weavelog::choices(weavelog::Stage{})) {
     if (!weavelog::is_open(choice.value)) continue;
-    auto rows = weavelog::jobs_at_stage(ledger, event, choice.value, mostJobs);
+    auto rows = weavelog::jobs_at_stage(ledger, event, choice.value, mostChosen);
     std::move(rows.begin(), rows.end(), std::back_inserter(out));
   }
   std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.tag_number < b.tag_number; });

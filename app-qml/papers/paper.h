@@ -19,6 +19,7 @@ struct PaperRequest {
   std::string zone = "UTC";     // IANA name
   weavelog::UnixMs now = 0;
   weavelog::BookId player;             // of a statement
+  std::vector<weavelog::BookId> players;  // of cards, in their order
   std::vector<weavelog::JobRow> jobs;  // of tags, labels and string beds, in their order
   int start = 1;                       // first position on a sheet of labels
   bool byTag = false;                  // the pick-up list: by tag number in place of family name
@@ -30,10 +31,11 @@ struct PaperRequest {
 struct Paper {
   QString title;  // names the file and the printer's job
   std::vector<PaperPage> pages;
+  QStringList leftOut;  // who of those that were asked for is not on it, and why
 };
 
 // Lays a paper out; nothing is written. Faults: not_found (no event, no such player, no job to make tags for), bad_input (the paper
-// can't be printed on that size, no such position on the sheet).
+// can't be printed on that size, no such position on the sheet, too many cards), those of make_card() where there is no card at all.
 [[nodiscard]] weavelog::Outcome<Paper> makePaper(const weavelog::Ledger& ledger, const PaperRequest& request);
 
 // Writes it as PDF in one go: a file that was there stays as it was where that fails. Faults: io, no_space (as the disk tells).

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include <qrcodegen/qrcodegen.hpp>
+#include "app-qml/papers/qr_code.h"
 
 namespace {
 
@@ -15,7 +15,6 @@ namespace {
 constexpr qreal unitsPerMm = 20;
 constexpr qreal hair = 0.01;  // mm, for sums that do not come out even
 constexpr qsizetype mostCharacters = 2000;
-constexpr int quietZone = 4;  // modules
 
 struct Laid {
   std::shared_ptr<QTextLayout> layout;
@@ -174,26 +173,26 @@ void PaperPage::clear(const QRectF& box) {
   inks_.push_back({{box}, 0, {}, false, true});
 }
 
-bool PaperPage::code(const QRectF& box, const std::string& text) try {
-  const auto code = qrcodegen::QrCode::encodeSegments(qrcodegen::QrSegment::makeSegments(text.c_str()), qrcodegen::QrCode::Ecc::MEDIUM);
-  const int size = code.getSize();
-  const qreal module = std::min(box.width(), box.height()) / (size + 2 * quietZone);
+bool PaperPage::code(const QRectF& box, const std::string& text) {
+  const auto rows = codeModules(text);
+  if (rows.empty()) return false;
+  const auto size = static_cast<int>(rows.size());
+  const qreal module = std::min(box.width(), box.height()) / (size + 2 * codeQuietZone);
   const QPointF corner = box.center() - QPointF(size, size) * module / 2;
   // Dark modules beside each other are one area: no reader of PDF may leave a hair between them.
   Ink ink;
   for (int y = 0; y < size; ++y) {
+    const auto& row = rows[static_cast<std::size_t>(y)];
     for (int x = 0; x < size; ++x) {
-      if (!code.getModule(x, y)) continue;
+      if (!row[static_cast<std::size_t>(x)]) continue;
       int end = x + 1;
-      while (end < size && code.getModule(end, y)) ++end;
+      while (end < size && row[static_cast<std::size_t>(end)]) ++end;
       ink.areas.push_back({corner + QPointF(x, y) * module, QSizeF((end - x) * module, module)});
       x = end;
     }
   }
   inks_.push_back(std::move(ink));
   return true;
-} catch (const qrcodegen::data_too_long&) {
-  return false;
 }
 
 void PaperPage::draw(QPainter& painter, qreal dotsPerMm) const {

@@ -10,8 +10,12 @@ constexpr PaperSize listSizes[] = {{"a4", {210, 297}, 12}, {"80", {80, 0}, 4}, {
 
 constexpr PaperSize chartSizes[] = {{"a4", {210, 297}, 12}};  // their points need the width
 
+// As large as a bank card (ISO/IEC 7810, ID-1: 85.60 by 53.98 mm), or a label for a bag's tag.
+constexpr PaperSize cardSizes[] = {{"85x54", {85.6, 54}, 2.5}, {"62x100", {62, 100}, 3}};
+constexpr PaperSize cardSheetSizes[] = {{"a4-2x5", {210, 297}, 2.5, 2, 5}};
+
 constexpr std::array kinds{PaperKind::tags,      PaperKind::bagTags, PaperKind::labels,    PaperKind::workList, PaperKind::pickUpList,
-                           PaperKind::statement, PaperKind::wrapUp,  PaperKind::stringBed, PaperKind::evenness};
+                           PaperKind::statement, PaperKind::wrapUp,  PaperKind::stringBed, PaperKind::evenness, PaperKind::card,     PaperKind::cardSheet};
 
 }  // namespace
 
@@ -24,6 +28,10 @@ std::span<const PaperSize> sizesFor(PaperKind kind) {
       return labelSizes;
     case PaperKind::evenness:
       return chartSizes;
+    case PaperKind::card:
+      return cardSizes;
+    case PaperKind::cardSheet:
+      return cardSheetSizes;
     default:
       return listSizes;
   }
@@ -62,6 +70,10 @@ const char* nameOf(PaperKind kind) {
       return "string-bed";
     case PaperKind::evenness:
       return "evenness";
+    case PaperKind::card:
+      return "card";
+    case PaperKind::cardSheet:
+      return "card-sheet";
   }
   return "";
 }

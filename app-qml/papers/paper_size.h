@@ -7,14 +7,14 @@
 #include <span>
 
 // The papers that there are.
-enum class PaperKind { tags, bagTags, labels, workList, pickUpList, statement, wrapUp, stringBed, evenness };
+enum class PaperKind { tags, bagTags, labels, workList, pickUpList, statement, wrapUp, stringBed, evenness, card, cardSheet };
 
 // What they are printed on. Widths of rolls and the grid of the label sheet: common practice, no source.
 struct PaperSize {
   const char* key;            // "62x100"
   QSizeF page;                // mm; a height of 0 is as long as it needs
   qreal margin;               // mm that printers of this width can't reach
-  int columns = 1, rows = 1;  // of labels on the page
+  int columns = 1, rows = 1;  // of labels or cards on the page
 };
 
 // Those that a paper can be printed on, the usual one first.
@@ -24,7 +24,7 @@ struct PaperSize {
 // By what a person knows of the roll: "62", "80", "62x29", "a4".
 [[nodiscard]] std::optional<PaperSize> sizeForRoll(PaperKind kind, const QString& roll);
 
-// "tags", "bag-tags", "labels", "work-list", "pick-up-list", "statement", "wrap-up", "string-bed", "evenness".
+// "tags", "bag-tags", "labels", "work-list", "pick-up-list", "statement", "wrap-up", "string-bed", "evenness", "card", "card-sheet".
 [[nodiscard]] const char* nameOf(PaperKind kind);
 [[nodiscard]] std::optional<PaperKind> paperKindFrom(const QString& name);
 [[nodiscard]] std::span<const PaperKind> allPaperKinds();

@@ -10,10 +10,6 @@
 
 namespace {
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 QString stringWords(const weavelog::Language& language, const std::string& name, const std::optional<weavelog::Quantity>& gauge) {
   QStringList parts{words(name), saidOnPaper(language, gauge)};
   parts.removeAll(QString());

@@ -2,52 +2,19 @@
 
 #include <QStringList>
 #include <algorithm>
-#include <functional>
 
 #include "app-qml/papers/paper_words.h"
+#include "app-qml/papers/stack.h"
 
 namespace {
 
 using Language = weavelog::Language;
-
-constexpr qreal line = 0.4;  // mm
-
-// Parts of a tag below each other. They ask for heights; a tag that is too small for all of them gives each less.
-class Stack {
- public:
-  explicit Stack(const QRectF& box) : box_(box) {}
-
-  void add(qreal height, std::function<void(const QRectF&)> draw) { parts_.push_back({height, std::move(draw)}); }
-  void draw() const {
-    qreal wanted = 0;
-    for (const auto& part : parts_) wanted += part.height;
-    // A tag with little on it does not blow that up to no use.
-    const qreal scale = wanted > 0 ? std::min(box_.height() / wanted, 1.25) : 1;
-    qreal y = box_.top();
-    for (const auto& part : parts_) {
-      part.draw({box_.left(), y, box_.width(), part.height * scale});
-      y += part.height * scale;
-    }
-  }
-
- private:
-  struct Part {
-    qreal height;
-    std::function<void(const QRectF&)> draw;
-  };
-  QRectF box_;
-  std::vector<Part> parts_;
-};
 
 // White words on a black ground: seen from afar, and read by who sees no colour.
 void band(PaperPage& page, const QRectF& box, const QString& words) {
   page.fill(box);
   page.put(box.adjusted(1, 0.4, -1, -0.4), words,
            {.most = box.height(), .least = 1.4, .lines = 2, .bold = true, .white = true, .align = Qt::AlignCenter});
-}
-
-void rule(PaperPage& page, const QRectF& box) {
-  page.fill({box.left(), box.center().y() - line / 2, box.width(), line});
 }
 
 // Something and its figure: a small caption above.
@@ -92,7 +59,7 @@ void largeTag(PaperPage& page, const QRectF& box, const TagContent& tag, const L
   stack.add(10, [&](const QRectF& row) { page.put(row, nameOnTag(tag), {.most = 9, .least = 3.4, .lines = 2, .bold = true}); });
   if (const QString person = personWords(tag); !person.isEmpty())
     stack.add(5, [&, person](const QRectF& row) { page.put(row, person, {.most = 4, .least = 2.4}); });
-  stack.add(1.6, [&](const QRectF& row) { rule(page, row); });
+  stack.addRule(page);
   stack.add(14, [&](const QRectF& row) {
     const QString unsaid = paperSay(language, "tag.unsaid");
     const qreal width = (row.width() - 2) / 2;
@@ -104,7 +71,7 @@ void largeTag(PaperPage& page, const QRectF& box, const TagContent& tag, const L
   });
   if (!tag.mainsPrestretch.isEmpty() || !tag.crossesPrestretch.isEmpty())
     stack.add(4.2, [&](const QRectF& row) { halves(page, row, tag.mainsPrestretch, tag.crossesPrestretch, {.most = 3, .least = 1.8}); });
-  stack.add(1.6, [&](const QRectF& row) { rule(page, row); });
+  stack.addRule(page);
   if (!tag.unanswered.isEmpty()) stack.add(6, [&](const QRectF& row) { band(page, row.adjusted(0, 0, 0, -0.6), tag.unanswered); });
   if (!tag.readyBy.isEmpty())
     stack.add(7.5,
@@ -183,7 +150,7 @@ void largeBag(PaperPage& page, const QRectF& box, const Bag& bag, const Language
   if (const QString person = personWords(first); !person.isEmpty())
     stack.add(7, [&, person](const QRectF& row) { page.put(row, person, {.most = 5, .least = 2.6, .lines = 2}); });
   if (!bag.rushWords().isEmpty()) stack.add(8, [&](const QRectF& row) { band(page, row, bag.rushWords()); });
-  stack.add(1.6, [&](const QRectF& row) { rule(page, row); });
+  stack.addRule(page);
   stack.add(24, [&](const QRectF& row) {
     const qreal code = first.code.empty() ? 0 : std::min(24.0, row.height());
     page.put({row.left(), row.top(), row.width() - code - 1, row.height()}, count, {.most = 9, .least = 3.4, .lines = 3, .bold = true});
@@ -195,7 +162,7 @@ void largeBag(PaperPage& page, const QRectF& box, const Bag& bag, const Language
       page.put(row, bag.numbers(), {.most = 11, .least = 2.6, .lines = 8, .bold = true, .align = Qt::AlignLeft | Qt::AlignTop});
     });
   }
-  stack.add(1.6, [&](const QRectF& row) { rule(page, row); });
+  stack.addRule(page);
   if (const QString ready = bag.readyBy(); !ready.isEmpty())
     stack.add(8, [&, ready](const QRectF& row) { page.put(row, readyWords(language, ready), {.most = 5, .least = 2.2, .lines = 3, .bold = true}); });
   stack.add(4, [&](const QRectF& row) { page.put(row, first.event, {.most = 2.8, .least = 1.6}); });

@@ -16,10 +16,6 @@ namespace {
 using weavelog::Language;
 using weavelog::NumbersRow;
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 QString number(std::int64_t value) {
   return QString::number(value);
 }

@@ -8,6 +8,7 @@
 #include "core/model/fields.h"
 #include "core/model/queries.h"
 #include "core/model/tables.h"
+#include "core/people/arrival_account.h"
 #include "core/people/consent.h"
 #include "core/store/database.h"
 #include "sync/net/exchange_guest.h"
@@ -19,6 +20,7 @@ constexpr int gatherMs = 30;
 
 constexpr std::string_view eventKey = "app.event";
 constexpr std::string_view hostKey = "app.host";
+std::string metKey(const weavelog::PublicKey& key) { return "app.met " + weavelog::to_hex(key); }
 
 }  // namespace
 
@@ -167,7 +169,7 @@ weavelog::GuestStatus AppDevice::connection() const {
 void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
   hangUp();
   options.may_leave = workplace_->may_leave();
-  options.leaves_by_room = [this] { return room(); };
+  options.leaves_by = [this] { return weavelog::LeaveRule{room(), weavelog::crossing_mark(ledger(), room())}; };
   options.names_content = [this](const weavelog::BookId& book, const weavelog::Digest& content) {
     return weavelog::names_photo(ledger(), book, content);
   };
@@ -186,10 +188,20 @@ void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
   emit connectionChanged();
 }
 
+void AppDevice::beginArrival() {
+  if (const auto begun = weavelog::begin_arrival(ledger(), work_->now()); !begun) work_->tell(begun.error());
+  emit arrivalBegun();
+}
+
 void AppDevice::hangUp() {
   if (!guest_) return;
   guest_.reset();
   emit connectionChanged();
+}
+
+bool AppDevice::isOnlyMet(const weavelog::PublicKey& key) const {
+  const auto kept = ledger().remembered(metKey(key));
+  return kept && !kept->empty();
 }
 
 void AppDevice::leaveHost() {
@@ -209,7 +221,13 @@ void AppDevice::followHost() {
   const auto status = connection();
   const auto state = status.session.state;
   if (state < weavelog::SessionState::comparing || state == weavelog::SessionState::closed) return;
-  useHost(status.session.peer.key);
   const auto& event = status.session.event;
+  const auto& peer = status.session.peer.key;
+  if (isOnlyMet(peer) == static_cast<bool>(event)) {
+    const weavelog::Bytes met(event ? 0 : 1, 1);
+    (void)ledger().remember(metKey(peer), met);  // not kept means only that it counts as a room's at the next start
+  }
+  if (!event) return;
+  useHost(peer);
   if (event && event != work_->event() && ledger().book(event)) chooseEvent(event);
 }

@@ -81,10 +81,16 @@ class AppDevice : public QObject {
   [[nodiscard]] weavelog::GuestStatus connection() const;
   // Starts one instead of what there is. `may_leave` is filled in here.
   void connectWith(weavelog::ExchangeGuestOptions options);
+  // What comes and goes from now on is counted (core/people/arrival_account.h); an arrival that was going on is over.
+  void beginArrival();
   // Ends it; waits for its threads.
   void hangUp();
   // What is written from now on is for this event server, also after the next start.
   void useHost(const weavelog::PublicKey& key);
+  // A colleague's tablet that plays the host without an event: it is met, and what is written here is not for it.
+  [[nodiscard]] bool isOnlyMet(const weavelog::PublicKey& key) const;
+  // The event whose room books may go to. Any thread.
+  [[nodiscard]] weavelog::BookId room() const;
   // Ends it, and what is written from now on is for nobody until another event server is met.
   void leaveHost();
 
@@ -93,6 +99,7 @@ class AppDevice : public QObject {
   // the thread of the screens. work().changed() follows it.
   void changed();
   void eventChanged();
+  void arrivalBegun();
   // The connection's status is another one, on the thread of the screens.
   void connectionChanged();
 
@@ -101,8 +108,6 @@ class AppDevice : public QObject {
   void findEvent();
   void useEvent(const weavelog::BookId& event);
   void followHost();
-  // The event whose room books may go to, as the exchange's thread asks for it.
-  [[nodiscard]] weavelog::BookId room() const;
 
   Settings& settings_;
   std::optional<weavelog::Fault> fault_;

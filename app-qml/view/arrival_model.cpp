@@ -1,10 +1,16 @@
 #include "app-qml/view/arrival_model.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QQmlEngine>
 
+#include <algorithm>
+
+#include "app-qml/view/drop_off_storing.h"
+#include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
-#include "core/base/localised.h"
-#include "core/people/arrival.h"
+#include "core/desk/person_books.h"
+#include "core/people/consent.h"
 #include "sync/net/exchange_guest.h"
 
 namespace {
@@ -16,46 +22,23 @@ enum ArrivalRole {
   CandidatesRole,
   TickedRole,
   SentRole,
+  CameRole,
+  LinkRole,
 };
 
-QString joined(QStringList parts, const QString& between) {
-  parts.removeAll(QString());
-  return parts.join(between);
-}
-
-QString nameOf(const std::string& family, const std::string& given, const std::string& native) {
-  const QString name =
-      joined({QString::fromStdString(family), QString::fromStdString(given)}, QStringLiteral(" "));
-  return name.isEmpty() ? QString::fromStdString(native) : name;
-}
-
-QString yearText(const std::optional<std::int64_t>& year) {
-  return year ? QString::number(*year) : QString();
-}
-
-// What speaks for a candidate, or against: "name, country".
-QString evidence(const weavelog::Candidate& candidate, bool speaksFor) {
-  QStringList parts;
-  for (const auto& one : candidate.evidence) {
-    if (one.agreement == weavelog::Likeness::unsaid || (one.weight > 0) != speaksFor) continue;
-    switch (one.field) {
-      case weavelog::EvidenceField::name:
-        parts.append(one.agreement == weavelog::Likeness::same ? ArrivalModel::tr("name") : ArrivalModel::tr("name nearly"));
-        break;
-      case weavelog::EvidenceField::country: parts.append(ArrivalModel::tr("country")); break;
-      case weavelog::EvidenceField::birth_year: parts.append(ArrivalModel::tr("birth year")); break;
-      case weavelog::EvidenceField::hand: parts.append(ArrivalModel::tr("hand")); break;
-      case weavelog::EvidenceField::tour_number: parts.append(ArrivalModel::tr("tour number")); break;
-      default: break;
-    }
-  }
-  return parts.join(QStringLiteral(", "));
-}
+// As many lines as a screen shows at once, twice over: a long list is shown piece by piece.
+constexpr std::size_t page = 40;
+// A list of lists, so that what names a forgotten book is erased (Ledger::remember).
+constexpr std::string_view ticksKey = "arrival ticks";
 
 }  // namespace
 
-ArrivalModel::ArrivalModel(AppDevice& device, QObject* parent) : QAbstractListModel(parent), device_(device) {
+ArrivalModel::ArrivalModel(AppDevice& device, QObject* parent) : QAbstractListModel(parent), device_(device), most_(page) {
   connect(&device_, &AppDevice::eventChanged, this, &ArrivalModel::look);
+  connect(&device_, &AppDevice::changed, this, [this] {
+    if (looking_) look();
+  });
+  readTicks();
   look();
 }
 
@@ -63,18 +46,78 @@ ArrivalModel* ArrivalModel::create(QQmlEngine* engine, QJSEngine*) {
   return new ArrivalModel(*provided<AppDevice>(engine));  // the engine takes it over
 }
 
-int ArrivalModel::known() const {
-  return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [](const Row& row) { return row.band == Known; }));
-}
-
-int ArrivalModel::likely() const {
-  return static_cast<int>(
-      std::count_if(rows_.begin(), rows_.end(), [](const Row& row) { return row.band == Likely; }));
+int ArrivalModel::countOf(Row::Band band) const {
+  return static_cast<int>(std::count_if(all_.begin(), all_.end(), [&](const Row& row) { return row.band == band; }));
 }
 
 int ArrivalModel::ticked() const {
-  return static_cast<int>(
-      std::count_if(rows_.begin(), rows_.end(), [](const Row& row) { return row.ticked >= 0 && !row.sent; }));
+  return static_cast<int>(std::count_if(all_.begin(), all_.end(), [&](const Row& row) { return isTicked(row); }));
+}
+
+int ArrivalModel::unanswered() const {
+  return static_cast<int>(std::count_if(all_.begin(), all_.end(), [](const Row& row) { return row.band == Row::Likely && !row.sent && row.ticked < 0; }));
+}
+
+QVariantMap ArrivalModel::gains() const {
+  int roomPlayers = 0, roomFirst = 0, roomNewer = 0, herePlayers = 0, hereFirst = 0, hereNewer = 0;
+  std::size_t roomRackets = 0, hereRackets = 0;
+  for (const Row& row : all_) {
+    if (isTicked(row) && !row.there[static_cast<std::size_t>(row.ticked)].nothing()) {
+      const auto& gain = row.there[static_cast<std::size_t>(row.ticked)];
+      ++roomPlayers;
+      roomFirst += gain.first ? 1 : 0;
+      roomNewer += gain.newer_days ? 1 : 0;
+      roomRackets += gain.jobs;
+    }
+    if (row.here.nothing()) continue;
+    ++herePlayers;
+    hereFirst += row.here.first ? 1 : 0;
+    hereNewer += row.here.newer_days ? 1 : 0;
+    hereRackets += row.here.jobs;
+  }
+  return {{QStringLiteral("roomPlayers"), roomPlayers}, {QStringLiteral("roomFirst"), roomFirst},
+          {QStringLiteral("roomRackets"), static_cast<int>(roomRackets)}, {QStringLiteral("roomNewer"), roomNewer},
+          {QStringLiteral("herePlayers"), herePlayers}, {QStringLiteral("hereFirst"), hereFirst},
+          {QStringLiteral("hereRackets"), static_cast<int>(hereRackets)}, {QStringLiteral("hereNewer"), hereNewer}};
+}
+
+QVariantList ArrivalModel::staying() const {
+  QVariantList out;
+  for (const Row& row : all_) {
+    if (row.sent || row.band == Row::New || isTicked(row)) continue;
+    const auto best = row.candidates[row.shown()].toMap();
+    const Stay why = !best.value(QStringLiteral("mayCross")).toBool() ? NotAgreed : row.band == Row::Likely ? NotAnswered : NotTicked;
+    out.append(QVariantMap{{QStringLiteral("name"), row.name}, {QStringLiteral("why"), why}});
+  }
+  return out;
+}
+
+QVariantList ArrivalModel::consents() const {
+  std::map<int, int> counts;
+  for (const Row& row : all_)
+    if (isTicked(row)) ++counts[row.candidates[row.ticked].toMap().value(QStringLiteral("consent")).toInt()];
+  QVariantList out;
+  for (const auto& [choice, count] : counts) out.append(QVariantMap{{QStringLiteral("choice"), choice}, {QStringLiteral("count"), count}});
+  return out;
+}
+
+void ArrivalModel::setLooking(bool looking) {
+  if (looking == looking_) return;
+  looking_ = looking;
+  emit lookingChanged();
+  if (looking_) look();
+}
+
+void ArrivalModel::setFilter(Filter filter) {
+  if (filter == filter_) return;
+  filter_ = filter;
+  most_ = page;
+  show();
+}
+
+void ArrivalModel::showMore() {
+  most_ += page;
+  show();
 }
 
 void ArrivalModel::look() {
@@ -83,121 +126,153 @@ void ArrivalModel::look() {
     take({});
     return;
   }
-  beside_.work([this, event, now = device_.work().now()] { return std::pair(event, compared(event, now)); },
+  ArrivalSight sight{device_.ledger(), event, device_.work().now(), {}, {}};
+  auto& workplace = device_.work().workplace();
+  // Of whom a person says that they are in the list: they are entered, although it does not say so yet.
+  sight.mayLeave = [&ledger = device_.ledger(), event](const weavelog::BookId& book) {
+    return weavelog::may_cross(ledger, book, weavelog::kPlayerBook, event, true);
+  };
+  sight.atRoom = [&workplace](const weavelog::BookId& book) { return workplace.is_ticked(book); };
+  beside_.work([sight] { return std::pair(sight.event, arrivalRows(sight)); },
                [this](const auto& seen) {
                  if (seen.first == device_.work().event()) take(seen.second);
                });
 }
 
-std::vector<ArrivalModel::Row> ArrivalModel::compared(const weavelog::BookId& event, weavelog::UnixMs now) const {
-  std::vector<Row> rows;
-  for (const auto& line : weavelog::arrival(device_.ledger(), event, now)) {
-    Row row;
-    row.entry = line.entry;
-    row.band = line.band == weavelog::MatchBand::known    ? Known
-               : line.band == weavelog::MatchBand::likely ? Likely
-                                                          : New;
-    row.name = nameOf(line.item.family_name, line.item.given_name, line.item.native_name);
-    row.detail = joined({QString::fromStdString(line.item.country), yearText(line.item.birth_year),
-                         QString::fromStdString(line.item.draw)},
-                        QStringLiteral("  ·  "));
-    for (const auto& candidate : line.candidates) {
-      const auto& player = candidate.player;
-      QString last;
-      if (candidate.last) {
-        last = joined({QString::fromStdString(candidate.last->tensions()),
-                       QString::fromStdString(candidate.last->mains_string),
-                       QString::fromStdString(candidate.last->event_name)},
-                      QStringLiteral("  ·  "));
-      }
-      if (candidate.last && candidate.last->days)
-        last = joined({last, tr("%n day(s) ago", "", static_cast<int>(*candidate.last->days))}, QStringLiteral("  ·  "));
-      row.books.push_back(player.book);
-      row.candidates.append(QVariantMap{
-          {QStringLiteral("name"), nameOf(player.family_name, player.given_name, player.native_name)},
-          {QStringLiteral("detail"), joined({QString::fromStdString(player.country), yearText(player.birth_year)},
-                                            QStringLiteral("  ·  "))},
-          {QStringLiteral("last"), last},
-          {QStringLiteral("like"), evidence(candidate.match, true)},
-          {QStringLiteral("unlike"), evidence(candidate.match, false)},
-          {QStringLiteral("mayCross"), candidate.may_cross}});
-      if (device_.work().workplace().is_ticked(player.book)) {
-        row.sent = true;
-        row.ticked = static_cast<int>(row.books.size()) - 1;
-      }
-    }
-    rows.push_back(std::move(row));
-  }
-  return rows;
-}
-
 void ArrivalModel::take(std::vector<Row> rows) {
-  // What a person ticked meanwhile stays ticked.
+  // What a person ticked stays ticked, if it is still among the candidates.
   for (Row& row : rows) {
-    const auto before =
-        std::find_if(rows_.begin(), rows_.end(), [&](const Row& one) { return one.entry == row.entry; });
-    if (before != rows_.end() && !row.sent && before->ticked >= 0 && before->books == row.books)
-      row.ticked = before->ticked;
+    const auto kept = ticks_.find(row.entry);
+    if (row.sent || kept == ticks_.end()) continue;
+    const auto at = std::find(row.books.begin(), row.books.end(), kept->second);
+    if (at != row.books.end()) row.ticked = static_cast<int>(at - row.books.begin());
   }
-  KeyedRows::update(*this, std::move(rows));
+  all_ = std::move(rows);
+  show();
   emit countChanged();
   emit tickedChanged();
 }
 
+void ArrivalModel::show() {
+  std::vector<Row> wanted;
+  std::size_t found = 0;
+  for (const Row& row : all_) {
+    if (filter_ != All && static_cast<int>(row.band) != static_cast<int>(filter_) - 1) continue;
+    if (++found <= most_) wanted.push_back(row);
+  }
+  hidden_ = static_cast<int>(found - wanted.size());
+  KeyedRows::update(*this, std::move(wanted));
+  emit filterChanged();
+}
+
+void ArrivalModel::setTick(Row& row, int candidate) {
+  const int most = static_cast<int>(row.books.size());
+  if (row.sent || candidate >= most || candidate < -1 || candidate == row.ticked) return;
+  // Whose history may not go can't be ticked; but that it is nobody of ours can always be said.
+  const bool noneOfOurs = row.asksForLink() && candidate == 0;
+  if (candidate >= 0 && !noneOfOurs && !row.candidates[candidate].toMap().value(QStringLiteral("mayCross")).toBool()) return;
+  row.ticked = candidate;
+  if (candidate < 0) {
+    ticks_.erase(row.entry);
+  } else {
+    ticks_[row.entry] = row.books[static_cast<std::size_t>(candidate)];
+  }
+}
+
 void ArrivalModel::tick(int row, int candidate) {
-  if (row < 0 || row >= count()) return;
-  Row& one = rows_[static_cast<std::size_t>(row)];
-  const int most = static_cast<int>(one.books.size());
-  if (one.sent || candidate >= most || candidate < -1 || candidate == one.ticked) return;
-  if (candidate >= 0 && !one.candidates[candidate].toMap().value(QStringLiteral("mayCross")).toBool()) return;
-  one.ticked = candidate;
-  emit dataChanged(index(row, 0), index(row, 0), {TickedRole});
-  emit tickedChanged();
+  if (row < 0 || row >= rowCount()) return;
+  const auto entry = rows_[static_cast<std::size_t>(row)].entry;
+  for (Row& one : all_)
+    if (one.entry == entry) setTick(one, candidate);
+  keepTicks();
 }
 
 void ArrivalModel::tickAllKnown() {
-  for (int row = 0; row < count(); ++row)
-    if (rows_[static_cast<std::size_t>(row)].band == Known) tick(row, 0);
+  for (Row& row : all_)
+    if (row.band == Row::Known && row.ticked < 0) setTick(row, 0);
+  keepTicks();
+}
+
+void ArrivalModel::keepTicks() {
+  QJsonArray list;
+  for (const auto& [entry, book] : ticks_) list.append(QJsonArray{idText(entry), idText(book)});
+  const QByteArray bytes = QJsonDocument(list).toJson(QJsonDocument::Compact);
+  if (auto kept = device_.ledger().remember(ticksKey, weavelog::as_bytes(bytes.toStdString())); !kept) device_.work().tell(kept.error());
+  show();
+  emit tickedChanged();
+}
+
+void ArrivalModel::readTicks() {
+  const auto kept = device_.ledger().remembered(ticksKey);
+  if (!kept) return;
+  const auto list = QJsonDocument::fromJson(QByteArray(reinterpret_cast<const char*>(kept->data()), static_cast<qsizetype>(kept->size()))).array();
+  for (const auto& line : list) {
+    const auto entry = idFrom<weavelog::EntityId>(line.toArray().at(0).toString());
+    const auto book = idFrom<weavelog::BookId>(line.toArray().at(1).toString());
+    if (entry && book) ticks_[entry] = book;
+  }
 }
 
 // Who an entry is, said by a person, so that no other device has to ask again.
-bool ArrivalModel::link(const Row& row) {
-  const auto event = device_.work().event();
-  const auto state = device_.ledger().entity(event, row.entry);
+bool ArrivalModel::sayWho(const Row& row) {
+  auto& work = device_.work();
   const auto book = row.books[static_cast<std::size_t>(row.ticked)];
-  if (!state || weavelog::from_state<weavelog::EntryListItem>(*state).player == book) return true;
-  weavelog::Draft draft(event, weavelog::kEventBook, weavelog::kActLinkEntry);
-  draft.put(*state, weavelog::tag_of<weavelog::EntryListItem>(&weavelog::EntryListItem::player), book);
-  return device_.work().commit(draft, {});
+  if (row.asksForLink()) {
+    const std::string by = work.who().isEmpty() ? device_.ledger().self().device : work.who().toStdString();
+    for (std::size_t i = 1; i < row.books.size(); ++i) {
+      // One of them is this player's too; if none is, that is said of each.
+      if (row.ticked > 0 && row.books[i] != book) continue;
+      const auto said = row.ticked > 0 ? weavelog::LinkSaid::same_person : weavelog::LinkSaid::other_person;
+      const auto drafts = weavelog::say_of_books(device_.ledger(), row.books[i], row.linkedTo, said, by, work.now());
+      if (!drafts) return work.commit(weavelog::fail(drafts.error()), {});
+      // In our own book only, and past the workplace, which would put the book among those that go: whose it is not must not travel for that.
+      for (const auto& draft : *drafts) {
+        if (draft.book() != row.books[i]) continue;
+        if (const auto stored = device_.ledger().append(draft); !stored) return work.commit(weavelog::fail(stored.error()), {});
+      }
+    }
+    return true;
+  }
+  return row.linkedTo || linkEntry(work, row.entry, book);
 }
 
 bool ArrivalModel::send() {
-  std::vector<weavelog::BookId> books;
-  for (const Row& row : rows_) {
-    if (row.sent || row.ticked < 0) continue;
-    if (!link(row)) return false;
-    books.push_back(row.books[static_cast<std::size_t>(row.ticked)]);
+  auto& workplace = device_.work().workplace();
+  if (!workplace.host())
+    return device_.work().commit(weavelog::fail(weavelog::FaultCode::bad_input, "no event server is chosen", "", "pair with the event server first"), {});
+  std::vector<weavelog::BookId> chosen;
+  for (const Row& row : all_) {
+    if (!isTicked(row)) continue;
+    if (!sayWho(row)) return false;
+    if (!row.asksForLink() || row.ticked > 0) chosen.push_back(row.books[static_cast<std::size_t>(row.ticked)]);
   }
-  if (const auto ticked = device_.work().workplace().tick(books); !ticked)
-    return device_.work().commit(weavelog::fail(ticked.error()), {});
+  // One person's books go together; a linked one whose player did not agree to travel stays.
+  auto books = weavelog::with_linked(device_.ledger(), chosen);
+  std::erase_if(books, [&](const weavelog::BookId& book) {
+    return std::find(chosen.begin(), chosen.end(), book) == chosen.end() && !workplace.may_leave()(book, weavelog::kPlayerBook);
+  });
+  std::vector<weavelog::BookId> fresh = books;
+  std::erase_if(fresh, [&](const weavelog::BookId& book) { return workplace.is_ticked(book); });
+  if (const auto ticked = workplace.tick(books); !ticked) return device_.work().commit(weavelog::fail(ticked.error()), {});
+  if (const auto kept = weavelog::note_sent(device_.ledger(), fresh); !kept) device_.work().tell(kept.error());
   if (device_.guest() != nullptr) device_.guest()->scope_changed();
-  for (int row = 0; row < count(); ++row) {
-    Row& one = rows_[static_cast<std::size_t>(row)];
-    if (one.ticked < 0) continue;
-    one.sent = true;
-    emit dataChanged(index(row, 0), index(row, 0));
+  for (Row& row : all_) {
+    if (row.ticked < 0) continue;
+    row.sent = true;
+    ticks_.erase(row.entry);
   }
-  emit tickedChanged();
+  keepTicks();
+  look();
   return true;
 }
 
 int ArrivalModel::rowCount(const QModelIndex& parent) const {
-  return parent.isValid() ? 0 : count();
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
 
 QHash<int, QByteArray> ArrivalModel::roleNames() const {
-  return {{NameRole, "name"},           {DetailRole, "detail"}, {BandRole, "band"},
-          {CandidatesRole, "candidates"}, {TickedRole, "ticked"}, {SentRole, "sent"}};
+  return {{NameRole, "name"},     {DetailRole, "detail"}, {BandRole, "band"}, {CandidatesRole, "candidates"},
+          {TickedRole, "ticked"}, {SentRole, "sent"},     {CameRole, "came"}, {LinkRole, "asksForLink"}};
 }
 
 QVariant ArrivalModel::data(const QModelIndex& index, int role) const {
@@ -210,13 +285,17 @@ QVariant ArrivalModel::data(const QModelIndex& index, int role) const {
     case DetailRole:
       return row.detail;
     case BandRole:
-      return row.band;
+      return static_cast<int>(row.band);
     case CandidatesRole:
       return row.candidates;
     case TickedRole:
       return row.ticked;
     case SentRole:
       return row.sent;
+    case CameRole:
+      return row.came;
+    case LinkRole:
+      return row.asksForLink();
     default:
       return {};
   }

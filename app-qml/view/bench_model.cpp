@@ -4,6 +4,7 @@
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/word_list.h"
 #include "core/desk/last_time.h"
 #include "core/desk/stages.h"
 
@@ -28,11 +29,6 @@ weavelog::Stage benchStep(weavelog::Stage stage) {
 
 bool begun(weavelog::Stage stage) {
   return stage == weavelog::Stage::cut_out || stage == weavelog::Stage::on_machine;
-}
-
-QString firstUpper(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
 }
 
 }  // namespace

@@ -2,21 +2,14 @@
 
 #include <algorithm>
 
+#include "app-qml/view/model_text.h"
+#include "app-qml/view/word_list.h"
 #include "core/base/localised.h"
 #include "core/desk/check.h"
 #include "core/desk/phrases.h"
 #include "core/desk/work_list.h"
 
 namespace {
-
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
-QString firstUpper(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
 
 }  // namespace
 
@@ -60,8 +53,8 @@ void BenchWork::look(const weavelog::PlayerRecord& record, const weavelog::Entit
   for (const auto& step : weavelog::work_list(weavelog::list_steps(work_.ledger(), event_), weavelog::WorkList::bench)) {
     const bool isDone = std::find(done.begin(), done.end(), step.name) != done.end();
     stepsDone_ += isDone ? 1 : 0;
-    steps_.append(QVariantMap{{QStringLiteral("name"), words(step.name)},
-                              {QStringLiteral("text"), words(weavelog::step_words(work_.language(), step.step))},
+    steps_.append(QVariantMap{{QStringLiteral("name"), qtext(step.name)},
+                              {QStringLiteral("text"), qtext(weavelog::step_words(work_.language(), step.step))},
                               {QStringLiteral("done"), isDone}});
   }
 
@@ -75,26 +68,26 @@ void BenchWork::look(const weavelog::PlayerRecord& record, const weavelog::Entit
     const std::string key = "reading." + std::string(weavelog::name_of_choice(reading.what));
     readings_.append(QVariantMap{
         {QStringLiteral("text"),
-         weavelog::desk_words().has(key) ? firstUpper(words(weavelog::desk_words().say(work_.language(), key))) : QString()},
-        {QStringLiteral("value"), reading.value ? words(weavelog::localised(work_.language(), *reading.value)) : QString()},
-        {QStringLiteral("detail"), QStringList{words(reading.by), work_.timeText(reading.at), words(reading.note)}}});
+         weavelog::desk_words().has(key) ? firstUpper(qtext(weavelog::desk_words().say(work_.language(), key))) : QString()},
+        {QStringLiteral("value"), reading.value ? qtext(weavelog::localised(work_.language(), *reading.value)) : QString()},
+        {QStringLiteral("detail"), QStringList{qtext(reading.by), work_.timeText(reading.at), qtext(reading.note)}}});
   }
   redos_ = static_cast<int>(weavelog::redos_of(record, id));
   const auto checks = weavelog::checks_of(record, id);
-  lastCheck_ = checks.empty() ? QString() : firstUpper(words(weavelog::check_words(work_.language(), checks.front()->now)));
+  lastCheck_ = checks.empty() ? QString() : firstUpper(qtext(weavelog::check_words(work_.language(), checks.front()->now)));
   lookAtStock(record);
   emit changed();
   emit timeChanged();
 }
 
 QVariantMap BenchWork::stockRow(const weavelog::StockItem& item, std::int64_t amount) const {
-  QString name = words(item.name);
-  if (item.gauge) name += QStringLiteral(" ") + words(weavelog::localised(work_.language(), *item.gauge));
+  QString name = qtext(item.name);
+  if (item.gauge) name += QStringLiteral(" ") + qtext(weavelog::localised(work_.language(), *item.gauge));
   const bool reel = item.supply == weavelog::Supply::reel;
   const auto metres = weavelog::Decimal::rounded(static_cast<double>(amount) / 1000, 1);
   return {{QStringLiteral("name"), name},
           {QStringLiteral("amount"),
-           reel ? words(weavelog::localised(work_.language(), weavelog::Quantity{metres, weavelog::Unit::metre})) : QString()},
+           reel ? qtext(weavelog::localised(work_.language(), weavelog::Quantity{metres, weavelog::Unit::metre})) : QString()},
           {QStringLiteral("sets"), reel ? 0 : static_cast<int>(amount)}};
 }
 
@@ -117,7 +110,7 @@ void BenchWork::lookAtStock(const weavelog::PlayerRecord& record) {
     const auto* one = item(use.item);
     if (one == nullptr) continue;
     QVariantMap row = stockRow(*one, use.amount);
-    row.insert(QStringLiteral("part"), words(use.part));
+    row.insert(QStringLiteral("part"), qtext(use.part));
     suggestedRows_.append(row);
   }
 }

@@ -5,20 +5,13 @@
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
+#include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/word_list.h"
 #include "core/desk/bench.h"
 #include "core/desk/work_list.h"
 
 namespace {
-
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
-QString firstUpper(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
 
 }  // namespace
 
@@ -33,7 +26,7 @@ CheckModel* CheckModel::create(QQmlEngine* engine, QJSEngine*) {
 QVariantList CheckModel::items() const {
   QVariantList out;
   for (const Item& item : items_)
-    out.append(QVariantMap{{QStringLiteral("name"), words(item.name)},
+    out.append(QVariantMap{{QStringLiteral("name"), qtext(item.name)},
                            {QStringLiteral("text"), item.text},
                            {QStringLiteral("found"), static_cast<int>(item.found)}});
   return out;
@@ -82,7 +75,7 @@ void CheckModel::showStencils(const QString& book, const QString& job) {
 void CheckModel::showFirst(bool stencils) {
   for (const auto stage : {weavelog::Stage::strung, weavelog::Stage::checked, weavelog::Stage::stencilled})
     for (const auto& row : weavelog::jobs_at_stage(work_.ledger(), work_.event(), stage, 1)) {
-      const QString book = words(row.book.hex()), job = words(row.job.hex());
+      const QString book = qtext(row.book.hex()), job = qtext(row.job.hex());
       return stencils ? showStencils(book, job) : show(book, job);
     }
 }
@@ -132,11 +125,11 @@ void CheckModel::refresh() {
     return;
   }
   stage_ = record->stage_of(job_).stage;
-  player_ = words(weavelog::listed_name(record->person.now));
+  player_ = qtext(weavelog::listed_name(record->person.now));
   tag_ = job->now.tag_number ? QString::number(*job->now.tag_number) : QString();
   racket_.clear();
   if (const auto* racket = record->racket(job->now.racket)) {
-    QStringList parts{words(racket->now.label), words(racket->now.maker + (racket->now.maker.empty() ? "" : " ") + racket->now.model)};
+    QStringList parts{qtext(racket->now.label), qtext(racket->now.maker + (racket->now.maker.empty() ? "" : " ") + racket->now.model)};
     parts.removeAll(QString());
     racket_ = parts.join(QStringLiteral(", "));
   }
@@ -144,24 +137,24 @@ void CheckModel::refresh() {
   std::vector<Item> before;
   before.swap(items_);
   for (const auto& step : weavelog::work_list(weavelog::list_steps(work_.ledger(), job->now.event), weavelog::WorkList::check)) {
-    Item& item = items_.emplace_back(Item{step.name, words(weavelog::step_words(work_.language(), step.step))});
+    Item& item = items_.emplace_back(Item{step.name, qtext(weavelog::step_words(work_.language(), step.step))});
     for (const Item& held : before)
       if (held.name == item.name) item.found = held.found;
   }
   redos_ = static_cast<int>(weavelog::redos_of(*record, job_));
   for (const auto* check : weavelog::checks_of(*record, job_))
-    history_.append(QVariantMap{{QStringLiteral("text"), firstUpper(words(weavelog::check_words(work_.language(), check->now)))},
-                                {QStringLiteral("detail"), QStringList{words(check->now.by), work_.timeText(check->now.at)}},
+    history_.append(QVariantMap{{QStringLiteral("text"), firstUpper(qtext(weavelog::check_words(work_.language(), check->now)))},
+                                {QStringLiteral("detail"), QStringList{qtext(check->now.by), work_.timeText(check->now.at)}},
                                 {QStringLiteral("passed"), check->now.passed.value_or(false)}});
   const auto stencil = [&](const std::string& mark, const std::string& ink, bool ofString) {
     if (!mark.empty() || !ink.empty())
       stencils_.append(QVariantMap{
-          {QStringLiteral("mark"), words(mark)}, {QStringLiteral("ink"), words(ink)}, {QStringLiteral("ofString"), ofString}});
+          {QStringLiteral("mark"), qtext(mark)}, {QStringLiteral("ink"), qtext(ink)}, {QStringLiteral("ofString"), ofString}});
   };
   stencil(job->now.racket_stencil, job->now.racket_ink, false);
   stencil(job->now.string_stencil, job->now.string_ink, true);
   if (!shown_.was_shown(job_.hex(), weavelog::Caution::stencil_ink))
-    caution_ = words(weavelog::caution_text(work_.language(), weavelog::Caution::stencil_ink));
+    caution_ = qtext(weavelog::caution_text(work_.language(), weavelog::Caution::stencil_ink));
   emit changed();
 }
 

@@ -2,18 +2,17 @@
 
 #include <zbar.h>
 
-namespace {
+#include <QFileInfo>
+#include <QImageReader>
+#include <QPainter>
+#include <algorithm>
 
-// A code that is held before a camera fills much of the picture; more dots than that only take time.
-constexpr int kLongestSide = 1280;
-
-}  // namespace
-
-QStringList codesOn(const QImage& picture) {
+// A code that is held before a camera fills much of the picture; more dots than usualLook only take time.
+QStringList codesOn(const QImage& picture, int longestSide) {
   if (picture.isNull()) return {};
   QImage grey = picture;
-  if (std::max(grey.width(), grey.height()) > kLongestSide)
-    grey = grey.scaled(kLongestSide, kLongestSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+  if (std::max(grey.width(), grey.height()) > longestSide)
+    grey = grey.scaled(longestSide, longestSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);
   grey = grey.convertToFormat(QImage::Format_Grayscale8);
   // Lines of a QImage may be padded, those of zbar are not.
   QByteArray dots;
@@ -29,4 +28,29 @@ QStringList codesOn(const QImage& picture) {
   if (scanner.scan(image) <= 0) return out;
   for (auto symbol = image.symbol_begin(); symbol != image.symbol_end(); ++symbol) out.append(QString::fromStdString(symbol->get_data()));
   return out;
+}
+
+weavelog::Outcome<QStringList> codesOnFile(const QString& file) {
+  using weavelog::fail;
+  using weavelog::FaultCode;
+  const QFileInfo there(file);
+  if (!there.isFile() || !there.isReadable())
+    return fail(FaultCode::io, "there is no file that can be read", file.toStdString(), "choose another");
+  QImageReader reader(file);
+  reader.setDecideFormatFromContent(true);
+  reader.setAutoTransform(true);
+  const QImage read = reader.read();
+  if (read.isNull()) return fail(FaultCode::bad_input, "this is no picture: " + reader.errorString().toStdString(), file.toStdString(), "choose a PNG or JPEG");
+  // What is transparent is paper.
+  QImage picture(read.size(), QImage::Format_RGB32);
+  picture.fill(Qt::white);
+  QPainter(&picture).drawImage(0, 0, read);
+  const int longest = std::max(picture.width(), picture.height());
+  for (const int look : {usualLook, 2 * usualLook, 4 * usualLook}) {
+    if (auto found = codesOn(picture, look); !found.isEmpty()) return found;
+    if (longest <= look) break;
+  }
+  constexpr int enlarged = 4;
+  if (longest * enlarged > 2 * usualLook) return QStringList();
+  return codesOn(picture.scaled(picture.size() * enlarged, Qt::KeepAspectRatio, Qt::FastTransformation), 2 * usualLook);
 }

@@ -15,13 +15,11 @@
 
 namespace {
 
-constexpr weavelog::UnixMs minute = 60'000;
-constexpr weavelog::UnixMs hour = 60 * minute;
 constexpr qint64 mostSightBytes = 8 << 20;
 
 QString named(const weavelog::OpenJob& racket) { return qtext(weavelog::racket_words(racket)); }
 
-int minutesFrom(weavelog::UnixMs begin, weavelog::UnixMs at) { return static_cast<int>((at - begin) / minute); }
+int minutesFrom(weavelog::UnixMs begin, weavelog::UnixMs at) { return static_cast<int>((at - begin) / weavelog::kMinuteMs); }
 
 }  // namespace
 
@@ -142,20 +140,20 @@ void DayModel::showBenches() {
   // From the hour in which the first racket in work was begun, two hours back at most.
   weavelog::UnixMs begin = input.now;
   for (const auto& planned : made_->plan.jobs) begin = std::min(begin, planned.begin);
-  begin = std::max(begin, input.now - 2 * hour) / hour * hour;
+  begin = std::max(begin, input.now - 2 * weavelog::kHourMs) / weavelog::kHourMs * weavelog::kHourMs;
   // To the end of what is planned, and of the first day's shifts; at least four hours.
   const weavelog::LocalTime zone(day.zone());
   const weavelog::UnixMs midnight = zone.begin_of(zone.day_of(input.now) + 1);
-  weavelog::UnixMs end = begin + 4 * hour;
+  weavelog::UnixMs end = begin + 4 * weavelog::kHourMs;
   for (const auto& planned : made_->plan.jobs) end = std::max(end, planned.end);
   for (const auto& bench : input.benches)
     for (const auto& span : bench.open)
       if (span.from < midnight) end = std::max(end, span.until);
-  end = (end + hour - 1) / hour * hour;
+  end = (end + weavelog::kHourMs - 1) / weavelog::kHourMs * weavelog::kHourMs;
   minutes_ = minutesFrom(begin, end);
   now_ = minutesFrom(begin, input.now);
   const weavelog::MomentWriter tick(work_.language(), day.zone(), weavelog::Moment::Form::time_of_day);
-  for (weavelog::UnixMs at = begin; at < end; at += hour) hours_.append(QVariantMap{{"at", minutesFrom(begin, at)}, {"text", qtext(tick(at))}});
+  for (weavelog::UnixMs at = begin; at < end; at += weavelog::kHourMs) hours_.append(QVariantMap{{"at", minutesFrom(begin, at)}, {"text", qtext(tick(at))}});
   std::vector<bool> differs(input.jobs.size());
   for (const auto& change : weavelog::changes_of(input, made_->plan)) differs[change.job] = true;
   for (std::size_t bench = 0; bench < input.benches.size(); ++bench) {
@@ -181,7 +179,7 @@ void DayModel::showBenches() {
                               {"until", minutesFrom(begin, planned.end)},
                               {"times", tr("%1 to %2").arg(clock(planned.begin), clock(planned.end))},
                               {"promised", work_.timeText(racket.facts.ready_by)},
-                              {"late", static_cast<int>((planned.late + minute - 1) / minute)},
+                              {"late", static_cast<int>((planned.late + weavelog::kMinuteMs - 1) / weavelog::kMinuteMs)},
                               {"changed", static_cast<bool>(differs[planned.job])},
                               {"inWork", job.in_work.has_value()},
                               {"onCourt", racket.facts.rush == weavelog::Rush::on_court},

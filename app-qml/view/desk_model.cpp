@@ -1,5 +1,6 @@
 #include "app-qml/view/desk_model.h"
 
+#include "app-qml/view/drop_off_storing.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
@@ -23,7 +24,9 @@ weavelog::Person personOf(const weavelog::EntryListItem& entry) {
 }  // namespace
 
 DeskModel::DeskModel(Work& work, Settings& settings, QObject* parent)
-    : QObject(parent), work_(work), settings_(settings), finder_(work, true), card_(work), draft_(work) {}
+    : QObject(parent), work_(work), settings_(settings), finder_(work, true), card_(work), draft_(work), alike_(work) {
+  connect(&draft_, &DropOffDraft::edited, this, [this] { alike_.lookFor(draft_.id(), draft_.newcomer()); });
+}
 
 DeskModel* DeskModel::create(QQmlEngine* engine, QJSEngine*) {
   return provided<DeskModel>(engine);
@@ -59,6 +62,18 @@ void DeskModel::addPlayer() {
   person.family_name = finder_.typed().simplified().toStdString();
   draft_.beginNew(person, {}, settings_.tensionUnit());
   turnTo(Page::DropOff);
+}
+
+void DeskModel::takeKnown(const QString& book) {
+  const auto person = weavelog::load_person(work_.ledger(), idFrom<weavelog::BookId>(book));
+  if (!person || !draft_.fresh()) return;
+  const auto newest = weavelog::newest_book(*person);
+  // One that was chosen from the entry list is that player, said once for the whole room.
+  if (draft_.entry() && !linkEntry(work_, draft_.entry(), newest)) return;
+  card_.show(idText(newest));
+  if (!draft_.saysNothing()) return draft_.turnInto(newest);
+  draft_.discard(draft_.id());
+  turnTo(Page::Player);
 }
 
 void DeskModel::sameAsLastTime() {

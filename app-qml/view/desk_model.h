@@ -4,6 +4,7 @@
 #include <QObject>
 
 #include "app-qml/view/drop_off_draft.h"
+#include "app-qml/view/known_alike.h"
 #include "app-qml/view/player_card.h"
 #include "app-qml/view/players_model.h"
 
@@ -19,6 +20,8 @@ class DeskModel : public QObject {
   Q_PROPERTY(PlayersModel* finder READ finder CONSTANT)
   Q_PROPERTY(PlayerCard* card READ card CONSTANT)
   Q_PROPERTY(DropOffDraft* draft READ draft CONSTANT)
+  // Who a new player may be.
+  Q_PROPERTY(KnownAlike* alike READ alike CONSTANT)
   Q_PROPERTY(Page page READ page NOTIFY pageChanged)
 
  public:
@@ -32,6 +35,7 @@ class DeskModel : public QObject {
   [[nodiscard]] PlayersModel* finder() { return &finder_; }
   [[nodiscard]] PlayerCard* card() { return &card_; }
   [[nodiscard]] DropOffDraft* draft() { return &draft_; }
+  [[nodiscard]] KnownAlike* alike() { return &alike_; }
   [[nodiscard]] Page page() const { return page_; }
 
   // A row of the finder was chosen: the card of a known player; somebody of the entry list begins at once.
@@ -39,6 +43,9 @@ class DeskModel : public QObject {
   Q_INVOKABLE void showPlayer(const QString& book);
   // Somebody who is on no list; what was typed is taken as the family name.
   Q_INVOKABLE void addPlayer();
+  // The player who is being written down is one of those who are known here: goes on with that one. What was said of rackets meanwhile is
+  // kept; where nothing was, the player's card is shown with what was last time.
+  Q_INVOKABLE void takeKnown(const QString& book);
   Q_INVOKABLE void sameAsLastTime();
   Q_INVOKABLE void askEverything();
   Q_INVOKABLE void resume(const QString& draft);
@@ -68,5 +75,6 @@ class DeskModel : public QObject {
   PlayersModel finder_;
   PlayerCard card_;
   DropOffDraft draft_;
+  KnownAlike alike_;
   Page page_ = Page::Find;
 };

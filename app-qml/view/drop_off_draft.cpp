@@ -8,6 +8,7 @@
 #include "app-qml/view/drop_off_storing.h"
 #include "app-qml/view/drop_off_wish.h"
 #include "app-qml/view/model_text.h"
+#include "core/base/local_time.h"
 #include "core/base/localised.h"
 #include "core/desk/adjust.h"
 #include "core/desk/phrases.h"
@@ -16,8 +17,7 @@
 namespace {
 
 constexpr int keepMs = 150;
-constexpr weavelog::UnixMs minute = 60'000;
-constexpr weavelog::UnixMs quarter = 15 * minute;
+constexpr weavelog::UnixMs quarter = 15 * weavelog::kMinuteMs;
 constexpr std::size_t mostRackets = 24;
 
 // Whether the read-back has words of this language: otherwise its numbers would be told in one and the rest
@@ -67,6 +67,7 @@ bool DropOffDraft::begin(const weavelog::BookId& player, bool asWhole) {
   if (std::all_of(state_->lines.begin(), state_->lines.end(),
                   [this](const Line& line) { return openStageOf(line, record_, work_.event()) >= 0; }))
     addRacket();
+  if (const auto person = weavelog::load_person(work_.ledger(), player)) addLinesOfOtherBooks(state_->lines, *person);
   touch();
   return true;
 }
@@ -210,6 +211,41 @@ void DropOffDraft::setPerson(const QString& field, const QVariant& value) {
 
 weavelog::BookId DropOffDraft::book() const {
   return state_ ? state_->book : weavelog::BookId{};
+}
+
+std::optional<weavelog::PersonFacts> DropOffDraft::newcomer() const {
+  if (!state_ || !state_->fresh) return std::nullopt;
+  auto facts = weavelog::facts_of(state_->person);
+  for (const Line& line : state_->lines) {
+    const auto& asked = line.asked;
+    if (asked.made && !(asked.made->maker.empty() && asked.made->model.empty()))
+      facts.rackets.push_back(qtext(asked.made->maker + " " + asked.made->model).simplified().toStdString());
+    for (const auto* string : {&asked.agreed.mains_string, &asked.agreed.crosses_string})
+      if (!string->empty()) facts.strings.push_back(*string);
+  }
+  return facts;
+}
+
+bool DropOffDraft::saysNothing() const {
+  if (!state_ || state_->lines.size() > 1) return false;
+  return std::all_of(state_->lines.begin(), state_->lines.end(), [](const Line& line) {
+    auto racket = line.asked.made.value_or(weavelog::Racket{});
+    racket.label.clear();
+    return line.asked.agreed == weavelog::Agreed{} && racket == weavelog::Racket{};
+  });
+}
+
+void DropOffDraft::turnInto(const weavelog::BookId& player) {
+  const auto loaded = weavelog::load_player(work_.ledger(), player);
+  if (!state_ || !state_->fresh || !loaded) return;
+  DropOffState state = std::move(*state_);
+  state.book = player;
+  state.fresh = false;
+  state.entry = {};
+  state.person = loaded->person.now;
+  if (!state.person.language.empty()) state.language = qtext(state.person.language);
+  start(std::move(state));
+  touch();
 }
 
 // --- what is asked for
@@ -369,7 +405,7 @@ void DropOffDraft::setDropOff(const QString& field, const QVariant& value) {
 
 void DropOffDraft::readyIn(int minutes) {
   if (!state_) return;
-  const auto at = work_.now() + minutes * minute;
+  const auto at = work_.now() + minutes * weavelog::kMinuteMs;
   state_->dropOff.ready_by = (at + quarter - 1) / quarter * quarter;
   touch();
 }
@@ -377,7 +413,7 @@ void DropOffDraft::readyIn(int minutes) {
 void DropOffDraft::moveReady(int minutes) {
   if (!state_) return;
   if (!state_->dropOff.ready_by) return readyIn(60);
-  state_->dropOff.ready_by = std::max(*state_->dropOff.ready_by + minutes * minute, work_.now());
+  state_->dropOff.ready_by = std::max(*state_->dropOff.ready_by + minutes * weavelog::kMinuteMs, work_.now());
   touch();
 }
 

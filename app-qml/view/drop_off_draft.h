@@ -11,6 +11,7 @@
 #include "app-qml/view/drop_off_state.h"
 #include "app-qml/view/work.h"
 #include "core/desk/player_record.h"
+#include "core/people/person_facts.h"
 
 // A drop-off in the making: whose rackets, which of them, what is asked for each, by when. Every answer is on
 // disk within a moment, so a kill loses nothing; what is left unfinished is listed until it is stored or
@@ -160,6 +161,16 @@ class DropOffDraft : public QObject {
   void readyAt(weavelog::UnixMs at);
   // The book of the drop-off that is in the making.
   [[nodiscard]] weavelog::BookId book() const;
+  // Of the drop-off itself; "" while there is none.
+  [[nodiscard]] QString id() const { return state_ ? state_->id : QString(); }
+  // Of the entry list that a new player came from; none otherwise.
+  [[nodiscard]] weavelog::EntityId entry() const { return state_ && state_->fresh ? state_->entry : weavelog::EntityId{}; }
+  // All that was written down of a new player; none while there is none.
+  [[nodiscard]] std::optional<weavelog::PersonFacts> newcomer() const;
+  // Nothing was said yet but who a new player is.
+  [[nodiscard]] bool saysNothing() const;
+  // The new player is one who is known: what was said of rackets and strings stays.
+  void turnInto(const weavelog::BookId& player);
 
  signals:
   void edited();

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app-qml/view/model_text.h"
+#include "core/base/text.h"
 #include "core/desk/last_time.h"
 #include "core/desk/phrases.h"
 #include "core/desk/stages.h"
@@ -32,6 +33,24 @@ std::vector<int> groupsOf(const std::vector<LinePointer>& lines) {
     if (same == wishes.end()) wishes.push_back(&wish);
   }
   return groups;
+}
+
+bool sameRacket(const weavelog::Racket& a, const weavelog::Racket& b) {
+  const auto alike = [](const std::string& x, const std::string& y) { return weavelog::search_key(x) == weavelog::search_key(y); };
+  return alike(a.label, b.label) && alike(a.maker, b.maker) && alike(a.model, b.model);
+}
+
+// What was last in another book, asked for in this one: by this book's setup of the same name and wish, else kept under that name.
+weavelog::DropOffLine takenInto(const weavelog::PlayerRecord& record, const weavelog::PlayerRecord& other, const weavelog::LastTime& before,
+                                const weavelog::EntityId& racket) {
+  weavelog::DropOffLine out = weavelog::line_from(before);
+  const auto* theirs = other.setup(before.setup);
+  out.racket = racket;
+  out.setup = {};
+  out.keep_as = theirs != nullptr ? theirs->now.name : std::string(usualSetup);
+  for (const auto& setup : record.setups)
+    if (setup.now.name == out.keep_as && static_cast<const weavelog::Agreed&>(setup.now) == out.agreed) out.setup = setup.id(), out.keep_as.clear();
+  return out;
 }
 
 }  // namespace
@@ -69,6 +88,32 @@ std::vector<Line> linesOfLastTime(const weavelog::PlayerRecord& record, const we
     lines.push_back(std::move(line));
   }
   return lines;
+}
+
+void addLinesOfOtherBooks(std::vector<Line>& lines, const weavelog::PersonBooks& books) {
+  const auto& record = books.records.front();
+  for (std::size_t i = 1; i < books.records.size(); ++i) {
+    const auto& other = books.records[i];
+    for (const auto& racket : other.rackets) {
+      const auto known = std::find_if(lines.begin(), lines.end(), [&](const Line& line) {
+        const auto* one = racketOf(line, record);
+        return one != nullptr && sameRacket(*one, racket.now);
+      });
+      const auto before = weavelog::same_as_last_time(other, racket.id());
+      if (known != lines.end()) {
+        const auto here = weavelog::same_as_last_time(record, known->asked.racket);
+        // What was strung on another racket says nothing of this one.
+        if (known->asked.made || !before || !before->own_racket || (here && here->own_racket && here->at >= before->at)) continue;
+        known->asked = takenInto(record, other, *before, known->asked.racket);
+        continue;
+      }
+      Line line;
+      if (before) line.asked = takenInto(record, other, *before, {});
+      if (line.asked.keep_as.empty() && !line.asked.setup) line.asked.keep_as = usualSetup;
+      line.asked.made = racket.now;
+      lines.push_back(std::move(line));
+    }
+  }
 }
 
 Line oneMore(const std::vector<Line>& lines, const weavelog::PlayerRecord& record) {

@@ -4,7 +4,7 @@
 
 #include "app-qml/view/drop_off_state.h"
 #include "app-qml/view/work.h"
-#include "core/desk/player_record.h"
+#include "core/desk/person_books.h"
 
 // The rackets of a drop-off in the making, beside what the player's book holds.
 
@@ -18,6 +18,9 @@
 // The rackets of last time first and picked, unless they are in the room, then the player's others.
 [[nodiscard]] std::vector<DropOffState::Line> linesOfLastTime(const weavelog::PlayerRecord& record,
                                                               const weavelog::BookId& event);
+// Rackets that only the person's other books know, not picked, as they would be taken into this one (the first of `books`): with their own last
+// setups. Of those that this book knows too, the newer last time of either holds: it is put into `lines`.
+void addLinesOfOtherBooks(std::vector<DropOffState::Line>& lines, const weavelog::PersonBooks& books);
 // One more racket, picked: wanted as the one before it, numbered after the others.
 [[nodiscard]] DropOffState::Line oneMore(const std::vector<DropOffState::Line>& lines,
                                          const weavelog::PlayerRecord& record);

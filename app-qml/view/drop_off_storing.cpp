@@ -43,13 +43,17 @@ QVariantList tagsOf(const weavelog::DropOffRequest& request, const weavelog::Pla
   return tags;
 }
 
-void linkEntryOf(const DropOffState& state, Work& work) {
-  if (!state.fresh || !state.entry) return;
-  const auto entry = work.ledger().entity(work.event(), state.entry);
-  if (!entry) return;
-  auto item = weavelog::from_state<weavelog::EntryListItem>(*entry);
-  item.player = state.book;
+bool linkEntry(Work& work, const weavelog::EntityId& entry, const weavelog::BookId& player) {
+  const auto held = work.ledger().entity(work.event(), entry);
+  if (!held || weavelog::from_state<weavelog::EntryListItem>(*held).player == player) return true;
   weavelog::Draft draft(work.event(), weavelog::kEventBook, weavelog::kActLinkEntry);
-  weavelog::put_changes(draft, *entry, item);
-  if (const auto linked = work.workplace().commit(draft); !linked) work.tell(linked.error());
+  draft.put(*held, weavelog::tag_of<weavelog::EntryListItem>(&weavelog::EntryListItem::player), player);
+  // Past the work: what is offered to be taken back stays what a person did last.
+  const auto linked = work.workplace().commit(draft);
+  if (!linked) work.tell(linked.error());
+  return linked.has_value();
+}
+
+void linkEntryOf(const DropOffState& state, Work& work) {
+  if (state.fresh && state.entry) (void)linkEntry(work, state.entry, state.book);
 }

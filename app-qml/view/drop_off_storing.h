@@ -16,5 +16,7 @@
 // [{tag, racket}], in the order of the drop-off.
 [[nodiscard]] QVariantList tagsOf(const weavelog::DropOffRequest& request,
                                   const weavelog::PlayerRecord& record);
+// An entry of today's list is that player, said once for the whole room. False: failed() of the work has told why.
+bool linkEntry(Work& work, const weavelog::EntityId& entry, const weavelog::BookId& player);
 // The entry list says from now on which book is a new player's. A failure costs the link only and is told.
 void linkEntryOf(const DropOffState& state, Work& work);

@@ -3,8 +3,8 @@
 #include <QQmlEngine>
 #include <QTimer>
 #include <map>
-#include <qrcodegen/qrcodegen.hpp>
 
+#include "app-qml/view/code_rows.h"
 #include "app-qml/view/provided.h"
 #include "sync/trust/pairing.h"
 #include "sync/trust/proquint.h"
@@ -25,17 +25,6 @@ QString said(const weavelog::Fault& fault) {
   QStringList parts{QString::fromStdString(fault.what), QString::fromStdString(fault.what_to_do)};
   parts.removeAll(QString());
   return parts.join(QStringLiteral("; "));
-}
-
-QVariantList squareOf(const std::string& text) {
-  const auto code = qrcodegen::QrCode::encodeText(text.c_str(), qrcodegen::QrCode::Ecc::MEDIUM);
-  QVariantList rows;
-  for (int y = 0; y < code.getSize(); ++y) {
-    QVariantList row;
-    for (int x = 0; x < code.getSize(); ++x) row.append(code.getModule(x, y));
-    rows.append(QVariant(row));
-  }
-  return rows;
 }
 
 ExchangeModel::Role roleShown(weavelog::Role role) {
@@ -207,6 +196,9 @@ QString ExchangeModel::pair(const QString& codeOrWords, const QString& address) 
     options.address = *at;
     options.secret = *secret;
   }
+  // What comes from now on is counted: so the connection to the event server before has to be over.
+  device_.hangUp();
+  device_.beginArrival();
   pairing_ = true;
   keepsTrying_ = false;
   status_ = {};
@@ -218,7 +210,7 @@ QString ExchangeModel::pair(const QString& codeOrWords, const QString& address) 
 void ExchangeModel::chooseHost(const QString& key) {
   for (const auto& host : device_.station().devices().hosts()) {
     if (keyText(host.key) != key) continue;
-    device_.useHost(host.key);
+    if (!device_.isOnlyMet(host.key)) device_.useHost(host.key);
     goBackTo(host);
     return;
   }
@@ -229,7 +221,7 @@ void ExchangeModel::meet(const QString& key, const QString& address) {
   for (auto host : device_.station().devices().hosts()) {
     if (!at || keyText(host.key) != key) continue;
     if (status_.connected && status_.session.peer.key == host.key) return;
-    device_.useHost(host.key);
+    if (!device_.isOnlyMet(host.key)) device_.useHost(host.key);
     host.address = *at;
     goBackTo(host);
     return;
@@ -378,7 +370,7 @@ void ExchangeModel::showInvite() {
   const std::string code = weavelog::PairingCode{host->address, host->fingerprint, invitation.secret}.text();
   if (inviteCode_ == QString::fromStdString(code)) return;
   inviteCode_ = QString::fromStdString(code);
-  inviteRows_ = squareOf(code);
+  inviteRows_ = codeRows(code);
   inviteWords_ = QString::fromStdString(weavelog::spoken_code(invitation.secret));
   inviteUntil_ = device_.work().timeText(invitation.expires);
   inviteAddress_ = QString::fromStdString(host->address.text());

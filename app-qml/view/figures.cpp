@@ -6,7 +6,7 @@
 
 namespace {
 
-constexpr qint64 unit = 1000;  // three places
+constexpr qint64 oneFigure = 1000;  // three places
 
 std::optional<qint64> thousandths(const QString& figure) {
   static const QRegularExpression form(QStringLiteral("^(-?)([0-9]{1,6})(?:[.,]([0-9]{0,3}))?$"));
@@ -14,15 +14,15 @@ std::optional<qint64> thousandths(const QString& figure) {
   if (!match.hasMatch()) return std::nullopt;
   const qint64 whole = match.captured(2).toLongLong();
   const qint64 places = match.captured(3).leftJustified(3, u'0').toLongLong();
-  const qint64 value = whole * unit + places;
+  const qint64 value = whole * oneFigure + places;
   return match.captured(1).isEmpty() ? value : -value;
 }
 
 QString text(qint64 value) {
   const qint64 size = std::abs(value);
-  QString places = QString::number(size % unit).rightJustified(3, u'0');
+  QString places = QString::number(size % oneFigure).rightJustified(3, u'0');
   while (places.endsWith(u'0')) places.chop(1);
-  QString out = (value < 0 ? QStringLiteral("-") : QString()) + QString::number(size / unit);
+  QString out = (value < 0 ? QStringLiteral("-") : QString()) + QString::number(size / oneFigure);
   if (!places.isEmpty()) out += u'.' + places;
   return out;
 }
@@ -70,6 +70,6 @@ QString Figures::grouped(const QString& figure, const QString& language) {
   const auto value = thousandths(figure);
   if (!value) return shown(figure, language);
   const qsizetype places = figure.contains(u'.') ? figure.size() - figure.indexOf(u'.') : 0;
-  const QString whole = QLocale(language).toString(std::abs(*value) / unit);
+  const QString whole = QLocale(language).toString(std::abs(*value) / oneFigure);
   return (*value < 0 ? QStringLiteral("-") : QString()) + whole + shown(figure.right(places), language);
 }

@@ -8,6 +8,7 @@
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/word_list.h"
 #include "core/base/text.h"
 #include "core/desk/phrases.h"
 
@@ -20,19 +21,11 @@ using weavelog::FramePart;
 using weavelog::FrameRemedy;
 using weavelog::Stage;
 
-QString firstUpper(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
-
 QVariantMap option(int value, const std::string& text) {
   return {{QStringLiteral("value"), value}, {QStringLiteral("text"), firstUpper(QString::fromStdString(text))}};
 }
 
-QString joined(QStringList parts) {
-  parts.removeAll(QString());
-  return parts.join(QStringLiteral(", "));
-}
+QString listed(const QStringList& parts) { return joined(parts, QStringLiteral(", ")); }
 
 bool before(Stage stage) {
   return stage == Stage::received || stage == Stage::inspected || stage == Stage::waiting;
@@ -122,7 +115,7 @@ void InspectionModel::describe(const weavelog::PlayerRecord& record, const weave
     if (!finding->now.mended_at) continue;
     const QString mended = tr("put right by %1, %2").arg(qtext(finding->now.mended_by), work_.timeText(finding->now.mended_at));
     history_.append(QVariantMap{{QStringLiteral("text"), firstUpper(qtext(weavelog::finding_words(work_.language(), finding->now)))},
-                                {QStringLiteral("detail"), joined({detailOf(record, finding->now), mended})}});
+                                {QStringLiteral("detail"), listed({detailOf(record, finding->now), mended})}});
   }
   canBeSound_ = open_ && now.stage == Stage::received && !foundNow;
   doubted_ = weavelog::doubt_about(record, job.now.racket).has_value();
@@ -134,7 +127,7 @@ QString InspectionModel::detailOf(const weavelog::PlayerRecord& record, const Fr
   QString event;
   if (const auto* job = record.job(finding.job); job != nullptr && finding.job != job_)
     if (const auto* dropOff = record.drop_off(job->now.drop_off)) event = qtext(dropOff->now.event_name);
-  return joined({qtext(finding.by), work_.timeText(finding.at), event});
+  return listed({qtext(finding.by), work_.timeText(finding.at), event});
 }
 
 QVariantMap InspectionModel::row(const weavelog::PlayerRecord& record, const weavelog::Loaded<FrameFinding>& finding) const {
@@ -333,7 +326,7 @@ QVariantList InspectionModel::findingsOn(const QString& book, const QString& job
              ? tr("The player's answer: %1").arg(qtext(weavelog::remedy_words(work_.language(), decided)))
              : now.override_at ? tr("%1 answers for going on, %2: %3").arg(qtext(now.override_by), work_.timeText(now.override_at),
                                                                           qtext(now.override_reason))
-                               : joined({qtext(now.by), work_.timeText(now.at)})}});
+                               : listed({qtext(now.by), work_.timeText(now.at)})}});
   }
   return out;
 }

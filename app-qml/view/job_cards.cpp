@@ -1,5 +1,6 @@
 #include "app-qml/view/job_cards.h"
 
+#include "app-qml/view/model_text.h"
 #include "core/base/localised.h"
 #include "core/desk/stages.h"
 
@@ -28,10 +29,6 @@ enum JobRole {
   JobIdRole,
 };
 
-QString words(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
 // "25 / 24 kg"; each with its unit where the units differ.
 QString tensionText(const Work& work, const weavelog::JobRow& row) {
   const QString mains = quantityText(work, row.mains_tension);
@@ -41,7 +38,7 @@ QString tensionText(const Work& work, const weavelog::JobRow& row) {
     return (mains.isEmpty() ? QStringLiteral("–") : mains) + QStringLiteral(" / ") +
            (crosses.isEmpty() ? QStringLiteral("–") : crosses);
   if (row.mains_tension->unit != row.crosses_tension->unit) return mains + QStringLiteral(" / ") + crosses;
-  return words(weavelog::localised(work.language(), row.mains_tension->amount)) + QStringLiteral(" / ") +
+  return qtext(weavelog::localised(work.language(), row.mains_tension->amount)) + QStringLiteral(" / ") +
          crosses;
 }
 
@@ -69,9 +66,9 @@ JobCard jobCard(const Work& work, weavelog::JobRow row) {
 }
 
 QString playerOf(const weavelog::JobRow& row) {
-  QStringList names{words(row.family_name), words(row.given_name)};
+  QStringList names{qtext(row.family_name), qtext(row.given_name)};
   names.removeAll(QString());
-  return names.isEmpty() ? words(row.native_name) : names.join(u' ');
+  return names.isEmpty() ? qtext(row.native_name) : names.join(u' ');
 }
 
 JobCard::Due dueOf(const std::optional<std::int64_t>& readyBy, weavelog::Stage stage, weavelog::UnixMs now) {
@@ -117,17 +114,17 @@ QVariant jobCardData(const Work& work, const JobCard& card, int role) {
     case PlayerRole:
       return playerOf(row);
     case RacketRole:
-      return words(row.racket_label);
+      return qtext(row.racket_label);
     case RacketModelRole:
-      return words(row.racket_model);
+      return qtext(row.racket_model);
     case TagRole:
       return row.tag_number ? QString::number(*row.tag_number) : QString();
     case TensionRole:
       return tensionText(work, row);
     case StringsRole:
       if (row.crosses_string.empty() || row.crosses_string == row.mains_string)
-        return words(row.mains_string);
-      return words(row.mains_string) + QStringLiteral(" / ") + words(row.crosses_string);
+        return qtext(row.mains_string);
+      return qtext(row.mains_string) + QStringLiteral(" / ") + qtext(row.crosses_string);
     case ReadyByRole:
       return card.readyBy;
     case DueRole:
@@ -137,7 +134,7 @@ QVariant jobCardData(const Work& work, const JobCard& card, int role) {
     case StageRole:
       return static_cast<int>(row.stage);
     case StageByRole:
-      return words(row.stage_by);
+      return qtext(row.stage_by);
     case StageAtRole:
       return work.timeText(row.stage_at);
     case NextStageRole:
@@ -145,13 +142,13 @@ QVariant jobCardData(const Work& work, const JobCard& card, int role) {
     case ClashRole:
       return row.clash;
     case EventNameRole:
-      return words(row.event_name);
+      return qtext(row.event_name);
     case TakenInRole:
       return work.timeText(row.at);
     case BookRole:
-      return words(row.book.hex());
+      return qtext(row.book.hex());
     case JobIdRole:
-      return words(row.job.hex());
+      return qtext(row.job.hex());
     default:
       return {};
   }
@@ -166,5 +163,5 @@ weavelog::EntityId entityOf(const QString& hex) {
 }
 
 QString quantityText(const Work& work, const std::optional<weavelog::Quantity>& quantity) {
-  return quantity ? words(weavelog::localised(work.language(), *quantity)) : QString();
+  return quantity ? qtext(weavelog::localised(work.language(), *quantity)) : QString();
 }

@@ -8,7 +8,7 @@
 
 namespace {
 
-enum NearbyRole { NameRole = Qt::UserRole + 1, EventRole, AddressRole, StandingRole, KeyRole };
+enum NearbyRole { NearNameRole = Qt::UserRole + 1, NearEventRole, NearAddressRole, NearStandingRole, NearKeyRole };
 
 // The first query and its repetition, and the answers on a slow radio.
 constexpr int patienceMs = 2500;
@@ -67,6 +67,7 @@ void NearbyModel::refresh() {
     const auto chosen = device_.work().workplace().host();
     const bool connected = device_.connection().connected;
     for (auto& server : search_->servers()) {
+      if (server.offer.key == device_.ledger().self().key) continue;  // this tablet itself, playing the host
       const auto host = weavelog::claimed_host(known, server.offer);
       const Standing standing = !host ? NotPaired : connected && chosen == host->key ? Connected : Paired;
       rows.push_back({std::move(server), standing});
@@ -86,15 +87,15 @@ QVariant NearbyModel::data(const QModelIndex& index, int role) const {
   const Row& row = rows_[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Qt::DisplayRole:
-    case NameRole:
+    case NearNameRole:
       return qtext(row.server.offer.name);
-    case EventRole:
+    case NearEventRole:
       return qtext(row.server.offer.event);
-    case AddressRole:
+    case NearAddressRole:
       return qtext(row.server.address.text());
-    case StandingRole:
+    case NearStandingRole:
       return row.standing;
-    case KeyRole:
+    case NearKeyRole:
       return qtext(weavelog::to_hex(row.server.offer.key));
     default:
       return {};
@@ -102,9 +103,9 @@ QVariant NearbyModel::data(const QModelIndex& index, int role) const {
 }
 
 QHash<int, QByteArray> NearbyModel::roleNames() const {
-  return {{NameRole, "name"},
-          {EventRole, "event"},
-          {AddressRole, "address"},
-          {StandingRole, "standing"},
-          {KeyRole, "serverKey"}};
+  return {{NearNameRole, "name"},
+          {NearEventRole, "event"},
+          {NearAddressRole, "address"},
+          {NearStandingRole, "standing"},
+          {NearKeyRole, "serverKey"}};
 }

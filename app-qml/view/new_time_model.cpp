@@ -8,12 +8,13 @@
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
+#include "core/base/local_time.h"
 #include "core/base/localised.h"
 #include "core/desk/new_time.h"
 
 namespace {
 
-constexpr weavelog::UnixMs minute = 60'000, quarter = 15 * minute;
+constexpr weavelog::UnixMs wholeQuarter = 15 * weavelog::kMinuteMs;
 
 }  // namespace
 
@@ -44,8 +45,8 @@ std::vector<weavelog::EntityId> NewTimeModel::meant() const { return onlyThis_ ?
 
 void NewTimeModel::move(int minutes) {
   const auto now = work().now();
-  const auto from = wanted_.value_or((now + quarter - 1) / quarter * quarter);
-  wanted_ = std::max(from + minutes * minute, (now + quarter - 1) / quarter * quarter);
+  const auto from = wanted_.value_or((now + wholeQuarter - 1) / wholeQuarter * wholeQuarter);
+  wanted_ = std::max(from + minutes * weavelog::kMinuteMs, (now + wholeQuarter - 1) / wholeQuarter * wholeQuarter);
   emit edited();
 }
 

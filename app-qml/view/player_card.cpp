@@ -1,6 +1,7 @@
 #include "app-qml/view/player_card.h"
 
 #include <algorithm>
+#include <map>
 
 #include "app-qml/view/consent_words.h"
 #include "app-qml/view/model_text.h"
@@ -10,6 +11,7 @@
 #include "core/desk/questions.h"
 #include "core/desk/stages.h"
 #include "core/model/queries.h"
+#include "sync/carry/known_as.h"
 
 namespace {
 
@@ -46,7 +48,7 @@ QVariantList restOf(const weavelog::Language& language, const weavelog::Agreed& 
 QString amount(const std::optional<weavelog::Quantity>& said) {
   return said ? qtext(said->amount.text()) : QString();
 }
-QString unit(const std::optional<weavelog::Quantity>& said) {
+QString unitText(const std::optional<weavelog::Quantity>& said) {
   return said ? qtext(weavelog::symbol_of(said->unit)) : QString();
 }
 
@@ -58,7 +60,7 @@ PlayerCard::PlayerCard(Work& work, QObject* parent) : QObject(parent), work_(wor
 
 bool PlayerCard::forget() {
   if (!record_) return false;
-  const auto report = work_.ledger().forget(record_->book);
+  const auto report = weavelog::forget_person(work_.ledger(), record_->book);
   if (!report) {
     work_.tell(report.error());
     return false;
@@ -88,6 +90,7 @@ void PlayerCard::refresh() {
   agreed_.clear();
   rackets_.clear();
   jobs_.clear();
+  holders_.clear();
   if (book_) {
     if (auto loaded = weavelog::load_person(work_.ledger(), book_)) person_ = std::move(*loaded);
   }
@@ -97,8 +100,26 @@ void PlayerCard::refresh() {
     readAgreed();
     readRackets();
     readJobs();
+    readHolders();
   }
   emit cardChanged();
+}
+
+void PlayerCard::readHolders() {
+  auto& station = work_.workplace().station();
+  std::map<weavelog::PublicKey, std::pair<weavelog::UnixMs, bool>> met;
+  for (const auto& record : person_->records)
+    for (const auto& one : station.peers().exchanged(record.book)) {
+      auto& [last, given] = met.try_emplace(one.peer, 0, false).first->second;
+      last = std::max(last, one.last);
+      given = given || one.entries.sent > 0;
+    }
+  std::vector<std::pair<weavelog::PublicKey, std::pair<weavelog::UnixMs, bool>>> rows(met.begin(), met.end());
+  std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return a.second.first > b.second.first; });
+  for (const auto& [peer, what] : rows)
+    holders_.append(QVariantMap{{"device", qtext(weavelog::device_name(work_.ledger(), station.devices(), peer))},
+                                {"day", dayText(work_.language(), what.first, work_.zone())},
+                                {"given", what.second}});
 }
 
 void PlayerCard::readQuestions() {
@@ -136,9 +157,9 @@ void PlayerCard::readAgreed() {
     const auto& wish = last.proposal;
     agreed_.append(QVariantMap{{"rackets", labels.join(QStringLiteral(", "))},
                                {"mains", amount(wish.mains_tension)},
-                               {"mainsUnit", unit(wish.mains_tension)},
+                               {"mainsUnit", unitText(wish.mains_tension)},
                                {"crosses", amount(wish.crosses_tension)},
-                               {"crossesUnit", unit(wish.crosses_tension)},
+                               {"crossesUnit", unitText(wish.crosses_tension)},
                                {"strings", strings(wish.mains_string, wish.crosses_string)},
                                {"lines", restOf(language, wish)},
                                {"since", changeLines(language, last.since)},
@@ -214,6 +235,13 @@ int PlayerCard::jobCount() const {
   return static_cast<int>(count);
 }
 
+int PlayerCard::bookCount() const {
+  if (!person_) return 0;
+  const auto away = std::count_if(person_->elsewhere.begin(), person_->elsewhere.end(),
+                                  [this](const auto& book) { return !work_.ledger().is_forgotten(book); });
+  return static_cast<int>(person_->records.size()) + static_cast<int>(away);
+}
+
 bool PlayerCard::savePerson(const QVariantMap& fields) {
   if (!record_) return false;
   auto wanted = record_->person.now;
@@ -256,7 +284,11 @@ bool PlayerCard::giveConsent(int choice, const QString& language, const QString&
   const weavelog::Confirmation confirmation{
       shown.toStdString(), weavelog::Language::from(language.toStdString()).value_or(weavelog::Language{}),
       work_.now(), work_.ledger().self().id()};
-  return work_.commit(weavelog::give_consent(*record_, static_cast<weavelog::ConsentChoice>(choice),
-                                             confirmation, work_.event()),
-                      tr("Consent noted"));
+  const auto drafts =
+      weavelog::give_consent(*person_, static_cast<weavelog::ConsentChoice>(choice), confirmation, work_.event());
+  if (!drafts) return work_.commit(weavelog::fail(drafts.error()), {});
+  // One undo takes back what stands in one book: of several nothing is offered, the question can be answered anew.
+  for (const auto& draft : *drafts)
+    if (!work_.commit(draft, drafts->size() == 1 ? tr("Consent noted") : QString())) return false;
+  return true;
 }

@@ -32,6 +32,11 @@ class PlayerCard : public QObject {
   // [{tag, racket, strings, tension, event, day, stage}], newest first, as many as are wanted
   Q_PROPERTY(QVariantList jobs READ jobs NOTIFY cardChanged)
   Q_PROPERTY(int jobCount READ jobCount NOTIFY cardChanged)
+  // Devices that were given something of this person's books by this tablet, or gave it: [{device, day, given}], newest first; given: it has
+  // them from here.
+  Q_PROPERTY(QVariantList holders READ holders NOTIFY cardChanged)
+  // Books that belong to this person, those that are linked but not here included; 0 while nobody is shown.
+  Q_PROPERTY(int bookCount READ bookCount NOTIFY cardChanged)
   Q_PROPERTY(bool hasLastTime READ hasLastTime NOTIFY cardChanged)
 
  public:
@@ -47,10 +52,10 @@ class PlayerCard : public QObject {
   Q_INVOKABLE static QString consentText(int choice, const QString& language);
   // Question and answers in a language (see consentWords()).
   Q_INVOKABLE static QVariantMap consentWords(const QString& language);
-  // Writes the consent down with the text that was shown.
+  // Writes the consent down with the text that was shown, in all books of this person.
   Q_INVOKABLE bool giveConsent(int choice, const QString& language, const QString& shown);
 
-  // The player withdraws: everything is erased, here now and elsewhere at the next exchange. Nobody is shown
+  // The player withdraws: everything is erased, in all books of this person, here now and elsewhere at the next exchange. Nobody is shown
   // afterwards. True when that is on disk.
   Q_INVOKABLE bool forget();
 
@@ -63,6 +68,8 @@ class PlayerCard : public QObject {
   [[nodiscard]] QVariantList rackets() const { return rackets_; }
   [[nodiscard]] QVariantList jobs() const { return jobs_; }
   [[nodiscard]] int jobCount() const;
+  [[nodiscard]] QVariantList holders() const { return holders_; }
+  [[nodiscard]] int bookCount() const;
   [[nodiscard]] bool hasLastTime() const { return !agreed_.isEmpty(); }
   // Only while a player is shown.
   [[nodiscard]] const std::optional<weavelog::PlayerRecord>& record() const { return record_; }
@@ -78,11 +85,12 @@ class PlayerCard : public QObject {
   void readAgreed();
   void readRackets();
   void readJobs();
+  void readHolders();
 
   Work& work_;
   weavelog::BookId book_;
   std::optional<weavelog::PlayerRecord> record_;
   std::optional<weavelog::PersonBooks> person_;  // this book and those linked to it
   std::size_t jobsWanted_ = 8;
-  QVariantList questions_, agreed_, rackets_, jobs_;
+  QVariantList questions_, agreed_, rackets_, jobs_, holders_;
 };

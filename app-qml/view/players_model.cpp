@@ -2,21 +2,15 @@
 
 #include <algorithm>
 
+#include "app-qml/view/carry_words.h"
 #include "app-qml/view/model_text.h"
+#include "app-qml/view/word_list.h"
 #include "core/base/text.h"
 #include "core/model/tables.h"
 
 namespace {
 
-QString listed(const std::string& family, const std::string& given, const std::string& native) {
-  const QString name = qtext(family + " " + given).simplified();
-  return name.isEmpty() ? qtext(native) : name;
-}
-
-QString joined(QStringList parts) {
-  parts.removeAll(QString());
-  return parts.join(QStringLiteral(" · "));
-}
+QString dotted(const QStringList& parts) { return joined(parts, QStringLiteral(" · ")); }
 
 // Every typed word begins one of the words.
 bool found(const std::string& words, const std::vector<std::string_view>& typed) {
@@ -62,9 +56,9 @@ void PlayersModel::readEntries() {
 PlayersModel::Row PlayersModel::rowOf(const weavelog::PlayerRow& player) const {
   Row row;
   row.book = player.book;
-  row.name = listed(player.family_name, player.given_name, player.native_name);
+  row.name = listedName(player.family_name, player.given_name, player.native_name);
   row.native = qtext(player.native_name);
-  row.detail = joined({qtext(player.country), qtext(player.last_event),
+  row.detail = dotted({qtext(player.country), qtext(player.last_event),
                        dayText(work_.language(), player.last_at, work_.zone())});
   return row;
 }
@@ -77,9 +71,9 @@ std::vector<PlayersModel::Row> PlayersModel::freshRows() const {
     if (!found(entry.words, typed)) continue;
     Row row;
     row.entry = entry.row.id;
-    row.name = listed(entry.row.family_name, entry.row.given_name, entry.row.native_name);
+    row.name = listedName(entry.row.family_name, entry.row.given_name, entry.row.native_name);
     row.native = qtext(entry.row.native_name);
-    row.detail = joined({qtext(entry.row.country), qtext(entry.row.draw)});
+    row.detail = dotted({qtext(entry.row.country), qtext(entry.row.draw)});
     rows.push_back(std::move(row));
   }
   return rows;

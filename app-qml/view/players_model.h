@@ -37,6 +37,8 @@ class PlayersModel : public QAbstractListModel {
   [[nodiscard]] QString typed() const { return typed_; }
   void setTyped(const QString& typed);
   [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
+  // Hexadecimal; "" while nobody is found.
+  Q_INVOKABLE QString firstBook() const { return rows_.empty() ? QString() : QString::fromStdString(rows_.front().book.hex()); }
   [[nodiscard]] int known() const { return known_; }
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;

@@ -1,17 +1,14 @@
 #include "app-qml/view/print_model.h"
 
-#include <QDateTime>
-#include <QDir>
-#include <QFile>
 #include <QQmlEngine>
-#include <QRegularExpression>
-#include <QStandardPaths>
 #include <algorithm>
+#include <cmath>
 
 #include "app-qml/papers/paper_words.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/saved_file.h"
 
 namespace {
 
@@ -23,14 +20,18 @@ QString groupOf(PaperKind kind) {
       return QStringLiteral("tags");
     case PaperKind::labels:
       return QStringLiteral("labels");
+    case PaperKind::card:
+      return QStringLiteral("cards");
+    case PaperKind::cardSheet:
+      return QStringLiteral("card-sheets");
     default:
       return QStringLiteral("lists");
   }
 }
 
 QString sizeWords(const weavelog::Language& language, const PaperSize& size) {
-  const auto width = static_cast<std::int64_t>(size.page.width());
-  const auto height = static_cast<std::int64_t>(size.page.height());
+  const auto width = static_cast<std::int64_t>(std::lround(size.page.width()));
+  const auto height = static_cast<std::int64_t>(std::lround(size.page.height()));
   if (size.columns > 1) return paperSay(language, "size.labels", {{"columns", std::int64_t{size.columns}}, {"rows", std::int64_t{size.rows}}});
   if (height == 0) return paperSay(language, "size.roll", {{"width", width}});
   if (width == 210) return QStringLiteral("A4");
@@ -86,7 +87,16 @@ void PrintModel::showRoom() {
        openJobs(work_.ledger(), work_.event()));
 }
 
-void PrintModel::show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs) {
+void PrintModel::showCards(const QStringList& books) {
+  std::vector<weavelog::BookId> players;
+  for (const QString& book : books) players.push_back(bookOf(book));
+  std::vector<PaperKind> kinds{PaperKind::card, PaperKind::cardSheet};
+  if (players.size() > 1) std::swap(kinds.front(), kinds.back());
+  show(std::move(kinds), {}, {}, std::move(players));
+}
+
+void PrintModel::show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs,
+                      std::vector<weavelog::BookId> players) {
   kinds_ = std::move(kinds);
   request_ = {};
   request_.event = work_.event();
@@ -97,6 +107,7 @@ void PrintModel::show(std::vector<PaperKind> kinds, const weavelog::BookId& play
   request_.now = work_.now();
   request_.player = player;
   request_.jobs = std::move(jobs);
+  request_.players = std::move(players);
   atOnce_ = false;
   end(Nothing, {});
   emit papersChanged();
@@ -127,7 +138,7 @@ QVariantList PrintModel::sizes() const {
 
 int PrintModel::labels() const {
   const auto size = sizeFor(request_.kind, request_.size);
-  return size && size->columns > 1 ? size->columns * size->rows : 0;
+  return size && request_.kind == PaperKind::labels ? size->columns * size->rows : 0;
 }
 
 QString PrintModel::printer() const {
@@ -173,7 +184,7 @@ void PrintModel::setPrinter(const QString& printer) {
 void PrintModel::make() {
   auto made = makePaper(work_.ledger(), request_);
   trouble_ = made ? QString() : QString::fromStdString(made.error().what);
-  paper_ = made ? std::move(*made) : Paper{kindWords(work_.language(), request_.kind), {}};
+  paper_ = made ? std::move(*made) : Paper{kindWords(work_.language(), request_.kind), {}, {}};
   end(Nothing, {});
   emit pagesChanged();
 }
@@ -196,13 +207,8 @@ const PaperPage* PrintModel::page(int number) const {
 
 void PrintModel::savePdf() {
   if (pages() == 0) return;
-  const QString folder = folder_.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) : folder_;
-  if (!QDir().mkpath(folder)) return end(NotSaved, folder);
-  static const QRegularExpression unfit(QStringLiteral("[^\\p{L}\\p{N} ._-]+"));
-  const QString day = QDateTime::fromMSecsSinceEpoch(request_.now).toString(QStringLiteral("yyyy-MM-dd HHmm"));
-  const QString stem = QString(QStringLiteral("Weavelog ") + paper_.title + u' ' + day).remove(unfit);
-  QString file = QDir(folder).filePath(stem + QStringLiteral(".pdf"));
-  for (int number = 2; QFile::exists(file); ++number) file = QDir(folder).filePath(stem + QStringLiteral(" (%1).pdf").arg(number));
+  const QString file = fileToSave(paper_.title, request_.now, QStringLiteral("pdf"), folder_);
+  if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
   const auto written = writePdf(paper_, file);
   written ? end(Saved, file) : end(NotSaved, QString::fromStdString(written.error().what));
 }

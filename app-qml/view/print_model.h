@@ -32,6 +32,8 @@ class PrintModel : public QObject {
   Q_PROPERTY(int pages READ pages NOTIFY pagesChanged)
   // Why there is no page; "" otherwise.
   Q_PROPERTY(QString trouble READ trouble NOTIFY pagesChanged)
+  // Who of those that were asked for is not on it, and why.
+  Q_PROPERTY(QStringList leftOut READ leftOut NOTIFY pagesChanged)
   Q_PROPERTY(QStringList printers READ printers NOTIFY printersChanged)
   // The one that is printed on: the last one that was, otherwise the system's usual one.
   Q_PROPERTY(QString printer READ printer WRITE setPrinter NOTIFY printersChanged)
@@ -57,6 +59,8 @@ class PrintModel : public QObject {
   Q_INVOKABLE void showDropOff(const QString& book, bool atOnce);
   // The room's lists, and tags of all open rackets.
   Q_INVOKABLE void showRoom();
+  // Player cards: of one player one card, of several sheets to cut.
+  Q_INVOKABLE void showCards(const QStringList& books);
   // Forgets the pages.
   Q_INVOKABLE void leave();
 
@@ -70,6 +74,7 @@ class PrintModel : public QObject {
   [[nodiscard]] bool byTag() const { return request_.byTag; }
   [[nodiscard]] int pages() const { return static_cast<int>(paper_.pages.size()); }
   [[nodiscard]] QString trouble() const { return trouble_; }
+  [[nodiscard]] QStringList leftOut() const { return paper_.leftOut; }
   [[nodiscard]] QStringList printers() const { return printers_.names(); }
   [[nodiscard]] QString printer() const;
   [[nodiscard]] bool looking() const { return printers_.state() == Printers::State::looking; }
@@ -103,7 +108,8 @@ class PrintModel : public QObject {
   void resultChanged();
 
  private:
-  void show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs);
+  void show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs,
+            std::vector<weavelog::BookId> players = {});
   void make();
   void end(Result result, const QString& told);
   void printersKnown();

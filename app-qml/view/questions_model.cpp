@@ -14,14 +14,14 @@
 namespace {
 
 enum QuestionRole {
-  KindRole = Qt::UserRole + 1,
-  AskedRole,
-  FieldRole,
-  SubjectRole,
-  EntryRole,
-  UnitsRole,
-  AnswersRole,
-  TagRole,
+  QuestionKindRole = Qt::UserRole + 1,
+  QuestionAskedRole,
+  QuestionFieldRole,
+  QuestionSubjectRole,
+  QuestionEntryRole,
+  QuestionUnitsRole,
+  QuestionAnswersRole,
+  QuestionTagRole,
 };
 
 QString shown(std::string_view text) {
@@ -69,6 +69,8 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
         return commitValue(asked, held.value, say);
     return false;
   }
+  if (asked.kind == Books)
+    return at < asked.difference.answers.size() && settleBooks(asked, asked.difference.answers[at].value, say);
   if (answer < 0 || at >= asked.stages.size()) return false;
   const auto record = weavelog::load_player(work_.ledger(), asked.book);
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
@@ -97,6 +99,7 @@ QString QuestionsModel::wrongWith(int row, const QString& text, const QString& u
 }
 
 bool QuestionsModel::commitValue(const Row& row, const weavelog::Value& value, const QString& say) {
+  if (row.kind == Books) return settleBooks(row, value, say);
   return work_.commit(weavelog::close_question(row.question, value), say);
 }
 
@@ -142,8 +145,8 @@ int QuestionsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> QuestionsModel::roleNames() const {
-  return {{KindRole, "kind"},   {AskedRole, "player"}, {FieldRole, "field"},    {SubjectRole, "subject"},
-          {EntryRole, "entry"}, {UnitsRole, "units"},  {AnswersRole, "answers"}, {TagRole, "tag"}};
+  return {{QuestionKindRole, "kind"},   {QuestionAskedRole, "player"}, {QuestionFieldRole, "field"},    {QuestionSubjectRole, "subject"},
+          {QuestionEntryRole, "entry"}, {QuestionUnitsRole, "units"},  {QuestionAnswersRole, "answers"}, {QuestionTagRole, "tag"}};
 }
 
 QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
@@ -151,21 +154,21 @@ QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
   const Row& row = rows_[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Qt::DisplayRole:
-    case AskedRole:
+    case QuestionAskedRole:
       return row.player;
-    case KindRole:
+    case QuestionKindRole:
       return row.kind;
-    case FieldRole:
+    case QuestionFieldRole:
       return row.field;
-    case SubjectRole:
+    case QuestionSubjectRole:
       return row.subject;
-    case EntryRole:
+    case QuestionEntryRole:
       return row.entry;
-    case UnitsRole:
+    case QuestionUnitsRole:
       return row.units;
-    case AnswersRole:
+    case QuestionAnswersRole:
       return row.answers;
-    case TagRole:
+    case QuestionTagRole:
       return row.tag;
     default:
       return {};
@@ -180,9 +183,22 @@ void QuestionsModel::refresh() {
   for (const auto& question : work_.ledger().open_questions())
     if (weavelog::book_kind_of(question.kind) == weavelog::kPlayerBook) books.insert(question.book);
   for (const auto& book : books) addValues(rows, book);
+  addBooks(rows);
   const auto before = rows_.size();
   KeyedRows::update(*this, std::move(rows));
   if (rows_.size() != before) emit countChanged();
+}
+
+void QuestionsModel::takeEntry(Row& row, std::string_view field, const weavelog::Value& value) {
+  if (const auto* quantity = std::get_if<weavelog::Quantity>(&value)) {
+    row.entry = Figure;
+    const QString unit = shown(weavelog::symbol_of(quantity->unit));
+    if (!row.units.contains(unit)) row.units.append(unit);
+  } else if (std::holds_alternative<std::string>(value)) {
+    row.entry = Text;
+  } else if (std::holds_alternative<std::int64_t>(value) && field != "consent") {
+    row.entry = Figure;
+  }
 }
 
 QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) const {
@@ -195,15 +211,7 @@ QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) co
   row.subject = QString::fromStdString(weavelog::setup_words(work_.language(), line.subject));
   row.currency = line.currency;
   for (const auto& answer : line.answers) {
-    if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer.value)) {
-      row.entry = Figure;
-      const QString unit = shown(weavelog::symbol_of(quantity->unit));
-      if (!row.units.contains(unit)) row.units.append(unit);
-    } else if (std::holds_alternative<std::string>(answer.value)) {
-      row.entry = Text;
-    } else if (std::holds_alternative<std::int64_t>(answer.value) && line.field != "consent") {
-      row.entry = Figure;
-    }
+    takeEntry(row, line.field, answer.value);
     row.answers.append(QVariantMap{
         {QStringLiteral("text"), QString::fromStdString(weavelog::answer_words(work_.language(), line, answer.value))},
         {QStringLiteral("device"), QString::fromStdString(answer.device)},

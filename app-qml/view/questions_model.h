@@ -5,13 +5,14 @@
 
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/keyed_rows.h"
+#include "core/desk/person_books.h"
 #include "core/desk/questions.h"
 
 class QQmlEngine;
 class QJSEngine;
 
-// What is open: values on which two people gave different answers while apart, and rackets that two people
-// moved on while apart. A person closes each; closing is an action of its own that all devices follow.
+// What is open: values on which two people gave different answers while apart, rackets that two people
+// moved on while apart, and what linked books of one person say differently. A person closes each; closing is an action of its own that all devices follow.
 class QuestionsModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
@@ -19,8 +20,8 @@ class QuestionsModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY countChanged)
 
  public:
-  // A value; where a racket is; who has it, where all say the same stage; what something costs.
-  enum Kind { Value, Place, Holder, Amount };
+  // A value; where a racket is; who has it, where all say the same stage; what something costs; a value in linked books.
+  enum Kind { Value, Place, Holder, Amount, Books };
   Q_ENUM(Kind)
   // What another answer is given as.
   enum Entry { None, Figure, Text };
@@ -62,9 +63,12 @@ class QuestionsModel : public QAbstractListModel {
     Entry entry = None;
     QStringList units;
     QVariantList answers;
+    weavelog::BookDifference difference;  // of linked books
 
     [[nodiscard]] std::pair<weavelog::EntityId, std::uint32_t> key() const {
-      return {entity, kind == Place || kind == Holder ? 0 : static_cast<std::uint32_t>(question.cell.tag)};
+      // What two books say differently and what is open in one of them are two questions.
+      const std::uint32_t books = kind == Books ? 0x80000000U : 0;
+      return {entity, kind == Place || kind == Holder ? 0 : static_cast<std::uint32_t>(question.cell.tag) | books};
     }
     bool operator==(const Row& other) const {
       return key() == other.key() && question.cell == other.question.cell && stages == other.stages &&
@@ -77,7 +81,12 @@ class QuestionsModel : public QAbstractListModel {
   void addValues(std::vector<Row>& rows, const weavelog::BookId& book) const;
   // What was charged by different prices while apart.
   void addAmounts(std::vector<Row>& rows) const;
+  // Where linked books differ (questions_books.cpp).
+  void addBooks(std::vector<Row>& rows) const;
+  [[nodiscard]] bool settleBooks(const Row& row, const weavelog::Value& value, const QString& say);
   [[nodiscard]] Row rowOf(const weavelog::QuestionLine& line) const;
+  // What another answer is given as, by one of those that stand.
+  static void takeEntry(Row& row, std::string_view field, const weavelog::Value& value);
   void addPlaces(std::vector<Row>& rows) const;
   [[nodiscard]] weavelog::Outcome<weavelog::Value> read(const Row& row, const QString& text,
                                                         const QString& unit) const;

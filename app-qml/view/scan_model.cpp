@@ -14,6 +14,7 @@
 #include "core/desk/inspection.h"
 #include "core/desk/stages.h"
 #include "core/desk/tag_code.h"
+#include "sync/carry/player_card.h"
 
 namespace {
 
@@ -56,13 +57,18 @@ bool ScanModel::eventFilter(QObject* watched, QEvent* event) {
   }
   const qint64 now = time_.elapsed();
   if (!isEnter(key)) {
-    if (!key.text().isEmpty() && key.text().front().isPrint()) ear_.typed(key.text(), now);
-    return false;
+    if (key.text().isEmpty() || !key.text().front().isPrint()) return false;
+    const bool before = ear_.inCard();
+    const bool cards = ear_.typed(key.text(), now);
+    // All but the newest of its first letters have gone where the keyboard is.
+    if (cards && !before) takeOutOfField(static_cast<qsizetype>(weavelog::kCardPrefix.size()) - 1);
+    return cards;
   }
+  const bool card = ear_.inCard();
   const auto code = ear_.entered(now);
   if (!code) return false;
   eatEnterUp_ = true;
-  takeOutOfField(code->size());
+  if (!card) takeOutOfField(code->size());
   take(*code);
   return true;
 }
@@ -129,6 +135,7 @@ weavelog::Outcome<std::vector<weavelog::JobRow>> ScanModel::jobsOf(const QString
 }
 
 void ScanModel::take(const QString& code) {
+  if (!comparing_ && weavelog::looks_like_card(code.toStdString())) return emit cardScanned(code);
   auto rows = jobsOf(code);
   if (comparing_) {
     // What said nothing is scanned again; after both, the next scan begins with another racket.

@@ -48,7 +48,7 @@ class ScanModel : public QObject {
   [[nodiscard]] QVariantList sides() const;
   [[nodiscard]] QVariantMap both() const;
 
-  // A code that was scanned, or a number that was typed; found(), severalFound() or, with a fault, Work::failed() follows.
+  // A code that was scanned, or a number that was typed; found(), severalFound(), cardScanned() or, with a fault, Work::failed() follows.
   Q_INVOKABLE void take(const QString& code);
   // True for a text that a scanner typed.
   Q_INVOKABLE bool isCode(const QString& text) const;
@@ -64,6 +64,8 @@ class ScanModel : public QObject {
  signals:
   void found(const QString& book, const QString& job);
   void severalFound();
+  // A player card, whole or not.
+  void cardScanned(const QString& code);
   void compareChanged();
 
  private:

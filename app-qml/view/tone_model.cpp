@@ -20,7 +20,7 @@ namespace {
 
 constexpr double seconds = 6;
 constexpr int silenceMs = 3000;
-constexpr qint64 mostBytes = 64 * 1024 * 1024;     // more than a minute of any usual recording; a longer file is heard as far
+constexpr qint64 mostSoundBytes = 64 * 1024 * 1024;     // more than a minute of any usual recording; a longer file is heard as far
 constexpr float top = 0.985F, floorLevel = 1e-3F;  // of full scale: runs at the top are clipped, below the floor is silence
 constexpr std::size_t topRun = 3;
 
@@ -154,7 +154,7 @@ void ToneModel::hearFile(const QUrl& file, double expected) {
         QFile in(path);
         if (!QFileInfo(path).isFile() || !in.open(QIODevice::ReadOnly))
           return weavelog::fail(weavelog::FaultCode::io, "the recording can't be read", path.toStdString(), "choose a WAV file that you may read");
-        const QByteArray bytes = in.read(mostBytes);
+        const QByteArray bytes = in.read(mostSoundBytes);
         const auto recording = weavelog::read_wav(weavelog::as_bytes(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size()))),
                                                   QFileInfo(path).fileName().toStdString());
         if (!recording) return weavelog::fail(recording.error());

@@ -8,6 +8,7 @@
 #include "core/model/stock.h"
 #include "tests/app/paper_reading.h"
 #include "tests/app/room_jobs.h"
+#include "tests/app/rows.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -46,9 +47,6 @@ bool settle(const BedModel& bed) {
   return waitUntil([&] { return !bed.busy() && bed.ready(); });
 }
 
-QVariantMap at(const QVariantList& list, int index) {
-  return list.at(index).toMap();
-}
 double first(const QVariantMap& row, const char* name) {
   return row[name].toString().split(QChar(0xa0)).first().toDouble();
 }

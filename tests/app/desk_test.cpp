@@ -2,11 +2,28 @@
 #include <QElapsedTimer>
 
 #include "app-qml/view/model_text.h"
+#include "core/desk/event_book.h"
+#include "core/desk/person_books.h"
 #include "core/model/event.h"
+#include "core/people/entry_list.h"
 #include "tests/app/desk_room.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
+
+namespace {
+
+/// Nobody turns up within a moment that is long for what is looked for.
+bool staysEmpty(const KnownAlike& alike) {
+  const QDeadlineTimer end(400);
+  while (!end.hasExpired()) {
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    if (!alike.people().isEmpty()) return false;
+  }
+  return true;
+}
+
+}  // namespace
 
 TEST_CASE("same as last time, three rackets, mains one kilo less: four actions after the player is found") {
   DeskRoom room;
@@ -337,4 +354,132 @@ TEST_CASE("a player's card holds what can be mended, and mends it as an action o
   CHECK(card.giveConsent(2, "fr", text));
   CHECK(must(load_player(room.ledger(), book)).person.now.consent == ConsentChoice::events_entered);
   CHECK_FALSE(card.giveConsent(2, "fr", "something else"));
+}
+
+TEST_CASE("a new player who may be known is shown beside who is here, and one tap takes that one") {
+  DeskRoom room;
+  const BookId ilse = room.pastPlayer("Wendelmoor", 2);
+  KnownAlike& alike = *room.desk->alike();
+  room.desk->finder()->setTyped("Vendelmor");  // as it was heard
+  room.desk->addPlayer();
+  room.draft().setPerson("given_name", "Ilse");
+  REQUIRE(waitUntil([&] { return alike.people().size() == 1; }));
+  const auto shown = alike.people().first().toMap();
+  CHECK(shown["book"].toString() == idText(ilse));
+  CHECK(shown["name"].toString() == "Wendelmoor Ilse");
+  CHECK(shown["like"].toString().contains("name"));
+  CHECK(shown["last"].toString().contains("25 / 24 kg"));
+  CHECK_FALSE(alike.known());
+
+  SECTION("with nothing said but the name the card of the known one is shown, and nothing is left unfinished") {
+    room.desk->takeKnown(idText(ilse));
+    CHECK(room.desk->page() == DeskModel::Page::Player);
+    CHECK(room.desk->card()->book() == idText(ilse));
+    CHECK_FALSE(room.draft().begun());
+    CHECK(room.draft().unfinished().isEmpty());
+    CHECK(alike.people().isEmpty());
+    CHECK(find_players(room.ledger(), "vendel", 5).empty());
+  }
+  SECTION("what was said of rackets and strings meanwhile stays") {
+    room.answerNeeded();
+    room.draft().set("mains_tension", "26");
+    room.desk->takeKnown(idText(ilse));
+    CHECK(room.desk->page() == DeskModel::Page::DropOff);
+    CHECK_FALSE(room.draft().fresh());
+    CHECK(room.draft().book() == ilse);
+    CHECK(room.draft().player().contains("Wendelmoor"));
+    room.desk->readBack();
+    REQUIRE(room.desk->page() == DeskModel::Page::Confirm);
+    room.desk->confirm(room.draft().readBack());
+    const auto record = must(load_player(room.ledger(), ilse));
+    CHECK(record.jobs.size() == 3);
+    CHECK(record.jobs.back().now.mains_tension == Quantity{{26, 0}, Unit::kilogram_force});
+    CHECK(room.faults.isEmpty());
+  }
+  SECTION("somebody else is not asked about again, and nothing of that is kept") {
+    alike.someoneElse();
+    CHECK(alike.people().isEmpty());
+    room.draft().setPerson("country", "NED");
+    room.draft().setPerson("country", "BEL");
+    CHECK(staysEmpty(alike));
+    room.answerNeeded();
+    room.desk->readBack();
+    room.desk->confirm(room.draft().readBack());
+    CHECK(find_players(room.ledger(), "vendel", 5).size() == 1);
+    room.desk->next();
+    // Another drop-off asks anew.
+    room.desk->finder()->setTyped("Wendelmor");
+    room.desk->addPlayer();
+    room.draft().setPerson("given_name", "Ilse");
+    REQUIRE(waitUntil([&] { return !alike.people().isEmpty(); }));
+  }
+}
+
+TEST_CASE("somebody of the entry list who may be known is asked about too, and linked to the one that is taken") {
+  DeskRoom room;
+  const BookId ilse = room.pastPlayer("Wendelmoor", 1);
+  const BookId event = room.addEvent("Lakeside", "2031-06-20");
+  room.device->chooseEvent(event);
+  const auto rows = must(read_entry_list("family_name,given_name\nWendelmor,Ilse\nTarrengold,Ada\n")).rows;
+  for (const Draft& draft : import_entries(must(load_event(room.ledger(), event)), rows, room.clock.now()).drafts) room.append(draft);
+  room.settle();
+  room.desk->finder()->setTyped("wendelmor ");
+  REQUIRE(room.desk->finder()->count() == 1);
+  room.desk->choose(0);
+  REQUIRE(room.draft().fresh());
+  REQUIRE(waitUntil([&] { return !room.desk->alike()->people().isEmpty(); }));
+  room.desk->takeKnown(idText(ilse));
+  int linked = 0;
+  for (const auto& state : room.ledger().entities(event, kEntryListItem)) linked += from_state<EntryListItem>(state).player == ilse ? 1 : 0;
+  CHECK(linked == 1);
+  // Nobody is alike to one whom nobody knows, and too little of a name says nothing.
+  room.desk->next();
+  room.desk->finder()->setTyped("tarren");
+  room.desk->choose(0);
+  CHECK(staysEmpty(*room.desk->alike()));
+  CHECK(room.faults.isEmpty());
+}
+
+TEST_CASE("a player's rackets and last setups of all linked books are at the drop-off; what another book knew comes into the newest one") {
+  DeskRoom room;
+  const BookId older = room.pastPlayer("Wendelmoor", 2), newer = room.pastPlayer("Wendelmore", 1);
+  // The older book has a racket of its own, last strung otherwise.
+  const auto record = must(load_player(room.ledger(), older));
+  {
+    const auto& racket = record.rackets.at(1);
+    Racket named = racket.now;
+    named.label = "7";
+    named.maker = "Orrin";
+    Draft draft(older, kPlayerBook, kActEdit);
+    put_changes(draft, racket.seen, named);
+    Job job = record.jobs.at(1).now;
+    job.racket = racket.id();
+    job.at = room.clock.now();
+    job.mains_tension = Quantity{{22, 0}, Unit::kilogram_force};
+    job.drop_off = {};
+    (void)put_new(draft, job, room.clock.now());
+    room.append(draft);
+  }
+  room.clock.advance(kDay);
+  for (const Draft& draft : must(say_of_books(room.ledger(), older, newer, LinkSaid::same_person, "Ines", room.clock.now()))) room.append(draft);
+  room.settle();
+  REQUIRE(room.draft().begin(newer, false));
+  const auto shown = room.draft().rackets();
+  // Racket 1 is in both books and stands once; 7 is the other book's.
+  REQUIRE(shown.size() == 2);
+  CHECK(shown[0].toMap()["label"].toString() == "1");
+  const auto seven = shown[1].toMap();
+  CHECK(seven["label"].toString() == "7");
+  CHECK(seven["mains"].toString().contains("22"));
+  CHECK_FALSE(seven["picked"].toBool());
+  room.draft().pick(0, false);
+  room.draft().pick(1, true);
+  REQUIRE(room.draft().prepareReadBack());
+  REQUIRE(room.draft().store(room.draft().readBack()));
+  const auto after = must(load_player(room.ledger(), newer));
+  CHECK(after.jobs.size() == 2);
+  CHECK(after.rackets.back().now.label == "7");
+  CHECK(after.jobs.back().now.mains_tension == Quantity{{22, 0}, Unit::kilogram_force});
+  CHECK(must(load_player(room.ledger(), older)).jobs.size() == 3);
+  CHECK(room.faults.isEmpty());
 }

@@ -1,6 +1,9 @@
 #pragma once
 
+#include "core/desk/keep_rule.h"
+#include "core/people/consent.h"
 #include "sync/net/exchange_host.h"
+#include "sync/trust/rights.h"
 #include "tests/support/rooms.h"
 #include "tests/support/temporary_folder.h"
 
@@ -27,6 +30,7 @@ struct EventServer {
     EventInfo info;
     info.name = "Harbour";
     info.first_day = "2031-05-26";
+    info.last_day = "2099-06-08";
     (void)put_new(draft, info, station->ledger().wall().now());
     (void)must(station->ledger().append(draft));
     start(0);
@@ -37,6 +41,12 @@ struct EventServer {
     options.port = port;
     options.certificate = certificate;
     options.event = event;
+    options.may_leave = [this](const BookId& book, BookKind kind) { return may_cross(station->ledger(), book, kind, event); };
+    options.leaves_by = [this] { return LeaveRule{event, crossing_mark(station->ledger(), event)}; };
+    options.over = [this] { return event_is_over(station->ledger(), event, station->ledger().wall().now()); };
+    options.may_write = [this](Role role, const BatchBook& book, ActionKind action) {
+      return check_right(role, event, book.id, book.kind, action).has_value();
+    };
     host = must(ExchangeHost::start(*station, std::move(options)));
   }
   [[nodiscard]] PairingCode invite(Role role) {

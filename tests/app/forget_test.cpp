@@ -46,3 +46,25 @@ TEST_CASE(
   CHECK(bytes.find("Wendelmoor") == std::string::npos);
   CHECK(bytes.find("wendelmoor") == std::string::npos);
 }
+
+TEST_CASE("all books of a person that are linked are forgotten and agreed for together, and the card says how many there are") {
+  DeskRoom room;
+  const BookId book = room.pastPlayer("Wendelmoor", 1), other = room.pastPlayer("Wendelmore", 1), alone = room.pastPlayer("Tarrengold", 1);
+  PlayerCard card(room.device->work());
+  CHECK(card.bookCount() == 0);
+  card.show(idText(book));
+  CHECK(card.bookCount() == 1);
+  for (const Draft& draft : must(say_of_books(room.ledger(), book, other, LinkSaid::same_person, "Ines", room.clock.now()))) room.append(draft);
+  room.settle();
+  CHECK(card.bookCount() == 2);
+  const int choice = static_cast<int>(ConsentChoice::events_entered);
+  REQUIRE(card.giveConsent(choice, "en", PlayerCard::consentText(choice, "en")));
+  CHECK(find_player(room.ledger(), book)->consent == ConsentChoice::events_entered);
+  CHECK(find_player(room.ledger(), other)->consent == ConsentChoice::events_entered);
+  CHECK(find_player(room.ledger(), alone)->consent == ConsentChoice::unsaid);
+  REQUIRE(card.forget());
+  CHECK(room.ledger().is_forgotten(book));
+  CHECK(room.ledger().is_forgotten(other));
+  CHECK_FALSE(room.ledger().is_forgotten(alone));
+  CHECK(room.faults.isEmpty());
+}

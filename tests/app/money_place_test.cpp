@@ -7,6 +7,7 @@
 #include "core/desk/prices.h"
 #include "core/desk/statement.h"
 #include "tests/app/room_jobs.h"
+#include "tests/app/rows.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -37,10 +38,6 @@ struct MoneyRoom : RoomOfJobs {
   AccountModel& account() { return *money->account(); }
   [[nodiscard]] QVariantMap due() { return account().due().value(0).toMap(); }
 };
-
-QVariantMap at(const QVariantList& list, qsizetype index) {
-  return list.value(index).toMap();
-}
 
 }  // namespace
 

@@ -9,13 +9,12 @@
 #include "app-qml/view/promise_model.h"
 #include "app-qml/view/team_model.h"
 #include "tests/app/room_jobs.h"
+#include "tests/app/rows.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-
-QVariantMap at(const QVariantList& list, int index) { return list.at(index).toMap(); }
 
 struct PlanRoom : RoomOfJobs {
   PlanRoom() {

@@ -61,6 +61,7 @@ TEST_CASE("a wrong argument is one line on standard error and code 2") {
                                  {"--out", home.filePath("a.pdf")},
                                  {"--paper", "poster", "--out", home.filePath("a.pdf")},
                                  {"--paper", "tags", "--out", home.filePath("a.txt")},
+                                 {"--paper", "tags", "--out", home.filePath("a.png")},
                                  {"--paper", "tags", "--out", home.filePath("a.pdf"), "--roll", "58"},
                                  {"--paper", "tags", "--out", home.filePath("a.pdf"), "--tags", "3-1"}};
   for (const auto& arguments : wrong) {
@@ -94,6 +95,12 @@ TEST_CASE("papers are written without a display, and what can't be is one line a
   const QList<QStringList> wrong{{"--demo", "--paper", "statement", "--out", file},
                                  {"--demo", "--paper", "statement", "--player", "nobody of that name", "--out", file},
                                  {"--demo", "--paper", "labels", "--roll", "62", "--out", file},
+                                 {"--demo", "--paper", "tags", "--player", "a", "--player", "b", "--out", file},
+                                 {"--demo", "--paper", "tags", "--country", "POL", "--out", file},
+                                 {"--demo", "--paper", "card-sheet", "--country", "XXX", "--out", file},
+                                 {"--demo", "--paper", "card", "--country", "TUR", "--out", home.filePath("a.png")},
+                                 {"--read-code", file},
+                                 {"--read-code", home.filePath("none.png")},
                                  {"--demo", "--paper", "tags", "--tags", "999999", "--out", file},
                                  {"--data", home.filePath("fresh"), "--paper", "work-list", "--out", file}};
   for (const auto& arguments : wrong) {
@@ -103,6 +110,21 @@ TEST_CASE("papers are written without a display, and what can't be is one line a
     CHECK(outcome.err.count('\n') == 1);
     CHECK(outcome.err.startsWith("weavelog: "));
   }
+}
+
+TEST_CASE("a card is written as picture and sheet, and read off the picture again") {
+  const QTemporaryDir home;
+  const QString picture = home.filePath("card.png");
+  const auto written = run({"--demo", "--paper", "card", "--player", "Gazeloglu", "--out", picture}, home.path(), false);
+  CHECK(written.err.toStdString().empty());
+  REQUIRE(written.code == 0);
+  const auto read = run({"--read-code", picture}, home.path(), false);
+  CHECK(read.code == 0);
+  CHECK(read.out.startsWith("WEAVELOG:CARD:"));
+  CHECK(read.out.count('\n') == 1);
+  const auto sheet = run({"--demo", "--paper", "card-sheet", "--country", "TUR", "--out", home.filePath("team.pdf")}, home.path(), false);
+  CHECK(sheet.code == 0);
+  CHECK(QFileInfo(home.filePath("team.pdf")).size() > 10'000);
 }
 
 TEST_CASE("every place is grabbed at its size without a warning, on a tablet and on a phone") {

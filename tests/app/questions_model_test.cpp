@@ -137,3 +137,34 @@ TEST_CASE("a racket that two people put on the machine is a question of who has 
   for (const auto& placed : marks_of(after, made.job))
     if (placed.id == now.newest.front()) CHECK(placed.mark.by == "Bo");
 }
+
+TEST_CASE("where linked books of one player differ it is asked among the questions, and the answer stands in both") {
+  RoomOfJobs room;
+  Person one = named("Wendelmoor", "Ilse"), other = named("Wendelmore", "Ilse");
+  one.birth_year = 2002;
+  other.birth_year = 2003;
+  const BookId first = room.addPlayer(one), second = room.addPlayer(other);
+  QuestionsModel model(room.device->work());
+  CHECK(model.count() == 0);
+  for (const Draft& draft : must(say_of_books(room.ledger(), first, second, LinkSaid::same_person, "Ines", room.clock.now()))) room.append(draft);
+  REQUIRE(waitUntil([&] { return model.count() == 1; }));
+  CHECK(role(model, 0, "kind").toInt() == QuestionsModel::Books);
+  CHECK(role(model, 0, "player").toString().contains("Wendelmoor"));
+  CHECK(role(model, 0, "entry").toInt() == QuestionsModel::Figure);
+  const auto answers = role(model, 0, "answers").toList();
+  REQUIRE(answers.size() == 2);
+  CHECK(answers[0].toMap()["text"].toString() == "2003");  // said last
+  CHECK_FALSE(model.close(0, 2, "", ""));
+  CHECK_FALSE(model.wrongWith(0, "two thousand", "").isEmpty());
+
+  SECTION("by one of the answers") {
+    REQUIRE(model.close(0, 1, "", "2002"));
+    CHECK(find_player(room.ledger(), second)->birth_year == 2002);
+  }
+  SECTION("by another one") {
+    REQUIRE(model.closeOtherwise(0, "2001", ""));
+    CHECK(find_player(room.ledger(), first)->birth_year == 2001);
+    CHECK(find_player(room.ledger(), second)->birth_year == 2001);
+  }
+  CHECK(model.count() == 0);
+}

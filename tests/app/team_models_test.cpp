@@ -3,17 +3,12 @@
 #include "app-qml/view/team_model.h"
 #include "core/desk/shifts.h"
 #include "tests/app/room_jobs.h"
+#include "tests/app/rows.h"
 
 #include <fstream>
 
 using namespace weavelog;
 using namespace weavelog::testing;
-
-namespace {
-
-QVariantMap at(const QVariantList& list, int index) { return list.at(index).toMap(); }
-
-}  // namespace
 
 TEST_CASE("the team is listed with who is here, and a day that is too long is told before it begins") {
   RoomOfJobs room;

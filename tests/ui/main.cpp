@@ -9,6 +9,7 @@
 #include "app-qml/view/app_models.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
+#include "tests/ui/arrival_server.h"
 #include "tests/ui/jobs.h"
 #include "tests/ui/room.h"
 #include "tests/ui/walker.h"
@@ -36,6 +37,8 @@ class Setup : public QObject {
     provide(*engine, *settings_);
     provide(*engine, *device_);
     jobs_.useDevice(*device_);
+    server_.useDevice(*device_);
+    qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "ArrivalServer", &server_);
     qmlRegisterSingletonInstance("Weavelog.Tests", 1, 0, "Jobs", &jobs_);
     models_ = std::make_unique<AppModels>(*device_, *settings_);
     models_->provideTo(*engine);
@@ -50,6 +53,7 @@ class Setup : public QObject {
   std::unique_ptr<Settings> settings_;
   std::unique_ptr<AppDevice> device_;
   Jobs jobs_;
+  ArrivalServer server_;
   std::unique_ptr<AppModels> models_;
   Room room_;
   Walker walker_;

@@ -9,6 +9,8 @@
 #include "core/base/local_time.h"
 #include "core/desk/stages.h"
 #include "core/model/event.h"
+#include "core/model/tables.h"
+#include "sync/carry/player_card.h"
 
 // What a test of the screens finds on the device: an event, and players with a past.
 class Room : public QObject {
@@ -50,6 +52,18 @@ class Room : public QObject {
     QFile file(path);
     if (file.open(QIODevice::WriteOnly)) file.write(text.toUtf8());
     return QUrl::fromLocalFile(path);
+  }
+  // A stick, as a folder dialog would give it.
+  Q_INVOKABLE QUrl stick() const { return QUrl::fromLocalFile(folder_.path()); }
+  // The card of a player of another tablet, which nobody here knows.
+  Q_INVOKABLE QString strangersCard(const QString& family) const {
+    const auto made = made_elsewhere(family);
+    return made ? QString::fromStdString(made->text) : QString();
+  }
+  // The same, signed by this device in that one's name.
+  Q_INVOKABLE QString forgedCard(const QString& family) const {
+    const auto made = made_elsewhere(family);
+    return made ? QString::fromStdString(weavelog::sign_card(weavelog::card_body(made->card), device_->ledger().key())) : QString();
   }
   // Somebody who had so many rackets strung, 25 / 24 kg, and took them away. Ends at the beginning of the
   // desk.
@@ -106,6 +120,29 @@ class Room : public QObject {
   }
 
  private:
+  [[nodiscard]] weavelog::Outcome<weavelog::MadeCard> made_elsewhere(const QString& family) const {
+    weavelog::LedgerOptions options;
+    options.file = ":memory:";
+    options.registry = &device_->ledger().registry();
+    options.device_name = "Away tablet";
+    options.projections.push_back(std::make_shared<weavelog::ModelTables>());
+    auto other = weavelog::Ledger::open(std::move(options));
+    if (!other) return weavelog::fail(other.error());
+    const auto now = (*other)->wall().now();
+    weavelog::Draft draft((*other)->create_book_id(), weavelog::kPlayerBook, weavelog::kActNewPlayer);
+    weavelog::Person person;
+    person.family_name = family.toStdString();
+    person.given_name = "Mira";
+    (void)weavelog::put_new(draft, person, now);
+    weavelog::Setup setup;
+    setup.name = "day";
+    setup.mains_string = "Tarnbrook Silk";
+    setup.mains_tension = weavelog::Quantity{{25, 0}, weavelog::Unit::kilogram_force};
+    (void)weavelog::put_new(draft, setup, now);
+    if (const auto stored = (*other)->append(draft); !stored) return weavelog::fail(stored.error());
+    return weavelog::make_card(**other, draft.book());
+  }
+
   QTemporaryDir folder_;
   AppDevice* device_ = nullptr;
   AppModels* models_ = nullptr;

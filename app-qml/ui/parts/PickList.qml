@@ -21,13 +21,18 @@ ColumnLayout {
 
     spacing: Theme.tight
 
-    Words {
+    // A positioner: its height follows a wrapped text at once.
+    Column {
+        id: head
         Layout.fillWidth: true
         visible: pick.label.length > 0
-        meaning: Words.Strong
-        font.pixelSize: Theme.type.caption
-        text: pick.label
-        Accessible.ignored: true
+        Words {
+            width: head.width
+            meaning: Words.Strong
+            font.pixelSize: Theme.type.caption
+            text: pick.label
+            Accessible.ignored: true
+        }
     }
     TouchButton {
         id: opener

@@ -4,7 +4,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// One line of the entry list: a tick for one who is known, the candidates to choose from for one who may be.
+// One line of the entry list: a tick for one who is known; side by side with whoever it may be for one who is not.
 Column {
     id: row
 
@@ -15,6 +15,10 @@ Column {
     required property var candidates
     required property int ticked
     required property bool sent
+    required property string came
+    required property bool asksForLink
+
+    readonly property bool asks: band === ArrivalModel.Likely && !sent
 
     spacing: Theme.tight
 
@@ -38,10 +42,16 @@ Column {
                 quiet: true
                 text: row.detail
             }
+            Words {
+                width: words.width
+                visible: row.came.length > 0
+                meaning: Words.Caption
+                text: row.came
+            }
         }
         Row {
             id: state
-            readonly property color ink: row.band === ArrivalModel.Likely && !row.sent ? Theme.colour.attention : Theme.colour.ink
+            readonly property color ink: row.asks ? Theme.colour.attention : Theme.colour.ink
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
             spacing: Theme.tight
@@ -56,7 +66,7 @@ Column {
                 anchors.verticalCenter: parent.verticalCenter
                 meaning: Words.Caption
                 color: state.ink
-                text: row.sent ? qsTr("Goes across") : row.band === ArrivalModel.Known ? qsTr("Known")
+                text: row.sent ? qsTr("Both have it") : row.band === ArrivalModel.Known ? qsTr("Known")
                     : row.band === ArrivalModel.Likely ? qsTr("Is it this one?") : qsTr("New here")
                 wrapMode: Text.NoWrap
             }
@@ -65,17 +75,16 @@ Column {
     Repeater {
         model: row.sent ? [] : row.candidates
 
-        AnswerRow {
+        CandidateRow {
             required property var modelData
             required property int index
+            readonly property bool none: row.asksForLink && index === 0
             objectName: "candidate" + index
             width: row.width
-            enabled: modelData.mayCross
-            text: modelData.name
-            detail: !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player")
-                : [[modelData.detail, modelData.last].filter(part => part.length > 0).join("  ·  "),
-                   modelData.like.length > 0 ? qsTr("Alike: %1").arg(modelData.like) : "",
-                   modelData.unlike.length > 0 ? qsTr("Differs: %1").arg(modelData.unlike) : ""].filter(part => part.length > 0).join("\n")
+            enabled: none || modelData.mayCross
+            candidate: modelData
+            heading: !row.asksForLink ? "" : none ? qsTr("None of these: the room's %1 is somebody else").arg(modelData.name) : ""
+            about: none ? "" : !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player") : modelData.room
             checked: row.ticked === index
             onClicked: ArrivalModel.tick(row.index, row.ticked === index ? -1 : index)
         }

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.View
 
-// The camera as a scanner: a tag is held before it.
+// The camera as a scanner: a tag or a player card is held before it.
 Sheet {
     id: sheet
 
@@ -12,7 +12,7 @@ Sheet {
 
     Words {
         Layout.fillWidth: true
-        text: qsTr("Hold the code of one tag in the frame.")
+        text: qsTr("Hold the code of one tag or card in the frame.")
     }
     Loader {
         objectName: "sight"

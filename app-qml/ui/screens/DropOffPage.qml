@@ -57,6 +57,11 @@ FocusScope {
             Layout.fillWidth: true
             draft: page.draft
         }
+        AlikeCard {
+            Layout.fillWidth: true
+            visible: page.draft.fresh && page.part === 0 && alike.people.length > 0
+            alike: DeskModel.alike
+        }
         PersonCard {
             Layout.fillWidth: true
             visible: page.draft.asWhole && page.part === 0 && page.draft.fresh

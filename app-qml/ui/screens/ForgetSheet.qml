@@ -23,6 +23,13 @@ Sheet {
         text: qsTr("Setups, rackets, jobs, notes and the name are erased on this device now, and on every other device at its next exchange. Only a mark stays that keeps them from coming back.")
     }
     Words {
+        objectName: "allBooks"
+        Layout.fillWidth: true
+        visible: sheet.card.bookCount > 1
+        meaning: Words.Strong
+        text: qsTr("All %n books of this person that are linked go together.", "", sheet.card.bookCount)
+    }
+    Words {
         Layout.fillWidth: true
         text: qsTr("Entry lists of events stay as they are.")
     }

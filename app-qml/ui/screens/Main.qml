@@ -38,6 +38,12 @@ Window {
         pages.itemAt(places.findIndex(one => one.key === key)).show();
     }
 
+    function playersBegin() {
+        go("players");
+        const at = startPage.indexOf(":");
+        (pages.itemAt(places.findIndex(one => one.key === "players")).item as PlayersPage).begin(startPage.slice(0, at), startPage.slice(at + 1));
+    }
+
     width: 1280
     height: 800
     minimumWidth: 320
@@ -50,6 +56,11 @@ Window {
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
         else if (startPage.startsWith("bed:")) BedModel.showFirst(startPage.slice(4));
+        else if (/^(card|cards|past-jobs):/.test(startPage)) playersBegin();
+        else if (startPage.startsWith("take-card:")) {
+            TakeCardModel.ask();
+            if (startPage.length > 10) TakeCardModel.takePicture(Qt.resolvedUrl("file:" + startPage.slice(10)));
+        }
         else if (startPage === "camera:") CameraModel.on = true;
         else if (startPage === "benches:" || startPage === "forecast:") DrawModel.view = startPage.slice(0, -1);
         else if (startPage === "schedule:") DrawModel.view = "day";
@@ -116,6 +127,10 @@ Window {
         Loader {
             // By its file: Qt 6.4 makes no bound component here.
             Component.onCompleted: if (AppDevice.open) setSource("ScanDoings.qml", { place: Qt.binding(() => window.place) })
+            onLoaded: (item as ScanDoings).playerAsked.connect(book => {
+                PlayersPlace.card.show(book);
+                window.go("players");
+            })
         }
         Loader {
             id: inspection
@@ -183,6 +198,11 @@ Window {
     Connections {
         target: AppDevice.open ? MoneyPlace : null
         function onAsked() { window.go("money"); }
+    }
+    // The end of an arrival names what needs an answer.
+    Connections {
+        target: AppDevice.open ? ArrivalSteps : null
+        function onQuestionsAsked() { window.go("questions"); }
     }
     Repeater {
         model: window.places.length

@@ -86,5 +86,24 @@ ColumnLayout {
                 onClicked: details.card.showMoreJobs()
             }
         }
+        Card {
+            width: parent.columnWidth
+            visible: details.card.holders.length > 0
+            title: qsTr("Who has this book")
+            detail: qsTr("Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.")
+            spacing: Theme.tight
+
+            Repeater {
+                model: details.card.holders
+                IconLine {
+                    id: holder
+                    required property var modelData
+                    Layout.fillWidth: true
+                    iconName: "exchange"
+                    text: (holder.modelData.given ? qsTr("%1 has it from here, last %2") : qsTr("It came from %1, last %2"))
+                        .arg(holder.modelData.device).arg(holder.modelData.day)
+                }
+            }
+        }
     }
 }

@@ -13,6 +13,21 @@ FocusScope {
     readonly property bool picked: PlayersPlace.card.book.length > 0
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
+    // "card" of the first player so found, "cards" of several, or "past-jobs" out of a table.
+    function begin(what, which) {
+        if (what === "cards") return picksSheet.begin();
+        if (what === "past-jobs") {
+            pastSheet.begin();
+            if (which.length > 0) PastJobsModel.choose("file:" + which);
+            return;
+        }
+        PlayersPlace.list.typed = which;
+        const found = PlayersPlace.list.firstBook();
+        if (found.length === 0) return;
+        PlayersPlace.card.show(found);
+        giveSheet.show(found);
+    }
+
     ColumnLayout {
         id: side
         x: page.margin
@@ -62,6 +77,36 @@ FocusScope {
                     : qsTr("Players come with an entry list, with an exchange, or are added at the desk.")
             }
         }
+        SideBySide {
+            id: ways
+            Layout.fillWidth: true
+            Layout.bottomMargin: Theme.tight
+            visible: PlayersPlace.list.typed.length === 0  // who looks for somebody has the room for the list
+            spacing: Theme.tight
+            least: 150
+            ActionButton {
+                objectName: "takeACard"
+                width: ways.columnWidth
+                kind: ActionButton.Secondary
+                text: qsTr("Take a card in")
+                onClicked: TakeCardModel.ask()
+            }
+            ActionButton {
+                objectName: "severalCards"
+                width: ways.columnWidth
+                kind: ActionButton.Secondary
+                enabled: PlayersPlace.list.known > 0
+                text: qsTr("Make cards")
+                onClicked: picksSheet.begin()
+            }
+            ActionButton {
+                objectName: "pastJobs"
+                width: ways.width
+                kind: ActionButton.Quiet
+                text: qsTr("Past jobs")
+                onClicked: pastSheet.begin()
+            }
+        }
     }
     Rectangle {
         visible: !page.narrow
@@ -109,17 +154,21 @@ FocusScope {
                 text: qsTr("Consent")
                 onClicked: consentScreen.begin()
             }
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            ActionButton {
+                objectName: "giveCard"
+                kind: ActionButton.Secondary
+                text: qsTr("Card")
+                onClicked: giveSheet.show(PlayersPlace.card.book)
+            }
             AccountButton {
                 objectName: "account"
-                visible: !page.narrow
+                Layout.fillWidth: page.narrow
                 book: PlayersPlace.card.book
             }
-        }
-        AccountButton {
-            objectName: "accountBelow"
-            Layout.fillWidth: true
-            visible: page.narrow
-            book: PlayersPlace.card.book
         }
         PlayerDetails {
             Layout.fillWidth: true
@@ -156,6 +205,9 @@ FocusScope {
         id: forgetSheet
         card: PlayersPlace.card
     }
+    GiveCardSheet { id: giveSheet }
+    CardPicksSheet { id: picksSheet }
+    PastJobsSheet { id: pastSheet }
     ConsentScreen {
         id: consentScreen
         card: PlayersPlace.card

@@ -23,6 +23,12 @@ Sheet {
         open();
     }
 
+    // Cards of players, by their books.
+    function showCards(books) {
+        PrintModel.showCards(books);
+        open();
+    }
+
     title: PrintModel.title
     onOpened: pictures.positionViewAtBeginning()
     onClosed: PrintModel.leave()
@@ -72,6 +78,14 @@ Sheet {
         kind: Notice.Attention
         title: qsTr("There is nothing to print")
         text: PrintModel.trouble
+    }
+    Notice {
+        objectName: "leftOut"
+        Layout.fillWidth: true
+        visible: PrintModel.leftOut.length > 0
+        kind: Notice.Attention
+        title: qsTr("Not on it")
+        text: Array.from(PrintModel.leftOut).join("\n")
     }
     PickList {
         objectName: "printer"

@@ -23,6 +23,7 @@ Card {
     readonly property int anew: answers.length
     readonly property bool holder: kind === QuestionsModel.Holder
     readonly property bool amount: kind === QuestionsModel.Amount
+    readonly property bool books: kind === QuestionsModel.Books
     readonly property bool place: holder || kind === QuestionsModel.Place
     readonly property string wrong: chosen === anew && other.length > 0
         ? QuestionsModel.wrongWith(index, other, unit) : ""
@@ -55,6 +56,7 @@ Card {
                                       : qsTr("Two people moved this racket on while apart"))
                   : amount ? Listing.commas([MoneyWords.service(subject), tag.length > 0 ? qsTr("Tag %1").arg(tag) : "",
                                              qsTr("charged by two tablets while apart")])
+                  : books ? Listing.commas([field, subject, qsTr("two linked books of this player differ")])
                   : subject.length > 0 ? field + ", " + subject : field
 
     Words {

@@ -9,6 +9,8 @@ Item {
     id: doings
 
     required property string place
+    // Somebody whose card was taken in is to be shown.
+    signal playerAsked(string book)
     // The job of the newest scan: only a second scan in a row goes for a step.
     property string last
 
@@ -43,12 +45,17 @@ Item {
         else offer.open();
     }
 
-    Component.onCompleted: if (CameraModel.on && !CameraModel.photos) camera.open()
+    // What was asked for before these were made.
+    Component.onCompleted: {
+        if (TakeCardModel.wanted) card.open();
+        if (CameraModel.on && !CameraModel.photos) camera.open();
+    }
 
     Connections {
         target: ScanModel
         function onFound(book, job) { doings.found(book, job); }
         function onSeveralFound() { several.open(); }
+        function onCardScanned(code) { TakeCardModel.take(code); }
         function onCompareChanged() {
             if (ScanModel.comparing && !guard.opened) guard.open();
         }
@@ -62,6 +69,15 @@ Item {
             // Two tags that are compared come one after the other before the same camera.
             if (ScanModel.compared === ScanModel.Same || ScanModel.compared === ScanModel.Different) CameraModel.on = false;
         }
+    }
+    Connections {
+        target: TakeCardModel
+        function onAsked() { card.open(); }
+    }
+    TakeCardSheet {
+        id: card
+        objectName: "takeCard"
+        onShowAsked: book => doings.playerAsked(book)
     }
     CameraSheet {
         id: camera

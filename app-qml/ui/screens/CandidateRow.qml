@@ -1,0 +1,17 @@
+import QtQuick
+import Weavelog.Parts
+
+// Somebody whom it may be, with what was last, what speaks for it and against.
+AnswerRow {
+    id: row
+
+    required property var candidate  // as candidateShown() gives it
+    property string heading          // instead of the name
+    property string about            // what choosing it means
+
+    text: heading.length > 0 ? heading : candidate.name
+    detail: heading.length > 0 ? "" : Listing.said([Listing.dotted([candidate.detail, candidate.last]), about,
+        candidate.like.length > 0 ? qsTr("Alike: %1").arg(candidate.like) : "",
+        candidate.unlike.length > 0 ? qsTr("Differs: %1").arg(candidate.unlike) : "",
+        candidate.othersAlike ? qsTr("Others are alike: a relative, or somebody of the same name") : ""]).join("\n")
+}

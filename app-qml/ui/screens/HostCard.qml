@@ -1,0 +1,139 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Weavelog.Parts
+import Weavelog.Theme
+import Weavelog.View
+
+// This tablet as host for others near it, where there is no event server.
+Card {
+    id: card
+
+    property bool reads: false
+
+    objectName: "hosting"
+    title: qsTr("Let others exchange with this tablet")
+    detail: qsTr("Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.")
+
+    ChoiceBar {
+        objectName: "share"
+        Layout.fillWidth: true
+        visible: !HostModel.on
+        label: qsTr("What they get")
+        value: HostModel.share
+        options: (AppDevice.event.length > 0 ? [{ value: HostModel.Event, text: qsTr("This event") }] : [])
+            .concat([{ value: HostModel.Players, text: qsTr("Chosen players") }, { value: HostModel.Nothing, text: qsTr("Nothing") }])
+        onChosen: value => HostModel.share = value
+    }
+    Words {
+        Layout.fillWidth: true
+        quiet: true
+        text: HostModel.share === HostModel.Event
+            ? qsTr("%1 and its players; they work at it with this tablet, and both see what the other does.").arg(AppDevice.eventName)
+            : HostModel.share === HostModel.Players ? qsTr("The chosen players’ books, and what they bring themselves. They learn of nobody else.")
+            : qsTr("What they bring comes here; they learn of nobody here.")
+    }
+    PlayerPick {
+        Layout.fillWidth: true
+        visible: !HostModel.on && HostModel.share === HostModel.Players
+        choice: HostModel.choice
+    }
+    CarryTrouble {
+        objectName: "hostTrouble"
+        Layout.fillWidth: true
+        kind: Notice.Attention
+        trouble: HostModel.trouble
+    }
+    ActionButton {
+        objectName: "hostStart"
+        Layout.fillWidth: true
+        visible: !HostModel.on
+        kind: ActionButton.Secondary
+        enabled: HostModel.ready
+        text: qsTr("Let them")
+        onClicked: HostModel.start()
+    }
+    Words {
+        objectName: "hostAddress"
+        Layout.fillWidth: true
+        visible: HostModel.on
+        meaning: Words.Strong
+        text: qsTr("Others reach this tablet at %1").arg(HostModel.address)
+    }
+    Repeater {
+        model: HostModel.guests
+
+        ListRow {
+            required property var modelData
+            required property int index
+            objectName: "guest" + index
+            Layout.fillWidth: true
+            opens: false
+            iconName: modelData.agreed ? "check" : "exchange"
+            text: modelData.name
+            endText: modelData.detail
+        }
+    }
+    Words {
+        objectName: "nobodyHere"
+        Layout.fillWidth: true
+        visible: HostModel.on && HostModel.guests.length === 0
+        quiet: true
+        text: HostModel.known.length > 0
+            ? qsTr("Nobody is here yet. Without a code may come: %1").arg(Array.from(HostModel.known).join(", "))
+            : qsTr("Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.")
+    }
+    ChoiceBar {
+        objectName: "reads"
+        Layout.fillWidth: true
+        visible: HostModel.on
+        label: qsTr("The next tablet")
+        value: card.reads
+        options: [{ value: false, text: qsTr("Gets and brings") }, { value: true, text: qsTr("Only gets") }]
+        onChosen: value => {
+            card.reads = value;
+            HostModel.endInvite();
+        }
+    }
+    CodeSquare {
+        objectName: "hostSquare"
+        Layout.alignment: Qt.AlignHCenter
+        visible: HostModel.inviteRows.length > 0
+        Layout.preferredWidth: Math.min(340, card.width - 2 * card.padding)
+        Layout.preferredHeight: Math.min(340, card.width - 2 * card.padding)
+        rows: HostModel.inviteRows
+    }
+    Words {
+        objectName: "hostWords"
+        Layout.fillWidth: true
+        visible: HostModel.inviteWords.length > 0
+        meaning: Words.Title
+        text: HostModel.inviteWords
+        horizontalAlignment: Text.AlignHCenter
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: HostModel.inviteWords.length > 0
+        quiet: true
+        text: qsTr("At %1, until %2").arg(HostModel.address).arg(HostModel.inviteUntil)
+        horizontalAlignment: Text.AlignHCenter
+    }
+    SideBySide {
+        Layout.fillWidth: true
+        visible: HostModel.on
+        least: 200
+        ActionButton {
+            objectName: "hostInvite"
+            width: parent.columnWidth
+            text: qsTr("Make a code")
+            onClicked: HostModel.invite(card.reads)
+        }
+        ActionButton {
+            objectName: "hostStop"
+            width: parent.columnWidth
+            kind: ActionButton.Secondary
+            text: qsTr("Stop")
+            onClicked: HostModel.stop()
+        }
+    }
+}

@@ -1,0 +1,110 @@
+#include "app-qml/view/carry_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+#include "app-qml/view/model_text.h"
+
+namespace {
+
+// The context under which translators find all of these.
+struct CarryWords {
+  Q_DECLARE_TR_FUNCTIONS(CarryWords)
+};
+
+}  // namespace
+
+QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing) {
+  if (!fault) return {};
+  using weavelog::FaultCode;
+  QString title = bringing ? CarryWords::tr("The file could not be brought in") : CarryWords::tr("The file could not be written");
+  QString text = CarryWords::tr("Try again; if it stays, show the line below to whoever looks after the tablets.");
+  switch (fault->code) {
+    case FaultCode::newer:
+      title = CarryWords::tr("It was made by a newer Weavelog");
+      text = CarryWords::tr("Update Weavelog on this tablet, then bring the file in again. Nothing was taken.");
+      break;
+    case FaultCode::no_space:
+      title = CarryWords::tr("There is no room left");
+      text = CarryWords::tr("Make room on the stick or on this tablet, then go on. What is there already stays.");
+      break;
+    case FaultCode::not_found:
+      title = CarryWords::tr("The folder or stick is not there");
+      text = CarryWords::tr("Put the stick in again and go on, or choose another place. Nothing is lost.");
+      break;
+    case FaultCode::conflict:
+      title = CarryWords::tr("There is a file of that name already");
+      text = CarryWords::tr("Choose another place; the file that is there stays as it is.");
+      break;
+    case FaultCode::untrusted:
+      title = CarryWords::tr("It does not open here");
+      text = CarryWords::tr("It is for another tablet, the passphrase is another one, or somebody altered it. Nothing was taken.");
+      break;
+    case FaultCode::refused:
+      title = bringing ? CarryWords::tr("It may not be taken in here") : CarryWords::tr("It was not written");
+      text = bringing ? CarryWords::tr("The line below says why and what to do. Nothing was taken.")
+                      : CarryWords::tr("The line below says why and what to do.");
+      break;
+    case FaultCode::malformed:
+      title = CarryWords::tr("The file is damaged, or is no bundle");
+      text = CarryWords::tr("Have it copied again from where it was made. What could be read is kept.");
+      break;
+    case FaultCode::io:
+      title = bringing ? CarryWords::tr("The file can't be read to its end") : CarryWords::tr("The stick or disk does not take the file");
+      text = CarryWords::tr("Look at the stick, put it in again and go on. Nothing is lost.");
+      break;
+    case FaultCode::bad_input:
+      title = CarryWords::tr("Something is missing or wrong");
+      text = CarryWords::tr("The line below says what.");
+      break;
+    default:
+      break;
+  }
+  return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), qtext(fault->message())}};
+}
+
+QString crossingText(weavelog::Crossing crossing) {
+  switch (crossing) {
+    case weavelog::Crossing::may: return {};
+    case weavelog::Crossing::private_kit: return CarryWords::tr("private, never goes to others");
+    case weavelog::Crossing::withdrew: return CarryWords::tr("withdrew the consent");
+    case weavelog::Crossing::other_room: return CarryWords::tr("agreed to one room only");
+    case weavelog::Crossing::not_entered: return CarryWords::tr("not known to be at that event");
+  }
+  return {};
+}
+
+QString standingText(weavelog::KnownAs known) {
+  switch (known) {
+    case weavelog::KnownAs::self: return CarryWords::tr("this tablet");
+    case weavelog::KnownAs::host: return CarryWords::tr("paired with this tablet");
+    case weavelog::KnownAs::member: return CarryWords::tr("on this tablet's list");
+    case weavelog::KnownAs::author: return CarryWords::tr("known by what it wrote");
+    case weavelog::KnownAs::stranger: return CarryWords::tr("not known here");
+    case weavelog::KnownAs::revoked: return CarryWords::tr("taken off the list");
+  }
+  return {};
+}
+
+QString strengthText(weavelog::PassphraseStrength strength) {
+  switch (strength) {
+    case weavelog::PassphraseStrength::too_short: return CarryWords::tr("Too short: at least eight characters, better four or five words.");
+    case weavelog::PassphraseStrength::weak: return CarryWords::tr("Easy to guess: a stranger with the file opens it. Take more words.");
+    case weavelog::PassphraseStrength::fair: return CarryWords::tr("Good enough against whoever finds the stick.");
+    case weavelog::PassphraseStrength::strong: return CarryWords::tr("Hard to guess, also for somebody who tries for years.");
+  }
+  return {};
+}
+
+QString bytesText(const weavelog::Language& language, std::uint64_t bytes) {
+  // Nobody needs to know single bytes.
+  const auto shown = static_cast<qint64>(std::max<std::uint64_t>(bytes, 1000));
+  return QLocale(qtext(language.tag())).formattedDataSize(shown, shown < 1'000'000 ? 0 : 1, QLocale::DataSizeSIFormat);
+}
+
+QString listedName(const std::string& family, const std::string& given, const std::string& native) {
+  const QString name = qtext(family + " " + given).simplified();
+  return name.isEmpty() ? qtext(native) : name;
+}

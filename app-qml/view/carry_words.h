@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QString>
+#include <QVariant>
+
+#include <optional>
+
+#include "core/base/language.h"
+#include "core/base/outcome.h"
+#include "core/people/consent.h"
+#include "sync/carry/known_as.h"
+#include "sync/carry/passphrase.h"
+
+// What is said of bundles on the screens.
+
+// What went wrong and what to do about it: {title, text, detail}, detail in the program's own words; empty for no fault. `bringing`: a file is read,
+// not written.
+[[nodiscard]] QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing);
+// Why a book may not go; "" if it may.
+[[nodiscard]] QString crossingText(weavelog::Crossing crossing);
+// What a device is to this one: "paired event server".
+[[nodiscard]] QString standingText(weavelog::KnownAs known);
+[[nodiscard]] QString strengthText(weavelog::PassphraseStrength strength);
+// "2.3 MB" in the language.
+[[nodiscard]] QString bytesText(const weavelog::Language& language, std::uint64_t bytes);
+// The name as lists have it, the native one where there is no other; "" for none.
+[[nodiscard]] QString listedName(const std::string& family, const std::string& given, const std::string& native);
