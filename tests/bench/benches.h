@@ -36,5 +36,7 @@ void string_bed(Report& report, const Setting& setting);
 void quality(Report& report, const Setting& setting);
 /// Invented people matched: mistakes, questions, calibration, by kind of noise; and how long it takes.
 void match(Report& report, const Setting& setting);
+/// A tablet of 5,000 players arrives at an event of 300 entries: pairing, list, matching, what is ticked, until both agree.
+void arrival(Report& report, const Setting& setting);
 
 }  // namespace weavelog::bench

@@ -20,14 +20,14 @@ int main(int argc, char** argv) {
   bool json = false;
   std::vector<std::string> only;
   std::string code, into;
-  CLI::App app{"Measures local writes, imports, exchanges, screens, a crowd of tablets, a room's day, plans, string beds, charts and matching.",
+  CLI::App app{"Measures local writes, imports, exchanges, screens, a crowd of tablets, a room's day, plans, string beds, charts, matching and an arrival.",
                "weavelog-bench"};
   app.option_defaults()->always_capture_default();
   app.add_flag("--json", json,
                "JSON lines: bench, metric, value, unit, reference, ratio, runs, spread, target");
   app.add_flag("--full", setting.full, "The sizes of the targets; takes several minutes");
-  app.add_option("--only", only, "workload, write, import, exchange, crowd, day, plan, plan-day, bed, quality, match; all if none is named")
-      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day", "plan", "plan-day", "bed", "quality", "match"}));
+  app.add_option("--only", only, "workload, write, import, exchange, crowd, day, plan, plan-day, bed, quality, match, arrival; all if none is named")
+      ->check(CLI::IsMember({"workload", "write", "import", "exchange", "crowd", "day", "plan", "plan-day", "bed", "quality", "match", "arrival"}));
   app.add_option("--folder", setting.folder,
                  "Where the data is put meanwhile: on the disk that is to be measured")
       ->check(CLI::ExistingDirectory);
@@ -83,6 +83,7 @@ int main(int argc, char** argv) {
     if (wanted("bed")) string_bed(report, setting);
     if (wanted("quality")) quality(report, setting);
     if (wanted("match")) match(report, setting);
+    if (wanted("arrival")) arrival(report, setting);
     return status;
   } catch (const std::exception& failure) {
     std::cerr << "weavelog-bench: " << failure.what() << '\n';

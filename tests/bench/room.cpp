@@ -24,7 +24,7 @@ LedgerOptions ledger_options(const std::string& name) {
 template <class Options>
 void go_by_consent(Options& options, const Ledger& ledger) {
   options.may_leave = [&ledger](const BookId& book, BookKind kind) { return may_cross(ledger, book, kind); };
-  options.leaves_by_room = [] { return BookId{}; };
+  options.leaves_by = [] { return LeaveRule{}; };
 }
 
 }  // namespace

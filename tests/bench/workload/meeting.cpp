@@ -23,7 +23,7 @@ Session make_session(Station& station, Side side) {
   options.side = side;
   // As the server and the app say it.
   options.may_leave = [&ledger = station.ledger()](const BookId& book, BookKind kind) { return may_cross(ledger, book, kind); };
-  options.leaves_by_room = [] { return BookId{}; };
+  options.leaves_by = [] { return LeaveRule{}; };
   return Session(std::move(options));
 }
 
