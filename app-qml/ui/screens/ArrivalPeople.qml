@@ -10,7 +10,8 @@ ColumnLayout {
     id: people
 
     readonly property var gains: ArrivalModel.gains
-    readonly property var notAgreed: ArrivalModel.staying.filter(one => one.why === ArrivalModel.NotAgreed)
+    readonly property var staying: ArrivalModel.staying
+    readonly property var notAgreed: staying.filter(one => one.why === ArrivalModel.NotAgreed)
 
     function roomWords() {
         if (gains.roomPlayers === 0) return qsTr("Nobody is ticked that the room does not have: it gains nothing yet.");

@@ -41,7 +41,8 @@ Window {
     function playersBegin() {
         go("players");
         const at = startPage.indexOf(":");
-        (pages.itemAt(places.findIndex(one => one.key === "players")).item as PlayersPage).begin(startPage.slice(0, at), startPage.slice(at + 1));
+        const page = pages.itemAt(places.findIndex(one => one.key === "players")) as Loader;
+        (page.item as PlayersPage).begin(startPage.slice(0, at), startPage.slice(at + 1));
     }
 
     width: 1280

@@ -97,7 +97,7 @@ Sheet {
             : PastJobsModel.unitDoubt === PastJobsModel.Found ? qsTr("Tensions that say no unit look like this one. Is that right?")
                                                               : qsTr("Tensions that say no unit")
         value: PastJobsModel.unit
-        options: ["kg", "lb", "N"].map(one => ({ value: one, text: one }))
+        options: [{ value: "kg", text: "kg" }, { value: "lb", text: "lb" }, { value: "N", text: "N" }]
         onChosen: value => PastJobsModel.unit = value
     }
     ChoiceBar {

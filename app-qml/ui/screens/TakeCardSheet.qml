@@ -11,7 +11,7 @@ Sheet {
     id: sheet
 
     readonly property int cardState: TakeCardModel.state
-    readonly property bool readable: [TakeCardModel.Read, TakeCardModel.Stored, TakeCardModel.NothingNew].includes(cardState)
+    readonly property bool readable: cardState === TakeCardModel.Read || cardState === TakeCardModel.Stored || cardState === TakeCardModel.NothingNew
     property bool acceptNewer: false
     property bool vouched: false
     readonly property bool stranger: TakeCardModel.signer === TakeCardModel.Stranger
