@@ -3931,11 +3931,11 @@
     </message>
     <message>
         <source>It lets them go after %1. Tablets keep their own in any case.</source>
-        <translation>Er löscht sie nach dem %1. Tablets behalten ihre eigenen in jedem Fall.</translation>
+        <translation>Er löscht sie nach Ablauf von %1. Tablets behalten ihre eigenen in jedem Fall.</translation>
     </message>
     <message>
         <source>Days after the last one</source>
-        <translation>Tage nach dem letzten</translation>
+        <translation>Tage nach dem letzten Tag</translation>
     </message>
     <message>
         <source>Keep them</source>

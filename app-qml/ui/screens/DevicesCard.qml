@@ -11,8 +11,8 @@ Card {
 
     // Asked when somebody looks: the list is the event server's.
     readonly property bool looks: visible && DevicesModel.manages
-    onLooksChanged: if (looks) DevicesModel.ask()
-    Component.onCompleted: if (looks) DevicesModel.ask()
+    onLooksChanged: if (looks) Qt.callLater(DevicesModel.ask)
+    Component.onCompleted: if (looks) Qt.callLater(DevicesModel.ask)
 
     title: qsTr("Tablets of this room")
     detail: DevicesModel.manages ? qsTr("Touch one to give it another name or role, or to shut it out.")
