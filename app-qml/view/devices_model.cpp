@@ -3,6 +3,7 @@
 #include <QDate>
 #include <QLocale>
 #include <QQmlEngine>
+#include <utility>
 
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
@@ -52,6 +53,7 @@ void DevicesModel::wish(const QString& key, Wish send) {
   const auto device = publicKeyFrom(key);
   if (!device || !manages()) return;
   trouble_.clear();
+  wished_ = true;
   send(*device_.guest(), *device);
   emit changed();
 }
@@ -75,17 +77,21 @@ void DevicesModel::follow() {
   const auto status = device_.connection();
   if (status.session.devices) {
     asking_ = false;
-    devices_.clear();
+    QVariantList listed;
     for (const auto& device : *status.session.devices)
-      devices_.append(QVariantMap{{"key", qtext(weavelog::to_hex(device.key))},
-                                  {"name", qtext(device.name)},
-                                  {"role", static_cast<int>(device.role)},
-                                  {"since", dayText(device_.work().language(), device.since, device_.work().zone())},
-                                  {"revoked", dayText(device_.work().language(), device.revoked, device_.work().zone())},
-                                  {"late", static_cast<int>(device.late_entries)},
-                                  {"self", device.key == device_.ledger().self().key}});
+      listed.append(QVariantMap{{"key", qtext(weavelog::to_hex(device.key))},
+                                {"name", qtext(device.name)},
+                                {"role", static_cast<int>(device.role)},
+                                {"since", dayText(device_.work().language(), device.since, device_.work().zone())},
+                                {"revoked", dayText(device_.work().language(), device.revoked, device_.work().zone())},
+                                {"late", static_cast<int>(device.late_entries)},
+                                {"self", device.key == device_.ledger().self().key}});
+    if (listed != devices_) wished_ = false;  // answered
+    devices_ = listed;
   }
-  if (const auto& fault = status.session.fault) trouble_ = joined({qtext(fault->what), qtext(fault->what_to_do)}, QStringLiteral("; "));
+  // Other faults of the connection are told where it is shown.
+  if (const auto& fault = status.session.fault; fault && std::exchange(wished_, false))
+    trouble_ = joined({qtext(fault->what), qtext(fault->what_to_do)}, QStringLiteral("; "));
   if (!manages()) asking_ = false;
   readRule();
   emit changed();

@@ -65,6 +65,7 @@ class DevicesModel : public QObject {
   QVariantList devices_;
   bool asking_ = false;
   QString trouble_;
+  bool wished_ = false;  // the next fault of the connection may be the answer
   int keepDays_ = -1;
   QString keptUntil_;
   bool setsRule_ = false;

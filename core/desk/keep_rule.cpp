@@ -48,8 +48,17 @@ std::optional<Fault> event_is_over(const Ledger& ledger, const BookId& event, Un
   const auto info = event_of(ledger, event);
   const auto at = info ? books_go_at(*info) : std::nullopt;
   if (!at || now < *at) return std::nullopt;
-  return Fault{FaultCode::expired, info->name + " is over: its server has let players' books go, as the event's rule says, and exchanges nothing any more", "exchange",
-               "what this device holds stays here; pair with the server of the next event"};
+  return Fault{FaultCode::expired, info->name + " is over: by its rule the server keeps players' books no longer and exchanges nothing any more", "exchange",
+               "what this device holds stays here; if it is not over, set the server's clock at once"};
+}
+
+bool LettingGo::due(bool over, Steady::time_point now) {
+  if (!over) {
+    since_.reset();
+    return false;
+  }
+  if (!since_) since_ = now;
+  return now - *since_ >= patience_;
 }
 
 Outcome<std::size_t> let_books_go(Ledger& ledger, const BookId& event, UnixMs now) {

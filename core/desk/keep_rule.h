@@ -1,6 +1,7 @@
 #pragma once
 // How long the server of an event keeps players' books: a rule that stands in the event's book, so that every tablet shows it.
 
+#include <chrono>
 #include <optional>
 
 #include "core/desk/event_book.h"
@@ -24,5 +25,19 @@ inline constexpr std::int64_t kMostKeepDays = 3650;
 
 /// On the event's server: lets all players' books go, if the moment has come, a hundred at a time: how many. Faults: those of Ledger::shed.
 [[nodiscard]] Outcome<std::size_t> let_books_go(Ledger& ledger, const BookId& event, UnixMs now);
+
+/// Says when a server may act on the rule: not before the moment has lain behind for a while of running, by a clock that nobody sets. A wall clock
+/// that jumped ahead is noticed in that time, because nothing is exchanged any more, and set right; what is erased does not come back by that.
+class LettingGo {
+ public:
+  using Steady = std::chrono::steady_clock;
+  explicit LettingGo(Steady::duration patience = std::chrono::hours(1)) : patience_(patience) {}
+  /// `over`: event_is_over() says so now. Asked again and again; the wait begins anew whenever it did not hold.
+  [[nodiscard]] bool due(bool over, Steady::time_point now);
+
+ private:
+  Steady::duration patience_;
+  std::optional<Steady::time_point> since_;
+};
 
 }  // namespace weavelog

@@ -8,8 +8,10 @@
 #include <algorithm>
 #include <csignal>
 #include <iostream>
+#include <mutex>
 #include <qrcodegen/qrcodegen.hpp>
 
+#include "core/base/iso_time.h"
 #include "core/desk/event_book.h"
 #include "core/desk/keep_rule.h"
 #include "core/desk/photo.h"
@@ -125,18 +127,22 @@ struct Presence {
   }
 };
 
-/// Lets players' books go once the event's rule says so; looks now and every minute.
-struct Retention {
-  Ticker looks;
+/// Lets players' books go once the event's rule says so and has said so for an hour; looks now and every minute.
+class Retention {
+ public:
+  Retention(Ledger& ledger, const BookId& event) : ledger_(ledger), event_(event), looks_(std::chrono::minutes(1), [this] { look(); }) { look(); }
 
-  Retention(Ledger& ledger, const BookId& event)
-      : looks(std::chrono::minutes(1), [&ledger, event] { look(ledger, event); }) {
-    look(ledger, event);
-  }
-
-  static void look(Ledger& ledger, const BookId& event) {
+ private:
+  void look() {
+    const std::lock_guard guard(mutex_);
     try {
-      const auto gone = let_books_go(ledger, event, ledger.wall().now());
+      const bool over = event_is_over(ledger_, event_, ledger_.wall().now()).has_value();
+      if (over && !warned_)
+        spdlog::warn("it is {}, so the event is over by its rule: players' books are let go in an hour; set the clock if that is wrong",
+                     iso_utc(ledger_.wall().now()));
+      warned_ = over;
+      if (!letting_go_.due(over, LettingGo::Steady::now())) return;
+      const auto gone = let_books_go(ledger_, event_, ledger_.wall().now());
       if (!gone)
         spdlog::warn("players' books can't be let go: {}", gone.error().message());
       else if (*gone > 0)
@@ -145,6 +151,13 @@ struct Retention {
       spdlog::warn("players' books can't be let go: {}", error.what());
     }
   }
+
+  Ledger& ledger_;
+  BookId event_;
+  std::mutex mutex_;
+  LettingGo letting_go_;
+  bool warned_ = false;
+  Ticker looks_;  // last: it looks at the others
 };
 
 /// A crowd needs more descriptors than many systems give at first; what they allow at most may be taken.
@@ -206,7 +219,7 @@ Outcome<> serve(const Arguments& arguments) {
   auto host = ExchangeHost::start(**station, std::move(host_options));
   if (!host) return fail(host.error());
 
-  const Retention retention((*station)->ledger(), *event);
+  Retention retention((*station)->ledger(), *event);
 
   std::unique_ptr<BoardHost> board;
   if (board_at) {

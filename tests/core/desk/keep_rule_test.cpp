@@ -56,6 +56,18 @@ TEST_CASE("a rule that can't be is refused") {
   CHECK(new_event(room.ledger->create_book_id(), endless, room.clock.now()).error().code == FaultCode::bad_input);
 }
 
+TEST_CASE("a wall clock that jumped ahead and was set right within the hour erases nothing") {
+  using std::chrono::minutes;
+  LettingGo letting_go;
+  const auto begin = LettingGo::Steady::now();
+  CHECK_FALSE(letting_go.due(true, begin));
+  CHECK_FALSE(letting_go.due(true, begin + minutes(59)));
+  CHECK_FALSE(letting_go.due(false, begin + minutes(60)));  // set right
+  CHECK_FALSE(letting_go.due(true, begin + minutes(61)));   // the wait begins anew
+  CHECK_FALSE(letting_go.due(true, begin + minutes(120)));
+  CHECK(letting_go.due(true, begin + minutes(121)));
+}
+
 TEST_CASE("a server lets every player's book go when the time has come, and not before") {
   RuledEvent server;
   Tablet tablet("desk");
