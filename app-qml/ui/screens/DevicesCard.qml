@@ -11,14 +11,19 @@ Card {
 
     // Asked when somebody looks: the list is the event server's.
     readonly property bool looks: visible && DevicesModel.manages
-    onLooksChanged: if (looks) Qt.callLater(DevicesModel.ask)
-    Component.onCompleted: if (looks) Qt.callLater(DevicesModel.ask)
+    onLooksChanged: if (looks) asks.restart()
+    Component.onCompleted: if (looks) asks.restart()
 
     title: qsTr("Tablets of this room")
     detail: DevicesModel.manages ? qsTr("Touch one to give it another name or role, or to shut it out.")
                                  : qsTr("Needs a connection to the event server")
     spacing: 0
 
+    Timer {
+        id: asks
+        interval: 0 // when the page stands
+        onTriggered: DevicesModel.ask()
+    }
     ProgressLine {
         Layout.fillWidth: true
         visible: DevicesModel.asking
