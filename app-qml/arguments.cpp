@@ -124,7 +124,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
   std::vector<std::string> papers;
   for (const PaperKind kind : allPaperKinds()) papers.emplace_back(nameOf(kind));
   auto* asked = app.add_option("--paper", paper,
-                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up, string-bed, evenness, card, card-sheet")
+                               "Write a paper of today's event as PDF and leave: tags, bag-tags, labels, work-list, pick-up-list, statement, wrap-up, string-bed, evenness, card, card-sheet, record (all that is held on a player)")
                     ->type_name("PAPER")
                     ->check(CLI::IsMember(papers));
   auto* pdf = app.add_option("--out", outFile, "The PDF to write; of one card a PNG picture of its code too")->type_name("FILE")->check(CLI::Validator(checkPaperFile, ""));
@@ -138,7 +138,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
       ->type_name("NUMBERS")
       ->check(CLI::Validator(checkTags, ""))
       ->needs(asked);
-  app.add_option("--player", players, "Whose statement, only whose tags, or whose card: the first player so found; for cards as often as there are players")
+  app.add_option("--player", players, "Whose statement or record, only whose tags, or whose card: the first player so found; for cards as often as there are players")
       ->type_name("NAME")
       ->allow_extra_args(false)
       ->needs(asked);

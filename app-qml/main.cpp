@@ -102,7 +102,7 @@ int run(int argc, char* argv[]) {
                              : arguments.dataFolder;
   AppDevice device(std::filesystem::path(folder.toStdString()), settings);
   if (!arguments.paper.isEmpty()) {
-    const auto written = device.isOpen() ? writePaper(arguments, device.work()) : weavelog::Outcome<>(weavelog::fail(device.fault()));
+    const auto written = device.isOpen() ? writePaper(arguments, device) : weavelog::Outcome<>(weavelog::fail(device.fault()));
     if (written) return 0;
     std::fprintf(stderr, "weavelog: %s\n", written.error().message().c_str());
     return 1;

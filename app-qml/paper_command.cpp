@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "app-qml/papers/card_paper.h"
+#include "app-qml/view/photo_image.h"
 #include "sync/carry/player_card.h"
 
 using weavelog::fail;
@@ -24,16 +25,23 @@ weavelog::Outcome<> writeCards(const Arguments& arguments, const Work& work, Pap
   if (arguments.players.empty() && arguments.country.isEmpty())
     for (const auto& row : openJobs(work.ledger(), request.event))
       if (std::find(request.players.begin(), request.players.end(), row.book) == request.players.end()) request.players.push_back(row.book);
-  if (arguments.outFile.endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) return writePicture(work.ledger(), request, arguments.outFile);
-  const auto paper = makePaper(work.ledger(), request);
-  if (!paper) return fail(paper.error());
-  for (const QString& one : paper->leftOut) std::cerr << "weavelog: left out: " << one.toStdString() << "\n";
-  return writePdf(*paper, arguments.outFile);
+  weavelog::Outcome<> written;
+  if (arguments.outFile.endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) {
+    written = writePicture(work.ledger(), request, arguments.outFile);
+  } else {
+    const auto paper = makePaper(work.ledger(), request);
+    if (!paper) return fail(paper.error());
+    for (const QString& one : paper->leftOut) std::cerr << "weavelog: left out: " << one.toStdString() << "\n";
+    written = writePdf(*paper, arguments.outFile);
+  }
+  if (!written) return written;
+  return work.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, request.players, work.now());
 }
 
 }  // namespace
 
-weavelog::Outcome<> writePaper(const Arguments& arguments, const Work& work) {
+weavelog::Outcome<> writePaper(const Arguments& arguments, AppDevice& device) {
+  const Work& work = device.work();
   PaperRequest request;
   request.kind = *paperKindFrom(arguments.paper);
   if (!arguments.roll.isEmpty()) {
@@ -49,6 +57,7 @@ weavelog::Outcome<> writePaper(const Arguments& arguments, const Work& work) {
   request.now = work.now();
   request.start = arguments.start;
   request.byTag = arguments.byTag;
+  request.picture = heldPhotos(device.station().contents());
   const bool cards = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet;
   if (arguments.players.size() > 1 && !cards)
     return fail(FaultCode::bad_input, "several players have no " + arguments.paper.toStdString() + " together", "--player", "name one");
@@ -62,8 +71,8 @@ weavelog::Outcome<> writePaper(const Arguments& arguments, const Work& work) {
   if (cards) return writeCards(arguments, work, std::move(request));
   if (!request.players.empty()) {
     request.player = request.players.front();
-  } else if (request.kind == PaperKind::statement) {
-    return fail(FaultCode::bad_input, "a statement is one player's", "--paper statement", "say whose with --player");
+  } else if (request.kind == PaperKind::statement || request.kind == PaperKind::record) {
+    return fail(FaultCode::bad_input, "a " + arguments.paper.toStdString() + " is one player's", "--paper " + arguments.paper.toStdString(), "say whose with --player");
   }
   request.jobs = openJobs(work.ledger(), request.event);
   if (!arguments.tags.empty()) {

@@ -12,6 +12,7 @@
 #include "app-qml/papers/evenness_paper.h"
 #include "app-qml/papers/list_papers.h"
 #include "app-qml/papers/paper_words.h"
+#include "app-qml/papers/record_paper.h"
 #include "app-qml/papers/tag_paper.h"
 #include "app-qml/papers/wrap_up_paper.h"
 #include "core/desk/stages.h"
@@ -65,6 +66,8 @@ Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const
       return bedSheets(ledger, request, size);
     case PaperKind::evenness:
       return evenness(ledger, request, size);
+    case PaperKind::record:
+      return recordPages(ledger, request, size);
     case PaperKind::card:
     case PaperKind::cardSheet:
       return cardPages(ledger, request, size, leftOut);
@@ -80,8 +83,9 @@ Outcome<Paper> makePaper(const weavelog::Ledger& ledger, const PaperRequest& req
   if (!size)
     return fail(FaultCode::bad_input, std::string(nameOf(request.kind)) + " can't be printed on that", request.size.toStdString(),
                 "choose another size");
-  const bool cards = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet;  // a player's, of whatever event
-  if (!request.event && !cards) return fail(FaultCode::not_found, "there is no event", {}, "pair with an event server, or make an event");
+  // A player's, of whatever event.
+  const bool players = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet || request.kind == PaperKind::record;
+  if (!request.event && !players) return fail(FaultCode::not_found, "there is no event", {}, "pair with an event server, or make an event");
   QStringList leftOut;
   auto pages = pagesOf(ledger, request, *size, leftOut);
   if (!pages) return fail(pages.error());

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <QImage>
+
+#include <functional>
 #include <vector>
 
 #include "app-qml/papers/paper_page.h"
@@ -18,13 +21,14 @@ struct PaperRequest {
   weavelog::Language language;  // of the room
   std::string zone = "UTC";     // IANA name
   weavelog::UnixMs now = 0;
-  weavelog::BookId player;             // of a statement
+  weavelog::BookId player;             // of a statement or a record
   std::vector<weavelog::BookId> players;  // of cards, in their order
   std::vector<weavelog::JobRow> jobs;  // of tags, labels and string beds, in their order
   int start = 1;                       // first position on a sheet of labels
   bool byTag = false;                  // the pick-up list: by tag number in place of family name
   std::optional<weavelog::BedChange> change;                      // of string beds: told before the usual ones
   weavelog::Watched watched = weavelog::Watched::racket;          // evenness: of all rackets, of a machine or a stringer
+  std::function<QImage(const weavelog::BookId&, const weavelog::Bytes&)> picture;  // of a record: a photo by its hash; none: without
   std::string watchedName;                                        // which one
 };
 

@@ -150,6 +150,11 @@ QRectF PaperPage::put(const QRectF& box, const QString& given, const PaperStyle&
   return {QPointF(box.left(), y), held.size};
 }
 
+void PaperPage::put(const QRectF& box, const QImage& image) {
+  if (image.isNull()) return;
+  images_.push_back({QRectF(box.topLeft(), QSizeF(image.size()).scaled(box.size(), Qt::KeepAspectRatio)), image});
+}
+
 void PaperPage::fill(const QRectF& box) {
   inks_.push_back({{box}, 0, {}, false, false});
 }
@@ -218,6 +223,8 @@ void PaperPage::draw(QPainter& painter, qreal dotsPerMm) const {
     for (const QRectF& area : ink.areas) path.addRect(area);
     painter.drawPath(path);
   }
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  for (const Image& one : images_) painter.drawImage(one.box, one.image);
   painter.scale(1 / unitsPerMm, 1 / unitsPerMm);
   for (const Placed& placed : words_) {
     painter.setPen(placed.words.white ? Qt::white : Qt::black);

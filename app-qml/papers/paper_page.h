@@ -59,6 +59,8 @@ class PaperPage {
   void fill(const QPolygonF& area);
   // White over what was drawn before, for a figure to be written on.
   void clear(const QRectF& box);
+  // A picture as large as it can be in the box, from its top left; an empty one is left out.
+  void put(const QRectF& box, const QImage& image);
   // A QR code with the quiet zone of four modules that ISO/IEC 18004 asks for inside the box; as large as it can be, centred. A text
   // that no code can hold is left out: false.
   bool code(const QRectF& box, const std::string& text);
@@ -81,8 +83,14 @@ class PaperPage {
     bool dashed = false, white = false;
   };
 
+  struct Image {
+    QRectF box;
+    QImage image;
+  };
+
   QSizeF size_;
   std::vector<Ink> inks_;
+  std::vector<Image> images_;
   std::vector<Placed> words_;
   QStringList texts_;
 };

@@ -8,14 +8,15 @@ constexpr PaperSize tagSizes[] = {{"62x100", {62, 100}, 3}, {"62x29", {62, 29}, 
 constexpr PaperSize labelSizes[] = {{"a4-3x8", {210, 297}, 4, 3, 8}};
 constexpr PaperSize listSizes[] = {{"a4", {210, 297}, 12}, {"80", {80, 0}, 4}, {"62", {62, 0}, 3}};
 
-constexpr PaperSize chartSizes[] = {{"a4", {210, 297}, 12}};  // their points need the width
+constexpr PaperSize chartSizes[] = {{"a4", {210, 297}, 12}};  // points of charts need the width; a record is kept
 
 // As large as a bank card (ISO/IEC 7810, ID-1: 85.60 by 53.98 mm), or a label for a bag's tag.
 constexpr PaperSize cardSizes[] = {{"85x54", {85.6, 54}, 2.5}, {"62x100", {62, 100}, 3}};
 constexpr PaperSize cardSheetSizes[] = {{"a4-2x5", {210, 297}, 2.5, 2, 5}};
 
 constexpr std::array kinds{PaperKind::tags,      PaperKind::bagTags, PaperKind::labels,    PaperKind::workList, PaperKind::pickUpList,
-                           PaperKind::statement, PaperKind::wrapUp,  PaperKind::stringBed, PaperKind::evenness, PaperKind::card,     PaperKind::cardSheet};
+                           PaperKind::statement, PaperKind::wrapUp,  PaperKind::stringBed, PaperKind::evenness, PaperKind::card,     PaperKind::cardSheet,
+                           PaperKind::record};
 
 }  // namespace
 
@@ -27,6 +28,7 @@ std::span<const PaperSize> sizesFor(PaperKind kind) {
     case PaperKind::labels:
       return labelSizes;
     case PaperKind::evenness:
+    case PaperKind::record:
       return chartSizes;
     case PaperKind::card:
       return cardSizes;
@@ -74,6 +76,8 @@ const char* nameOf(PaperKind kind) {
       return "card";
     case PaperKind::cardSheet:
       return "card-sheet";
+    case PaperKind::record:
+      return "record";
   }
   return "";
 }

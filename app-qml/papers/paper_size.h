@@ -7,7 +7,7 @@
 #include <span>
 
 // The papers that there are.
-enum class PaperKind { tags, bagTags, labels, workList, pickUpList, statement, wrapUp, stringBed, evenness, card, cardSheet };
+enum class PaperKind { tags, bagTags, labels, workList, pickUpList, statement, wrapUp, stringBed, evenness, card, cardSheet, record };
 
 // What they are printed on. Widths of rolls and the grid of the label sheet: common practice, no source.
 struct PaperSize {
@@ -24,7 +24,7 @@ struct PaperSize {
 // By what a person knows of the roll: "62", "80", "62x29", "a4".
 [[nodiscard]] std::optional<PaperSize> sizeForRoll(PaperKind kind, const QString& roll);
 
-// "tags", "bag-tags", "labels", "work-list", "pick-up-list", "statement", "wrap-up", "string-bed", "evenness", "card", "card-sheet".
+// "tags", "bag-tags", "labels", "work-list", "pick-up-list", "statement", "wrap-up", "string-bed", "evenness", "card", "card-sheet", "record".
 [[nodiscard]] const char* nameOf(PaperKind kind);
 [[nodiscard]] std::optional<PaperKind> paperKindFrom(const QString& name);
 [[nodiscard]] std::span<const PaperKind> allPaperKinds();

@@ -169,6 +169,9 @@ weavelog::GuestStatus AppDevice::connection() const {
 void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
   hangUp();
   options.may_leave = workplace_->may_leave();
+  options.may_stay = [this](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& room, bool settled) {
+    return weavelog::may_stay(ledger(), book, kind, room, settled);
+  };
   options.leaves_by = [this] { return weavelog::LeaveRule{room(), weavelog::crossing_mark(ledger(), room())}; };
   options.names_content = [this](const weavelog::BookId& book, const weavelog::Digest& content) {
     return weavelog::names_photo(ledger(), book, content);

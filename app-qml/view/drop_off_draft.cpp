@@ -518,9 +518,15 @@ bool DropOffDraft::store(const QString& shown) {
   // The yes to the read-back is the yes to the consent beside it.
   if (!confirmed) wanted.consent.reset();
   const int count = pickedCount();
-  if (!work_.commit(weavelog::drop_off(record_, wanted, confirmed, work_.who().toStdString()),
-                    tr("Rackets taken in: %1").arg(count)))
-    return false;
+  const auto draft = weavelog::drop_off(record_, wanted, confirmed, work_.who().toStdString());
+  if (draft && !state_->fresh) {
+    // Before the drop-off itself, which is what an undo then takes back.
+    const auto beside = weavelog::consent_beside(work_.ledger(), record_.book, wanted);
+    if (!beside) return work_.commit(weavelog::fail(beside.error()), {});
+    for (const auto& said : *beside)
+      if (!work_.commit(said, {})) return false;
+  }
+  if (!work_.commit(draft, tr("Rackets taken in: %1").arg(count))) return false;
   tags_ = tagsOf(wanted, record_);
   linkEntryOf(*state_, work_);
   state_.reset();

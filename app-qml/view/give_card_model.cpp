@@ -39,6 +39,8 @@ void GiveCardModel::show(const QString& book) {
     leftOut_ = static_cast<int>(made->card.setups_left_out + made->card.rackets_left_out);
     made_ = dateOnPaper(work_.language(), made->card.made, work_.zone());
     device_ = qtext(made->card.device);
+    // Whoever looks at the screen may have taken it.
+    (void)work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, {&id, 1}, work_.now());
   } else {
     trouble_ = made.error().code == weavelog::FaultCode::refused ? NoConsent : Other;
     troubleText_ = qtext(made.error().message());

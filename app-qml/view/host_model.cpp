@@ -61,6 +61,9 @@ void HostModel::start(const QString& reach) {
     options.event_name = device_.eventName().toStdString();
   }
   options.may_leave = workplace.may_leave();
+  options.may_stay = [this](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& room, bool settled) {
+    return weavelog::may_stay(device_.ledger(), book, kind, room, settled);
+  };
   options.leaves_by = [this] { return weavelog::LeaveRule{device_.room(), weavelog::crossing_mark(device_.ledger(), device_.room())}; };
   options.names_content = [&ledger](const weavelog::BookId& book, const weavelog::Digest& content) {
     return weavelog::names_photo(ledger, book, content);

@@ -12,6 +12,7 @@
 #include <string_view>
 
 #include "core/desk/photo.h"
+#include "sync/exchange/content_files.h"
 
 namespace {
 
@@ -19,6 +20,7 @@ using weavelog::FaultCode;
 
 constexpr qint64 kMostPixels = 64'000'000;
 constexpr int kMostMegabytes = 256;
+constexpr int kPaperSide = 1000;
 constexpr int kLongSide = 2048;
 constexpr int kQuality = 85;
 
@@ -95,4 +97,15 @@ weavelog::Outcome<weavelog::Bytes> keptPhoto(QImage image) {
   writer.setQuality(kQuality);
   if (!writer.write(clean)) return damaged();
   return weavelog::Bytes(out.begin(), out.end());
+}
+
+std::function<QImage(const weavelog::BookId&, const weavelog::Bytes&)> heldPhotos(weavelog::ContentFiles& files) {
+  return [&files](const weavelog::BookId& book, const weavelog::Bytes& hash) {
+    weavelog::Digest digest{};
+    if (hash.size() != digest.size()) return QImage();
+    std::copy(hash.begin(), hash.end(), digest.begin());
+    const auto bytes = files.read(book, digest);
+    const auto image = bytes ? decodedPhoto(*bytes, {kPaperSide, kPaperSide}) : weavelog::Outcome<QImage>(QImage());
+    return image ? *image : QImage();
+  };
 }

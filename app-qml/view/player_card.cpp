@@ -91,6 +91,7 @@ void PlayerCard::refresh() {
   rackets_.clear();
   jobs_.clear();
   holders_.clear();
+  heldBeyond_ = false;
   if (book_) {
     if (auto loaded = weavelog::load_person(work_.ledger(), book_)) person_ = std::move(*loaded);
   }
@@ -119,7 +120,27 @@ void PlayerCard::readHolders() {
   for (const auto& [peer, what] : rows)
     holders_.append(QVariantMap{{"device", qtext(weavelog::device_name(work_.ledger(), station.devices(), peer))},
                                 {"day", dayText(work_.language(), what.first, work_.zone())},
-                                {"given", what.second}});
+                                {"given", what.second},
+                                {"as", QString()}});
+  // It was agreed to more before, and went somewhere then.
+  const auto wider = [](const auto& given) {
+    return given.now.choice == weavelog::ConsentChoice::any_room || given.now.choice == weavelog::ConsentChoice::events_entered;
+  };
+  heldBeyond_ = record_->person.now.consent == weavelog::ConsentChoice::this_room &&
+                std::any_of(record_->consents.begin(), record_->consents.end(), wider) &&
+                std::any_of(rows.begin(), rows.end(), [](const auto& row) { return row.second.second; });
+  // What was made of it for others, one row a receiver.
+  std::map<std::pair<weavelog::HandedAs, std::string>, weavelog::UnixMs> made;
+  for (const auto& record : person_->records)
+    for (const auto& one : station.peers().handed(record.book)) {
+      auto& last = made[{one.as, one.receiver}];
+      last = std::max(last, one.last);
+    }
+  for (const auto& [what, last] : made)
+    holders_.append(QVariantMap{{"device", qtext(what.second)},
+                                {"day", dayText(work_.language(), last, work_.zone())},
+                                {"given", true},
+                                {"as", qtext(std::string(weavelog::name_of(what.first)))}});
 }
 
 void PlayerCard::readQuestions() {

@@ -35,6 +35,8 @@ class PlayerCard : public QObject {
   // Devices that were given something of this person's books by this tablet, or gave it: [{device, day, given}], newest first; given: it has
   // them from here.
   Q_PROPERTY(QVariantList holders READ holders NOTIFY cardChanged)
+  // The player agreed to one room only, and others have the book from before.
+  Q_PROPERTY(bool heldBeyond READ heldBeyond NOTIFY cardChanged)
   // Books that belong to this person, those that are linked but not here included; 0 while nobody is shown.
   Q_PROPERTY(int bookCount READ bookCount NOTIFY cardChanged)
   Q_PROPERTY(bool hasLastTime READ hasLastTime NOTIFY cardChanged)
@@ -69,6 +71,7 @@ class PlayerCard : public QObject {
   [[nodiscard]] QVariantList jobs() const { return jobs_; }
   [[nodiscard]] int jobCount() const;
   [[nodiscard]] QVariantList holders() const { return holders_; }
+  [[nodiscard]] bool heldBeyond() const { return heldBeyond_; }
   [[nodiscard]] int bookCount() const;
   [[nodiscard]] bool hasLastTime() const { return !agreed_.isEmpty(); }
   // Only while a player is shown.
@@ -93,4 +96,5 @@ class PlayerCard : public QObject {
   std::optional<weavelog::PersonBooks> person_;  // this book and those linked to it
   std::size_t jobsWanted_ = 8;
   QVariantList questions_, agreed_, rackets_, jobs_, holders_;
+  bool heldBeyond_ = false;
 };

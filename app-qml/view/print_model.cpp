@@ -1,14 +1,18 @@
 #include "app-qml/view/print_model.h"
 
 #include <QQmlEngine>
+#include <QSaveFile>
 #include <algorithm>
 #include <cmath>
 
 #include "app-qml/papers/paper_words.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
+#include "app-qml/view/photo_image.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/saved_file.h"
+#include "core/desk/export.h"
+#include "core/desk/person_books.h"
 
 namespace {
 
@@ -67,7 +71,10 @@ PrintModel::PrintModel(Work& work, Settings& settings, QObject* parent) : QObjec
 }
 
 PrintModel* PrintModel::create(QQmlEngine* engine, QJSEngine*) {
-  return new PrintModel(provided<AppDevice>(engine)->work(), *provided<Settings>(engine));  // the engine takes it over
+  AppDevice& device = *provided<AppDevice>(engine);
+  auto* made = new PrintModel(device.work(), *provided<Settings>(engine));  // the engine takes it over
+  made->setPictures(heldPhotos(device.station().contents()));
+  return made;
 }
 
 void PrintModel::showJob(const QString& book, const QString& job) {
@@ -95,6 +102,10 @@ void PrintModel::showCards(const QStringList& books) {
   show(std::move(kinds), {}, {}, std::move(players));
 }
 
+void PrintModel::showRecord(const QString& book) {
+  show({PaperKind::record}, bookOf(book), {});
+}
+
 void PrintModel::show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs,
                       std::vector<weavelog::BookId> players) {
   kinds_ = std::move(kinds);
@@ -108,6 +119,7 @@ void PrintModel::show(std::vector<PaperKind> kinds, const weavelog::BookId& play
   request_.player = player;
   request_.jobs = std::move(jobs);
   request_.players = std::move(players);
+  request_.picture = pictures_;
   atOnce_ = false;
   end(Nothing, {});
   emit papersChanged();
@@ -210,12 +222,35 @@ void PrintModel::savePdf() {
   const QString file = fileToSave(paper_.title, request_.now, QStringLiteral("pdf"), folder_);
   if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
   const auto written = writePdf(paper_, file);
+  if (written) noteCards();
   written ? end(Saved, file) : end(NotSaved, QString::fromStdString(written.error().what));
+}
+
+void PrintModel::noteCards() {
+  if (request_.kind != PaperKind::card && request_.kind != PaperKind::cardSheet) return;
+  (void)work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, request_.players, work_.now());
+}
+
+void PrintModel::saveData() {
+  const auto person = weavelog::load_person(work_.ledger(), request_.player);
+  if (!person) return end(NotSaved, QString::fromStdString(person.error().what));
+  QStringList saved;
+  for (const auto& record : person->records) {
+    const QString file = fileToSave(paper_.title, request_.now, QStringLiteral("json"), folder_);
+    if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
+    QSaveFile out(file);
+    const QByteArray text = QByteArray::fromStdString(weavelog::player_json(
+        record, weavelog::held_in_events(work_.ledger(), record), weavelog::written_entries(work_.ledger(), record.book)));
+    if (!out.open(QIODevice::WriteOnly) || out.write(text) != text.size() || !out.commit()) return end(NotSaved, out.errorString());
+    saved.append(file);
+  }
+  end(Saved, saved.join(u'\n'));
 }
 
 void PrintModel::print() {
   if (pages() == 0 || printer().isEmpty()) return;
   end(Nothing, {});
+  noteCards();
   (void)printers_.print(paper_, printer());
 }
 

@@ -61,6 +61,8 @@ class PrintModel : public QObject {
   Q_INVOKABLE void showRoom();
   // Player cards: of one player one card, of several sheets to cut.
   Q_INVOKABLE void showCards(const QStringList& books);
+  // All that is held on a player.
+  Q_INVOKABLE void showRecord(const QString& book);
   // Forgets the pages.
   Q_INVOKABLE void leave();
 
@@ -96,8 +98,12 @@ class PrintModel : public QObject {
 
   // Into the folder for documents, under a name that was not there yet.
   Q_INVOKABLE void savePdf();
+  // The record as a file for other programs: one of each book of the person.
+  Q_INVOKABLE void saveData();
   // On the chosen printer.
   Q_INVOKABLE void print();
+  // Photos by book and hash, for papers that show them.
+  void setPictures(std::function<QImage(const weavelog::BookId&, const weavelog::Bytes&)> pictures) { pictures_ = std::move(pictures); }
   // Where papers are saved; that of the system otherwise.
   void setFolder(const QString& folder) { folder_ = folder; }
 
@@ -111,6 +117,8 @@ class PrintModel : public QObject {
   void show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs,
             std::vector<weavelog::BookId> players = {});
   void make();
+  // That the players' cards went out; those of the paper that have none were left out of it, but are few.
+  void noteCards();
   void end(Result result, const QString& told);
   void printersKnown();
 
@@ -123,6 +131,7 @@ class PrintModel : public QObject {
   QString trouble_;
   QString printer_;  // chosen since the sheet was opened
   QString folder_;
+  std::function<QImage(const weavelog::BookId&, const weavelog::Bytes&)> pictures_;
   bool atOnce_ = false;
   Result result_ = Nothing;
   QString told_;

@@ -160,6 +160,15 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
   return draft;
 }
 
+Outcome<std::vector<Draft>> consent_beside(const Ledger& ledger, const BookId& stored, const DropOffRequest& request) {
+  if (!request.consent) return std::vector<Draft>{};
+  auto books = load_person(ledger, stored);
+  if (!books) return fail(books.error());
+  std::erase_if(books->records, [&](const PlayerRecord& record) { return record.book == stored; });
+  const Confirmation said{request.consent->text, request.language, request.drop_off.at.value_or(0), request.device};
+  return give_consent(*books, request.consent->choice, said, request.drop_off.event);
+}
+
 bool still_confirmed(const PlayerRecord& record, const EntityId& job_id) {
   const auto* job = record.job(job_id);
   const auto* hand_over = job ? record.drop_off(job->now.drop_off) : nullptr;

@@ -54,6 +54,10 @@ struct DropOffRequest {
                                       const std::optional<std::string>& confirmed_text,
                                       const std::string& by);
 
+/// The consent that was said at a drop-off, for the other books of the person that are held here, one draft each: `stored` has it with the
+/// drop-off. Empty if none was asked for. Faults: those of load_person() and give_consent().
+[[nodiscard]] Outcome<std::vector<Draft>> consent_beside(const Ledger& ledger, const BookId& stored, const DropOffRequest& request);
+
 /// True if the job's hand-over was confirmed and nothing guarded in the job was changed after that, or is
 /// open: otherwise it has to be read back again.
 [[nodiscard]] bool still_confirmed(const PlayerRecord& record, const EntityId& job);

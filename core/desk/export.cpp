@@ -130,6 +130,27 @@ json::array events_json(std::span<const EventHolding> events) {
   return out;
 }
 
+json::array entries_json(std::span<const WrittenEntry> entries) {
+  json::array out;
+  for (const WrittenEntry& written : entries) {
+    json::array writes;
+    for (const Write& write : written.entry.writes) {
+      const FieldInfo* info = model_registry().find(write.tag);
+      json::object one{{"entity", write.entity.hex()}, {"kind", static_cast<std::uint32_t>(write.kind)}};
+      one["field"] = info != nullptr ? json::value(json::string(info->name)) : json::value(static_cast<std::uint32_t>(write.tag));
+      if (!is_cleared(write.value)) one["value"] = text_of(write.value);
+      writes.push_back(std::move(one));
+    }
+    out.push_back(json::object{{"at", iso_utc(written.entry.stamp.wall_ms())},
+                               {"device", written.device},
+                               {"author", written.author.hex()},
+                               {"number", written.entry.seq},
+                               {"action", json::string(name_of(written.entry.action))},
+                               {"writes", std::move(writes)}});
+  }
+  return out;
+}
+
 }  // namespace
 
 std::vector<EventHolding> held_in_events(const Ledger& ledger, const PlayerRecord& record) {
@@ -156,7 +177,20 @@ std::vector<EventHolding> held_in_events(const Ledger& ledger, const PlayerRecor
   return out;
 }
 
-std::string player_json(const PlayerRecord& record, std::span<const EventHolding> events) {
+std::vector<WrittenEntry> written_entries(const Ledger& ledger, const BookId& book) {
+  const auto authors = ledger.authors();
+  std::vector<WrittenEntry> out;
+  for (const Head& head : ledger.heads(book)) {
+    const auto author = std::find_if(authors.begin(), authors.end(), [&](const KnownAuthor& known) { return known.card.id() == head.author; });
+    for (std::uint64_t seq = 1; seq <= head.seq; ++seq)
+      if (auto entry = ledger.entry(book, head.author, seq))
+        out.push_back({head.author, author == authors.end() ? std::string() : author->card.device, std::move(*entry)});
+  }
+  std::stable_sort(out.begin(), out.end(), [](const WrittenEntry& a, const WrittenEntry& b) { return a.entry.stamp < b.entry.stamp; });
+  return out;
+}
+
+std::string player_json(const PlayerRecord& record, std::span<const EventHolding> events, std::span<const WrittenEntry> entries) {
   json::object out{{"format", "weavelog-player"}, {"version", 1}, {"book", record.book.hex()}};
   out["person"] =
       record.person.id() ? json::value(entity_json<Person>(record.person.seen)) : json::value(nullptr);
@@ -175,6 +209,7 @@ std::string player_json(const PlayerRecord& record, std::span<const EventHolding
   out["cards"] = list_json(record.cards);
   out["open_questions"] = questions_json(record);
   out["events"] = events_json(events);
+  out["entries"] = entries_json(entries);
   return json::serialize(out);
 }
 

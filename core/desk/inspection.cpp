@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/desk/choice_words.h"
 #include "core/desk/phrases.h"
 #include "core/desk/stages.h"
 
@@ -200,7 +201,7 @@ std::optional<Fault> held_back(const PlayerRecord& record, const EntityId& job) 
 std::string finding_words(const Language& language, const FrameFinding& finding) {
   const ClockPlace place = told(finding.part, finding.clock_minutes);
   return desk_words().say(language, "inspection.finding",
-                          {{"fault", desk_words().say(language, "frame_fault." + std::string(name_of_choice(finding.fault)))},
+                          {{"fault", choice_words(language, "frame_fault.", finding.fault)},
                            {"place", place.name},
                            {"hour", place.hour},
                            {"half", place.half},
@@ -214,7 +215,7 @@ std::string place_words(const Language& language, FramePart part, std::optional<
 }
 
 std::string remedy_words(const Language& language, FrameRemedy remedy) {
-  return desk_words().say(language, "remedy." + std::string(name_of_choice(remedy)));
+  return choice_words(language, "remedy.", remedy);
 }
 
 std::string finding_question(const Language& language, const FrameFinding& finding) {

@@ -48,8 +48,10 @@ bool this_room_is(const Ledger& ledger, const BookId& book, const BookId& room) 
 /// Named in the entry list, by whichever of a person's books, or seen there: with a racket strung, or asked for consent.
 bool is_at(const Ledger& ledger, const BookId& book, const BookId& event) {
   if (at_event(ledger, book, event)) return true;
-  for (const BookId& other : linked_books(ledger, book).here)
-    if (other != book && is_entered(ledger, other, event)) return true;
+  const LinkedBooks linked = linked_books(ledger, book);
+  for (const auto* books : {&linked.here, &linked.elsewhere})
+    for (const BookId& other : *books)
+      if (other != book && is_entered(ledger, other, event)) return true;
   const auto all = given(ledger, book);
   return std::any_of(all.begin(), all.end(), [&](const ConsentGiven& one) { return one.event == event; });
 }
@@ -74,6 +76,11 @@ Crossing crossing(const Ledger& ledger, const BookId& book, BookKind kind, const
 
 bool may_cross(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room, bool entered) {
   return crossing(ledger, book, kind, room, entered) == Crossing::may;
+}
+
+bool may_stay(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room, bool settled) {
+  const Crossing said = crossing(ledger, book, kind, room);
+  return said == Crossing::may || (!settled && said == Crossing::not_entered);
 }
 
 std::uint64_t crossing_mark(const Ledger& ledger, const BookId& room) {

@@ -28,6 +28,11 @@ enum class Crossing : std::uint8_t {
 [[nodiscard]] Crossing crossing(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room = {}, bool entered = false);
 [[nodiscard]] bool may_cross(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room = {}, bool entered = false);
 
+/// What a device says that is given a book at the event of that room and did not hold it before: may it stay? A giver may be in error, or not
+/// honest. `settled`: all that the giver has to say has come; before that an entry list that names the player may still be on its way, and only
+/// what the player said counts.
+[[nodiscard]] bool may_stay(const Ledger& ledger, const BookId& book, BookKind kind, const BookId& room, bool settled);
+
 /// What may_cross() says of a player for this room changes only with entries of the player's book and with this number, which follows the
 /// entry list of the room and which books people linked. Means nothing on another device. Costs a walk over both.
 [[nodiscard]] std::uint64_t crossing_mark(const Ledger& ledger, const BookId& room);

@@ -131,6 +131,7 @@ Outcome<Outgoing> OutgoingBundle::make(const BundleWish& wish, const std::string
     discard(file(one.id));
     return fail(kept.error());
   }
+  if (auto noted = note_bundle(station_.peers(), wish, *made, receiver); !noted) return fail(noted.error());
   return one;
 }
 

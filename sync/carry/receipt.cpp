@@ -180,6 +180,14 @@ Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::str
   return ledger.remember(kIndex, as_bytes(json::serialize(list)));
 }
 
+Outcome<> note_bundle(PeerStore& peers, const BundleWish& wish, const MadeBundle& made, const std::string& receiver) {
+  const std::set<BookId> left(made.left_out.begin(), made.left_out.end());
+  std::set<BookId> books(wish.books.begin(), wish.books.end());
+  std::erase_if(books, [&](const BookId& book) { return left.contains(book); });
+  const std::vector<BookId> all(books.begin(), books.end());
+  return peers.note_handed(wish.backup ? HandedAs::backup : HandedAs::bundle, receiver, all, made.manifest.made);
+}
+
 Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt) {
   const json::array list = remembered_list(ledger, kIndex);
   const bool known = std::any_of(list.begin(), list.end(), [&](const json::value& one) {

@@ -60,6 +60,8 @@ struct HandedOver {
 inline constexpr std::size_t kBundlesRemembered = 500;
 
 [[nodiscard]] Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::string& receiver);
+/// Notes with every book about a person that it was put into that bundle (PeerStore::handed). Faults: those of Ledger::transact.
+[[nodiscard]] Outcome<> note_bundle(PeerStore& peers, const BundleWish& wish, const MadeBundle& made, const std::string& receiver);
 /// Faults: not_found (this device does not remember having made that bundle), those of Ledger::remember.
 [[nodiscard]] Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt);
 /// Newest first.

@@ -6,6 +6,7 @@
 #include "core/desk/bench.h"
 #include "core/desk/cautions.h"
 #include "core/desk/check.h"
+#include "core/desk/choice_words.h"
 #include "core/desk/inspection.h"
 #include "core/desk/photo.h"
 #include "core/desk/phrases.h"
@@ -74,7 +75,7 @@ json::array photos_json(Context& context, const JobHere& here) {
 }
 
 std::string reading_text(const Language& language, const Reading& reading) {
-  std::string out = desk_words().say(language, "reading." + std::string(name_of_choice(reading.what))) + ": ";
+  std::string out = choice_words(language, "reading.", reading.what) + ": ";
   if (reading.value) out += localised(language, *reading.value);
   if (reading.set_to) out += " (set to " + localised(language, *reading.set_to) + ")";
   if (!reading.machine_name.empty()) out += ", machine " + reading.machine_name;

@@ -163,6 +163,7 @@ Outcome<Ending> bundle_make(Context& context, const MakeArguments& arguments) {
   });
   if (!written) return fail(written.error());
   if (auto kept = remember_bundle(context.ledger(), *made, receiver); !kept) return fail(kept.error());
+  if (auto noted = note_bundle(context.station().peers(), wish, *made, receiver); !noted) return fail(noted.error());
   out["books"] = made->books;
   out["entries"] = made->entries;
   out["bundle"] = made->id.hex();

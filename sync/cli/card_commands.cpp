@@ -25,6 +25,7 @@ Outcome<Ending> card_make(Context& context, const CardMakeArguments& arguments) 
   if (!book) return fail(book.error());
   const auto made = make_card(context.ledger(), *book);
   if (!made) return fail(made.error());
+  if (auto noted = context.station().peers().note_handed(HandedAs::card, {}, {&*book, 1}, context.now()); !noted) return fail(noted.error());
   json::object out{{"text", made->text},
                    {"characters", made->text.size()},
                    {"setups", made->card.setups().size()},

@@ -26,7 +26,7 @@ Outcome<Ending> delivered(Context& context, const std::string& content, const st
 Outcome<Ending> export_player(Context& context, const ExportArguments& arguments) {
   const auto record = load_chosen(context, arguments.player);
   if (!record) return fail(record.error());
-  return delivered(context, arguments.csv ? job_history_csv(*record) : player_json(*record, held_in_events(context.ledger(), *record)), arguments.file);
+  return delivered(context, arguments.csv ? job_history_csv(*record) : player_json(*record, held_in_events(context.ledger(), *record), written_entries(context.ledger(), record->book)), arguments.file);
 }
 
 std::string entries_csv(const EventRecord& record) {

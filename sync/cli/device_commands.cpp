@@ -172,6 +172,14 @@ Outcome<Ending> holders(Context& context, const HolderArguments& arguments) {
     text += name + "  " + device + " (" + to_hex(one.peer).substr(0, 12) + ", " + std::string(name_of(known)) + ")  " + std::to_string(one.entries.sent) +
             " sent, " + std::to_string(one.entries.received) + " received, last " + iso_utc(one.last) + "\n";
   }
+  for (const HandedOn& one : context.station().peers().handed(only)) {
+    const auto player = find_player(context.ledger(), one.book);
+    const std::string name = player ? name_text(player->family_name, player->given_name, player->native_name) : std::string();
+    list.push_back(json::object{{"book", one.book.hex()}, {"player", name}, {"as", name_of(one.as)}, {"receiver", one.receiver}, {"times", one.times},
+                                {"first", iso_utc(one.first)}, {"last", iso_utc(one.last)}});
+    text += name + "  " + std::string(name_of(one.as)) + (one.receiver.empty() ? "" : " for " + one.receiver) + "  " + std::to_string(one.times) +
+            (one.times == 1 ? " time" : " times") + ", last " + iso_utc(one.last) + "\n";
+  }
   context.answer(list, text.empty() ? "nothing about players has crossed between this device and another one" : text);
   return Ending::done;
 }
@@ -202,11 +210,12 @@ void add_device_commands(CLI::App& app, Work& chosen) {
                                  add_seconds(command, arguments);
                                });
   add_command<HolderArguments>(
-      app, chosen, "holders", "Which devices were given players' books by this one, or gave them to it", holders,
+      app, chosen, "holders", "Which devices were given players' books by this one or gave them to it, and what was made of them for others", holders,
       [](CLI::App& command, HolderArguments& arguments) {
         command.add_option("PLAYER", arguments.player, "NAME or number of one player; default: all");
-        command.footer("Exchanges with other devices and servers; bundles stand in `bundle list`. Erased with the book.\n"
-                       "--json: an array of {book, player, device, key, known_as, sent, received (entries), first, last}.");
+        command.footer("Exchanges with other devices and servers, and the bundles, backups and player cards that were made here. Erased with the book.\n"
+                       "--json: an array of {book, player, device, key, known_as, sent, received (entries), first, last}, and of\n"
+                       "{book, player, as (bundle, backup, card), receiver, times, first, last}.");
       });
 }
 

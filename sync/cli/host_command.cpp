@@ -67,6 +67,9 @@ Outcome<Ending> host(Context& context, const HostArguments& arguments) {
     roles.push_back(*role);
   }
   options.may_leave = context.workplace().may_leave();
+  options.may_stay = [&context](const BookId& book, BookKind kind, const BookId& room, bool settled) {
+    return may_stay(context.ledger(), book, kind, room, settled);
+  };
   options.leaves_by = [&context] { return LeaveRule{context.room(), crossing_mark(context.ledger(), context.room())}; };
   options.names_content = [&context](const BookId& book, const Digest& content) { return names_photo(context.ledger(), book, content); };
   options.shares = [&context, players, event = options.event] {

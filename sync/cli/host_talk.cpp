@@ -28,6 +28,9 @@ Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
 
 void go_by_consent(Context& context, ExchangeGuestOptions& options) {
   options.may_leave = context.workplace().may_leave();
+  options.may_stay = [&context](const BookId& book, BookKind kind, const BookId& room, bool settled) {
+    return may_stay(context.ledger(), book, kind, room, settled);
+  };
   options.leaves_by = [&context] { return LeaveRule{context.room(), crossing_mark(context.ledger(), context.room())}; };
   options.names_content = [&context](const BookId& book, const Digest& content) { return names_photo(context.ledger(), book, content); };
 }

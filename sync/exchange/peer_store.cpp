@@ -14,6 +14,8 @@ CREATE TABLE IF NOT EXISTS exchange_told(peer INTEGER PRIMARY KEY, stubs INTEGER
 CREATE TABLE IF NOT EXISTS exchange_declined(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_noted(book BLOB NOT NULL, peer INTEGER NOT NULL, sent INTEGER NOT NULL, received INTEGER NOT NULL,
   first INTEGER NOT NULL, last INTEGER NOT NULL, PRIMARY KEY(book, peer)) WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS exchange_handed(book BLOB NOT NULL, way INTEGER NOT NULL, receiver TEXT NOT NULL, times INTEGER NOT NULL,
+  first INTEGER NOT NULL, last INTEGER NOT NULL, PRIMARY KEY(book, way, receiver)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_scope(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 )sql";
 
@@ -69,7 +71,8 @@ Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
   ledger.erase_with([](Connection& db, const BookId& book) {
     // Digests over common books were made of it too.
     db.raw().exec("UPDATE exchange_peer SET token=NULL, digest=NULL");
-    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?", "DELETE FROM exchange_noted WHERE book=?"}) {
+    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?", "DELETE FROM exchange_noted WHERE book=?",
+                            "DELETE FROM exchange_handed WHERE book=?"}) {
       auto& remove = db.statement(sql);
       bind_blob(remove, 1, book.bytes);
       remove.exec();
@@ -230,6 +233,52 @@ std::vector<Exchanged> PeerStore::exchanged(const std::optional<BookId>& book) c
       one.first = query.getColumn(4).getInt64();
       one.last = query.getColumn(5).getInt64();
     }
+  });
+  return out;
+}
+
+std::string_view name_of(HandedAs as) {
+  switch (as) {
+    case HandedAs::bundle:
+      return "bundle";
+    case HandedAs::backup:
+      return "backup";
+    case HandedAs::card:
+      return "card";
+  }
+  return {};
+}
+
+Outcome<> PeerStore::note_handed(HandedAs as, const std::string& receiver, std::span<const BookId> books, UnixMs at) {
+  if (books.empty()) return {};
+  return ledger_.transact([&](Connection& db) {
+    for (const BookId& book : books) {
+      auto& add = db.statement(
+          "INSERT INTO exchange_handed(book, way, receiver, times, first, last) SELECT ?1, ?2, ?3, 1, ?4, ?4 WHERE EXISTS(SELECT 1 FROM book "
+          "WHERE id=?1 AND kind=?5 AND forgotten=0) ON CONFLICT(book, way, receiver) DO UPDATE SET times=times+1, last=max(last, ?4)");
+      bind_blob(add, 1, book.bytes);
+      add.bind(2, static_cast<int>(as));
+      add.bind(3, receiver);
+      add.bind(4, at);
+      add.bind(5, static_cast<std::int64_t>(ledger_.registry().personal()));
+      add.exec();
+    }
+  });
+}
+
+std::vector<HandedOn> PeerStore::handed(const std::optional<BookId>& book) const {
+  std::vector<HandedOn> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement(
+        "SELECT book, way, receiver, times, first, last FROM exchange_handed WHERE ?1 IS NULL OR book=?1 ORDER BY last DESC, book, way, receiver");
+    if (book)
+      bind_blob(query, 1, book->bytes);
+    else
+      query.bind(1);
+    while (query.executeStep())
+      out.push_back({BookId::from_bytes(blob_of(query, 0)).value_or(BookId{}), static_cast<HandedAs>(query.getColumn(1).getInt()),
+                     query.getColumn(2).getString(), static_cast<std::uint64_t>(query.getColumn(3).getInt64()), query.getColumn(4).getInt64(),
+                     query.getColumn(5).getInt64()});
   });
   return out;
 }

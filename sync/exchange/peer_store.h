@@ -7,6 +7,8 @@
 #include <mutex>
 #include <optional>
 #include <set>
+#include <span>
+#include <string>
 #include <unordered_map>
 #include <unordered_set>
 #include <vector>
@@ -39,6 +41,20 @@ struct Exchanged {
   UnixMs first = 0, last = 0;
 };
 
+/// In what a book about a person left this device without an exchange.
+enum class HandedAs : std::uint8_t { bundle = 1, backup = 2, card = 3 };
+/// "bundle", "backup", "card"; "" for another number.
+[[nodiscard]] std::string_view name_of(HandedAs as);
+
+/// That something was made which holds a book, or a part of it, for others. Who has it now nobody can tell.
+struct HandedOn {
+  BookId book;
+  HandedAs as{};
+  std::string receiver;  ///< for people: for whom it was made; "" for a card
+  std::uint64_t times = 0;
+  UnixMs first = 0, last = 0;
+};
+
 /// Thread-safe as the ledger is.
 class PeerStore {
  public:
@@ -68,6 +84,11 @@ class PeerStore {
   [[nodiscard]] Outcome<> note_exchanged(std::int64_t peer, const std::map<BookId, ExchangedCount>& entries, UnixMs at);
   /// Of one book or of all, newest first; erased with the book.
   [[nodiscard]] std::vector<Exchanged> exchanged(const std::optional<BookId>& book = {}) const;
+
+  /// Adds one time for each of the books that are about a person and held here.
+  [[nodiscard]] Outcome<> note_handed(HandedAs as, const std::string& receiver, std::span<const BookId> books, UnixMs at);
+  /// Of one book or of all, newest first; erased with the book.
+  [[nodiscard]] std::vector<HandedOn> handed(const std::optional<BookId>& book = {}) const;
 
   /// Up to which number (Forgotten::number) the peer was told of forgotten books.
   [[nodiscard]] std::int64_t told(std::int64_t peer) const;

@@ -31,7 +31,9 @@ Session::Session(SessionOptions options)
     throw std::logic_error("a session needs a ledger, a device list and a peer store");
 }
 
-Session::~Session() = default;
+Session::~Session() {
+  if (status_.state != SessionState::closed) (void)let_go_of_brought(false);
+}
 
 // ------------------------------------------------------------------------------------------------ plumbing
 
@@ -67,6 +69,7 @@ void Session::close(Fault fault) {
   status_.fault = std::move(fault);
   contents_.stop();
   note_exchanged();
+  (void)let_go_of_brought(false);
 }
 
 bool Session::expect(bool in_turn, const char* message) {
@@ -198,6 +201,7 @@ void Session::handle(const Refusal& refusal, ByteView) {
   status_.state = SessionState::closed;
   status_.fault = Fault{code, refusal.what, "the other device", refusal.what_to_do};
   contents_.stop();
+  (void)let_go_of_brought(false);
 }
 
 }  // namespace weavelog

@@ -57,6 +57,10 @@ struct SessionOptions {
   /// Set: what `may_leave` says of a book changes only with the book's entries and with what this gives, so that answers are kept from one
   /// session to the next until either changes. Not set: it is asked about every book at every comparison.
   std::function<LeaveRule()> leaves_by;
+  /// Whether a book that was not held before this session may stay here, at an event of that room: a giver may be in error, or not honest.
+  /// `settled`: everything that the peer has to say of it has come; before that only what no later word could change may say no. What may not
+  /// stay is let go again, as far as this device did not write into it itself. Not set: whatever comes stays.
+  std::function<bool(const BookId& book, BookKind kind, const BookId& room, bool settled)> may_stay;
   /// Host: says why it exchanges with nobody any more, if it does not.
   std::function<std::optional<Fault>()> over;
   /// Host: may a device in this role do such an action in this book? Asked of what the guest wrote itself; others' words that it only
@@ -93,6 +97,7 @@ struct SessionStatus {
   /// speak of them). Everything else crosses; nothing is remembered as agreed.
   bool at_odds = false;
   std::uint64_t forgotten = 0;      ///< players erased here because the peer passed on that they withdrew
+  std::uint64_t not_kept = 0;       ///< books that the peer gave and that may not be here: let go again
   std::uint64_t forks = 0;          ///< chains of which each side holds another branch
   std::vector<std::string> wrong_clocks;  ///< devices whose entries came with stamps far ahead of our clock
   std::optional<std::vector<EnrolledDevice>> devices;  ///< the host's, told to a head that asked
@@ -215,6 +220,8 @@ class Session {
   bool meet_forks(const BookHeads& theirs);
   void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
   [[nodiscard]] Batch without_held_back(const Batch& batch);
+  void note_brought(const Batch& batch);
+  bool let_go_of_brought(bool settled);
   void after_ingest(const Batch& batch, const IngestReport& report);
   void weigh_agreement();
   void open_contents();
@@ -245,6 +252,8 @@ class Session {
   std::set<BookId> declined_;                 ///< the peer has forgotten these, we have not
   std::map<BookId, std::set<AuthorId>> forks_;  ///< chains of which the peer holds another branch
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
+  std::set<BookId> brought_;    ///< not held before this session, and not weighed yet
+  std::set<BookId> not_kept_;   ///< weighed: nothing of them is taken in this session any more
   std::uint64_t revocations_seen_ = 0;
   std::shared_ptr<CommonBooks> common_;
   std::optional<BookId> common_room_;  ///< of the one that is kept from one session to the next; none: it is this session's own

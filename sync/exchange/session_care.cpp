@@ -189,9 +189,33 @@ Batch Session::without_held_back(const Batch& batch) {
       held_back_.erase(batch.books[entry.book].id);
   Batch out = batch;
   std::erase_if(out.entries, [&](const BatchEntry& entry) {
-    return entry.book < batch.books.size() && held_back_.contains(batch.books[entry.book].id);
+    return entry.book < batch.books.size() &&
+           (held_back_.contains(batch.books[entry.book].id) || not_kept_.contains(batch.books[entry.book].id));
   });
   return out;
+}
+
+// ------------------------------------------------------------------------------------------------ what may not stay
+
+void Session::note_brought(const Batch& batch) {
+  if (!options_.may_stay) return;
+  for (const BatchBook& book : batch.books)
+    if (!brought_.contains(book.id) && !not_kept_.contains(book.id) && !options_.ledger->book(book.id)) brought_.insert(book.id);
+}
+
+/// An entry list that says that a player is at this event may come after the player's book: so most of it waits until both have said all.
+bool Session::let_go_of_brought(bool settled) {
+  const std::uint64_t before = status_.not_kept;
+  for (const BookId& id : brought_) {
+    const auto book = options_.ledger->book(id);
+    if (!book || options_.may_stay(id, book->kind, status_.event, settled)) continue;
+    // Refused where this device wrote into it itself: its own words stay.
+    if (!options_.ledger->shed({&id, 1})) continue;
+    not_kept_.insert(id);
+    ++status_.not_kept;
+  }
+  if (settled) brought_.clear();
+  return status_.not_kept != before;
 }
 
 void Session::after_ingest(const Batch& batch, const IngestReport& report) {

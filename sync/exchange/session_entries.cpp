@@ -83,7 +83,8 @@ void Session::handle(const Entries& entries, ByteView) {
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
   given_.insert(fresh.begin(), fresh.end());
   std::optional<Batch> rest;
-  if (!held_back_.empty()) rest = without_held_back(entries.batch);
+  if (!held_back_.empty() || !not_kept_.empty()) rest = without_held_back(entries.batch);
+  note_brought(rest ? *rest : entries.batch);
   const auto report = options_.ledger->ingest(rest ? *rest : entries.batch, status_.peer_number);
   if (!report) return close(report.error());
   ++applied_;
@@ -205,6 +206,8 @@ Session::Frames Session::tick() {
 // ------------------------------------------------------------------------------------------------ agreement
 
 void Session::offer_agreement() {
+  // A host that may have to let go of something waits until the guest has said all, so that the guest does not take for agreed what is not.
+  if (options_.side == Side::host && !brought_.empty() && !(heard_ && heard_->sent == applied_)) return;
   Agree agree{sent_, applied_, {}};
   if (said_ && said_->sent == agree.sent && said_->applied == agree.applied) return;
   compare_stubs();
@@ -216,7 +219,9 @@ void Session::offer_agreement() {
 void Session::handle(const Agree& agree, ByteView) {
   if (!expect(open(), "agree")) return;
   heard_ = agree;
-  if (idle()) weigh_agreement();
+  if (!idle()) return;
+  if (!brought_.empty()) offer_agreement();  // it waited for this
+  weigh_agreement();
 }
 
 void Session::weigh_agreement() {
@@ -224,6 +229,10 @@ void Session::weigh_agreement() {
   if (!heard_ || !said_ || heard_->sent != applied_ || heard_->applied != sent_ || said_->sent != sent_ || said_->applied != applied_) return;
   const Agree theirs = *heard_;
   heard_.reset();
+  if (let_go_of_brought(true)) {
+    said_.reset();
+    offer_agreement();
+  }
   const auto& books = common_books();
   const Digest digest = books.digest();
   if (digest != theirs.digest) {

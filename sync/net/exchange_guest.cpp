@@ -104,6 +104,7 @@ class ExchangeGuest::Impl {
     options.expected = options_.expected;
     options.may_leave = options_.may_leave;
     options.leaves_by = options_.leaves_by;
+    options.may_stay = options_.may_stay;
     if (options_.names_content) options.contents = {&station_.contents(), options_.names_content, {}};
     pipe_ = pipe;
     session_ = std::make_unique<Session>(std::move(options));

@@ -23,6 +23,7 @@ struct ExchangeGuestOptions {
   bool keep_trying = false;               ///< reconnect after every end, unless this is a pairing
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
   std::function<LeaveRule()> leaves_by;  ///< see SessionOptions
+  std::function<bool(const BookId&, BookKind, const BookId&, bool)> may_stay;  ///< see SessionOptions
   /// See ContentRules; none: no pictures are exchanged.
   std::function<bool(const BookId&, const Digest&)> names_content;
 };

@@ -72,6 +72,7 @@ class ExchangeHost::Impl {
     options.event = options_.event;
     options.may_leave = options_.may_leave;
     options.leaves_by = options_.leaves_by;
+    options.may_stay = options_.may_stay;
     options.over = options_.over;
     options.may_write = options_.may_write;
     options.shares = options_.shares;

@@ -21,6 +21,7 @@ struct ExchangeHostOptions {
   BookId event;
   std::function<bool(const BookId&, BookKind)> may_leave = [](const BookId&, BookKind) { return true; };
   std::function<LeaveRule()> leaves_by;  ///< see SessionOptions
+  std::function<bool(const BookId&, BookKind, const BookId&, bool)> may_stay;  ///< see SessionOptions
   std::function<std::optional<Fault>()> over;                     ///< see SessionOptions
   std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };  ///< see SessionOptions
   std::function<std::vector<BookId>(const PublicKey&)> shares;  ///< see SessionOptions: set for a tablet that plays the host

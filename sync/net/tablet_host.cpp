@@ -34,6 +34,7 @@ Outcome<std::unique_ptr<TabletHost>> TabletHost::start(Station& station, TabletH
   host.event = options.event;
   if (options.may_leave) host.may_leave = options.may_leave;
   host.leaves_by = options.leaves_by;
+  host.may_stay = options.may_stay;
   host.names_content = options.names_content;
   host.on_status = options.on_status;
   host.shares = [shares = options.shares](const PublicKey&) { return shares ? shares() : std::vector<BookId>{}; };

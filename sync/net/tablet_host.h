@@ -18,6 +18,7 @@ struct TabletHostOptions {
   bool listed = true;                 ///< shows itself to who asks
   std::function<bool(const BookId&, BookKind)> may_leave;
   std::function<LeaveRule()> leaves_by;
+  std::function<bool(const BookId&, BookKind, const BookId&, bool)> may_stay;
   std::function<bool(const BookId&, const Digest&)> names_content;
   std::function<std::vector<BookId>()> shares;  ///< books for every guest; see SessionOptions::shares
   std::function<void(const SessionStatus&)> on_status;

@@ -207,12 +207,17 @@ Outcome<> serve(const Arguments& arguments) {
     return may_cross(ledger, book, kind, room);
   };
   host_options.leaves_by = [&ledger = (*station)->ledger(), room = *event] { return LeaveRule{room, crossing_mark(ledger, room)}; };
+  host_options.may_stay = [&ledger = (*station)->ledger()](const BookId& book, BookKind kind, const BookId& room, bool settled) {
+    return may_stay(ledger, book, kind, room, settled);
+  };
   host_options.may_write = [room = *event](Role role, const BatchBook& book, ActionKind action) {
     return check_right(role, room, book.id, book.kind, action).has_value();
   };
   host_options.over = [&ledger = (*station)->ledger(), room = *event] { return event_is_over(ledger, room, ledger.wall().now()); };
   host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
   host_options.on_status = [](const SessionStatus& status) {
+    if (status.not_kept > 0 && (status.state == SessionState::agreed || status.state == SessionState::closed))
+      spdlog::warn("{} gave {} books whose players did not agree to be kept here; they were let go", status.peer.device, status.not_kept);
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);
   };

@@ -474,10 +474,14 @@ TEST_CASE("a player's rackets and last setups of all linked books are at the dro
   CHECK_FALSE(seven["picked"].toBool());
   room.draft().pick(0, false);
   room.draft().pick(1, true);
+  room.draft().answerConsent(static_cast<int>(ConsentChoice::any_room));
   REQUIRE(room.draft().prepareReadBack());
   REQUIRE(room.draft().store(room.draft().readBack()));
   const auto after = must(load_player(room.ledger(), newer));
   CHECK(after.jobs.size() == 2);
+  // Whoever agrees does not know of books.
+  CHECK(after.person.now.consent == ConsentChoice::any_room);
+  CHECK(must(load_player(room.ledger(), older)).person.now.consent == ConsentChoice::any_room);
   CHECK(after.rackets.back().now.label == "7");
   CHECK(after.jobs.back().now.mains_tension == Quantity{{22, 0}, Unit::kilogram_force});
   CHECK(must(load_player(room.ledger(), older)).jobs.size() == 3);

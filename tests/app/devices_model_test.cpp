@@ -1,7 +1,9 @@
 #include "app-qml/view/devices_model.h"
 
 #include "app-qml/view/exchange_model.h"
+#include "app-qml/view/give_card_model.h"
 #include "app-qml/view/player_card.h"
+#include "core/desk/consent.h"
 #include "tests/app/event_server.h"
 #include "tests/app/room_jobs.h"
 #include "tests/app/rows.h"
@@ -101,4 +103,28 @@ TEST_CASE("a player's page says which devices have the book from here, and from 
   CHECK(at(card.holders(), 0).value("device") == "Harbour server");
   CHECK(at(card.holders(), 0).value("given").toBool());
   CHECK_FALSE(at(there.holders(), 0).value("given").toBool());
+
+  // What is made of it for others stands there too: a card that is shown, a bundle.
+  CHECK_FALSE(card.heldBeyond());
+  GiveCardModel give(desk.device->work());
+  give.show(QString::fromStdString(book.hex()));
+  REQUIRE_FALSE(give.text().isEmpty());
+  REQUIRE(desk.device->station().peers().note_handed(HandedAs::bundle, "Bo's tablet", {&book, 1}, desk.clock.now()));
+  card.show(QString::fromStdString(book.hex()));
+  REQUIRE(card.holders().size() == 3);
+  CHECK(at(card.holders(), 1).value("as") == "bundle");
+  CHECK(at(card.holders(), 1).value("device") == "Bo's tablet");
+  CHECK(at(card.holders(), 2).value("as") == "card");
+
+  // Agreed to more at first, then to one room: others have what they had.
+  const auto agree = [&](ConsentChoice choice) {
+    const Language language;
+    return card.giveConsent(static_cast<int>(choice), "en", QString::fromStdString(consent_text(language, choice)));
+  };
+  REQUIRE(agree(ConsentChoice::this_room));
+  CHECK_FALSE(card.heldBeyond());
+  REQUIRE(agree(ConsentChoice::any_room));
+  CHECK_FALSE(card.heldBeyond());
+  REQUIRE(agree(ConsentChoice::this_room));
+  CHECK(card.heldBeyond());
 }

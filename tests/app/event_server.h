@@ -42,6 +42,7 @@ struct EventServer {
     options.certificate = certificate;
     options.event = event;
     options.may_leave = [this](const BookId& book, BookKind kind) { return may_cross(station->ledger(), book, kind, event); };
+    options.may_stay = [this](const BookId& book, BookKind kind, const BookId& room, bool settled) { return may_stay(station->ledger(), book, kind, room, settled); };
     options.leaves_by = [this] { return LeaveRule{event, crossing_mark(station->ledger(), event)}; };
     options.over = [this] { return event_is_over(station->ledger(), event, station->ledger().wall().now()); };
     options.may_write = [this](Role role, const BatchBook& book, ActionKind action) {

@@ -44,6 +44,12 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
   host_side.may_leave = [&host](const BookId& book, BookKind kind) {
     return host.may_leave(book, kind, host.event);
   };
+  guest_side.may_stay = [&guest](const BookId& book, BookKind kind, const BookId& room, bool settled) {
+    return may_stay(guest.ledger(), book, kind, room, settled);
+  };
+  host_side.may_stay = [&host](const BookId& book, BookKind kind, const BookId& room, bool settled) {
+    return may_stay(host.ledger(), book, kind, room, settled);
+  };
   guest_side.leaves_by = [&guest, event = host.event] { return LeaveRule{event, crossing_mark(guest.ledger(), event)}; };
   host_side.leaves_by = [&host] { return LeaveRule{host.event, crossing_mark(host.ledger(), host.event)}; };
   // The older program is one of the protocol before.

@@ -90,18 +90,33 @@ ColumnLayout {
             width: parent.columnWidth
             visible: details.card.holders.length > 0
             title: qsTr("Who has this book")
-            detail: qsTr("Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.")
+            detail: qsTr("Devices that exchanged it with this tablet, and what was made of it for others. If the player withdraws, each device is told when it is met, and takes nothing of it any more.")
             spacing: Theme.tight
 
+            Notice {
+                objectName: "heldBeyond"
+                Layout.fillWidth: true
+                visible: details.card.heldBeyond
+                kind: Notice.Attention
+                title: qsTr("The player agreed to one room only")
+                text: qsTr("Devices of other rooms that have this from before keep it, and get nothing new. If the player wants it gone there, let them withdraw, and take them in anew.")
+            }
             Repeater {
                 model: details.card.holders
                 IconLine {
                     id: holder
                     required property var modelData
                     Layout.fillWidth: true
-                    iconName: "exchange"
-                    text: (holder.modelData.given ? qsTr("%1 has it from here, last %2") : qsTr("It came from %1, last %2"))
-                        .arg(holder.modelData.device).arg(holder.modelData.day)
+                    iconName: holder.modelData.as === "card" ? "tag" : holder.modelData.as.length > 0 ? "out" : "exchange"
+                    text: {
+                        switch (holder.modelData.as) {
+                        case "card": return qsTr("A player card was given, last %1").arg(holder.modelData.day);
+                        case "backup": return qsTr("A backup holds it, last %1").arg(holder.modelData.day);
+                        case "bundle": return qsTr("It is in a bundle for %1, last %2").arg(holder.modelData.device).arg(holder.modelData.day);
+                        default: return (holder.modelData.given ? qsTr("%1 has it from here, last %2") : qsTr("It came from %1, last %2"))
+                            .arg(holder.modelData.device).arg(holder.modelData.day);
+                        }
+                    }
                 }
             }
         }

@@ -180,8 +180,14 @@ FocusScope {
             links: PlayersPlace.links
         }
         ActionButton {
-            objectName: "forgetPlayer"
+            objectName: "showRecord"
             Layout.topMargin: Theme.room
+            kind: ActionButton.Quiet
+            text: qsTr("All that is held on this player")
+            onClicked: recordSheet.showRecord(PlayersPlace.card.book)
+        }
+        ActionButton {
+            objectName: "forgetPlayer"
             kind: ActionButton.Quiet
             text: qsTr("Forget this player")
             onClicked: forgetSheet.begin()
@@ -197,6 +203,7 @@ FocusScope {
         title: qsTr("Pick a player")
         text: qsTr("What was agreed, the rackets and the last jobs appear here.")
     }
+    PrintSheet { id: recordSheet }
     PersonSheet {
         id: personSheet
         card: PlayersPlace.card

@@ -29,6 +29,12 @@ Sheet {
         open();
     }
 
+    // All that is held on a player.
+    function showRecord(book) {
+        PrintModel.showRecord(book);
+        open();
+    }
+
     title: PrintModel.title
     onOpened: pictures.positionViewAtBeginning()
     onClosed: PrintModel.leave()
@@ -124,6 +130,14 @@ Sheet {
             text: qsTr("Save PDF")
             onClicked: PrintModel.savePdf()
         }
+        ActionButton {
+            objectName: "saveData"
+            width: parent.columnWidth
+            visible: PrintModel.paper === "record"
+            kind: ActionButton.Secondary
+            text: qsTr("Save for programs (JSON)")
+            onClicked: PrintModel.saveData()
+        }
     }
     Notice {
         objectName: "result"
@@ -132,9 +146,9 @@ Sheet {
         kind: PrintModel.result === PrintModel.Saved || PrintModel.result === PrintModel.Printed ? Notice.Agreed : Notice.Danger
         title: {
             switch (PrintModel.result) {
-            case PrintModel.Saved: return qsTr("The PDF is saved");
+            case PrintModel.Saved: return qsTr("It is saved");
             case PrintModel.Printed: return qsTr("Handed to %1").arg(PrintModel.told);
-            case PrintModel.NotSaved: return qsTr("The PDF was not saved");
+            case PrintModel.NotSaved: return qsTr("It was not saved");
             case PrintModel.NotWritten: return qsTr("Not printed: the paper could not be written");
             case PrintModel.NoPrinting: return qsTr("Not printed: this device has no printing system");
             case PrintModel.Silent: return qsTr("Not printed: the printing system does not answer");

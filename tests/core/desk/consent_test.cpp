@@ -57,6 +57,19 @@ TEST_CASE("a consent said at the drop-off is stored in the same action") {
     CHECK(desk.load(book).person.now.consent == ConsentChoice::any_room);
     CHECK(desk.load(book).consents.size() == 2);
   }
+  SECTION("of somebody with two books it is for both, and none where nothing was asked") {
+    const BookId second = desk.add_player("Wendelmore", "Ilse");
+    for (const Draft& draft : must(say_of_books(*desk.ledger, book, second, LinkSaid::same_person, "Mara", desk.clock.now()))) desk.append(draft);
+    for (const Draft& draft : must(consent_beside(*desk.ledger, book, request))) desk.append(draft);
+    const PlayerRecord other = desk.load(second);
+    CHECK(other.person.now.consent == ConsentChoice::this_room);
+    REQUIRE(other.consents.size() == 1);
+    CHECK(other.consents[0].now.event == desk.event);
+    CHECK(other.consents[0].now.text == request.consent->text);
+    CHECK(desk.load(book).consents.size() == 1);
+    request.consent.reset();
+    CHECK(must(consent_beside(*desk.ledger, book, request)).empty());
+  }
   SECTION("in other words than its choice's it is refused, and nothing is stored") {
     auto again = desk.first_request(1);
     again.lines[0].made->label = "9";

@@ -54,6 +54,28 @@ TEST_CASE("fields and choices of a newer version are exported by their numbers")
   CHECK(whole.at("person").at("hand").as_int64() == 7);
 }
 
+TEST_CASE("a player's export holds what was written and stands no longer") {
+  Desk desk;
+  const BookId book = desk.add_player("Aldermoor", "Ines");
+  const auto state = desk.ledger->entities(book, kPerson).front();
+  Draft draft(book, kPlayerBook, kActEdit);
+  draft.put(state, tag_of<Person>(&Person::given_name), Value{std::string("Inez")});
+  draft.put(state, FieldTag{199}, Value{std::string("from next year")});
+  desk.append(draft);
+  const PlayerRecord record = desk.load(book);
+  const json::value whole = json::parse(player_json(record, {}, written_entries(*desk.ledger, book)));
+  CHECK(whole.at("person").at("given_name") == "Inez");
+  const auto& entries = whole.at("entries").as_array();
+  REQUIRE(entries.size() == 2);
+  CHECK(entries[0].at("action") == "new_player");
+  CHECK(entries[0].at("device") == "desk");
+  const auto& first = entries[0].at("writes").as_array();
+  CHECK(std::any_of(first.begin(), first.end(), [](const json::value& write) { return write.at("field") == "given_name" && write.at("value") == "Ines"; }));
+  REQUIRE(entries[1].at("writes").as_array().size() == 2);
+  CHECK(entries[1].at("number") == 2);
+  CHECK(entries[1].at("writes").at(1).at("field") == 199);
+}
+
 TEST_CASE("a player's export holds what events hold about the player, and nothing about others") {
   Desk desk;
   const BookId book = desk.first_drop_off(1), other = desk.add_player("Quillon", "Bram");

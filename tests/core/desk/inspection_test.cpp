@@ -175,6 +175,10 @@ TEST_CASE("a place on the frame is told as on a clock, in every language") {
   finding.part = FramePart::throat;
   finding.note = "hairline";
   CHECK(finding_words(Language::from("en").value(), finding) == "crack at the throat: hairline");
+  // What a newer version found is told as such.
+  finding.fault = FrameFault{77};
+  CHECK(finding_words(Language::from("en").value(), finding) == "something that a newer version knows at the throat: hairline");
+  CHECK(remedy_words(Language::from("de").value(), FrameRemedy{77}) == "etwas, das eine neuere Version kennt");
   for (const char* language : {"en", "fr", "es", "de"})
     for (const auto& fault : choices(FrameFault{})) {
       if (fault.value == FrameFault::unsaid) continue;

@@ -143,3 +143,18 @@ TEST_CASE("a consent notes where it was given, and closes every answer that stoo
   const auto given = from_state<ConsentGiven>(room.ledger->entities(player, kConsentGiven).front());
   CHECK(given.event == room.harbour);
 }
+
+TEST_CASE("what came and may not be here goes, but an entry list that is still on its way is waited for") {
+  ConsentRoom room;
+  const BookId player = room.add_player("Wendelmoor", "Ilse");
+  room.agree(player, ConsentChoice::any_room, room.harbour);
+  const BookId elsewhere = room.ledger->create_book_id();
+  CHECK(may_stay(*room.ledger, player, kPlayerBook, elsewhere, true));
+  room.agree(player, ConsentChoice::events_entered, room.harbour);
+  CHECK(may_stay(*room.ledger, player, kPlayerBook, elsewhere, false));
+  CHECK_FALSE(may_stay(*room.ledger, player, kPlayerBook, elsewhere, true));
+  room.agree(player, ConsentChoice::this_room, room.harbour);
+  CHECK_FALSE(may_stay(*room.ledger, player, kPlayerBook, elsewhere, false));
+  CHECK(may_stay(*room.ledger, player, kPlayerBook, room.harbour, true));
+  CHECK_FALSE(may_stay(*room.ledger, player, kKitBook, room.harbour, false));
+}

@@ -78,3 +78,32 @@ TEST_CASE("a receipt is for the maker only, signed, and of a bundle that the mak
   CHECK(open_receipt(newer, desk.ledger->key()).error().code == FaultCode::newer);
   CHECK(open_receipt(as_bytes("weavelog bundle\n and more"), desk.ledger->key()).error().what == "this is not a receipt");
 }
+
+TEST_CASE("with every book about a person stands what was made of it for others, and goes with it") {
+  SyncDevice desk("desk"), tablet("tablet");
+  fill_shelves(desk, 3, 4);
+  const auto books = books_of(desk);
+  const Carried bundle = make_for(desk, tablet);
+  BundleWish wish;
+  wish.books = books;
+  MadeBundle made = bundle.made;
+  made.left_out = {books[2]};
+  REQUIRE(note_bundle(*desk.peers, wish, made, "Bo's tablet"));
+  REQUIRE(note_bundle(*desk.peers, wish, made, "Bo's tablet"));
+  wish.backup = true;
+  REQUIRE(note_bundle(*desk.peers, wish, made, "myself"));
+  REQUIRE(desk.peers->note_handed(HandedAs::card, {}, std::vector<BookId>{books[0], desk.ledger->create_book_id()}, made.manifest.made + 5));
+  const auto of = desk.peers->handed(books[0]);
+  REQUIRE(of.size() == 3);
+  CHECK(of[0].as == HandedAs::card);  // the newest
+  CHECK(of[0].last == made.manifest.made + 5);
+  CHECK(of[1].as == HandedAs::bundle);
+  CHECK(of[1].receiver == "Bo's tablet");
+  CHECK(of[1].times == 2);
+  CHECK(of[2].as == HandedAs::backup);
+  CHECK(desk.peers->handed(books[2]).empty());
+  CHECK(desk.peers->handed().size() == 5);
+  REQUIRE(desk.ledger->forget(books[0]));
+  CHECK(desk.peers->handed(books[0]).empty());
+  CHECK(desk.peers->handed().size() == 2);
+}
