@@ -70,6 +70,17 @@ void ListFlow::heading(const QString& text) {
   y_ += height + 1;
 }
 
+void ListFlow::subheading(const QString& text) {
+  if (text.isEmpty()) return;
+  PaperWords words = wordsIn(width(), text, {.most = body + 0.3, .bold = true});
+  const qreal height = words.size.height();
+  need(height + 14);
+  y_ += 1;
+  pages_.back().put({left(), y_}, std::move(words));
+  y_ += height + 0.5;
+  line(0.3);
+}
+
 void ListFlow::paragraph(const QString& text, bool large) {
   if (text.isEmpty()) return;
   PaperWords words = wordsIn(width(), text, {.most = large ? 6 : body, .bold = large});

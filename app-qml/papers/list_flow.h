@@ -21,6 +21,8 @@ class ListFlow {
   ListFlow(const PaperSize& size, const QString& title, const QStringList& below, std::function<QString(int, int)> pageWords);
 
   void heading(const QString& text);
+  // Of a part below a heading, smaller.
+  void subheading(const QString& text);
   void paragraph(const QString& text, bool large = false);
   // A row has a text for each column; lines of a text are parted by QChar::LineSeparator.
   void table(const std::vector<ListColumn>& columns, const std::vector<QStringList>& rows);

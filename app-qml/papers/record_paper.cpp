@@ -8,10 +8,28 @@
 
 namespace {
 
-constexpr qreal pictureHeight = 70;  // mm
+constexpr qreal pictureHeight = 70;    // mm
+constexpr std::size_t longestBeside = 36;  // letters of what stands two beside each other
 
 QString linesOf(const std::string& text) {
   return words(text).replace(u'\n', QChar::LineSeparator);
+}
+
+// Short answers two beside each other, longer ones over the whole width, in their order as far as that goes.
+void tellRows(ListFlow& flow, const std::vector<weavelog::HeldRow>& held) {
+  std::vector<QStringList> beside, whole;
+  for (const auto& row : held) {
+    const QString what = linesOf(row.what), said = linesOf(row.said);
+    if (static_cast<std::size_t>(said.size()) > longestBeside || said.contains(QChar::LineSeparator)) {
+      whole.push_back({what, said});
+    } else if (beside.empty() || beside.back().size() == 4) {
+      beside.push_back({what, said});
+    } else {
+      beside.back() << what << said;
+    }
+  }
+  if (!beside.empty()) flow.table({{{}, 22}, {{}, 27, true}, {{}, 22}, {{}, 27, true}}, beside);
+  if (!whole.empty()) flow.table({{{}, 22}, {{}, 77, true}}, whole);
 }
 
 }  // namespace
@@ -31,9 +49,8 @@ weavelog::Outcome<std::vector<PaperPage>> recordPages(const weavelog::Ledger& le
     for (const auto& section : weavelog::held_words(ledger, record, language, request.zone)) {
       flow.heading(words(section.title));
       for (const auto& part : section.parts) {
-        std::vector<QStringList> rows;
-        for (const auto& row : part.rows) rows.push_back({linesOf(row.what), linesOf(row.said)});
-        flow.table({{words(part.title), 34}, {{}, 66, true}}, rows);
+        flow.subheading(words(part.title));
+        tellRows(flow, part.rows);
         if (part.picture.empty()) continue;
         const QImage image = request.picture ? request.picture(record.book, part.picture) : QImage();
         if (image.isNull()) {

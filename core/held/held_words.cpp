@@ -262,6 +262,11 @@ class HeldTeller {
       if (std::string better = said_of(held, field); !better.empty()) value = std::move(better);
       if (!value.empty()) out.push_back({label(kind->name, field), std::move(value)});
     });
+    // An event is noted with its name, for where its book is not.
+    if constexpr (std::is_same_v<S, DropOff>) {
+      const auto again = std::find_if(out.rbegin(), out.rend(), [&](const HeldRow& row) { return row.said == held.event_name; });
+      if (again != out.rend() && std::count_if(out.begin(), out.end(), [&](const HeldRow& row) { return row == *again; }) > 1) out.erase(std::next(again).base());
+    }
     // Of a newer version.
     for (const Cell& cell : state.cells)
       if (!model_registry().find(cell.tag) && !is_cleared(cell.latest().value))

@@ -32,7 +32,7 @@ Session::Session(SessionOptions options)
 }
 
 Session::~Session() {
-  if (status_.state != SessionState::closed) (void)let_go_of_brought(false);
+  if (status_.state != SessionState::closed) leave();
 }
 
 // ------------------------------------------------------------------------------------------------ plumbing
@@ -69,7 +69,7 @@ void Session::close(Fault fault) {
   status_.fault = std::move(fault);
   contents_.stop();
   note_exchanged();
-  (void)let_go_of_brought(false);
+  leave();
 }
 
 bool Session::expect(bool in_turn, const char* message) {
@@ -201,7 +201,7 @@ void Session::handle(const Refusal& refusal, ByteView) {
   status_.state = SessionState::closed;
   status_.fault = Fault{code, refusal.what, "the other device", refusal.what_to_do};
   contents_.stop();
-  (void)let_go_of_brought(false);
+  leave();
 }
 
 }  // namespace weavelog

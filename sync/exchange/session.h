@@ -222,6 +222,7 @@ class Session {
   [[nodiscard]] Batch without_held_back(const Batch& batch);
   void note_brought(const Batch& batch);
   bool let_go_of_brought(bool settled);
+  void leave() noexcept;
   void after_ingest(const Batch& batch, const IngestReport& report);
   void weigh_agreement();
   void open_contents();

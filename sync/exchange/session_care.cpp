@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/store/database.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog {
@@ -201,6 +202,14 @@ void Session::note_brought(const Batch& batch) {
   if (!options_.may_stay) return;
   for (const BatchBook& book : batch.books)
     if (!brought_.contains(book.id) && !not_kept_.contains(book.id) && !options_.ledger->book(book.id)) brought_.insert(book.id);
+}
+
+/// At the end of a session that was cut off. With a broken disk nothing more can be done about it.
+void Session::leave() noexcept {
+  try {
+    (void)let_go_of_brought(false);
+  } catch (const SQLite::Exception&) {
+  }
 }
 
 /// An entry list that says that a player is at this event may come after the player's book: so most of it waits until both have said all.
