@@ -24,10 +24,10 @@ HostModel::HostModel(AppDevice& device, std::uint16_t port, QObject* parent)
   connect(&choice_, &PlayerChoice::changed, this, &HostModel::changed);
   connect(&device_, &AppDevice::eventChanged, this, [this] {
     if (on()) return;
-    share_ = device_.work().event() ? Event : Nothing;
+    share_ = device_.work().event() ? Event : Players;
     emit changed();
   });
-  share_ = device_.work().event() ? Event : Nothing;
+  share_ = device_.work().event() ? Event : Players;
 }
 
 HostModel::~HostModel() = default;
@@ -45,6 +45,10 @@ void HostModel::setShare(Share share) {
 
 bool HostModel::ready() const {
   return !on() && (share_ == Nothing || (share_ == Event && device_.work().event()) || (share_ == Players && choice_.chosen() > 0));
+}
+
+QString HostModel::shared() const {
+  return on() && share_ == Players ? namesInShort(device_.ledger(), choice_.books()) : QString();
 }
 
 QString HostModel::address() const { return host_ ? qtext(host_->address().text()) : QString(); }

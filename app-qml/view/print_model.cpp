@@ -8,6 +8,7 @@
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/saved_file.h"
 
 namespace {
@@ -208,9 +209,9 @@ const PaperPage* PrintModel::page(int number) const {
 void PrintModel::savePdf() {
   if (pages() == 0) return;
   const QString file = fileToSave(paper_.title, request_.now, QStringLiteral("pdf"), folder_);
-  if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
+  if (file.isEmpty()) return end(NotSaved, whyNotWritten(folderToSave(folder_) + u'/'));
   const auto written = writePdf(paper_, file);
-  written ? end(Saved, file) : end(NotSaved, QString::fromStdString(written.error().what));
+  written ? end(Saved, file) : end(NotSaved, file + u'\n' + whyNotWritten(file));
 }
 
 void PrintModel::print() {

@@ -9,6 +9,7 @@ Basic.RadioButton {
     id: row
 
     property string detail
+    property Component more  // below the detail; nothing usually
 
     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + topPadding + bottomPadding)
     topPadding: Theme.tight
@@ -65,6 +66,11 @@ Basic.RadioButton {
                 text: row.detail
                 color: row.checked ? Theme.colour.onChosen : Theme.colour.quietInk
                 Accessible.ignored: true
+            }
+            Loader {
+                Layout.fillWidth: true
+                visible: item
+                sourceComponent: row.more
             }
         }
     }
