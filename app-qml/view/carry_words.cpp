@@ -63,7 +63,12 @@ QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bring
     default:
       break;
   }
-  return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), qtext(fault->message())}};
+  // What is said above needs no second telling in the program's own words; where it lies is worth to know.
+  const bool lineBelow = fault->code == FaultCode::refused || fault->code == FaultCode::bad_input || fault->code == FaultCode::expired ||
+                         fault->code == FaultCode::damaged || fault->code == FaultCode::locked || fault->code == FaultCode::clock;
+  const bool place = !lineBelow && fault->code != FaultCode::malformed && fault->code != FaultCode::untrusted && fault->code != FaultCode::newer;
+  const QString detail = lineBelow ? qtext(fault->message()) : place ? qtext(fault->where) : QString();
+  return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), detail}};
 }
 
 QString crossingText(weavelog::Crossing crossing) {

@@ -14,7 +14,7 @@
 
 // What is said of bundles on the screens.
 
-// What went wrong and what to do about it: {title, text, detail}, detail in the program's own words; empty for no fault. `bringing`: a file is read,
+// What went wrong and what to do about it: {title, text, detail}, detail where it lies, or in the program's own words where only those tell; empty for no fault. `bringing`: a file is read,
 // not written.
 [[nodiscard]] QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing);
 // Why a book may not go; "" if it may.

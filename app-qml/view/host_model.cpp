@@ -87,6 +87,7 @@ void HostModel::start(const QString& reach) {
     trouble_[QStringLiteral("title")] = alone ? tr("This tablet is in no network") : tr("Others can't reach this tablet");
     trouble_[QStringLiteral("text")] = alone ? tr("Join the Wi-Fi that the others are in, or open one on this tablet.")
                                              : tr("Try again; if it stays, show the line below to whoever looks after the tablets.");
+    trouble_[QStringLiteral("detail")] = alone ? QString() : qtext(started.error().message());
   } else {
     host_ = std::move(*started);
     look_.start();

@@ -170,7 +170,9 @@ void PastJobsModel::take(const Look& look) {
                              {QStringLiteral("name"), qtext(weavelog::listed_name(row.person))},
                              {QStringLiteral("detail"), detail}});
   }
-  for (const auto& fault : look.jobs.faults) {
+  auto faults = look.jobs.faults;  // as the file has them: broken rows were found first
+  std::stable_sort(faults.begin(), faults.end(), [](const auto& a, const auto& b) { return a.line < b.line; });
+  for (const auto& fault : faults) {
     if (static_cast<std::size_t>(faults_.size()) == shownFaults) break;
     faults_.append(QVariantMap{{QStringLiteral("line"), static_cast<int>(fault.line)}, {QStringLiteral("text"), pastFaultText(fault)}});
   }

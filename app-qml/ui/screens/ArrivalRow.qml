@@ -94,6 +94,7 @@ Column {
             enabled: none || modelData.mayCross
             candidate: modelData
             compared: row.asks && !none
+            sure: row.band === ArrivalModel.Known
             more: compared ? table : null
             Component {
                 id: table

@@ -30,7 +30,9 @@ Notice {
 
     kind: kindOfTrouble === ExchangeModel.Unreachable ? Notice.Attention : Notice.Danger
     title: titles[kindOfTrouble] ?? ""
-    text: inItsWords.length > 0 ? doings[kindOfTrouble] + "\n" + inItsWords : doings[kindOfTrouble] ?? ""
+    // The program's own words only where ours do not say all.
+    readonly property bool needsMore: kindOfTrouble === ExchangeModel.Refused || kindOfTrouble === ExchangeModel.Other
+    text: needsMore && inItsWords.length > 0 ? doings[kindOfTrouble] + "\n" + inItsWords : doings[kindOfTrouble] ?? ""
     actionText: qsTr("Try now")
     onActed: ExchangeModel.tryNow()
 }
