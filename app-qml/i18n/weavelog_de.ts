@@ -215,7 +215,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler an der Annahme.</translation>
     </message>
     <message numerus="yes">
         <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
-        <translation>Sie haben nicht zugestimmt, dass ihr Verlauf an diesen Raum geht: %1. Fragen Sie sie am Tisch; auf ihrer Karte dort steht die Frage.</translation>
+        <translation>Sie haben nicht zugestimmt, dass ihr Verlauf an diesen Raum geht: %1. Fragen Sie sie an der Annahme; auf ihrer Karte dort steht die Frage.</translation>
     </message>
     <message>
         <source>Entry list</source>
@@ -2698,7 +2698,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler an der Annahme.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -7371,7 +7371,7 @@
     </message>
     <message>
         <source>Every job of the event stands here under its stage, from taken in to handed over.</source>
-        <translation>Jeder Auftrag der Veranstaltung steht hier unter seinem Stand, von angenommen bis ausgegeben.</translation>
+        <translation>Jeder Auftrag des Turniers steht hier unter seinem Stand, von angenommen bis ausgegeben.</translation>
     </message>
     <message>
         <source>Tag %1: %2</source>

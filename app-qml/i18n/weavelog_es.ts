@@ -680,8 +680,8 @@
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
-            <numerusform>%n medición queda fuera: en la escala propia del aparato, o nada parecida a esta raqueta.</numerusform>
-            <numerusform>%n mediciones quedan fuera: en la escala propia del aparato, o nada parecidas a esta raqueta.</numerusform>
+            <numerusform>%n medición queda fuera: en la escala propia del dispositivo, o nada parecida a esta raqueta.</numerusform>
+            <numerusform>%n mediciones quedan fuera: en la escala propia del dispositivo, o nada parecidas a esta raqueta.</numerusform>
         </translation>
     </message>
     <message>
@@ -4055,7 +4055,7 @@
     <name>KeepCard</name>
     <message>
         <source>Players&apos; books on the event server</source>
-        <translation>Cuadernos de jugadores en el servidor del torneo</translation>
+        <translation>Libros de jugadores en el servidor del torneo</translation>
     </message>
     <message>
         <source>It keeps them. Tablets keep their own in any case.</source>
@@ -4082,7 +4082,7 @@
     </message>
     <message>
         <source>Rule for players&apos; books set</source>
-        <translation>Regla para los cuadernos fijada</translation>
+        <translation>Regla para los libros fijada</translation>
     </message>
     <message>
         <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
@@ -5224,7 +5224,7 @@
     </message>
     <message>
         <source>Join the Wi-Fi that the other one is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
-        <translation>Entre en la Wi-Fi del otro aparato y espere un momento; o escriba abajo su dirección. El código está en su pantalla o lo tiene el jefe de la sala.</translation>
+        <translation>Entre en la Wi-Fi del otro dispositivo y espere un momento; o escriba abajo su dirección. El código está en su pantalla o lo tiene el jefe de la sala.</translation>
     </message>
 </context>
 <context>
@@ -5743,7 +5743,7 @@
     </message>
     <message>
         <source>Choose it again, or copy it to this device first.</source>
-        <translation>Elíjalo otra vez o cópielo antes a este aparato.</translation>
+        <translation>Elíjalo otra vez o cópielo antes a este dispositivo.</translation>
     </message>
     <message>
         <source>The file is too large. Split it, or leave out what is not needed.</source>
@@ -7239,7 +7239,7 @@
     </message>
     <message>
         <source>Unit on the instrument</source>
-        <translation>Unidad del aparato</translation>
+        <translation>Unidad del dispositivo</translation>
     </message>
     <message>
         <source>Its own scale</source>
@@ -9128,7 +9128,7 @@
     </message>
     <message>
         <source>This device has no microphone. Choose a recording instead (WAV).</source>
-        <translation>Este aparato no tiene micrófono. Elija en su lugar una grabación (WAV).</translation>
+        <translation>Este dispositivo no tiene micrófono. Elija en su lugar una grabación (WAV).</translation>
     </message>
     <message>
         <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>

@@ -169,7 +169,7 @@
     </message>
     <message>
         <source>Everybody else on this tablet stayed too; the event server does not learn of them.</source>
-        <translation>Tous les autres de cette tablette sont restés aussi ; le serveur de l’épreuve n’en apprend rien.</translation>
+        <translation>Tous les autres de cette tablette sont restés aussi ; le serveur du tournoi n’en apprend rien.</translation>
     </message>
     <message>
         <source>Have not agreed to it: %1</source>
@@ -201,8 +201,8 @@
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
         <translation>
-            <numerusform>Mis de côté : %n écriture</numerusform>
-            <numerusform>Mis de côté : %n écritures</numerusform>
+            <numerusform>Mis de côté : %n entrée</numerusform>
+            <numerusform>Mis de côté : %n entrées</numerusform>
         </translation>
     </message>
     <message>
@@ -215,7 +215,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs à l’accueil.</translation>
     </message>
     <message numerus="yes">
         <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
@@ -248,7 +248,7 @@
     <name>ArrivalPage</name>
     <message>
         <source>Arriving at an event</source>
-        <translation>Arrivée à une épreuve</translation>
+        <translation>Arrivée à un tournoi</translation>
     </message>
     <message>
         <source>Not connected just now</source>
@@ -260,7 +260,7 @@
     </message>
     <message>
         <source>Meet the event server</source>
-        <translation>Rencontrer le serveur de l’épreuve</translation>
+        <translation>Rencontrer le serveur du tournoi</translation>
     </message>
     <message>
         <source>The entry list comes over</source>
@@ -370,7 +370,7 @@
     </message>
     <message>
         <source>to events that they enter</source>
-        <translation>pour les épreuves où ils s’inscrivent</translation>
+        <translation>pour les tournois où ils s’inscrivent</translation>
     </message>
     <message>
         <source>to any room</source>
@@ -382,7 +382,7 @@
     </message>
     <message>
         <source>Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
-        <translation>L’historique des joueurs cochés va au serveur de l’épreuve ; il n’apprend rien de personne d’autre.</translation>
+        <translation>L’historique des joueurs cochés va au serveur du tournoi ; il n’apprend rien de personne d’autre.</translation>
     </message>
     <message numerus="yes">
         <source>%n player(s) stay(s) here</source>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>This event has no entry list yet</source>
-        <translation>Cette épreuve n’a pas encore de liste des inscrits</translation>
+        <translation>Ce tournoi n’a pas encore de liste des inscrits</translation>
     </message>
     <message>
         <source>Coming and going</source>
@@ -511,7 +511,7 @@
     </message>
     <message>
         <source>Has not agreed that this history goes to other events: ask the player</source>
-        <translation>N’a pas accepté que cet historique passe à d’autres épreuves : demandez au joueur</translation>
+        <translation>N’a pas accepté que cet historique passe à d’autres tournois : demandez au joueur</translation>
     </message>
     <message>
         <source>Both have it</source>
@@ -2698,7 +2698,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs à l’accueil.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -2706,7 +2706,7 @@
     </message>
     <message>
         <source>Arriving at an event</source>
-        <translation>Arrivée à une épreuve</translation>
+        <translation>Arrivée à un tournoi</translation>
     </message>
     <message>
         <source>It goes on where it stopped.</source>
@@ -2714,7 +2714,7 @@
     </message>
     <message>
         <source>Step by step: the event server, its entry list, who of it is known here, what goes across, and what came of it.</source>
-        <translation>Pas à pas : le serveur de l’épreuve, sa liste des inscrits, qui est connu ici, ce qui part, et ce qui en est sorti.</translation>
+        <translation>Pas à pas : le serveur du tournoi, sa liste des inscrits, qui est connu ici, ce qui part, et ce qui en est sorti.</translation>
     </message>
     <message>
         <source>Go on with the arrival</source>
@@ -2742,8 +2742,8 @@
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
         <translation>
-            <numerusform>Mis de côté : %n écriture</numerusform>
-            <numerusform>Mis de côté : %n écritures</numerusform>
+            <numerusform>Mis de côté : %n entrée</numerusform>
+            <numerusform>Mis de côté : %n entrées</numerusform>
         </translation>
     </message>
     <message>
@@ -2784,7 +2784,7 @@
     </message>
     <message>
         <source>Work goes on without one. Pair when you arrive at an event.</source>
-        <translation>Le travail continue sans lui. Associez la tablette en arrivant à une épreuve.</translation>
+        <translation>Le travail continue sans lui. Associez la tablette en arrivant à un tournoi.</translation>
     </message>
     <message>
         <source>Pairing ...</source>
@@ -3887,7 +3887,7 @@
     </message>
     <message>
         <source>Code of the event server %1</source>
-        <translation>Code du serveur de l’épreuve %1</translation>
+        <translation>Code du serveur du tournoi %1</translation>
     </message>
 </context>
 <context>
@@ -3947,7 +3947,7 @@
     </message>
     <message>
         <source>Only this event</source>
-        <translation>Cette épreuve seulement</translation>
+        <translation>Ce tournoi seulement</translation>
     </message>
     <message>
         <source>No racket was ever taken in here</source>
@@ -4055,7 +4055,7 @@
     <name>KeepCard</name>
     <message>
         <source>Players&apos; books on the event server</source>
-        <translation>Carnets des joueurs sur le serveur du tournoi</translation>
+        <translation>Livres des joueurs sur le serveur du tournoi</translation>
     </message>
     <message>
         <source>It keeps them. Tablets keep their own in any case.</source>
@@ -4082,7 +4082,7 @@
     </message>
     <message>
         <source>Rule for players&apos; books set</source>
-        <translation>Règle pour les carnets fixée</translation>
+        <translation>Règle pour les livres fixée</translation>
     </message>
     <message>
         <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
@@ -4799,7 +4799,7 @@
     </message>
     <message>
         <source>There is no event there: only whom you tick goes across, and what is newer of them whenever the two meet again.</source>
-        <translation>Il n’y a pas d’épreuve là-bas : ne passent que ceux que vous cochez, et ce qu’ils ont de plus récent quand les deux se retrouvent.</translation>
+        <translation>Il n’y a pas de tournoi là-bas : ne passent que ceux que vous cochez, et ce qu’ils ont de plus récent quand les deux se retrouvent.</translation>
     </message>
     <message numerus="yes">
         <source>Give %n player(s)</source>
@@ -5216,7 +5216,7 @@
     </message>
     <message>
         <source>Event servers, and tablets that let others in, on this network. Only pairing proves who they are.</source>
-        <translation>Serveurs d’épreuve, et tablettes qui laissent entrer les autres, dans ce réseau. Seule l’association prouve qui ils sont.</translation>
+        <translation>Serveurs de tournoi, et tablettes qui laissent entrer les autres, dans ce réseau. Seule l’association prouve qui ils sont.</translation>
     </message>
     <message>
         <source>Nobody answers here.</source>
@@ -5503,7 +5503,7 @@
     </message>
     <message>
         <source>For a tablet that works in this room: it exchanges with the event server from then on, whether this tablet is here or not.</source>
-        <translation>Pour une tablette qui travaille dans cette salle : elle échange dès lors avec le serveur de l’épreuve, que cette tablette soit là ou non.</translation>
+        <translation>Pour une tablette qui travaille dans cette salle : elle échange dès lors avec le serveur du tournoi, que cette tablette soit là ou non.</translation>
     </message>
     <message>
         <source>For a colleague, or where no event server can be reached: it exchanges with this very tablet, in one Wi-Fi and as long as this is on.</source>
@@ -5542,7 +5542,7 @@
     </message>
     <message>
         <source>With an event server, or with a tablet that lets others in. It shows a code and five words, good for fifteen minutes and one tablet.</source>
-        <translation>Avec un serveur d’épreuve, ou une tablette qui laisse entrer les autres. Il montre un code et cinq mots, valables quinze minutes et pour une tablette.</translation>
+        <translation>Avec un serveur de tournoi, ou une tablette qui laisse entrer les autres. Il montre un code et cinq mots, valables quinze minutes et pour une tablette.</translation>
     </message>
     <message>
         <source>Its address</source>
@@ -6139,7 +6139,7 @@
     </message>
     <message>
         <source>Waiting for the event server</source>
-        <translation>En attente du serveur de l’épreuve</translation>
+        <translation>En attente du serveur du tournoi</translation>
     </message>
     <message>
         <source>Fetch photo %1</source>
@@ -6174,11 +6174,11 @@
     </message>
     <message>
         <source>The event server runs an earlier version, which hands on no pictures.</source>
-        <translation>Le serveur de l’épreuve a une version antérieure, qui ne transmet pas d’images.</translation>
+        <translation>Le serveur du tournoi a une version antérieure, qui ne transmet pas d’images.</translation>
     </message>
     <message>
         <source>The event server may not hand this picture on.</source>
-        <translation>Le serveur de l’épreuve n’a pas le droit de transmettre cette image.</translation>
+        <translation>Le serveur du tournoi n’a pas le droit de transmettre cette image.</translation>
     </message>
     <message>
         <source>There is no space left for pictures on this tablet.</source>
@@ -6206,7 +6206,7 @@
     </message>
     <message>
         <source>This tablet is not connected to an event server.</source>
-        <translation>Cette tablette n’est reliée à aucun serveur d’épreuve.</translation>
+        <translation>Cette tablette n’est reliée à aucun serveur de tournoi.</translation>
     </message>
     <message>
         <source>Connect it under Exchange, then fetch the picture.</source>
@@ -6347,7 +6347,7 @@
     </message>
     <message>
         <source>Who has this book</source>
-        <translation>Qui a ce carnet</translation>
+        <translation>Qui a ce livre</translation>
     </message>
     <message>
         <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
@@ -7412,7 +7412,7 @@
     </message>
     <message>
         <source>There is no event yet</source>
-        <translation>Il n’y a pas encore d’épreuve</translation>
+        <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
