@@ -2346,7 +2346,7 @@
     </message>
     <message>
         <source>Its role</source>
-        <translation>Seine Aufgabe</translation>
+        <translation>Seine Rolle</translation>
     </message>
     <message>
         <source>Head</source>
@@ -2424,10 +2424,10 @@
         <translation>seit %1</translation>
     </message>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n Eintrag später</numerusform>
-            <numerusform>%n Einträge später</numerusform>
+            <numerusform>%n Eintrag kam danach</numerusform>
+            <numerusform>%n Einträge kamen danach</numerusform>
         </translation>
     </message>
 </context>
@@ -2808,7 +2808,7 @@
     </message>
     <message>
         <source>This tablet&apos;s role there: %1</source>
-        <translation>Aufgabe dieses Tablets dort: %1</translation>
+        <translation>Rolle dieses Tablets dort: %1</translation>
     </message>
     <message>
         <source>Players coming in; those that are here can be used already</source>
@@ -3848,7 +3848,7 @@
     </message>
     <message>
         <source>Bring in a file</source>
-        <translation>Eine Datei hereinholen</translation>
+        <translation>Datei aufnehmen</translation>
     </message>
     <message>
         <source>Try again</source>
@@ -3859,7 +3859,7 @@
     <name>InvitePart</name>
     <message>
         <source>Its role</source>
-        <translation>Seine Aufgabe</translation>
+        <translation>Seine Rolle</translation>
     </message>
     <message>
         <source>Head</source>

@@ -321,10 +321,10 @@
 <context>
     <name>DevicesCard</name>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n entry later</numerusform>
-            <numerusform>%n entries later</numerusform>
+            <numerusform>%n entry came later</numerusform>
+            <numerusform>%n entries came later</numerusform>
         </translation>
     </message>
 </context>

@@ -2401,7 +2401,7 @@
     </message>
     <message>
         <source>Touch one to give it another name or role, or to shut it out.</source>
-        <translation>Toque una para darle otro nombre o función, o para excluirla.</translation>
+        <translation>Toque una para darle otro nombre o papel, o para excluirla.</translation>
     </message>
     <message>
         <source>Needs a connection to the event server</source>
@@ -2424,10 +2424,10 @@
         <translation>desde el %1</translation>
     </message>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n entrada después</numerusform>
-            <numerusform>%n entradas después</numerusform>
+            <numerusform>%n entrada llegó después</numerusform>
+            <numerusform>%n entradas llegaron después</numerusform>
         </translation>
     </message>
 </context>
@@ -3848,7 +3848,7 @@
     </message>
     <message>
         <source>Bring in a file</source>
-        <translation>Traer un archivo</translation>
+        <translation>Recibir un archivo</translation>
     </message>
     <message>
         <source>Try again</source>
