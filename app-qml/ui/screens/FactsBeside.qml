@@ -67,12 +67,14 @@ Column {
                 text: line.modelData.text
             }
             Words {
+                objectName: "left " + line.modelData.key
                 visible: facts.wide
                 width: facts.half
                 color: facts.ink
                 text: facts.shown(line.one)
             }
             Words {
+                objectName: "right " + line.modelData.key
                 width: facts.wide ? facts.half : facts.width - facts.labels - Theme.gap
                 meaning: differs ? Words.Strong : Words.Body
                 color: differs ? Theme.colour.attention : facts.ink
