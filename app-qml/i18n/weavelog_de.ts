@@ -2338,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Ausgeschlossen seit %1. Mit einem neuen Code kommt es wieder herein; was es geschrieben hat, bleibt.</translation>
+        <translation>Ausgeschlossen seit %1 – mit einem neuen Code kommt es wieder herein; was es geschrieben hat, bleibt.</translation>
     </message>
     <message>
         <source>Name</source>

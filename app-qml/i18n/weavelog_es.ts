@@ -2338,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Excluida desde el %1. Vuelve a entrar con un código nuevo; lo que escribió se queda.</translation>
+        <translation>Excluida desde el %1; vuelve a entrar con un código nuevo; lo que escribió se queda.</translation>
     </message>
     <message>
         <source>Name</source>

@@ -2338,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Exclue depuis le %1. Elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
+        <translation>Exclue depuis le %1 ; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
     </message>
     <message>
         <source>Name</source>
