@@ -6,6 +6,7 @@
 
 #include "app-qml/view/carry_words.h"
 #include "app-qml/view/provided.h"
+#include "core/model/fields.h"
 #include "sync/net/exchange_guest.h"
 
 MetModel::MetModel(AppDevice& device, QObject* parent) : QObject(parent), device_(device), choice_(device.work(), this) {

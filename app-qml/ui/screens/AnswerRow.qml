@@ -9,7 +9,7 @@ Basic.RadioButton {
     id: row
 
     property string detail
-    property Component more  // below the detail; nothing usually
+    property alias more: below.data  // below the detail; nothing usually
 
     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + topPadding + bottomPadding)
     topPadding: Theme.tight
@@ -67,10 +67,9 @@ Basic.RadioButton {
                 color: row.checked ? Theme.colour.onChosen : Theme.colour.quietInk
                 Accessible.ignored: true
             }
-            Loader {
+            Column {
+                id: below
                 Layout.fillWidth: true
-                visible: item
-                sourceComponent: row.more
             }
         }
     }

@@ -79,7 +79,7 @@ Column {
         objectName: "listFacts"
         width: row.width
         visible: row.asks && !row.beside
-        right: row.facts
+        here: row.facts
     }
     Repeater {
         model: row.sent ? [] : row.candidates
@@ -95,16 +95,15 @@ Column {
             candidate: modelData
             compared: row.asks && !none
             sure: row.band === ArrivalModel.Known
-            more: compared ? table : null
-            Component {
-                id: table
-                FactsBeside {
-                    left: row.facts
-                    right: answer.modelData.facts
-                    wide: row.beside
-                    ink: answer.checked ? Theme.colour.onChosen : Theme.colour.ink
-                    quietInk: answer.checked ? Theme.colour.onChosen : Theme.colour.quietInk
-                }
+            more: FactsBeside {
+                width: parent?.width ?? 0
+                visible: answer.compared
+                list: row.facts
+                here: answer.modelData.facts ?? {}
+                wide: row.beside
+                ink: answer.checked ? Theme.colour.onChosen : Theme.colour.ink
+                otherInk: answer.checked ? Theme.colour.onChosen : Theme.colour.attention
+                quietInk: answer.checked ? Theme.colour.onChosen : Theme.colour.quietInk
             }
             heading: !row.asksForLink ? "" : none ? qsTr("None of these: the room's %1 is somebody else").arg(modelData.name) : ""
             about: none ? "" : !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player") : modelData.room

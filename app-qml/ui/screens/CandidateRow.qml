@@ -15,7 +15,7 @@ AnswerRow {
 
     text: heading.length > 0 ? heading : candidate.name
     detail: heading.length > 0 ? "" : Listing.said([inShort, about,
-        candidate.like.length > 0 && !sure ? qsTr("Alike: %1").arg(candidate.like) : "",
+        candidate.like.length > 0 && !sure && !compared ? qsTr("Alike: %1").arg(candidate.like) : "",
         candidate.unlike.length > 0 ? qsTr("Differs: %1").arg(candidate.unlike) : "",
         candidate.othersAlike && !sure ? qsTr("Others are alike: a relative, or somebody of the same name") : ""]).join("\n")
 }

@@ -8,21 +8,23 @@ import Weavelog.Theme
 Column {
     id: facts
 
-    property var left: ({})    // as factsShown() gives it; without it only `right` is shown
-    property var right: ({})
+    property var list: ({})    // as factsShown() gives it; without it only `here` is shown
+    property var here: ({})
     property bool wide: false
     property color ink: Theme.colour.ink
     property color quietInk: Theme.colour.quietInk
+    property color otherInk: Theme.colour.attention  // where they differ
 
     readonly property var rows: [
         { key: "name", text: qsTr("Name") }, { key: "born", text: qsTr("Born") }, { key: "country", text: qsTr("Country") },
         { key: "rackets", text: qsTr("Rackets") }, { key: "setup", text: qsTr("Last setup") }, { key: "seen", text: qsTr("Last seen") }
-    ].filter(one => said(left, one.key).length > 0 || said(right, one.key).length > 0)
+    ].filter(one => said(list, one.key).length > 0 || said(here, one.key).length > 0)
 
     function said(of, key) { return of[key] ?? ""; }
     function shown(text) { return text.length > 0 ? text : "–"; }
 
     spacing: 2
+    topPadding: Theme.tight
 
     FontMetrics {
         id: metrics
@@ -56,12 +58,13 @@ Column {
         Row {
             id: line
             required property var modelData
-            readonly property string one: facts.said(facts.left, modelData.key)
-            readonly property string other: facts.said(facts.right, modelData.key)
+            readonly property string one: facts.said(facts.list, modelData.key)
+            readonly property string other: facts.said(facts.here, modelData.key)
             spacing: Theme.gap
 
             Words {
                 width: facts.labels
+                topPadding: 2
                 meaning: Words.Caption
                 color: facts.quietInk
                 text: line.modelData.text
@@ -77,7 +80,7 @@ Column {
                 objectName: "right " + line.modelData.key
                 width: facts.wide ? facts.half : facts.width - facts.labels - Theme.gap
                 meaning: differs ? Words.Strong : Words.Body
-                color: differs ? Theme.colour.attention : facts.ink
+                color: differs ? facts.otherInk : facts.ink
                 text: facts.shown(line.other)
                 readonly property bool differs: line.one.length > 0 && line.other.length > 0 && line.one !== line.other
             }
