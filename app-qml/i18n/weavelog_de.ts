@@ -209,32 +209,24 @@
         <source>They broke a rule and were not taken over; the exchange shows them.</source>
         <translation>Sie verletzen eine Regel und wurden nicht übernommen; der Abgleich zeigt sie.</translation>
     </message>
-    <message numerus="yes">
-        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
-        <translation>
-            <numerusform>Beide halten dasselbe, in %n Buch. Der Turnierserver nennt dieselben Worte: vergleichen Sie.</numerusform>
-            <numerusform>Beide halten dasselbe, in %n Büchern. Der Turnierserver nennt dieselben Worte: vergleichen Sie.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Some books could not be made equal</source>
         <translation>Einige Bücher konnten nicht abgeglichen werden</translation>
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler an der Annahme.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Beide haben dasselbe, in %n Buch. Die andere Seite nennt dieselben Wörter: vergleichen Sie.</numerusform>
+            <numerusform>Beide haben dasselbe, in %n Büchern. Die andere Seite nennt dieselben Wörter: vergleichen Sie.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>ArrivalMeet</name>
-    <message>
-        <source>A server that this tablet knows</source>
-        <translation>Ein Server, den dieses Tablet kennt</translation>
-    </message>
-    <message>
-        <source>Paired before: it only has to be met again.</source>
-        <translation>Schon gekoppelt: er muss nur wiedergefunden werden.</translation>
-    </message>
     <message>
         <source>Pairing ...</source>
         <translation>Wird gekoppelt ...</translation>
@@ -242,6 +234,14 @@
     <message>
         <source>Scan the code with the camera</source>
         <translation>Den Code mit der Kamera scannen</translation>
+    </message>
+    <message>
+        <source>Met before</source>
+        <translation>Schon bekannt</translation>
+    </message>
+    <message>
+        <source>Paired already: it only has to be met again.</source>
+        <translation>Schon gekoppelt: ein Tippen genügt.</translation>
     </message>
 </context>
 <context>
@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
-        <translation>Sie haben nicht zugestimmt, dass ihr Verlauf an diesen Raum geht: %1. Fragen Sie sie am Tisch; auf ihrer Karte dort steht die Frage.</translation>
+        <translation>Sie haben nicht zugestimmt, dass ihr Verlauf an diesen Raum geht: %1. Fragen Sie sie an der Annahme; auf ihrer Karte dort steht die Frage.</translation>
     </message>
     <message>
         <source>Entry list</source>
@@ -1815,6 +1815,13 @@
         <source>not known to be at that event</source>
         <translation>ist nicht als Teilnehmer dieses Turniers bekannt</translation>
     </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiterer</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CautionNotes</name>
@@ -1923,6 +1930,13 @@
     </message>
 </context>
 <context>
+    <name>CodeShown</name>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>Unter %1, bis %2</translation>
+    </message>
+</context>
+<context>
     <name>CodeSquare</name>
     <message>
         <source>Code to scan</source>
@@ -1941,6 +1955,78 @@
     <message>
         <source>Consent of %1</source>
         <translation>Einwilligung von %1</translation>
+    </message>
+</context>
+<context>
+    <name>CsvWords</name>
+    <message>
+        <source>The file is larger than %1. Split it, or leave out what is not needed.</source>
+        <translation>Die Datei ist größer als %1. Teilen Sie sie, oder lassen Sie weg, was nicht nötig ist.</translation>
+    </message>
+    <message>
+        <source>Its letters can’t be read. Save the file as UTF-8.</source>
+        <translation>Die Schrift lässt sich nicht lesen. Speichern Sie die Datei als UTF-8.</translation>
+    </message>
+    <message>
+        <source>This is no text. Choose a table saved as CSV.</source>
+        <translation>Das ist kein Text. Wählen Sie eine als CSV gespeicherte Tabelle.</translation>
+    </message>
+    <message>
+        <source>A letter can’t be read. Save the file as UTF-8, or choose its encoding.</source>
+        <translation>Ein Buchstabe lässt sich nicht lesen. Speichern Sie die Datei als UTF-8, oder wählen Sie ihre Schrift.</translation>
+    </message>
+    <message>
+        <source>The file is empty. Choose one whose first line names the columns.</source>
+        <translation>Die Datei ist leer. Wählen Sie eine, deren erste Zeile die Spalten nennt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n row(s). Split the file.</source>
+        <translation>
+            <numerusform>Es ist mehr als %n Zeile. Teilen Sie die Datei.</numerusform>
+            <numerusform>Es sind mehr als %n Zeilen. Teilen Sie die Datei.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n column(s). Leave out what is not needed.</source>
+        <translation>
+            <numerusform>Es ist mehr als %n Spalte. Lassen Sie weg, was nicht nötig ist.</numerusform>
+            <numerusform>Es sind mehr als %n Spalten. Lassen Sie weg, was nicht nötig ist.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The field is too long. Shorten it, or look for a missing quotation mark.</source>
+        <translation>Das Feld ist zu lang. Kürzen Sie es, oder suchen Sie ein fehlendes Anführungszeichen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The row has %n field(s)</source>
+        <translation>
+            <numerusform>Die Zeile hat %n Feld</numerusform>
+            <numerusform>Die Zeile hat %n Felder</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the first line %1. A separator is missing or too many, or a field that holds one needs quotation marks.</source>
+        <translation>die erste %1. Ein Trennzeichen fehlt oder ist zu viel, oder ein Feld, das eines enthält, braucht Anführungszeichen.</translation>
+    </message>
+    <message>
+        <source>A quotation mark stands inside a field. Put the whole field in quotation marks and double those inside it.</source>
+        <translation>In einem Feld steht ein Anführungszeichen. Setzen Sie das ganze Feld in Anführungszeichen und verdoppeln Sie die darin.</translation>
+    </message>
+    <message>
+        <source>Text stands after the closing quotation mark. Double the quotation marks inside a field.</source>
+        <translation>Nach dem schließenden Anführungszeichen steht noch Text. Verdoppeln Sie Anführungszeichen in einem Feld.</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens here and is never closed.</source>
+        <translation>Hier beginnt ein Anführungszeichen und endet nie.</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
     </message>
 </context>
 <context>
@@ -2252,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Ausgeschlossen seit %1. Mit einem neuen Code kommt es wieder herein; was es geschrieben hat, bleibt.</translation>
+        <translation>Ausgeschlossen seit %1 – mit einem neuen Code kommt es wieder herein; was es geschrieben hat, bleibt.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2260,7 +2346,7 @@
     </message>
     <message>
         <source>Its role</source>
-        <translation>Seine Aufgabe</translation>
+        <translation>Seine Rolle</translation>
     </message>
     <message>
         <source>Head</source>
@@ -2338,10 +2424,10 @@
         <translation>seit %1</translation>
     </message>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n Eintrag später</numerusform>
-            <numerusform>%n Einträge später</numerusform>
+            <numerusform>%n Eintrag kam danach</numerusform>
+            <numerusform>%n Einträge kamen danach</numerusform>
         </translation>
     </message>
 </context>
@@ -2566,6 +2652,21 @@
     </message>
 </context>
 <context>
+    <name>ExchangeModel</name>
+    <message>
+        <source>That is no whole code. Scan it once more, or type the five words.</source>
+        <translation>Das ist kein ganzer Code. Scannen Sie ihn noch einmal, oder tippen Sie die fünf Wörter.</translation>
+    </message>
+    <message>
+        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
+        <translation>Das sind nicht die fünf Wörter eines Codes. Jedes hat fünf Buchstaben; vergleichen Sie Buchstabe für Buchstabe.</translation>
+    </message>
+    <message>
+        <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
+        <translation>Das ist keine Adresse. Eine sieht aus wie desk.local oder 192.168.1.20:26110.</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
@@ -2578,10 +2679,6 @@
     <message>
         <source>This tablet&apos;s clock or theirs is off by %1</source>
         <translation>Die Uhr dieses Tablets oder die andere geht um %1 falsch</translation>
-    </message>
-    <message>
-        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
-        <translation>Die Uhr des Turnierservers geht vor. Sehen Sie beide an und stellen Sie die falsche; verloren geht inzwischen nichts.</translation>
     </message>
     <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
@@ -2601,7 +2698,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler am Tisch.</translation>
+        <translation>Eine Seite darf sie nicht weitergeben oder hält sie anders. Nichts ist verloren, und alles andere ist übertragen; vergleichen Sie diese Spieler an der Annahme.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -2674,6 +2771,10 @@
             <numerusform>%n Tage</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>Die andere Uhr geht vor. Sehen Sie beide an und stellen Sie die falsche; inzwischen geht nichts verloren.</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2707,7 +2808,7 @@
     </message>
     <message>
         <source>This tablet&apos;s role there: %1</source>
-        <translation>Aufgabe dieses Tablets dort: %1</translation>
+        <translation>Rolle dieses Tablets dort: %1</translation>
     </message>
     <message>
         <source>Players coming in; those that are here can be used already</source>
@@ -2746,28 +2847,12 @@
 <context>
     <name>ExchangeTrouble</name>
     <message>
-        <source>The event server is out of reach</source>
-        <translation>Der Turnierserver ist nicht zu erreichen</translation>
-    </message>
-    <message>
-        <source>The event server shows another certificate</source>
-        <translation>Der Turnierserver zeigt ein anderes Zertifikat</translation>
-    </message>
-    <message>
-        <source>The event server does not know this tablet</source>
-        <translation>Der Turnierserver kennt dieses Tablet nicht</translation>
-    </message>
-    <message>
         <source>The code does not hold</source>
         <translation>Der Code stimmt nicht</translation>
     </message>
     <message>
         <source>The code has expired</source>
         <translation>Der Code ist abgelaufen</translation>
-    </message>
-    <message>
-        <source>The event server refuses this tablet</source>
-        <translation>Der Turnierserver weist dieses Tablet ab</translation>
     </message>
     <message>
         <source>The other side speaks a newer protocol</source>
@@ -2786,24 +2871,8 @@
         <translation>Der Austausch ist stehen geblieben</translation>
     </message>
     <message>
-        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
-        <translation>Die Arbeit geht weiter; das Tablet versucht es von selbst wieder. Ist es im Netz des Turniers, und stimmt die Adresse?</translation>
-    </message>
-    <message>
         <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
         <translation>Es ist nicht der, mit dem dieses Tablet gekoppelt wurde, oder er wurde neu aufgesetzt. Fragen Sie die Leitung und koppeln Sie nur dann neu.</translation>
-    </message>
-    <message>
-        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
-        <translation>Bitten Sie die Leitung um einen neuen Code und koppeln Sie neu. Auf diesem Tablet geht nichts verloren.</translation>
-    </message>
-    <message>
-        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
-        <translation>Vergleichen Sie ihn Wort für Wort mit dem Bildschirm des Servers, oder holen Sie einen neuen.</translation>
-    </message>
-    <message>
-        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
-        <translation>Holen Sie am Server einen neuen: Ein Code gilt fünfzehn Minuten und für ein Tablet.</translation>
     </message>
     <message>
         <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
@@ -2814,20 +2883,87 @@
         <translation>Aktualisieren Sie Weavelog auf dem älteren Gerät. Bis dahin geht die Arbeit weiter.</translation>
     </message>
     <message>
-        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
-        <translation>Stellen Sie die Uhr dieses Tablets und sehen Sie nach der des Servers.</translation>
-    </message>
-    <message>
         <source>Make room; nothing that was confirmed is lost. Then try again.</source>
         <translation>Schaffen Sie Platz; nichts Bestätigtes geht verloren. Dann noch einmal versuchen.</translation>
     </message>
     <message>
-        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
-        <translation>Versuchen Sie es wieder; bleibt es dabei, zeigen Sie die Zeile darunter der Person, die den Server betreut.</translation>
-    </message>
-    <message>
         <source>Try now</source>
         <translation>Jetzt versuchen</translation>
+    </message>
+    <message>
+        <source>The other side is out of reach</source>
+        <translation>Die andere Seite ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>The other side shows another certificate</source>
+        <translation>Die andere Seite zeigt ein anderes Zertifikat</translation>
+    </message>
+    <message>
+        <source>The other side does not know this tablet</source>
+        <translation>Die andere Seite kennt dieses Tablet nicht</translation>
+    </message>
+    <message>
+        <source>The other side refuses this tablet</source>
+        <translation>Die andere Seite weist dieses Tablet ab</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Are both in one network, and is the address right?</source>
+        <translation>Die Arbeit geht weiter; dieses Tablet versucht es von selbst wieder. Sind beide im selben Netz, und stimmt die Adresse?</translation>
+    </message>
+    <message>
+        <source>Ask for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Lassen Sie sich einen neuen Code geben und koppeln Sie neu. Auf diesem Tablet geht nichts verloren.</translation>
+    </message>
+    <message>
+        <source>Compare it with the other screen word by word, or ask for a new one.</source>
+        <translation>Vergleichen Sie ihn Wort für Wort mit dem anderen Bildschirm, oder lassen Sie sich einen neuen geben.</translation>
+    </message>
+    <message>
+        <source>Ask for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Lassen Sie sich einen neuen geben: ein Code gilt fünfzehn Minuten und für ein Tablet.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at the other one.</source>
+        <translation>Stellen Sie die Uhr dieses Tablets, und sehen Sie auch nach der anderen.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Versuchen Sie es noch einmal; bleibt es dabei, zeigen Sie die Zeile unten dem, der sich um die Tablets kümmert.</translation>
+    </message>
+</context>
+<context>
+    <name>FactsBeside</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>Geboren</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Schläger</translation>
+    </message>
+    <message>
+        <source>Last setup</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Last seen</source>
+        <translation>Zuletzt da</translation>
+    </message>
+    <message>
+        <source>On the entry list</source>
+        <translation>Auf der Meldeliste</translation>
+    </message>
+    <message>
+        <source>Known here</source>
+        <translation>Hier bekannt</translation>
     </message>
 </context>
 <context>
@@ -3255,85 +3391,6 @@
     </message>
 </context>
 <context>
-    <name>HostCard</name>
-    <message>
-        <source>Let others exchange with this tablet</source>
-        <translation>Andere mit diesem Tablet abgleichen lassen</translation>
-    </message>
-    <message>
-        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
-        <translation>Ohne Turnierserver: im selben WLAN oder in einem, das dieses Tablet öffnet. Was Spieler erlaubt haben, gilt auch hier.</translation>
-    </message>
-    <message>
-        <source>What they get</source>
-        <translation>Was sie bekommen</translation>
-    </message>
-    <message>
-        <source>This event</source>
-        <translation>Dieses Turnier</translation>
-    </message>
-    <message>
-        <source>Chosen players</source>
-        <translation>Ausgewählte Spieler</translation>
-    </message>
-    <message>
-        <source>Nothing</source>
-        <translation>Nichts</translation>
-    </message>
-    <message>
-        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
-        <translation>%1 und seine Spieler; sie arbeiten dort mit diesem Tablet, und beide sehen, was das andere tut.</translation>
-    </message>
-    <message>
-        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
-        <translation>Die Bücher der ausgewählten Spieler und was sie selbst mitbringen. Von anderen erfahren sie nichts.</translation>
-    </message>
-    <message>
-        <source>What they bring comes here; they learn of nobody here.</source>
-        <translation>Was sie mitbringen, kommt hierher; von hier erfahren sie nichts.</translation>
-    </message>
-    <message>
-        <source>Let them</source>
-        <translation>Zulassen</translation>
-    </message>
-    <message>
-        <source>Others reach this tablet at %1</source>
-        <translation>Andere erreichen dieses Tablet unter %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Without a code may come: %1</source>
-        <translation>Noch ist niemand da. Ohne Code dürfen kommen: %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
-        <translation>Noch ist niemand da. Code machen; auf dem anderen Tablet: Abgleich, Koppeln.</translation>
-    </message>
-    <message>
-        <source>The next tablet</source>
-        <translation>Das nächste Tablet</translation>
-    </message>
-    <message>
-        <source>Gets and brings</source>
-        <translation>Bekommt und bringt</translation>
-    </message>
-    <message>
-        <source>Only gets</source>
-        <translation>Bekommt nur</translation>
-    </message>
-    <message>
-        <source>At %1, until %2</source>
-        <translation>Unter %1, bis %2</translation>
-    </message>
-    <message>
-        <source>Make a code</source>
-        <translation>Code machen</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-</context>
-<context>
     <name>HostModel</name>
     <message>
         <source>This tablet is in no network</source>
@@ -3361,11 +3418,82 @@
     </message>
 </context>
 <context>
-    <name>HostsCard</name>
+    <name>HostPart</name>
     <message>
-        <source>Known event servers</source>
-        <translation>Bekannte Turnierserver</translation>
+        <source>What they get</source>
+        <translation>Was sie bekommen</translation>
     </message>
+    <message>
+        <source>This event</source>
+        <translation>Dieses Turnier</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Ausgewählte Spieler</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 und seine Spieler; sie arbeiten dort mit diesem Tablet, und beide sehen, was das andere tut.</translation>
+    </message>
+    <message>
+        <source>The players that are ticked here, and nobody else: they do not even learn of others.</source>
+        <translation>Die hier angehakten Spieler und niemanden sonst: von anderen erfahren sie nicht einmal.</translation>
+    </message>
+    <message>
+        <source>Nothing: what they bring comes here, and they learn of nobody.</source>
+        <translation>Nichts: was sie bringen, kommt hierher, und sie erfahren von niemandem.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Andere erreichen dieses Tablet unter %1</translation>
+    </message>
+    <message>
+        <source>They get: %1</source>
+        <translation>Sie bekommen: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Noch ist niemand da. Ohne Code dürfen kommen: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet it is taken under Exchange, Pair.</source>
+        <translation>Noch ist niemand da. Machen Sie einen Code; das andere Tablet nimmt ihn unter Abgleich, Koppeln.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>Das nächste Tablet</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Bekommt und bringt</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Bekommt nur</translation>
+    </message>
+    <message>
+        <source>Code of this tablet</source>
+        <translation>Code dieses Tablets</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Code machen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
     <message>
         <source>Forget %1</source>
         <translation>%1 vergessen</translation>
@@ -3377,6 +3505,10 @@
     <message>
         <source>Forget it</source>
         <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>Paired with</source>
+        <translation>Gekoppelt mit</translation>
     </message>
 </context>
 <context>
@@ -3714,20 +3846,20 @@
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Datei aufnehmen</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
 </context>
 <context>
-    <name>InviteCard</name>
-    <message>
-        <source>Invite another tablet</source>
-        <translation>Ein weiteres Tablet einladen</translation>
-    </message>
-    <message>
-        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
-        <translation>Der Turnierserver macht einen Code für ein Tablet, gültig fünfzehn Minuten.</translation>
-    </message>
+    <name>InvitePart</name>
     <message>
         <source>Its role</source>
-        <translation>Seine Aufgabe</translation>
+        <translation>Seine Rolle</translation>
     </message>
     <message>
         <source>Head</source>
@@ -3754,8 +3886,8 @@
         <translation>Braucht eine Verbindung zum Turnierserver</translation>
     </message>
     <message>
-        <source>At %1, until %2</source>
-        <translation>Unter %1, bis %2</translation>
+        <source>Code of the event server %1</source>
+        <translation>Code des Turnierservers %1</translation>
     </message>
 </context>
 <context>
@@ -4607,6 +4739,10 @@
             <numerusform>vor %n Tagen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -4649,6 +4785,36 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 ist im Team</translation>
+    </message>
+</context>
+<context>
+    <name>MetCard</name>
+    <message>
+        <source>Give players to %1</source>
+        <translation>Spieler an %1 geben</translation>
+    </message>
+    <message>
+        <source>It lets this tablet only get players, not bring any.</source>
+        <translation>Es lässt dieses Tablet Spieler nur holen, keine bringen.</translation>
+    </message>
+    <message>
+        <source>There is no event there: only whom you tick goes across, and what is newer of them whenever the two meet again.</source>
+        <translation>Dort gibt es kein Turnier: nur wen Sie anhaken, geht hinüber, und Neueres davon, wenn sich beide wieder treffen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n player(s)</source>
+        <translation>
+            <numerusform>%n Spieler geben</numerusform>
+            <numerusform>%n Spieler geben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Give</source>
+        <translation>Geben</translation>
+    </message>
+    <message>
+        <source>Both exchange: %1</source>
+        <translation>Beide gleichen ab: %1</translation>
     </message>
 </context>
 <context>
@@ -5033,10 +5199,6 @@
         <translation>In der Nähe</translation>
     </message>
     <message>
-        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
-        <translation>Turnierserver, die in diesem Netz antworten. Erst das Koppeln beweist, wer sie sind.</translation>
-    </message>
-    <message>
         <source>Connected</source>
         <translation>Verbunden</translation>
     </message>
@@ -5049,16 +5211,20 @@
         <translation>Noch nicht gekoppelt</translation>
     </message>
     <message>
-        <source>No event server answers here.</source>
-        <translation>Hier antwortet kein Turnierserver.</translation>
-    </message>
-    <message>
         <source>Looking ...</source>
         <translation>Suche läuft ...</translation>
     </message>
     <message>
-        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
-        <translation>Gehen Sie in das WLAN des Turnierservers und warten Sie einen Moment, oder geben Sie unten seine Adresse ein. Den Code zeigt sein Bildschirm oder gibt die Leitung.</translation>
+        <source>Event servers, and tablets that let others in, on this network. Only pairing proves who they are.</source>
+        <translation>Turnierserver, und Tablets, die andere hereinlassen, in diesem Netz. Erst das Koppeln beweist, wer sie sind.</translation>
+    </message>
+    <message>
+        <source>Nobody answers here.</source>
+        <translation>Hier antwortet niemand.</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the other one is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Gehen Sie in das WLAN, in dem das andere Gerät ist, und warten Sie einen Moment; oder tippen Sie unten seine Adresse. Der Code steht auf seinem Bildschirm, oder die Leitung des Raums hat ihn.</translation>
     </message>
 </context>
 <context>
@@ -5330,22 +5496,41 @@
     </message>
 </context>
 <context>
+    <name>OthersCard</name>
+    <message>
+        <source>Let another tablet in</source>
+        <translation>Ein anderes Tablet hereinlassen</translation>
+    </message>
+    <message>
+        <source>For a tablet that works in this room: it exchanges with the event server from then on, whether this tablet is here or not.</source>
+        <translation>Für ein Tablet, das in diesem Raum arbeitet: es gleicht von da an mit dem Turnierserver ab, ob dieses Tablet da ist oder nicht.</translation>
+    </message>
+    <message>
+        <source>For a colleague, or where no event server can be reached: it exchanges with this very tablet, in one Wi-Fi and as long as this is on.</source>
+        <translation>Für Kollegen, oder wo kein Turnierserver zu erreichen ist: es gleicht mit diesem Tablet selbst ab, im selben WLAN und solange dies hier an ist.</translation>
+    </message>
+    <message>
+        <source>Where it comes in</source>
+        <translation>Wo es hereinkommt</translation>
+    </message>
+    <message>
+        <source>At the event server</source>
+        <translation>Am Turnierserver</translation>
+    </message>
+    <message>
+        <source>On this tablet</source>
+        <translation>An diesem Tablet</translation>
+    </message>
+    <message>
+        <source>This tablet lets others in as well, at %1.</source>
+        <translation>Dieses Tablet lässt auch selbst andere herein, unter %1.</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
-    <message>
-        <source>Pair with an event server</source>
-        <translation>Mit einem Turnierserver koppeln</translation>
-    </message>
-    <message>
-        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
-        <translation>Der Turnierserver zeigt einen Code und fünf Wörter. Sie gelten fünfzehn Minuten und für ein Tablet.</translation>
-    </message>
     <message>
         <source>Code or five words</source>
         <translation>Code oder fünf Wörter</translation>
-    </message>
-    <message>
-        <source>Address of the event server</source>
-        <translation>Adresse des Turnierservers</translation>
     </message>
     <message>
         <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
@@ -5354,6 +5539,14 @@
     <message>
         <source>Pair</source>
         <translation>Koppeln</translation>
+    </message>
+    <message>
+        <source>With an event server, or with a tablet that lets others in. It shows a code and five words, good for fifteen minutes and one tablet.</source>
+        <translation>Mit einem Turnierserver, oder mit einem Tablet, das andere hereinlässt. Es zeigt einen Code und fünf Wörter; sie gelten fünfzehn Minuten und für ein Tablet.</translation>
+    </message>
+    <message>
+        <source>Its address</source>
+        <translation>Seine Adresse</translation>
     </message>
 </context>
 <context>
@@ -5533,10 +5726,6 @@
         <translation>ein kürzerer Text</translation>
     </message>
     <message>
-        <source>A row can’t be read: %1</source>
-        <translation>Eine Zeile ist nicht lesbar: %1</translation>
-    </message>
-    <message>
         <source>Line %1, %2</source>
         <translation>Zeile %1, %2</translation>
     </message>
@@ -5551,6 +5740,18 @@
     <message>
         <source>“%1” is not %2.</source>
         <translation>„%1“ ist nicht: %2.</translation>
+    </message>
+    <message>
+        <source>Choose it again, or copy it to this device first.</source>
+        <translation>Wählen Sie sie noch einmal, oder kopieren Sie sie zuerst auf dieses Gerät.</translation>
+    </message>
+    <message>
+        <source>The file is too large. Split it, or leave out what is not needed.</source>
+        <translation>Die Datei ist zu groß. Teilen Sie sie, oder lassen Sie weg, was nicht nötig ist.</translation>
+    </message>
+    <message>
+        <source>Two columns are taken for the same. Say which of them it is.</source>
+        <translation>Zwei Spalten gelten als dieselbe. Sagen Sie, welche es ist.</translation>
     </message>
 </context>
 <context>
@@ -6254,8 +6455,8 @@
         <translation>Frühere Aufträge</translation>
     </message>
     <message>
-        <source>Card</source>
-        <translation>Karte</translation>
+        <source>Player card</source>
+        <translation>Spielerkarte</translation>
     </message>
 </context>
 <context>
@@ -6644,6 +6845,14 @@
     <message>
         <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
         <translation>Bei %1 liegt sie %2 % daneben (± %3, Schätzung); %4 % sind zulässig.</translation>
+    </message>
+    <message>
+        <source>There is no chart yet.</source>
+        <translation>Noch gibt es kein Diagramm.</translation>
+    </message>
+    <message>
+        <source>Wait a moment and save it again.</source>
+        <translation>Warten Sie einen Moment und speichern Sie noch einmal.</translation>
     </message>
 </context>
 <context>
@@ -7162,7 +7371,7 @@
     </message>
     <message>
         <source>Every job of the event stands here under its stage, from taken in to handed over.</source>
-        <translation>Jeder Auftrag der Veranstaltung steht hier unter seinem Stand, von angenommen bis ausgegeben.</translation>
+        <translation>Jeder Auftrag des Turniers steht hier unter seinem Stand, von angenommen bis ausgegeben.</translation>
     </message>
     <message>
         <source>Tag %1: %2</source>
@@ -7462,6 +7671,33 @@
     <message>
         <source>Somebody else</source>
         <translation>Jemand anderes</translation>
+    </message>
+</context>
+<context>
+    <name>SaveNote</name>
+    <message>
+        <source>There is something of that name that is no file; choose another name.</source>
+        <translation>So heißt dort etwas, das keine Datei ist; wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>The folder is not there; choose another one.</source>
+        <translation>Den Ordner gibt es nicht; wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>Nothing may be written there; choose another folder.</source>
+        <translation>Dort darf nichts geschrieben werden; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Is there room left? Choose another folder, or make room.</source>
+        <translation>Ist noch Platz? Wählen Sie einen anderen Ordner, oder schaffen Sie Platz.</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Gespeichert als %1</translation>
+    </message>
+    <message>
+        <source>Not saved as %1. %2</source>
+        <translation>Nicht gespeichert als %1. %2</translation>
     </message>
 </context>
 <context>

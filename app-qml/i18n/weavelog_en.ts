@@ -35,10 +35,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
+        <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
         <translation>
-            <numerusform>Both hold the same, over %n book. The event server tells the same words: compare them.</numerusform>
-            <numerusform>Both hold the same, over %n books. The event server tells the same words: compare them.</numerusform>
+            <numerusform>Both hold the same, over %n book. The other side tells the same words: compare them.</numerusform>
+            <numerusform>Both hold the same, over %n books. The other side tells the same words: compare them.</numerusform>
         </translation>
     </message>
 </context>
@@ -227,6 +227,16 @@
     </message>
 </context>
 <context>
+    <name>CarryWords</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CheckSheet</name>
     <message numerus="yes">
         <source>Done again: %n time(s)</source>
@@ -240,6 +250,30 @@
         <translation>
             <numerusform>%n item to look at</numerusform>
             <numerusform>%n items to look at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CsvWords</name>
+    <message numerus="yes">
+        <source>There are more than %n row(s). Split the file.</source>
+        <translation>
+            <numerusform>There is more than %n row. Split the file.</numerusform>
+            <numerusform>There are more than %n rows. Split the file.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n column(s). Leave out what is not needed.</source>
+        <translation>
+            <numerusform>There is more than %n column. Leave out what is not needed.</numerusform>
+            <numerusform>There are more than %n columns. Leave out what is not needed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The row has %n field(s)</source>
+        <translation>
+            <numerusform>The row has %n field</numerusform>
+            <numerusform>The row has %n fields</numerusform>
         </translation>
     </message>
 </context>
@@ -287,10 +321,10 @@
 <context>
     <name>DevicesCard</name>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n entry later</numerusform>
-            <numerusform>%n entries later</numerusform>
+            <numerusform>%n entry came later</numerusform>
+            <numerusform>%n entries came later</numerusform>
         </translation>
     </message>
 </context>
@@ -582,6 +616,16 @@
         <translation>
             <numerusform>%n day ago</numerusform>
             <numerusform>%n days ago</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MetCard</name>
+    <message numerus="yes">
+        <source>Give %n player(s)</source>
+        <translation>
+            <numerusform>Give %n player</numerusform>
+            <numerusform>Give %n players</numerusform>
         </translation>
     </message>
 </context>

@@ -209,13 +209,6 @@
         <source>They broke a rule and were not taken over; the exchange shows them.</source>
         <translation>Incumplen una regla y no se aceptaron; el intercambio las muestra.</translation>
     </message>
-    <message numerus="yes">
-        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
-        <translation>
-            <numerusform>Ambos tienen lo mismo, en %n libro. El servidor del torneo dice las mismas palabras: compárelas.</numerusform>
-            <numerusform>Ambos tienen lo mismo, en %n libros. El servidor del torneo dice las mismas palabras: compárelas.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Some books could not be made equal</source>
         <translation>Algunos libros no se pudieron igualar</translation>
@@ -224,17 +217,16 @@
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
         <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
     </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Ambos tienen lo mismo, en %n libro. El otro lado dice las mismas palabras: compárelas.</numerusform>
+            <numerusform>Ambos tienen lo mismo, en %n libros. El otro lado dice las mismas palabras: compárelas.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ArrivalMeet</name>
-    <message>
-        <source>A server that this tablet knows</source>
-        <translation>Un servidor que esta tableta conoce</translation>
-    </message>
-    <message>
-        <source>Paired before: it only has to be met again.</source>
-        <translation>Ya emparejado: solo hay que encontrarlo de nuevo.</translation>
-    </message>
     <message>
         <source>Pairing ...</source>
         <translation>Emparejando ...</translation>
@@ -242,6 +234,14 @@
     <message>
         <source>Scan the code with the camera</source>
         <translation>Escanear el código con la cámara</translation>
+    </message>
+    <message>
+        <source>Met before</source>
+        <translation>Ya conocidos</translation>
+    </message>
+    <message>
+        <source>Paired already: it only has to be met again.</source>
+        <translation>Ya emparejado: basta con tocarlo.</translation>
     </message>
 </context>
 <context>
@@ -680,8 +680,8 @@
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
-            <numerusform>%n medición queda fuera: en la escala propia del aparato, o nada parecida a esta raqueta.</numerusform>
-            <numerusform>%n mediciones quedan fuera: en la escala propia del aparato, o nada parecidas a esta raqueta.</numerusform>
+            <numerusform>%n medición queda fuera: en la escala propia del dispositivo, o nada parecida a esta raqueta.</numerusform>
+            <numerusform>%n mediciones quedan fuera: en la escala propia del dispositivo, o nada parecidas a esta raqueta.</numerusform>
         </translation>
     </message>
     <message>
@@ -1815,6 +1815,13 @@
         <source>not known to be at that event</source>
         <translation>no consta que esté en ese torneo</translation>
     </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CautionNotes</name>
@@ -1923,6 +1930,13 @@
     </message>
 </context>
 <context>
+    <name>CodeShown</name>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>En %1, hasta las %2</translation>
+    </message>
+</context>
+<context>
     <name>CodeSquare</name>
     <message>
         <source>Code to scan</source>
@@ -1941,6 +1955,78 @@
     <message>
         <source>Consent of %1</source>
         <translation>Consentimiento de %1</translation>
+    </message>
+</context>
+<context>
+    <name>CsvWords</name>
+    <message>
+        <source>The file is larger than %1. Split it, or leave out what is not needed.</source>
+        <translation>El archivo pasa de %1. Divídalo o quite lo que no haga falta.</translation>
+    </message>
+    <message>
+        <source>Its letters can’t be read. Save the file as UTF-8.</source>
+        <translation>Sus letras no se pueden leer. Guarde el archivo como UTF-8.</translation>
+    </message>
+    <message>
+        <source>This is no text. Choose a table saved as CSV.</source>
+        <translation>Esto no es texto. Elija una tabla guardada como CSV.</translation>
+    </message>
+    <message>
+        <source>A letter can’t be read. Save the file as UTF-8, or choose its encoding.</source>
+        <translation>Una letra no se puede leer. Guarde el archivo como UTF-8 o elija su codificación.</translation>
+    </message>
+    <message>
+        <source>The file is empty. Choose one whose first line names the columns.</source>
+        <translation>El archivo está vacío. Elija uno cuya primera línea nombre las columnas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n row(s). Split the file.</source>
+        <translation>
+            <numerusform>Hay más de %n fila. Divida el archivo.</numerusform>
+            <numerusform>Hay más de %n filas. Divida el archivo.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n column(s). Leave out what is not needed.</source>
+        <translation>
+            <numerusform>Hay más de %n columna. Quite lo que no haga falta.</numerusform>
+            <numerusform>Hay más de %n columnas. Quite lo que no haga falta.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The field is too long. Shorten it, or look for a missing quotation mark.</source>
+        <translation>El campo es demasiado largo. Acórtelo o busque unas comillas que falten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The row has %n field(s)</source>
+        <translation>
+            <numerusform>La fila tiene %n campo</numerusform>
+            <numerusform>La fila tiene %n campos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the first line %1. A separator is missing or too many, or a field that holds one needs quotation marks.</source>
+        <translation>la primera %1. Falta o sobra un separador, o un campo que contiene uno necesita comillas.</translation>
+    </message>
+    <message>
+        <source>A quotation mark stands inside a field. Put the whole field in quotation marks and double those inside it.</source>
+        <translation>Hay unas comillas dentro de un campo. Ponga el campo entero entre comillas y duplique las de dentro.</translation>
+    </message>
+    <message>
+        <source>Text stands after the closing quotation mark. Double the quotation marks inside a field.</source>
+        <translation>Hay texto tras las comillas de cierre. Duplique las comillas dentro de un campo.</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens here and is never closed.</source>
+        <translation>Aquí se abren unas comillas que nunca se cierran.</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2</source>
+        <translation>Línea %1, columna %2</translation>
     </message>
 </context>
 <context>
@@ -2252,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Excluida desde el %1. Vuelve a entrar con un código nuevo; lo que escribió se queda.</translation>
+        <translation>Excluida desde el %1; vuelve a entrar con un código nuevo; lo que escribió se queda.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2315,7 +2401,7 @@
     </message>
     <message>
         <source>Touch one to give it another name or role, or to shut it out.</source>
-        <translation>Toque una para darle otro nombre o función, o para excluirla.</translation>
+        <translation>Toque una para darle otro nombre o papel, o para excluirla.</translation>
     </message>
     <message>
         <source>Needs a connection to the event server</source>
@@ -2338,10 +2424,10 @@
         <translation>desde el %1</translation>
     </message>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n entrada después</numerusform>
-            <numerusform>%n entradas después</numerusform>
+            <numerusform>%n entrada llegó después</numerusform>
+            <numerusform>%n entradas llegaron después</numerusform>
         </translation>
     </message>
 </context>
@@ -2566,6 +2652,21 @@
     </message>
 </context>
 <context>
+    <name>ExchangeModel</name>
+    <message>
+        <source>That is no whole code. Scan it once more, or type the five words.</source>
+        <translation>No es un código completo. Escanéelo otra vez o escriba las cinco palabras.</translation>
+    </message>
+    <message>
+        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
+        <translation>No son las cinco palabras de un código. Cada una tiene cinco letras; compárelas letra por letra.</translation>
+    </message>
+    <message>
+        <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
+        <translation>No es una dirección. Es como desk.local o 192.168.1.20:26110.</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
@@ -2578,10 +2679,6 @@
     <message>
         <source>This tablet&apos;s clock or theirs is off by %1</source>
         <translation>El reloj de esta tableta o el suyo se desvía %1</translation>
-    </message>
-    <message>
-        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
-        <translation>El reloj del servidor del torneo va adelantado. Mire ambos y ajuste el que esté mal; nada se pierde entretanto.</translation>
     </message>
     <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
@@ -2674,6 +2771,10 @@
             <numerusform>%n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>El otro reloj va adelantado. Mire ambos y ponga en hora el que esté mal; mientras tanto no se pierde nada.</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2746,28 +2847,12 @@
 <context>
     <name>ExchangeTrouble</name>
     <message>
-        <source>The event server is out of reach</source>
-        <translation>El servidor del torneo no está al alcance</translation>
-    </message>
-    <message>
-        <source>The event server shows another certificate</source>
-        <translation>El servidor muestra otro certificado</translation>
-    </message>
-    <message>
-        <source>The event server does not know this tablet</source>
-        <translation>El servidor no conoce esta tableta</translation>
-    </message>
-    <message>
         <source>The code does not hold</source>
         <translation>El código no es válido</translation>
     </message>
     <message>
         <source>The code has expired</source>
         <translation>El código ha caducado</translation>
-    </message>
-    <message>
-        <source>The event server refuses this tablet</source>
-        <translation>El servidor rechaza esta tableta</translation>
     </message>
     <message>
         <source>The other side speaks a newer protocol</source>
@@ -2786,24 +2871,8 @@
         <translation>El intercambio se ha detenido</translation>
     </message>
     <message>
-        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
-        <translation>El trabajo sigue; la tableta reintenta sola. ¿Está en la red del torneo y es correcta la dirección?</translation>
-    </message>
-    <message>
         <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
         <translation>No es el que se emparejó con esta tableta, o se instaló de nuevo. Pregunte al jefe de la sala y empareje otra vez solo si es así.</translation>
-    </message>
-    <message>
-        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
-        <translation>Pida un código nuevo al jefe de la sala y empareje otra vez. Nada se pierde en esta tableta.</translation>
-    </message>
-    <message>
-        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
-        <translation>Compárelo palabra por palabra con la pantalla del servidor, o pida otro.</translation>
-    </message>
-    <message>
-        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
-        <translation>Pida otro al servidor: un código vale quince minutos y para una tableta.</translation>
     </message>
     <message>
         <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
@@ -2814,20 +2883,87 @@
         <translation>Actualice Weavelog en el dispositivo más antiguo. Hasta entonces el trabajo sigue.</translation>
     </message>
     <message>
-        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
-        <translation>Ajuste el reloj de esta tableta y mire el del servidor.</translation>
-    </message>
-    <message>
         <source>Make room; nothing that was confirmed is lost. Then try again.</source>
         <translation>Haga sitio; nada de lo confirmado se pierde. Luego reintente.</translation>
     </message>
     <message>
-        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
-        <translation>Reintente; si sigue, muestre la línea de abajo a quien cuide del servidor.</translation>
-    </message>
-    <message>
         <source>Try now</source>
         <translation>Intentar ahora</translation>
+    </message>
+    <message>
+        <source>The other side is out of reach</source>
+        <translation>El otro lado no está al alcance</translation>
+    </message>
+    <message>
+        <source>The other side shows another certificate</source>
+        <translation>El otro lado muestra otro certificado</translation>
+    </message>
+    <message>
+        <source>The other side does not know this tablet</source>
+        <translation>El otro lado no conoce esta tableta</translation>
+    </message>
+    <message>
+        <source>The other side refuses this tablet</source>
+        <translation>El otro lado rechaza esta tableta</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Are both in one network, and is the address right?</source>
+        <translation>El trabajo sigue; esta tableta lo intenta sola otra vez. ¿Están ambos en la misma red y es correcta la dirección?</translation>
+    </message>
+    <message>
+        <source>Ask for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Pida un código nuevo y empareje otra vez. En esta tableta no se pierde nada.</translation>
+    </message>
+    <message>
+        <source>Compare it with the other screen word by word, or ask for a new one.</source>
+        <translation>Compárelo palabra por palabra con la otra pantalla o pida uno nuevo.</translation>
+    </message>
+    <message>
+        <source>Ask for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Pida uno nuevo: un código vale quince minutos y para una tableta.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at the other one.</source>
+        <translation>Ponga en hora esta tableta y mire también el otro reloj.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Inténtelo otra vez; si sigue, muestre la línea de abajo a quien cuide de las tabletas.</translation>
+    </message>
+</context>
+<context>
+    <name>FactsBeside</name>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>Nacimiento</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>País</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquetas</translation>
+    </message>
+    <message>
+        <source>Last setup</source>
+        <translation>Último ajuste</translation>
+    </message>
+    <message>
+        <source>Last seen</source>
+        <translation>Última vez</translation>
+    </message>
+    <message>
+        <source>On the entry list</source>
+        <translation>En la lista de inscritos</translation>
+    </message>
+    <message>
+        <source>Known here</source>
+        <translation>Conocido aquí</translation>
     </message>
 </context>
 <context>
@@ -3255,85 +3391,6 @@
     </message>
 </context>
 <context>
-    <name>HostCard</name>
-    <message>
-        <source>Let others exchange with this tablet</source>
-        <translation>Dejar que otros intercambien con esta tableta</translation>
-    </message>
-    <message>
-        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
-        <translation>Sin servidor: en una misma wifi o en la que abra esta tableta. Lo que aceptaron los jugadores vale también aquí.</translation>
-    </message>
-    <message>
-        <source>What they get</source>
-        <translation>Lo que reciben</translation>
-    </message>
-    <message>
-        <source>This event</source>
-        <translation>Este torneo</translation>
-    </message>
-    <message>
-        <source>Chosen players</source>
-        <translation>Jugadores elegidos</translation>
-    </message>
-    <message>
-        <source>Nothing</source>
-        <translation>Nada</translation>
-    </message>
-    <message>
-        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
-        <translation>%1 y sus jugadores; trabajan en él con esta tableta y ambos ven lo que hace el otro.</translation>
-    </message>
-    <message>
-        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
-        <translation>Los libros de los jugadores elegidos y lo que ellos traigan. No se enteran de nadie más.</translation>
-    </message>
-    <message>
-        <source>What they bring comes here; they learn of nobody here.</source>
-        <translation>Lo que traen llega aquí; de aquí no se enteran de nadie.</translation>
-    </message>
-    <message>
-        <source>Let them</source>
-        <translation>Permitir</translation>
-    </message>
-    <message>
-        <source>Others reach this tablet at %1</source>
-        <translation>Otros encuentran esta tableta en %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Without a code may come: %1</source>
-        <translation>Aún no hay nadie. Sin código pueden venir: %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
-        <translation>Aún no hay nadie. Haga un código; en la otra tableta: Intercambio, Emparejar.</translation>
-    </message>
-    <message>
-        <source>The next tablet</source>
-        <translation>La próxima tableta</translation>
-    </message>
-    <message>
-        <source>Gets and brings</source>
-        <translation>Recibe y trae</translation>
-    </message>
-    <message>
-        <source>Only gets</source>
-        <translation>Solo recibe</translation>
-    </message>
-    <message>
-        <source>At %1, until %2</source>
-        <translation>En %1, hasta %2</translation>
-    </message>
-    <message>
-        <source>Make a code</source>
-        <translation>Hacer un código</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
-    </message>
-</context>
-<context>
     <name>HostModel</name>
     <message>
         <source>This tablet is in no network</source>
@@ -3361,11 +3418,82 @@
     </message>
 </context>
 <context>
-    <name>HostsCard</name>
+    <name>HostPart</name>
     <message>
-        <source>Known event servers</source>
-        <translation>Servidores conocidos</translation>
+        <source>What they get</source>
+        <translation>Lo que reciben</translation>
     </message>
+    <message>
+        <source>This event</source>
+        <translation>Este torneo</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Jugadores elegidos</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nada</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 y sus jugadores; trabajan en él con esta tableta y ambos ven lo que hace el otro.</translation>
+    </message>
+    <message>
+        <source>The players that are ticked here, and nobody else: they do not even learn of others.</source>
+        <translation>Los jugadores marcados aquí y nadie más: de otros ni siquiera se enteran.</translation>
+    </message>
+    <message>
+        <source>Nothing: what they bring comes here, and they learn of nobody.</source>
+        <translation>Nada: lo que traigan llega aquí, y no se enteran de nadie.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Otros encuentran esta tableta en %1</translation>
+    </message>
+    <message>
+        <source>They get: %1</source>
+        <translation>Reciben: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Aún no hay nadie. Sin código pueden venir: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet it is taken under Exchange, Pair.</source>
+        <translation>Aún no hay nadie. Haga un código; en la otra tableta se toma en Intercambio, Emparejar.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>La próxima tableta</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Recibe y trae</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Solo recibe</translation>
+    </message>
+    <message>
+        <source>Code of this tablet</source>
+        <translation>Código de esta tableta</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Hacer un código</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
     <message>
         <source>Forget %1</source>
         <translation>Olvidar %1</translation>
@@ -3377,6 +3505,10 @@
     <message>
         <source>Forget it</source>
         <translation>Olvidarlo</translation>
+    </message>
+    <message>
+        <source>Paired with</source>
+        <translation>Emparejado con</translation>
     </message>
 </context>
 <context>
@@ -3714,17 +3846,17 @@
         <source>Done</source>
         <translation>Listo</translation>
     </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Recibir un archivo</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Intentar otra vez</translation>
+    </message>
 </context>
 <context>
-    <name>InviteCard</name>
-    <message>
-        <source>Invite another tablet</source>
-        <translation>Invitar a otra tableta</translation>
-    </message>
-    <message>
-        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
-        <translation>El servidor crea un código para una tableta, válido quince minutos.</translation>
-    </message>
+    <name>InvitePart</name>
     <message>
         <source>Its role</source>
         <translation>Su papel</translation>
@@ -3747,15 +3879,15 @@
     </message>
     <message>
         <source>Make a code</source>
-        <translation>Crear un código</translation>
+        <translation>Hacer un código</translation>
     </message>
     <message>
         <source>Needs a connection to the event server</source>
-        <translation>Hace falta conexión con el servidor</translation>
+        <translation>Necesita conexión con el servidor del torneo</translation>
     </message>
     <message>
-        <source>At %1, until %2</source>
-        <translation>En %1, hasta %2</translation>
+        <source>Code of the event server %1</source>
+        <translation>Código del servidor del torneo %1</translation>
     </message>
 </context>
 <context>
@@ -3923,7 +4055,7 @@
     <name>KeepCard</name>
     <message>
         <source>Players&apos; books on the event server</source>
-        <translation>Cuadernos de jugadores en el servidor del torneo</translation>
+        <translation>Libros de jugadores en el servidor del torneo</translation>
     </message>
     <message>
         <source>It keeps them. Tablets keep their own in any case.</source>
@@ -3950,7 +4082,7 @@
     </message>
     <message>
         <source>Rule for players&apos; books set</source>
-        <translation>Regla para los cuadernos fijada</translation>
+        <translation>Regla para los libros fijada</translation>
     </message>
     <message>
         <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
@@ -4607,6 +4739,10 @@
             <numerusform>hace %n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -4649,6 +4785,36 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 está en el equipo</translation>
+    </message>
+</context>
+<context>
+    <name>MetCard</name>
+    <message>
+        <source>Give players to %1</source>
+        <translation>Dar jugadores a %1</translation>
+    </message>
+    <message>
+        <source>It lets this tablet only get players, not bring any.</source>
+        <translation>Solo deja que esta tableta reciba jugadores, no que los traiga.</translation>
+    </message>
+    <message>
+        <source>There is no event there: only whom you tick goes across, and what is newer of them whenever the two meet again.</source>
+        <translation>Allí no hay torneo: solo pasan los que marque, y lo más nuevo de ellos cuando las dos vuelvan a encontrarse.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n player(s)</source>
+        <translation>
+            <numerusform>Dar %n jugador</numerusform>
+            <numerusform>Dar %n jugadores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Give</source>
+        <translation>Dar</translation>
+    </message>
+    <message>
+        <source>Both exchange: %1</source>
+        <translation>Ambas intercambian: %1</translation>
     </message>
 </context>
 <context>
@@ -5033,10 +5199,6 @@
         <translation>Cerca de aquí</translation>
     </message>
     <message>
-        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
-        <translation>Servidores de torneo que responden en esta red. Solo el emparejamiento demuestra quiénes son.</translation>
-    </message>
-    <message>
         <source>Connected</source>
         <translation>Conectado</translation>
     </message>
@@ -5049,16 +5211,20 @@
         <translation>Aún sin emparejar</translation>
     </message>
     <message>
-        <source>No event server answers here.</source>
-        <translation>Aquí no responde ningún servidor de torneo.</translation>
-    </message>
-    <message>
         <source>Looking ...</source>
         <translation>Buscando ...</translation>
     </message>
     <message>
-        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
-        <translation>Conéctese a la Wi-Fi del servidor y espere un momento, o escriba abajo su dirección. El código está en su pantalla o lo da el jefe de la sala.</translation>
+        <source>Event servers, and tablets that let others in, on this network. Only pairing proves who they are.</source>
+        <translation>Servidores de torneo, y tabletas que dejan entrar a otras, en esta red. Solo el emparejamiento prueba quiénes son.</translation>
+    </message>
+    <message>
+        <source>Nobody answers here.</source>
+        <translation>Aquí no responde nadie.</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the other one is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Entre en la Wi-Fi del otro dispositivo y espere un momento; o escriba abajo su dirección. El código está en su pantalla o lo tiene el jefe de la sala.</translation>
     </message>
 </context>
 <context>
@@ -5330,22 +5496,41 @@
     </message>
 </context>
 <context>
+    <name>OthersCard</name>
+    <message>
+        <source>Let another tablet in</source>
+        <translation>Dejar entrar a otra tableta</translation>
+    </message>
+    <message>
+        <source>For a tablet that works in this room: it exchanges with the event server from then on, whether this tablet is here or not.</source>
+        <translation>Para una tableta que trabaja en esta sala: desde entonces intercambia con el servidor del torneo, esté o no esta tableta.</translation>
+    </message>
+    <message>
+        <source>For a colleague, or where no event server can be reached: it exchanges with this very tablet, in one Wi-Fi and as long as this is on.</source>
+        <translation>Para un compañero, o donde no se alcanza ningún servidor: intercambia con esta misma tableta, en la misma Wi-Fi y mientras esto esté activo.</translation>
+    </message>
+    <message>
+        <source>Where it comes in</source>
+        <translation>Por dónde entra</translation>
+    </message>
+    <message>
+        <source>At the event server</source>
+        <translation>En el servidor</translation>
+    </message>
+    <message>
+        <source>On this tablet</source>
+        <translation>En esta tableta</translation>
+    </message>
+    <message>
+        <source>This tablet lets others in as well, at %1.</source>
+        <translation>Esta tableta también deja entrar a otras, en %1.</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
-    <message>
-        <source>Pair with an event server</source>
-        <translation>Emparejar con un servidor</translation>
-    </message>
-    <message>
-        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
-        <translation>El servidor muestra un código y cinco palabras. Valen quince minutos y para una tableta.</translation>
-    </message>
     <message>
         <source>Code or five words</source>
         <translation>Código o cinco palabras</translation>
-    </message>
-    <message>
-        <source>Address of the event server</source>
-        <translation>Dirección del servidor</translation>
     </message>
     <message>
         <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
@@ -5354,6 +5539,14 @@
     <message>
         <source>Pair</source>
         <translation>Emparejar</translation>
+    </message>
+    <message>
+        <source>With an event server, or with a tablet that lets others in. It shows a code and five words, good for fifteen minutes and one tablet.</source>
+        <translation>Con un servidor de torneo, o con una tableta que deja entrar a otras. Muestra un código y cinco palabras, válidos quince minutos y para una tableta.</translation>
+    </message>
+    <message>
+        <source>Its address</source>
+        <translation>Su dirección</translation>
     </message>
 </context>
 <context>
@@ -5533,10 +5726,6 @@
         <translation>un texto más corto</translation>
     </message>
     <message>
-        <source>A row can’t be read: %1</source>
-        <translation>Una fila no se puede leer: %1</translation>
-    </message>
-    <message>
         <source>Line %1, %2</source>
         <translation>Línea %1, %2</translation>
     </message>
@@ -5551,6 +5740,18 @@
     <message>
         <source>“%1” is not %2.</source>
         <translation>«%1» no es %2.</translation>
+    </message>
+    <message>
+        <source>Choose it again, or copy it to this device first.</source>
+        <translation>Elíjalo otra vez o cópielo antes a este dispositivo.</translation>
+    </message>
+    <message>
+        <source>The file is too large. Split it, or leave out what is not needed.</source>
+        <translation>El archivo es demasiado grande. Divídalo o quite lo que no haga falta.</translation>
+    </message>
+    <message>
+        <source>Two columns are taken for the same. Say which of them it is.</source>
+        <translation>Dos columnas se toman por la misma. Diga cuál de ellas es.</translation>
     </message>
 </context>
 <context>
@@ -6254,8 +6455,8 @@
         <translation>Encordados anteriores</translation>
     </message>
     <message>
-        <source>Card</source>
-        <translation>Tarjeta</translation>
+        <source>Player card</source>
+        <translation>Tarjeta del jugador</translation>
     </message>
 </context>
 <context>
@@ -6645,6 +6846,14 @@
         <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
         <translation>A %1 se desvía %2 % (± %3, estimación); se tolera %4 %.</translation>
     </message>
+    <message>
+        <source>There is no chart yet.</source>
+        <translation>Todavía no hay gráfico.</translation>
+    </message>
+    <message>
+        <source>Wait a moment and save it again.</source>
+        <translation>Espere un momento y guárdelo otra vez.</translation>
+    </message>
 </context>
 <context>
     <name>QualityRulesSheet</name>
@@ -7030,7 +7239,7 @@
     </message>
     <message>
         <source>Unit on the instrument</source>
-        <translation>Unidad del aparato</translation>
+        <translation>Unidad del dispositivo</translation>
     </message>
     <message>
         <source>Its own scale</source>
@@ -7462,6 +7671,33 @@
     <message>
         <source>Somebody else</source>
         <translation>Otra persona</translation>
+    </message>
+</context>
+<context>
+    <name>SaveNote</name>
+    <message>
+        <source>There is something of that name that is no file; choose another name.</source>
+        <translation>Algo con ese nombre no es un archivo; elija otro nombre.</translation>
+    </message>
+    <message>
+        <source>The folder is not there; choose another one.</source>
+        <translation>La carpeta no existe; elija otra.</translation>
+    </message>
+    <message>
+        <source>Nothing may be written there; choose another folder.</source>
+        <translation>Allí no se puede escribir; elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>Is there room left? Choose another folder, or make room.</source>
+        <translation>¿Queda sitio? Elija otra carpeta o haga sitio.</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Guardado como %1</translation>
+    </message>
+    <message>
+        <source>Not saved as %1. %2</source>
+        <translation>No guardado como %1. %2</translation>
     </message>
 </context>
 <context>
@@ -8892,7 +9128,7 @@
     </message>
     <message>
         <source>This device has no microphone. Choose a recording instead (WAV).</source>
-        <translation>Este aparato no tiene micrófono. Elija en su lugar una grabación (WAV).</translation>
+        <translation>Este dispositivo no tiene micrófono. Elija en su lugar una grabación (WAV).</translation>
     </message>
     <message>
         <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>

@@ -5,13 +5,13 @@
     <name>AccountButton</name>
     <message>
         <source>Account: %1 due</source>
-        <translation>Compte : %1 à payer</translation>
+        <translation>Compte&#xa0;: %1 à payer</translation>
     </message>
     <message numerus="yes">
         <source>Account: %n racket(s) not charged</source>
         <translation>
-            <numerusform>Compte : %n raquette non facturée</numerusform>
-            <numerusform>Compte : %n raquettes non facturées</numerusform>
+            <numerusform>Compte&#xa0;: %n raquette non facturée</numerusform>
+            <numerusform>Compte&#xa0;: %n raquettes non facturées</numerusform>
         </translation>
     </message>
     <message>
@@ -43,7 +43,7 @@
     </message>
     <message>
         <source>Give it one in the price list; then rackets can be charged.</source>
-        <translation>Donnez-lui-en une dans le tarif ; les raquettes pourront alors être facturées.</translation>
+        <translation>Donnez-lui-en une dans le tarif&#xa0;; les raquettes pourront alors être facturées.</translation>
     </message>
     <message>
         <source>Price list</source>
@@ -96,7 +96,7 @@
     <name>AgreedCard</name>
     <message>
         <source>Agreed now: rackets %1</source>
-        <translation>Convenu : raquettes %1</translation>
+        <translation>Convenu&#xa0;: raquettes %1</translation>
     </message>
     <message>
         <source>Agreed now</source>
@@ -104,7 +104,7 @@
     </message>
     <message>
         <source>Last strung %1, %2</source>
-        <translation>Dernier cordage : %1, %2</translation>
+        <translation>Dernier cordage&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Mains</source>
@@ -123,15 +123,15 @@
     </message>
     <message>
         <source>Is it one of these players?</source>
-        <translation>Est-ce l’un de ces joueurs ?</translation>
+        <translation>Est-ce l’un de ces joueurs&#xa0;?</translation>
     </message>
     <message>
         <source>Written down: %1</source>
-        <translation>Noté : %1</translation>
+        <translation>Noté&#xa0;: %1</translation>
     </message>
     <message>
         <source>None of these: somebody else</source>
-        <translation>Aucun d’eux : quelqu’un d’autre</translation>
+        <translation>Aucun d’eux&#xa0;: quelqu’un d’autre</translation>
     </message>
 </context>
 <context>
@@ -159,8 +159,8 @@
     <message numerus="yes">
         <source>Stayed here: %n player(s) of the list</source>
         <translation>
-            <numerusform>Resté ici : %n joueur de la liste</numerusform>
-            <numerusform>Restés ici : %n joueurs de la liste</numerusform>
+            <numerusform>Resté ici&#xa0;: %n joueur de la liste</numerusform>
+            <numerusform>Restés ici&#xa0;: %n joueurs de la liste</numerusform>
         </translation>
     </message>
     <message>
@@ -169,19 +169,19 @@
     </message>
     <message>
         <source>Everybody else on this tablet stayed too; the event server does not learn of them.</source>
-        <translation>Tous les autres de cette tablette sont restés aussi ; le serveur de l’épreuve n’en apprend rien.</translation>
+        <translation>Tous les autres de cette tablette sont restés aussi&#xa0;; le serveur du tournoi n’en apprend rien.</translation>
     </message>
     <message>
         <source>Have not agreed to it: %1</source>
-        <translation>N’ont pas donné leur accord : %1</translation>
+        <translation>N’ont pas donné leur accord&#xa0;: %1</translation>
     </message>
     <message>
         <source>Nobody said whether it is them: %1</source>
-        <translation>Personne n’a dit si c’est eux : %1</translation>
+        <translation>Personne n’a dit si c’est eux&#xa0;: %1</translation>
     </message>
     <message>
         <source>Were not ticked: %1</source>
-        <translation>N’ont pas été cochés : %1</translation>
+        <translation>N’ont pas été cochés&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n question(s) need(s) an answer</source>
@@ -201,20 +201,13 @@
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
         <translation>
-            <numerusform>Mis de côté : %n écriture</numerusform>
-            <numerusform>Mis de côté : %n écritures</numerusform>
+            <numerusform>Mis de côté&#xa0;: %n entrée</numerusform>
+            <numerusform>Mis de côté&#xa0;: %n entrées</numerusform>
         </translation>
     </message>
     <message>
         <source>They broke a rule and were not taken over; the exchange shows them.</source>
-        <translation>Elles enfreignent une règle et n’ont pas été reprises ; l’échange les montre.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Both hold the same, over %n book(s). The event server tells the same words: compare them.</source>
-        <translation>
-            <numerusform>Les deux ont la même chose, sur %n livre. Le serveur de l’épreuve donne les mêmes mots : comparez.</numerusform>
-            <numerusform>Les deux ont la même chose, sur %n livres. Le serveur de l’épreuve donne les mêmes mots : comparez.</numerusform>
-        </translation>
+        <translation>Elles enfreignent une règle et n’ont pas été reprises&#xa0;; l’échange les montre.</translation>
     </message>
     <message>
         <source>Some books could not be made equal</source>
@@ -222,19 +215,18 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé&#xa0;; comparez ces joueurs à l’accueil.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
+        <translation>
+            <numerusform>Les deux ont la même chose, sur %n livre. L’autre côté donne les mêmes mots&#xa0;: comparez.</numerusform>
+            <numerusform>Les deux ont la même chose, sur %n livres. L’autre côté donne les mêmes mots&#xa0;: comparez.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>ArrivalMeet</name>
-    <message>
-        <source>A server that this tablet knows</source>
-        <translation>Un serveur que cette tablette connaît</translation>
-    </message>
-    <message>
-        <source>Paired before: it only has to be met again.</source>
-        <translation>Déjà associé : il suffit de le retrouver.</translation>
-    </message>
     <message>
         <source>Pairing ...</source>
         <translation>Association ...</translation>
@@ -243,12 +235,20 @@
         <source>Scan the code with the camera</source>
         <translation>Scanner le code avec la caméra</translation>
     </message>
+    <message>
+        <source>Met before</source>
+        <translation>Déjà rencontrés</translation>
+    </message>
+    <message>
+        <source>Paired already: it only has to be met again.</source>
+        <translation>Déjà associé&#xa0;: il suffit de le retrouver.</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalPage</name>
     <message>
         <source>Arriving at an event</source>
-        <translation>Arrivée à une épreuve</translation>
+        <translation>Arrivée à un tournoi</translation>
     </message>
     <message>
         <source>Not connected just now</source>
@@ -256,11 +256,11 @@
     </message>
     <message>
         <source>Nothing is lost: everything goes on by itself where it stopped, also after the app was closed.</source>
-        <translation>Rien n’est perdu : tout reprend de soi-même là où cela s’est arrêté, même après la fermeture de l’application.</translation>
+        <translation>Rien n’est perdu&#xa0;: tout reprend de soi-même là où cela s’est arrêté, même après la fermeture de l’application.</translation>
     </message>
     <message>
         <source>Meet the event server</source>
-        <translation>Rencontrer le serveur de l’épreuve</translation>
+        <translation>Rencontrer le serveur du tournoi</translation>
     </message>
     <message>
         <source>The entry list comes over</source>
@@ -321,7 +321,7 @@
     <name>ArrivalPeople</name>
     <message>
         <source>Nobody is ticked that the room does not have: it gains nothing yet.</source>
-        <translation>Personne n’est coché que la salle n’ait déjà : elle ne gagne encore rien.</translation>
+        <translation>Personne n’est coché que la salle n’ait déjà&#xa0;: elle ne gagne encore rien.</translation>
     </message>
     <message numerus="yes">
         <source>The room gains %n player(s)</source>
@@ -362,7 +362,7 @@
     </message>
     <message>
         <source>never answered: may go, and are asked at their first drop-off</source>
-        <translation>jamais répondu : peuvent partir, et on leur demande au premier dépôt</translation>
+        <translation>jamais répondu&#xa0;: peuvent partir, et on leur demande au premier dépôt</translation>
     </message>
     <message>
         <source>for this room only</source>
@@ -370,7 +370,7 @@
     </message>
     <message>
         <source>to events that they enter</source>
-        <translation>pour les épreuves où ils s’inscrivent</translation>
+        <translation>pour les tournois où ils s’inscrivent</translation>
     </message>
     <message>
         <source>to any room</source>
@@ -382,7 +382,7 @@
     </message>
     <message>
         <source>Ticked players&apos; histories go to the event server; it learns of nobody else.</source>
-        <translation>L’historique des joueurs cochés va au serveur de l’épreuve ; il n’apprend rien de personne d’autre.</translation>
+        <translation>L’historique des joueurs cochés va au serveur du tournoi&#xa0;; il n’apprend rien de personne d’autre.</translation>
     </message>
     <message numerus="yes">
         <source>%n player(s) stay(s) here</source>
@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
-        <translation>Ils n’ont pas accepté que leur historique aille à cette salle : %1. Demandez-leur à l’accueil ; leur fiche y pose la question.</translation>
+        <translation>Ils n’ont pas accepté que leur historique aille à cette salle&#xa0;: %1. Demandez-leur à l’accueil&#xa0;; leur fiche y pose la question.</translation>
     </message>
     <message>
         <source>Entry list</source>
@@ -402,8 +402,8 @@
     <message numerus="yes">
         <source>%n to be answered: is it this one?</source>
         <translation>
-            <numerusform>%n à répondre : est-ce lui ?</numerusform>
-            <numerusform>%n à répondre : est-ce lui ?</numerusform>
+            <numerusform>%n à répondre&#xa0;: est-ce lui&#xa0;?</numerusform>
+            <numerusform>%n à répondre&#xa0;: est-ce lui&#xa0;?</numerusform>
         </translation>
     </message>
     <message>
@@ -417,13 +417,13 @@
     <message numerus="yes">
         <source>Show more; %n still hidden</source>
         <translation>
-            <numerusform>Montrer plus ; encore %n caché</numerusform>
-            <numerusform>Montrer plus ; encore %n cachés</numerusform>
+            <numerusform>Montrer plus&#xa0;; encore %n caché</numerusform>
+            <numerusform>Montrer plus&#xa0;; encore %n cachés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 × agreed: %2</source>
-        <translation>%1 × accepté : %2</translation>
+        <translation>%1 × accepté&#xa0;: %2</translation>
     </message>
     <message>
         <source>All</source>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>This event has no entry list yet</source>
-        <translation>Cette épreuve n’a pas encore de liste des inscrits</translation>
+        <translation>Ce tournoi n’a pas encore de liste des inscrits</translation>
     </message>
     <message>
         <source>Coming and going</source>
@@ -462,7 +462,7 @@
     </message>
     <message>
         <source>Players that are here can be used already; the app may be closed meanwhile.</source>
-        <translation>Les joueurs déjà ici sont utilisables ; on peut fermer l’application entre-temps.</translation>
+        <translation>Les joueurs déjà ici sont utilisables&#xa0;; on peut fermer l’application entre-temps.</translation>
     </message>
     <message numerus="yes">
         <source>About %n second(s) left</source>
@@ -480,7 +480,7 @@
     </message>
     <message>
         <source>From the room to this tablet: books</source>
-        <translation>De la salle vers cette tablette : livres</translation>
+        <translation>De la salle vers cette tablette&#xa0;: livres</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -488,7 +488,7 @@
     </message>
     <message>
         <source>From this tablet to the room: entries</source>
-        <translation>De cette tablette vers la salle : entrées</translation>
+        <translation>De cette tablette vers la salle&#xa0;: entrées</translation>
     </message>
     <message>
         <source>Finding out what either side lacks</source>
@@ -503,7 +503,7 @@
     </message>
     <message>
         <source>Is it this one?</source>
-        <translation>Est-ce lui ?</translation>
+        <translation>Est-ce lui&#xa0;?</translation>
     </message>
     <message>
         <source>New here</source>
@@ -511,7 +511,7 @@
     </message>
     <message>
         <source>Has not agreed that this history goes to other events: ask the player</source>
-        <translation>N’a pas accepté que cet historique passe à d’autres épreuves : demandez au joueur</translation>
+        <translation>N’a pas accepté que cet historique passe à d’autres tournois&#xa0;: demandez au joueur</translation>
     </message>
     <message>
         <source>Both have it</source>
@@ -519,7 +519,7 @@
     </message>
     <message>
         <source>None of these: the room&apos;s %1 is somebody else</source>
-        <translation>Aucun d’eux : le %1 de la salle est quelqu’un d’autre</translation>
+        <translation>Aucun d’eux&#xa0;: le %1 de la salle est quelqu’un d’autre</translation>
     </message>
 </context>
 <context>
@@ -560,7 +560,7 @@
     </message>
     <message>
         <source>All new to the room: %1</source>
-        <translation>Tout nouveau pour la salle : %1</translation>
+        <translation>Tout nouveau pour la salle&#xa0;: %1</translation>
     </message>
     <message>
         <source>The room gets what was agreed</source>
@@ -568,7 +568,7 @@
     </message>
     <message>
         <source>The room gets %1 more</source>
-        <translation>La salle reçoit en plus : %1</translation>
+        <translation>La salle reçoit en plus&#xa0;: %1</translation>
     </message>
     <message>
         <source>Came from the room</source>
@@ -576,18 +576,18 @@
     </message>
     <message>
         <source>Came from the room: %1</source>
-        <translation>Venu de la salle : %1</translation>
+        <translation>Venu de la salle&#xa0;: %1</translation>
     </message>
     <message>
         <source>Came from the room: %1 more</source>
-        <translation>Venu de la salle en plus : %1</translation>
+        <translation>Venu de la salle en plus&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>BandRow</name>
     <message>
         <source>%1: %2, between %3 and %4</source>
-        <translation>%1 : %2, entre %3 et %4</translation>
+        <translation>%1&#xa0;: %2, entre %3 et %4</translation>
     </message>
     <message>
         <source>%1–%2</source>
@@ -621,7 +621,7 @@
     </message>
     <message>
         <source>The string bed as it is strung: %1</source>
-        <translation>Le tamis tel qu’il est cordé : %1</translation>
+        <translation>Le tamis tel qu’il est cordé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -640,7 +640,7 @@
     </message>
     <message>
         <source>%1: estimate %2, %3; at the match %4, %5</source>
-        <translation>%1 : estimation %2, %3 ; au match %4, %5</translation>
+        <translation>%1&#xa0;: estimation %2, %3&#xa0;; au match %4, %5</translation>
     </message>
     <message>
         <source>The true figure lies in the band nine times of ten, as far as is known.</source>
@@ -680,8 +680,8 @@
     <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
-            <numerusform>%n mesure est laissée de côté : sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
-            <numerusform>%n mesures sont laissées de côté : sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
+            <numerusform>%n mesure est laissée de côté&#xa0;: sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
+            <numerusform>%n mesures sont laissées de côté&#xa0;: sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>
         </translation>
     </message>
     <message>
@@ -750,7 +750,7 @@
     </message>
     <message>
         <source>%1: estimate %2, nine times of ten %3 to %4; now %5</source>
-        <translation>%1 : estimation %2, neuf fois sur dix de %3 à %4 ; maintenant %5</translation>
+        <translation>%1&#xa0;: estimation %2, neuf fois sur dix de %3 à %4&#xa0;; maintenant %5</translation>
     </message>
     <message>
         <source>Mains</source>
@@ -762,7 +762,7 @@
     </message>
     <message>
         <source>Stiffness of a firm stroke at the match: %1 N/mm, before %2 N/mm</source>
-        <translation>Rigidité pour une frappe ferme au match : %1 N/mm, avant %2 N/mm</translation>
+        <translation>Rigidité pour une frappe ferme au match&#xa0;: %1 N/mm, avant %2 N/mm</translation>
     </message>
     <message>
         <source>Mean tension %1, nine times of ten %2 to %3</source>
@@ -790,7 +790,7 @@
     </message>
     <message>
         <source>Estimates of the stiffness now in N/mm, pressed on a disc of %1 mm radius, as a ball flattens. In the middle %2, nine times of ten %3 to %4; one place against another is good to %5 %.</source>
-        <translation>Estimations de la rigidité actuelle en N/mm, sous un disque de %1 mm de rayon, comme une balle s’aplatit. Au milieu %2, neuf fois sur dix de %3 à %4 ; un endroit par rapport à un autre est juste à %5 % près.</translation>
+        <translation>Estimations de la rigidité actuelle en N/mm, sous un disque de %1 mm de rayon, comme une balle s’aplatit. Au milieu %2, neuf fois sur dix de %3 à %4&#xa0;; un endroit par rapport à un autre est juste à %5 % près.</translation>
     </message>
 </context>
 <context>
@@ -805,7 +805,7 @@
     </message>
     <message>
         <source>Late: %1</source>
-        <translation>En retard : %1</translation>
+        <translation>En retard&#xa0;: %1</translation>
     </message>
     <message>
         <source>By %1</source>
@@ -824,7 +824,7 @@
     </message>
     <message>
         <source>Tag %1: %2</source>
-        <translation>Étiquette %1 : %2</translation>
+        <translation>Étiquette %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Nothing waits for a bench</source>
@@ -836,7 +836,7 @@
     </message>
     <message>
         <source>On-court rush: %1</source>
-        <translation>Urgence du court : %1</translation>
+        <translation>Urgence du court&#xa0;: %1</translation>
     </message>
     <message>
         <source>It goes before the racket on this bench. A racket already on the machine is finished first.</source>
@@ -852,11 +852,11 @@
     </message>
     <message>
         <source>Two answers: %1</source>
-        <translation>Deux réponses : %1</translation>
+        <translation>Deux réponses&#xa0;: %1</translation>
     </message>
     <message>
         <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
-        <translation>Demandez à l’accueil laquelle le joueur veut avant de corder ; elles sont sous Questions.</translation>
+        <translation>Demandez à l’accueil laquelle le joueur veut avant de corder&#xa0;; elles sont sous Questions.</translation>
     </message>
     <message>
         <source>Note to the stringer</source>
@@ -888,7 +888,7 @@
     </message>
     <message>
         <source>Late: %1</source>
-        <translation>En retard : %1</translation>
+        <translation>En retard&#xa0;: %1</translation>
     </message>
     <message>
         <source>By %1</source>
@@ -930,8 +930,8 @@
     <message numerus="yes">
         <source>Done again: %n time(s)</source>
         <translation>
-            <numerusform>Refait : %n fois</numerusform>
-            <numerusform>Refait : %n fois</numerusform>
+            <numerusform>Refait&#xa0;: %n fois</numerusform>
+            <numerusform>Refait&#xa0;: %n fois</numerusform>
         </translation>
     </message>
 </context>
@@ -962,11 +962,11 @@
     </message>
     <message>
         <source>%1: %2, %3 %</source>
-        <translation>%1 : %2, %3 %</translation>
+        <translation>%1&#xa0;: %2, %3 %</translation>
     </message>
     <message>
         <source>Proven: no plan is better.</source>
-        <translation>Prouvé : aucun plan n’est meilleur.</translation>
+        <translation>Prouvé&#xa0;: aucun plan n’est meilleur.</translation>
     </message>
     <message>
         <source>No plan is better by more than %1 %.</source>
@@ -978,7 +978,7 @@
     </message>
     <message>
         <source> Some who can meet late in the draw share a bench: there are too few benches to hold all apart.</source>
-        <translation> Certains qui peuvent se rencontrer en fin de tableau partagent un poste : il y a trop peu de postes pour tous les séparer.</translation>
+        <translation> Certains qui peuvent se rencontrer en fin de tableau partagent un poste&#xa0;: il y a trop peu de postes pour tous les séparer.</translation>
     </message>
     <message numerus="yes">
         <source>%n player(s) moved.</source>
@@ -1151,7 +1151,7 @@
     </message>
     <message>
         <source>The last number stands for all rounds before. Empty: as is usual.</source>
-        <translation>Le dernier nombre vaut pour tous les tours d’avant. Vide : comme d’habitude.</translation>
+        <translation>Le dernier nombre vaut pour tous les tours d’avant. Vide&#xa0;: comme d’habitude.</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -1182,7 +1182,7 @@
     </message>
     <message>
         <source>Columns: line (from 1), player; if they are known partner, seed, rating, entry. A free line of the draw is called bye.</source>
-        <translation>Colonnes : line (à partir de 1), player ; si connus partner, seed, rating, entry. Une ligne exempte s’appelle bye.</translation>
+        <translation>Colonnes&#xa0;: line (à partir de 1), player&#xa0;; si connus partner, seed, rating, entry. Une ligne exempte s’appelle bye.</translation>
     </message>
     <message>
         <source>Bring it in</source>
@@ -1230,7 +1230,7 @@
     </message>
     <message>
         <source>From top to bottom. Leave empty who is not known yet; they can be put in later.</source>
-        <translation>De haut en bas. Laissez vide qui n’est pas encore connu ; on pourra le placer plus tard.</translation>
+        <translation>De haut en bas. Laissez vide qui n’est pas encore connu&#xa0;; on pourra le placer plus tard.</translation>
     </message>
     <message>
         <source>bye</source>
@@ -1258,7 +1258,7 @@
     </message>
     <message>
         <source>Columns: player; if they are known partner, seed, rating. Three to eight rows.</source>
-        <translation>Colonnes : player ; si connus partner, seed, rating. Trois à huit lignes.</translation>
+        <translation>Colonnes&#xa0;: player&#xa0;; si connus partner, seed, rating. Trois à huit lignes.</translation>
     </message>
     <message>
         <source>Draw made</source>
@@ -1327,7 +1327,7 @@
     </message>
     <message>
         <source>Write them down now, and tell them; do not leave them beside the stick. They are shown this once.</source>
-        <translation>Notez-les maintenant et dites-les ; ne les laissez pas à côté de la clé. Ils ne s’affichent que cette fois.</translation>
+        <translation>Notez-les maintenant et dites-les&#xa0;; ne les laissez pas à côté de la clé. Ils ne s’affichent que cette fois.</translation>
     </message>
     <message>
         <source>Nobody can open the file without it, this tablet neither.</source>
@@ -1370,7 +1370,7 @@
     </message>
     <message>
         <source>All players, jobs, events, pictures and your private kit, for this tablet or for a new one that takes its place. Other tablets do not take it in. The pairing with event servers is not in it: pair again after putting it back.</source>
-        <translation>Tous les joueurs, travaux, tournois, photos et votre matériel privé, pour cette tablette ou une nouvelle qui la remplace. Les autres tablettes ne la prennent pas. L’association aux serveurs n’y est pas : associez à nouveau après la remise en place.</translation>
+        <translation>Tous les joueurs, travaux, tournois, photos et votre matériel privé, pour cette tablette ou une nouvelle qui la remplace. Les autres tablettes ne la prennent pas. L’association aux serveurs n’y est pas&#xa0;: associez à nouveau après la remise en place.</translation>
     </message>
     <message>
         <source>%1 with its draws, order of play and the books of its players.</source>
@@ -1420,8 +1420,8 @@
     <message numerus="yes">
         <source>Stays here: %n book(s)</source>
         <translation>
-            <numerusform>Reste ici : %n livre</numerusform>
-            <numerusform>Restent ici : %n livres</numerusform>
+            <numerusform>Reste ici&#xa0;: %n livre</numerusform>
+            <numerusform>Restent ici&#xa0;: %n livres</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -1441,11 +1441,11 @@
     </message>
     <message>
         <source>The file is whole on this tablet (%1, for %2). What has arrived at %3 stays; put the stick in again and go on, also later.</source>
-        <translation>Le fichier est entier sur cette tablette (%1, pour %2). Ce qui est arrivé à %3 reste ; remettez la clé et continuez, même plus tard.</translation>
+        <translation>Le fichier est entier sur cette tablette (%1, pour %2). Ce qui est arrivé à %3 reste&#xa0;; remettez la clé et continuez, même plus tard.</translation>
     </message>
     <message>
         <source>It is written: %1, for %2</source>
-        <translation>C’est écrit : %1, pour %2</translation>
+        <translation>C’est écrit&#xa0;: %1, pour %2</translation>
     </message>
     <message>
         <source>Keep it apart from this tablet, and its passphrase apart from it.</source>
@@ -1488,7 +1488,7 @@
     </message>
     <message>
         <source>The camera can’t be used: %1. Another program may hold it; or type the number that stands on the tag.</source>
-        <translation>La caméra est inutilisable : %1. Un autre programme l’occupe peut-être ; ou saisissez le numéro inscrit sur l’étiquette.</translation>
+        <translation>La caméra est inutilisable&#xa0;: %1. Un autre programme l’occupe peut-être&#xa0;; ou saisissez le numéro inscrit sur l’étiquette.</translation>
     </message>
     <message>
         <source>The pictures of this camera can’t be read. Type the number that stands on the tag.</source>
@@ -1496,7 +1496,7 @@
     </message>
     <message>
         <source>Several codes are in sight: hold one before the camera.</source>
-        <translation>Plusieurs codes sont visibles : présentez-en un seul à la caméra.</translation>
+        <translation>Plusieurs codes sont visibles&#xa0;: présentez-en un seul à la caméra.</translation>
     </message>
     <message>
         <source>No camera was found. Add a photo from a file.</source>
@@ -1504,7 +1504,7 @@
     </message>
     <message>
         <source>The camera can’t be used: %1. Another program may hold it; or add a photo from a file.</source>
-        <translation>L’appareil photo ne peut pas servir : %1. Un autre programme l’occupe peut-être ; ou ajoutez une photo à partir d’un fichier.</translation>
+        <translation>L’appareil photo ne peut pas servir&#xa0;: %1. Un autre programme l’occupe peut-être&#xa0;; ou ajoutez une photo à partir d’un fichier.</translation>
     </message>
     <message>
         <source>The pictures of this camera can’t be read. Add a photo from a file.</source>
@@ -1526,15 +1526,15 @@
     <name>CandidateRow</name>
     <message>
         <source>Alike: %1</source>
-        <translation>Concordent : %1</translation>
+        <translation>Concordent&#xa0;: %1</translation>
     </message>
     <message>
         <source>Differs: %1</source>
-        <translation>Diffèrent : %1</translation>
+        <translation>Diffèrent&#xa0;: %1</translation>
     </message>
     <message>
         <source>Others are alike: a relative, or somebody of the same name</source>
-        <translation>D’autres se ressemblent : un parent, ou un homonyme</translation>
+        <translation>D’autres se ressemblent&#xa0;: un parent, ou un homonyme</translation>
     </message>
 </context>
 <context>
@@ -1549,11 +1549,11 @@
     </message>
     <message>
         <source>Here: %1</source>
-        <translation>Ici : %1</translation>
+        <translation>Ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>Card: %1</source>
-        <translation>Carte : %1</translation>
+        <translation>Carte&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -1595,7 +1595,7 @@
     </message>
     <message>
         <source>There are more: type a name.</source>
-        <translation>Il y en a d’autres : tapez un nom.</translation>
+        <translation>Il y en a d’autres&#xa0;: tapez un nom.</translation>
     </message>
     <message>
         <source>Nobody of that name</source>
@@ -1650,7 +1650,7 @@
     </message>
     <message>
         <source>Words of this tablet’s key, for whoever brings in a file of it and does not know it: %1</source>
-        <translation>Mots de la clé de cette tablette, pour qui reçoit un de ses fichiers sans la connaître : %1</translation>
+        <translation>Mots de la clé de cette tablette, pour qui reçoit un de ses fichiers sans la connaître&#xa0;: %1</translation>
     </message>
     <message>
         <source>Bundles and receipts (*.weavelog *.bundle *.receipt)</source>
@@ -1673,7 +1673,7 @@
     </message>
     <message>
         <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
-        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
+        <translation>Réessayez&#xa0;; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
     </message>
     <message>
         <source>It was made by a newer Weavelog</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
         <source>Choose another place; the file that is there stays as it is.</source>
-        <translation>Choisissez un autre endroit ; le fichier présent reste tel quel.</translation>
+        <translation>Choisissez un autre endroit&#xa0;; le fichier présent reste tel quel.</translation>
     </message>
     <message>
         <source>It does not open here</source>
@@ -1797,11 +1797,11 @@
     </message>
     <message>
         <source>Too short: at least eight characters, better four or five words.</source>
-        <translation>Trop court : au moins huit caractères, mieux quatre ou cinq mots.</translation>
+        <translation>Trop court&#xa0;: au moins huit caractères, mieux quatre ou cinq mots.</translation>
     </message>
     <message>
         <source>Easy to guess: a stranger with the file opens it. Take more words.</source>
-        <translation>Facile à deviner : un inconnu qui a le fichier l’ouvre. Prenez plus de mots.</translation>
+        <translation>Facile à deviner&#xa0;: un inconnu qui a le fichier l’ouvre. Prenez plus de mots.</translation>
     </message>
     <message>
         <source>Good enough against whoever finds the stick.</source>
@@ -1815,6 +1815,13 @@
         <source>not known to be at that event</source>
         <translation>n’est pas connu comme présent à ce tournoi</translation>
     </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n autre</numerusform>
+            <numerusform>et %n autres</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CautionNotes</name>
@@ -1824,7 +1831,7 @@
     </message>
     <message>
         <source>Written beside it: %1</source>
-        <translation>Noté à côté : %1</translation>
+        <translation>Noté à côté&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -1835,14 +1842,14 @@
     </message>
     <message>
         <source>Nothing changed: same as last time</source>
-        <translation>Rien de changé : comme la dernière fois</translation>
+        <translation>Rien de changé&#xa0;: comme la dernière fois</translation>
     </message>
 </context>
 <context>
     <name>CheckRow</name>
     <message>
         <source>In order: %1</source>
-        <translation>En ordre : %1</translation>
+        <translation>En ordre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Said</source>
@@ -1850,14 +1857,14 @@
     </message>
     <message>
         <source>Not in order: %1</source>
-        <translation>Pas en ordre : %1</translation>
+        <translation>Pas en ordre&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>CheckSheet</name>
     <message>
         <source>Check: %1</source>
-        <translation>Contrôle : %1</translation>
+        <translation>Contrôle&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -1874,8 +1881,8 @@
     <message numerus="yes">
         <source>Done again: %n time(s)</source>
         <translation>
-            <numerusform>Refait : %n fois</numerusform>
-            <numerusform>Refait : %n fois</numerusform>
+            <numerusform>Refait&#xa0;: %n fois</numerusform>
+            <numerusform>Refait&#xa0;: %n fois</numerusform>
         </translation>
     </message>
     <message>
@@ -1900,7 +1907,7 @@
     </message>
     <message>
         <source>Back to: %1</source>
-        <translation>Retour à : %1</translation>
+        <translation>Retour à&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n item(s) to look at</source>
@@ -1915,11 +1922,18 @@
     </message>
     <message>
         <source>Tag %1: %2</source>
-        <translation>Étiquette %1 : %2</translation>
+        <translation>Étiquette %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Earlier checks</source>
         <translation>Contrôles précédents</translation>
+    </message>
+</context>
+<context>
+    <name>CodeShown</name>
+    <message>
+        <source>At %1, until %2</source>
+        <translation>À %1, jusqu’à %2</translation>
     </message>
 </context>
 <context>
@@ -1941,6 +1955,78 @@
     <message>
         <source>Consent of %1</source>
         <translation>Accord de %1</translation>
+    </message>
+</context>
+<context>
+    <name>CsvWords</name>
+    <message>
+        <source>The file is larger than %1. Split it, or leave out what is not needed.</source>
+        <translation>Le fichier dépasse %1. Partagez-le, ou retirez ce qui est inutile.</translation>
+    </message>
+    <message>
+        <source>Its letters can’t be read. Save the file as UTF-8.</source>
+        <translation>Ses caractères sont illisibles. Enregistrez le fichier en UTF-8.</translation>
+    </message>
+    <message>
+        <source>This is no text. Choose a table saved as CSV.</source>
+        <translation>Ce n’est pas du texte. Choisissez un tableau enregistré en CSV.</translation>
+    </message>
+    <message>
+        <source>A letter can’t be read. Save the file as UTF-8, or choose its encoding.</source>
+        <translation>Un caractère est illisible. Enregistrez le fichier en UTF-8, ou choisissez son codage.</translation>
+    </message>
+    <message>
+        <source>The file is empty. Choose one whose first line names the columns.</source>
+        <translation>Le fichier est vide. Choisissez-en un dont la première ligne nomme les colonnes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n row(s). Split the file.</source>
+        <translation>
+            <numerusform>Il y a plus de %n ligne. Partagez le fichier.</numerusform>
+            <numerusform>Il y a plus de %n lignes. Partagez le fichier.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>There are more than %n column(s). Leave out what is not needed.</source>
+        <translation>
+            <numerusform>Il y a plus de %n colonne. Retirez ce qui est inutile.</numerusform>
+            <numerusform>Il y a plus de %n colonnes. Retirez ce qui est inutile.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The field is too long. Shorten it, or look for a missing quotation mark.</source>
+        <translation>Le champ est trop long. Raccourcissez-le, ou cherchez un guillemet manquant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The row has %n field(s)</source>
+        <translation>
+            <numerusform>La ligne a %n champ</numerusform>
+            <numerusform>La ligne a %n champs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the first line %1. A separator is missing or too many, or a field that holds one needs quotation marks.</source>
+        <translation>la première %1. Un séparateur manque ou est de trop, ou un champ qui en contient un veut des guillemets.</translation>
+    </message>
+    <message>
+        <source>A quotation mark stands inside a field. Put the whole field in quotation marks and double those inside it.</source>
+        <translation>Un guillemet se trouve dans un champ. Mettez tout le champ entre guillemets et doublez ceux qu’il contient.</translation>
+    </message>
+    <message>
+        <source>Text stands after the closing quotation mark. Double the quotation marks inside a field.</source>
+        <translation>Du texte suit le guillemet fermant. Doublez les guillemets à l’intérieur d’un champ.</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens here and is never closed.</source>
+        <translation>Un guillemet s’ouvre ici et ne se ferme jamais.</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Ligne %1</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2</source>
+        <translation>Ligne %1, colonne %2</translation>
     </message>
 </context>
 <context>
@@ -1986,11 +2072,11 @@
     </message>
     <message>
         <source>%1: no shift has room any more; told was %2</source>
-        <translation>%1 : plus aucun service n’a de place ; annoncé : %2</translation>
+        <translation>%1&#xa0;: plus aucun service n’a de place&#xa0;; annoncé&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: strung %2 at %3, told was %4</source>
-        <translation>%1 : cordée %2 chez %3, annoncé : %4</translation>
+        <translation>%1&#xa0;: cordée %2 chez %3, annoncé&#xa0;: %4</translation>
     </message>
     <message>
         <source> – late now</source>
@@ -1998,7 +2084,7 @@
     </message>
     <message>
         <source>%1 has two rackets on the machine. Is %2 strung? Then tap it on.</source>
-        <translation>%1 a deux raquettes sur la machine. %2 est-elle cordée ? Alors faites-la avancer.</translation>
+        <translation>%1 a deux raquettes sur la machine. %2 est-elle cordée&#xa0;? Alors faites-la avancer.</translation>
     </message>
     <message>
         <source>%1 is on a machine of somebody who is not in the team.</source>
@@ -2006,11 +2092,11 @@
     </message>
     <message>
         <source>%1 has no machine: theirs is out of order, and no other is free.</source>
-        <translation>%1 n’a pas de machine : la sienne est hors service, et aucune autre n’est libre.</translation>
+        <translation>%1 n’a pas de machine&#xa0;: la sienne est hors service, et aucune autre n’est libre.</translation>
     </message>
     <message>
         <source>%1 is planned on %2: their own machine is out of order.</source>
-        <translation>%1 est prévu sur %2 : sa propre machine est hors service.</translation>
+        <translation>%1 est prévu sur %2&#xa0;: sa propre machine est hors service.</translation>
     </message>
     <message>
         <source>There is no machine for %1.</source>
@@ -2026,7 +2112,7 @@
     </message>
     <message>
         <source>Nobody has said who is in the room when: everybody counts as there from 8 to 20 o’clock.</source>
-        <translation>Personne n’a dit qui est là quand : tous comptent comme présents de 8 à 20 heures.</translation>
+        <translation>Personne n’a dit qui est là quand&#xa0;: tous comptent comme présents de 8 à 20 heures.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -2034,11 +2120,11 @@
     </message>
     <message>
         <source>%1 will be late: ready %2</source>
-        <translation>%1 sera en retard : prête %2</translation>
+        <translation>%1 sera en retard&#xa0;: prête %2</translation>
     </message>
     <message>
         <source>%1 will be late: no shift has room</source>
-        <translation>%1 sera en retard : aucun service n’a de place</translation>
+        <translation>%1 sera en retard&#xa0;: aucun service n’a de place</translation>
     </message>
     <message>
         <source>%1 withdrew</source>
@@ -2050,11 +2136,11 @@
     </message>
     <message>
         <source>%1: %3 strings it, not %2</source>
-        <translation>%1 : c’est %3 qui la corde, pas %2</translation>
+        <translation>%1&#xa0;: c’est %3 qui la corde, pas %2</translation>
     </message>
     <message>
         <source>%1: ready %3 instead of %2</source>
-        <translation>%1 : prête %3 au lieu de %2</translation>
+        <translation>%1&#xa0;: prête %3 au lieu de %2</translation>
     </message>
     <message>
         <source>%1 will be ready in time again</source>
@@ -2062,22 +2148,22 @@
     </message>
     <message>
         <source>%1: already ready %2</source>
-        <translation>%1 : déjà prête %2</translation>
+        <translation>%1&#xa0;: déjà prête %2</translation>
     </message>
     <message numerus="yes">
         <source>%1: %n match(es) played</source>
         <translation>
-            <numerusform>%1 : %n match joué</numerusform>
-            <numerusform>%1 : %n matchs joués</numerusform>
+            <numerusform>%1&#xa0;: %n match joué</numerusform>
+            <numerusform>%1&#xa0;: %n matchs joués</numerusform>
         </translation>
     </message>
     <message>
         <source>Came in: %1</source>
-        <translation>Arrivées : %1</translation>
+        <translation>Arrivées&#xa0;: %1</translation>
     </message>
     <message>
         <source>Strung or gone: %1</source>
-        <translation>Cordées ou parties : %1</translation>
+        <translation>Cordées ou parties&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -2179,11 +2265,11 @@
     </message>
     <message>
         <source>A rush from the court: it goes before all that waits.</source>
-        <translation>Une urgence du court : elle passe avant tout ce qui attend.</translation>
+        <translation>Une urgence du court&#xa0;: elle passe avant tout ce qui attend.</translation>
     </message>
     <message>
         <source>Its home bench is %1; there it would be later.</source>
-        <translation>Son poste attitré est %1 ; elle y serait prête plus tard.</translation>
+        <translation>Son poste attitré est %1&#xa0;; elle y serait prête plus tard.</translation>
     </message>
     <message>
         <source>The room was told something else.</source>
@@ -2198,7 +2284,7 @@
     </message>
     <message>
         <source>No event yet: rackets get no tag numbers</source>
-        <translation>Pas encore de tournoi : pas de numéros d’étiquette</translation>
+        <translation>Pas encore de tournoi&#xa0;: pas de numéros d’étiquette</translation>
     </message>
     <message>
         <source>New player</source>
@@ -2222,7 +2308,7 @@
     </message>
     <message>
         <source>Whose rackets? Name or tag</source>
-        <translation>À qui ? Nom ou étiquette</translation>
+        <translation>À qui&#xa0;? Nom ou étiquette</translation>
     </message>
     <message>
         <source>Scan a tag with the camera</source>
@@ -2252,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Exclue depuis le %1. Elle revient avec un nouveau code ; ce qu’elle a écrit reste.</translation>
+        <translation>Exclue depuis le %1 ; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2304,7 +2390,7 @@
     </message>
     <message>
         <source>Shut it out: it is lost or not ours</source>
-        <translation>L’exclure : perdue ou pas à nous</translation>
+        <translation>L’exclure&#xa0;: perdue ou pas à nous</translation>
     </message>
 </context>
 <context>
@@ -2338,10 +2424,10 @@
         <translation>depuis le %1</translation>
     </message>
     <message numerus="yes">
-        <source>%n entry(s) later</source>
+        <source>%n entry(s) came later</source>
         <translation>
-            <numerusform>%n entrée plus tard</numerusform>
-            <numerusform>%n entrées plus tard</numerusform>
+            <numerusform>%n entrée venue après</numerusform>
+            <numerusform>%n entrées venues après</numerusform>
         </translation>
     </message>
 </context>
@@ -2349,7 +2435,7 @@
     <name>DiscountSheet</name>
     <message>
         <source>Discount: %1</source>
-        <translation>Remise : %1</translation>
+        <translation>Remise&#xa0;: %1</translation>
     </message>
     <message>
         <source>Discount</source>
@@ -2447,8 +2533,8 @@
     <message numerus="yes">
         <source>%1: %n win(s)</source>
         <translation>
-            <numerusform>%1 : %n victoire</numerusform>
-            <numerusform>%1 : %n victoires</numerusform>
+            <numerusform>%1&#xa0;: %n victoire</numerusform>
+            <numerusform>%1&#xa0;: %n victoires</numerusform>
         </translation>
     </message>
     <message>
@@ -2464,11 +2550,11 @@
     </message>
     <message>
         <source>Bring it in from a table with a line for each place: line, player, and if they are known seed and rating.</source>
-        <translation>Importez-le d’une table avec une ligne par place : line, player et, si connus, seed et rating.</translation>
+        <translation>Importez-le d’une table avec une ligne par place&#xa0;: line, player et, si connus, seed et rating.</translation>
     </message>
     <message>
         <source>Draw: %1</source>
-        <translation>Tableau : %1</translation>
+        <translation>Tableau&#xa0;: %1</translation>
     </message>
     <message>
         <source>Bring a draw in</source>
@@ -2480,7 +2566,7 @@
     </message>
     <message>
         <source>Show: %1</source>
-        <translation>Montrer : %1</translation>
+        <translation>Montrer&#xa0;: %1</translation>
     </message>
     <message>
         <source>Which draw</source>
@@ -2496,14 +2582,14 @@
     </message>
     <message>
         <source>Standing: %1</source>
-        <translation>Classement : %1</translation>
+        <translation>Classement&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>DropOffDraft</name>
     <message>
         <source>Rackets taken in: %1</source>
-        <translation>Raquettes prises : %1</translation>
+        <translation>Raquettes prises&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -2530,7 +2616,7 @@
     </message>
     <message>
         <source>Ask what is known; everything but strings and tensions can wait.</source>
-        <translation>Demandez ce qui est connu ; tout sauf cordes et tensions peut attendre.</translation>
+        <translation>Demandez ce qui est connu&#xa0;; tout sauf cordes et tensions peut attendre.</translation>
     </message>
     <message>
         <source>As last time. Say what is different.</source>
@@ -2546,7 +2632,7 @@
     </message>
     <message>
         <source>The player is not here: store unconfirmed</source>
-        <translation>Le joueur n’est pas là : enregistrer sans confirmation</translation>
+        <translation>Le joueur n’est pas là&#xa0;: enregistrer sans confirmation</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2566,6 +2652,21 @@
     </message>
 </context>
 <context>
+    <name>ExchangeModel</name>
+    <message>
+        <source>That is no whole code. Scan it once more, or type the five words.</source>
+        <translation>Ce n’est pas un code entier. Scannez-le encore une fois, ou tapez les cinq mots.</translation>
+    </message>
+    <message>
+        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
+        <translation>Ce ne sont pas les cinq mots d’un code. Chacun a cinq lettres&#xa0;; comparez lettre par lettre.</translation>
+    </message>
+    <message>
+        <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
+        <translation>Ce n’est pas une adresse. Elle ressemble à desk.local ou 192.168.1.20:26110.</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeOverview</name>
     <message>
         <source>Exchange</source>
@@ -2573,27 +2674,23 @@
     </message>
     <message>
         <source>Everything works without a network; here devices bring each other up to date.</source>
-        <translation>Tout fonctionne sans réseau ; ici, les appareils se mettent à jour entre eux.</translation>
+        <translation>Tout fonctionne sans réseau&#xa0;; ici, les appareils se mettent à jour entre eux.</translation>
     </message>
     <message>
         <source>This tablet&apos;s clock or theirs is off by %1</source>
         <translation>L’heure de cette tablette ou la leur est décalée de %1</translation>
     </message>
     <message>
-        <source>The event server&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
-        <translation>L’horloge du serveur de l’épreuve avance. Regardez les deux et réglez la fausse ; rien n’est perdu entre-temps.</translation>
-    </message>
-    <message>
         <source>This tablet&apos;s clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
-        <translation>L’horloge de cette tablette avance. Regardez les deux et réglez la fausse ; rien n’est perdu entre-temps.</translation>
+        <translation>L’horloge de cette tablette avance. Regardez les deux et réglez la fausse&#xa0;; rien n’est perdu entre-temps.</translation>
     </message>
     <message>
         <source>A clock far ahead: %1</source>
-        <translation>Une horloge très en avance : %1</translation>
+        <translation>Une horloge très en avance&#xa0;: %1</translation>
     </message>
     <message>
         <source>What was written there carries a time to come. Everything is kept; set that device&apos;s clock before it is used again.</source>
-        <translation>Ce qui y a été écrit porte une heure à venir. Tout est conservé ; mettez cet appareil à l’heure avant de le réutiliser.</translation>
+        <translation>Ce qui y a été écrit porte une heure à venir. Tout est conservé&#xa0;; mettez cet appareil à l’heure avant de le réutiliser.</translation>
     </message>
     <message>
         <source>Some books could not be made equal</source>
@@ -2601,7 +2698,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé ; comparez ces joueurs au comptoir.</translation>
+        <translation>Un côté n’a pas le droit de les transmettre, ou les détient autrement. Rien n’est perdu et tout le reste est passé&#xa0;; comparez ces joueurs à l’accueil.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -2609,7 +2706,7 @@
     </message>
     <message>
         <source>Arriving at an event</source>
-        <translation>Arrivée à une épreuve</translation>
+        <translation>Arrivée à un tournoi</translation>
     </message>
     <message>
         <source>It goes on where it stopped.</source>
@@ -2617,7 +2714,7 @@
     </message>
     <message>
         <source>Step by step: the event server, its entry list, who of it is known here, what goes across, and what came of it.</source>
-        <translation>Pas à pas : le serveur de l’épreuve, sa liste des inscrits, qui est connu ici, ce qui part, et ce qui en est sorti.</translation>
+        <translation>Pas à pas&#xa0;: le serveur du tournoi, sa liste des inscrits, qui est connu ici, ce qui part, et ce qui en est sorti.</translation>
     </message>
     <message>
         <source>Go on with the arrival</source>
@@ -2633,25 +2730,25 @@
     </message>
     <message>
         <source>The data of one device was copied, and both copies wrote on. The words of both are kept; where they differ, a question is open. Go on with one of them only.</source>
-        <translation>Les données d’un appareil ont été copiées, et les deux copies ont continué à écrire. Les réponses des deux sont conservées ; là où elles diffèrent, une question est ouverte. Ne continuez qu’avec l’un des deux.</translation>
+        <translation>Les données d’un appareil ont été copiées, et les deux copies ont continué à écrire. Les réponses des deux sont conservées&#xa0;; là où elles diffèrent, une question est ouverte. Ne continuez qu’avec l’un des deux.</translation>
     </message>
     <message numerus="yes">
         <source>%1: %n book(s)</source>
         <translation>
-            <numerusform>%1 : %n livre</numerusform>
-            <numerusform>%1 : %n livres</numerusform>
+            <numerusform>%1&#xa0;: %n livre</numerusform>
+            <numerusform>%1&#xa0;: %n livres</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Set aside: %n entry(s)</source>
         <translation>
-            <numerusform>Mis de côté : %n écriture</numerusform>
-            <numerusform>Mis de côté : %n écritures</numerusform>
+            <numerusform>Mis de côté&#xa0;: %n entrée</numerusform>
+            <numerusform>Mis de côté&#xa0;: %n entrées</numerusform>
         </translation>
     </message>
     <message>
         <source>They came in but break a rule, so they are kept and not taken over. Show them to whoever looks after the event server.</source>
-        <translation>Elles sont arrivées mais enfreignent une règle : gardées, mais pas reprises. Montrez-les à la personne qui s’occupe du serveur.</translation>
+        <translation>Elles sont arrivées mais enfreignent une règle&#xa0;: gardées, mais pas reprises. Montrez-les à la personne qui s’occupe du serveur.</translation>
     </message>
     <message numerus="yes">
         <source>%n minute(s)</source>
@@ -2674,6 +2771,10 @@
             <numerusform>%n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
+        <translation>L’autre horloge avance. Regardez les deux et réglez celle qui est fausse&#xa0;; rien n’est perdu entre-temps.</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2683,7 +2784,7 @@
     </message>
     <message>
         <source>Work goes on without one. Pair when you arrive at an event.</source>
-        <translation>Le travail continue sans lui. Associez la tablette en arrivant à une épreuve.</translation>
+        <translation>Le travail continue sans lui. Associez la tablette en arrivant à un tournoi.</translation>
     </message>
     <message>
         <source>Pairing ...</source>
@@ -2691,7 +2792,7 @@
     </message>
     <message>
         <source>Not connected; tried again in the background.</source>
-        <translation>Non connecté ; nouvelle tentative en arrière-plan.</translation>
+        <translation>Non connecté&#xa0;; nouvelle tentative en arrière-plan.</translation>
     </message>
     <message>
         <source>Greeting ...</source>
@@ -2703,15 +2804,15 @@
     </message>
     <message>
         <source>Connected and up to date; changes cross at once.</source>
-        <translation>Connecté et à jour ; les changements passent aussitôt.</translation>
+        <translation>Connecté et à jour&#xa0;; les changements passent aussitôt.</translation>
     </message>
     <message>
         <source>This tablet&apos;s role there: %1</source>
-        <translation>Rôle de cette tablette : %1</translation>
+        <translation>Rôle de cette tablette&#xa0;: %1</translation>
     </message>
     <message>
         <source>Players coming in; those that are here can be used already</source>
-        <translation>Les joueurs arrivent ; ceux qui sont là sont déjà utilisables</translation>
+        <translation>Les joueurs arrivent&#xa0;; ceux qui sont là sont déjà utilisables</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -2738,25 +2839,13 @@
     <message numerus="yes">
         <source>Last agreement: %1, over %n book(s). Both screens show the same words.</source>
         <translation>
-            <numerusform>Dernier accord : %1, sur %n livre. Les deux écrans montrent les mêmes mots.</numerusform>
-            <numerusform>Dernier accord : %1, sur %n livres. Les deux écrans montrent les mêmes mots.</numerusform>
+            <numerusform>Dernier accord&#xa0;: %1, sur %n livre. Les deux écrans montrent les mêmes mots.</numerusform>
+            <numerusform>Dernier accord&#xa0;: %1, sur %n livres. Les deux écrans montrent les mêmes mots.</numerusform>
         </translation>
     </message>
 </context>
 <context>
     <name>ExchangeTrouble</name>
-    <message>
-        <source>The event server is out of reach</source>
-        <translation>Le serveur de l’épreuve est hors de portée</translation>
-    </message>
-    <message>
-        <source>The event server shows another certificate</source>
-        <translation>Le serveur présente un autre certificat</translation>
-    </message>
-    <message>
-        <source>The event server does not know this tablet</source>
-        <translation>Le serveur ne connaît pas cette tablette</translation>
-    </message>
     <message>
         <source>The code does not hold</source>
         <translation>Le code n’est pas valable</translation>
@@ -2764,10 +2853,6 @@
     <message>
         <source>The code has expired</source>
         <translation>Le code a expiré</translation>
-    </message>
-    <message>
-        <source>The event server refuses this tablet</source>
-        <translation>Le serveur refuse cette tablette</translation>
     </message>
     <message>
         <source>The other side speaks a newer protocol</source>
@@ -2786,48 +2871,99 @@
         <translation>L’échange s’est arrêté</translation>
     </message>
     <message>
-        <source>Work goes on; this tablet tries again by itself. Is it on the event&apos;s network, and is the address right?</source>
-        <translation>Le travail continue ; la tablette réessaie d’elle-même. Est-elle sur le réseau de l’épreuve, l’adresse est-elle juste ?</translation>
-    </message>
-    <message>
         <source>It is not the one this tablet was paired with, or it was set up anew. Ask the head of the room, and pair again only if that is so.</source>
         <translation>Ce n’est pas celui auquel cette tablette a été associée, ou il a été réinstallé. Demandez au responsable de la salle et n’associez de nouveau que dans ce cas.</translation>
     </message>
     <message>
-        <source>Ask the head of the room for a new code and pair again. Nothing on this tablet is lost.</source>
-        <translation>Demandez un nouveau code au responsable de la salle et associez de nouveau. Rien n’est perdu sur cette tablette.</translation>
-    </message>
-    <message>
-        <source>Compare it with the event server&apos;s screen word by word, or ask for a new one.</source>
-        <translation>Comparez-le mot à mot avec l’écran du serveur, ou demandez-en un nouveau.</translation>
-    </message>
-    <message>
-        <source>Ask the event server for a new one: a code is good for fifteen minutes and for one tablet.</source>
-        <translation>Demandez-en un nouveau au serveur : un code vaut quinze minutes et pour une tablette.</translation>
-    </message>
-    <message>
         <source>Ask the head of the room: this tablet may have been taken off the list, or the code was used already.</source>
-        <translation>Demandez au responsable de la salle : la tablette a peut-être été retirée de la liste, ou le code a déjà servi.</translation>
+        <translation>Demandez au responsable de la salle&#xa0;: la tablette a peut-être été retirée de la liste, ou le code a déjà servi.</translation>
     </message>
     <message>
         <source>Update Weavelog on the older device. Work goes on until then.</source>
         <translation>Mettez Weavelog à jour sur l’appareil le plus ancien. D’ici là, le travail continue.</translation>
     </message>
     <message>
-        <source>Set the clock of this tablet, and have a look at that of the event server.</source>
-        <translation>Réglez l’horloge de cette tablette et vérifiez celle du serveur.</translation>
-    </message>
-    <message>
         <source>Make room; nothing that was confirmed is lost. Then try again.</source>
-        <translation>Faites de la place ; rien de ce qui a été confirmé n’est perdu. Puis réessayez.</translation>
-    </message>
-    <message>
-        <source>Try again; if it stays, show the line below to whoever looks after the event server.</source>
-        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à la personne qui s’occupe du serveur.</translation>
+        <translation>Faites de la place&#xa0;; rien de ce qui a été confirmé n’est perdu. Puis réessayez.</translation>
     </message>
     <message>
         <source>Try now</source>
         <translation>Essayer maintenant</translation>
+    </message>
+    <message>
+        <source>The other side is out of reach</source>
+        <translation>L’autre côté est hors d’atteinte</translation>
+    </message>
+    <message>
+        <source>The other side shows another certificate</source>
+        <translation>L’autre côté montre un autre certificat</translation>
+    </message>
+    <message>
+        <source>The other side does not know this tablet</source>
+        <translation>L’autre côté ne connaît pas cette tablette</translation>
+    </message>
+    <message>
+        <source>The other side refuses this tablet</source>
+        <translation>L’autre côté refuse cette tablette</translation>
+    </message>
+    <message>
+        <source>Work goes on; this tablet tries again by itself. Are both in one network, and is the address right?</source>
+        <translation>Le travail continue&#xa0;; cette tablette réessaie d’elle-même. Les deux sont-ils dans le même réseau, et l’adresse est-elle juste&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask for a new code and pair again. Nothing on this tablet is lost.</source>
+        <translation>Demandez un nouveau code et associez à nouveau. Rien n’est perdu sur cette tablette.</translation>
+    </message>
+    <message>
+        <source>Compare it with the other screen word by word, or ask for a new one.</source>
+        <translation>Comparez-le mot à mot avec l’autre écran, ou demandez-en un nouveau.</translation>
+    </message>
+    <message>
+        <source>Ask for a new one: a code is good for fifteen minutes and for one tablet.</source>
+        <translation>Demandez-en un nouveau&#xa0;: un code vaut quinze minutes et pour une tablette.</translation>
+    </message>
+    <message>
+        <source>Set the clock of this tablet, and have a look at the other one.</source>
+        <translation>Réglez l’horloge de cette tablette, et regardez aussi l’autre.</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
+        <translation>Réessayez&#xa0;; si cela persiste, montrez la ligne ci-dessous à la personne qui s’occupe des tablettes.</translation>
+    </message>
+</context>
+<context>
+    <name>FactsBeside</name>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>Naissance</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>Pays</translation>
+    </message>
+    <message>
+        <source>Rackets</source>
+        <translation>Raquettes</translation>
+    </message>
+    <message>
+        <source>Last setup</source>
+        <translation>Dernier réglage</translation>
+    </message>
+    <message>
+        <source>Last seen</source>
+        <translation>Dernière fois</translation>
+    </message>
+    <message>
+        <source>On the entry list</source>
+        <translation>Sur la liste des inscrits</translation>
+    </message>
+    <message>
+        <source>Known here</source>
+        <translation>Connu ici</translation>
     </message>
 </context>
 <context>
@@ -2860,11 +2996,11 @@
     </message>
     <message>
         <source>Less: %1</source>
-        <translation>Moins : %1</translation>
+        <translation>Moins&#xa0;: %1</translation>
     </message>
     <message>
         <source>More: %1</source>
-        <translation>Plus : %1</translation>
+        <translation>Plus&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -2875,23 +3011,23 @@
     </message>
     <message>
         <source>Two different answers were taken: ask again</source>
-        <translation>Deux réponses différentes ont été notées : redemander</translation>
+        <translation>Deux réponses différentes ont été notées&#xa0;: redemander</translation>
     </message>
     <message>
         <source>The player said not to string it</source>
-        <translation>La réponse était : ne pas corder</translation>
+        <translation>La réponse était&#xa0;: ne pas corder</translation>
     </message>
     <message>
         <source>Found earlier: %1</source>
-        <translation>Constaté plus tôt : %1</translation>
+        <translation>Constaté plus tôt&#xa0;: %1</translation>
     </message>
     <message>
         <source>Proposed: %1</source>
-        <translation>Proposé : %1</translation>
+        <translation>Proposé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Answer: %1</source>
-        <translation>Réponse : %1</translation>
+        <translation>Réponse&#xa0;: %1</translation>
     </message>
     <message>
         <source>Ask again</source>
@@ -2966,18 +3102,18 @@
     </message>
     <message>
         <source>Note: %1</source>
-        <translation>Noter : %1</translation>
+        <translation>Noter&#xa0;: %1</translation>
     </message>
     <message>
         <source>Noted: %1</source>
-        <translation>Noté : %1</translation>
+        <translation>Noté&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>FindingNote</name>
     <message>
         <source>%1: %2.</source>
-        <translation>%1 : %2. {1:?}</translation>
+        <translation>%1&#xa0;: %2. {1:?}</translation>
     </message>
 </context>
 <context>
@@ -3072,7 +3208,7 @@
     <name>ForgetSheet</name>
     <message>
         <source>Forget %1?</source>
-        <translation>Oublier %1 ?</translation>
+        <translation>Oublier %1&#xa0;?</translation>
     </message>
     <message>
         <source>This can&apos;t be undone</source>
@@ -3117,7 +3253,7 @@
     <name>FrameNotes</name>
     <message>
         <source>Frame: %1</source>
-        <translation>Cadre : %1</translation>
+        <translation>Cadre&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3135,7 +3271,7 @@
     <name>GalleryWindow</name>
     <message>
         <source>Weavelog: every part in every state</source>
-        <translation>Weavelog : chaque élément dans chaque état</translation>
+        <translation>Weavelog&#xa0;: chaque élément dans chaque état</translation>
     </message>
 </context>
 <context>
@@ -3188,7 +3324,7 @@
     </message>
     <message>
         <source>Older setups and rackets for which there was no room: %1</source>
-        <translation>Réglages plus anciens et raquettes sans place : %1</translation>
+        <translation>Réglages plus anciens et raquettes sans place&#xa0;: %1</translation>
     </message>
     <message>
         <source>On paper</source>
@@ -3231,7 +3367,7 @@
     </message>
     <message>
         <source>Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker&apos;s advice and the rules of the place come first.</source>
-        <translation>Votre nom et votre raison restent à côté de cette raquette. Un cadre abîmé peut casser sous la tension ; les conseils du fabricant et les règles du lieu passent avant tout.</translation>
+        <translation>Votre nom et votre raison restent à côté de cette raquette. Un cadre abîmé peut casser sous la tension&#xa0;; les conseils du fabricant et les règles du lieu passent avant tout.</translation>
     </message>
     <message>
         <source>Who answers for it</source>
@@ -3251,86 +3387,7 @@
     </message>
     <message>
         <source>Going on: %1</source>
-        <translation>On continue : %1</translation>
-    </message>
-</context>
-<context>
-    <name>HostCard</name>
-    <message>
-        <source>Let others exchange with this tablet</source>
-        <translation>Laisser d’autres échanger avec cette tablette</translation>
-    </message>
-    <message>
-        <source>Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.</source>
-        <translation>Sans serveur : dans un même Wi-Fi, ou celui qu’ouvre cette tablette. Ce que les joueurs ont accepté vaut ici aussi.</translation>
-    </message>
-    <message>
-        <source>What they get</source>
-        <translation>Ce qu’ils reçoivent</translation>
-    </message>
-    <message>
-        <source>This event</source>
-        <translation>Ce tournoi</translation>
-    </message>
-    <message>
-        <source>Chosen players</source>
-        <translation>Joueurs choisis</translation>
-    </message>
-    <message>
-        <source>Nothing</source>
-        <translation>Rien</translation>
-    </message>
-    <message>
-        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
-        <translation>%1 et ses joueurs ; ils y travaillent avec cette tablette, et chacun voit ce que fait l’autre.</translation>
-    </message>
-    <message>
-        <source>The chosen players’ books, and what they bring themselves. They learn of nobody else.</source>
-        <translation>Les livres des joueurs choisis, et ce qu’ils apportent. Ils n’apprennent l’existence de personne d’autre.</translation>
-    </message>
-    <message>
-        <source>What they bring comes here; they learn of nobody here.</source>
-        <translation>Ce qu’ils apportent vient ici ; ils n’apprennent rien d’ici.</translation>
-    </message>
-    <message>
-        <source>Let them</source>
-        <translation>Autoriser</translation>
-    </message>
-    <message>
-        <source>Others reach this tablet at %1</source>
-        <translation>Cette tablette est joignable à %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Without a code may come: %1</source>
-        <translation>Personne n’est encore là. Sans code peuvent venir : %1</translation>
-    </message>
-    <message>
-        <source>Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.</source>
-        <translation>Personne n’est encore là. Faites un code ; sur l’autre tablette : Échange, Associer.</translation>
-    </message>
-    <message>
-        <source>The next tablet</source>
-        <translation>La prochaine tablette</translation>
-    </message>
-    <message>
-        <source>Gets and brings</source>
-        <translation>Reçoit et apporte</translation>
-    </message>
-    <message>
-        <source>Only gets</source>
-        <translation>Reçoit seulement</translation>
-    </message>
-    <message>
-        <source>At %1, until %2</source>
-        <translation>À %1, jusqu’à %2</translation>
-    </message>
-    <message>
-        <source>Make a code</source>
-        <translation>Faire un code</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Arrêter</translation>
+        <translation>On continue&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3349,7 +3406,7 @@
     </message>
     <message>
         <source>Try again; if it stays, show the line below to whoever looks after the tablets.</source>
-        <translation>Réessayez ; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
+        <translation>Réessayez&#xa0;; si cela persiste, montrez la ligne ci-dessous à qui s’occupe des tablettes.</translation>
     </message>
     <message>
         <source>both agree</source>
@@ -3361,11 +3418,82 @@
     </message>
 </context>
 <context>
-    <name>HostsCard</name>
+    <name>HostPart</name>
     <message>
-        <source>Known event servers</source>
-        <translation>Serveurs connus</translation>
+        <source>What they get</source>
+        <translation>Ce qu’ils reçoivent</translation>
     </message>
+    <message>
+        <source>This event</source>
+        <translation>Ce tournoi</translation>
+    </message>
+    <message>
+        <source>Chosen players</source>
+        <translation>Joueurs choisis</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Rien</translation>
+    </message>
+    <message>
+        <source>%1 and its players; they work at it with this tablet, and both see what the other does.</source>
+        <translation>%1 et ses joueurs&#xa0;; ils y travaillent avec cette tablette, et chacun voit ce que fait l’autre.</translation>
+    </message>
+    <message>
+        <source>The players that are ticked here, and nobody else: they do not even learn of others.</source>
+        <translation>Les joueurs cochés ici et personne d’autre&#xa0;: ils n’apprennent même pas que d’autres existent.</translation>
+    </message>
+    <message>
+        <source>Nothing: what they bring comes here, and they learn of nobody.</source>
+        <translation>Rien&#xa0;: ce qu’ils apportent arrive ici, et ils n’apprennent rien de personne.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Commencer</translation>
+    </message>
+    <message>
+        <source>Others reach this tablet at %1</source>
+        <translation>Cette tablette est joignable à %1</translation>
+    </message>
+    <message>
+        <source>They get: %1</source>
+        <translation>Ils reçoivent&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Without a code may come: %1</source>
+        <translation>Personne n’est encore là. Sans code peuvent venir&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Nobody is here yet. Make a code; on the other tablet it is taken under Exchange, Pair.</source>
+        <translation>Personne n’est encore là. Créez un code&#xa0;; l’autre tablette le prend sous Échange, Associer.</translation>
+    </message>
+    <message>
+        <source>The next tablet</source>
+        <translation>La prochaine tablette</translation>
+    </message>
+    <message>
+        <source>Gets and brings</source>
+        <translation>Reçoit et apporte</translation>
+    </message>
+    <message>
+        <source>Only gets</source>
+        <translation>Reçoit seulement</translation>
+    </message>
+    <message>
+        <source>Code of this tablet</source>
+        <translation>Code de cette tablette</translation>
+    </message>
+    <message>
+        <source>Make a code</source>
+        <translation>Faire un code</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+</context>
+<context>
+    <name>HostsCard</name>
     <message>
         <source>Forget %1</source>
         <translation>Oublier %1</translation>
@@ -3377,6 +3505,10 @@
     <message>
         <source>Forget it</source>
         <translation>L’oublier</translation>
+    </message>
+    <message>
+        <source>Paired with</source>
+        <translation>Associé avec</translation>
     </message>
 </context>
 <context>
@@ -3391,11 +3523,11 @@
     </message>
     <message>
         <source>%1 answers for going on, %2: %3</source>
-        <translation>%1 répond de la suite, %2 : %3</translation>
+        <translation>%1 répond de la suite, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>The player&apos;s answer: %1</source>
-        <translation>Réponse : %1</translation>
+        <translation>Réponse&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3406,7 +3538,7 @@
     </message>
     <message>
         <source>Frame: %1</source>
-        <translation>Cadre : %1</translation>
+        <translation>Cadre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Racket %1</source>
@@ -3438,7 +3570,7 @@
     </message>
     <message>
         <source>%1: inspected</source>
-        <translation>%1 : examiné</translation>
+        <translation>%1&#xa0;: examiné</translation>
     </message>
     <message>
         <source>Note a finding</source>
@@ -3454,7 +3586,7 @@
     </message>
     <message>
         <source>Put right: %1</source>
-        <translation>Réparé : %1</translation>
+        <translation>Réparé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Put right earlier</source>
@@ -3494,20 +3626,20 @@
     </message>
     <message>
         <source>New here: %1 of %2 entries.</source>
-        <translation>Nouveau ici : %1 entrées sur %2.</translation>
+        <translation>Nouveau ici&#xa0;: %1 entrées sur %2.</translation>
     </message>
     <message numerus="yes">
         <source>Stays out, as the players agreed here: %n player(s)</source>
         <translation>
-            <numerusform>Reste dehors, comme convenu ici : %n joueur</numerusform>
-            <numerusform>Restent dehors, comme convenu ici : %n joueurs</numerusform>
+            <numerusform>Reste dehors, comme convenu ici&#xa0;: %n joueur</numerusform>
+            <numerusform>Restent dehors, comme convenu ici&#xa0;: %n joueurs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Stays out, because they were forgotten: %n player(s)</source>
         <translation>
-            <numerusform>Reste dehors, car oublié : %n joueur</numerusform>
-            <numerusform>Restent dehors, car oubliés : %n joueurs</numerusform>
+            <numerusform>Reste dehors, car oublié&#xa0;: %n joueur</numerusform>
+            <numerusform>Restent dehors, car oubliés&#xa0;: %n joueurs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3540,20 +3672,20 @@
     </message>
     <message>
         <source>Left out, as the players agreed here: %1</source>
-        <translation>Laissés de côté, comme convenu ici : %1</translation>
+        <translation>Laissés de côté, comme convenu ici&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>Left out, because they were forgotten: %n player(s)</source>
         <translation>
-            <numerusform>Laissé de côté, car oublié : %n joueur</numerusform>
-            <numerusform>Laissés de côté, car oubliés : %n joueurs</numerusform>
+            <numerusform>Laissé de côté, car oublié&#xa0;: %n joueur</numerusform>
+            <numerusform>Laissés de côté, car oubliés&#xa0;: %n joueurs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Forgotten here too, because they withdrew: %n player(s)</source>
         <translation>
-            <numerusform>Oublié ici aussi, après retrait : %n joueur</numerusform>
-            <numerusform>Oubliés ici aussi, après retrait : %n joueurs</numerusform>
+            <numerusform>Oublié ici aussi, après retrait&#xa0;: %n joueur</numerusform>
+            <numerusform>Oubliés ici aussi, après retrait&#xa0;: %n joueurs</numerusform>
         </translation>
     </message>
     <message>
@@ -3582,13 +3714,13 @@
     <message numerus="yes">
         <source>%1: %n newer entry(s) here that are not there yet.</source>
         <translation>
-            <numerusform>%1 : %n entrée plus récente ici, pas encore là-bas.</numerusform>
-            <numerusform>%1 : %n entrées plus récentes ici, pas encore là-bas.</numerusform>
+            <numerusform>%1&#xa0;: %n entrée plus récente ici, pas encore là-bas.</numerusform>
+            <numerusform>%1&#xa0;: %n entrées plus récentes ici, pas encore là-bas.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: the two devices hold different entries.</source>
-        <translation>%1 : les deux appareils ont des entrées différentes.</translation>
+        <translation>%1&#xa0;: les deux appareils ont des entrées différentes.</translation>
     </message>
     <message numerus="yes">
         <source>%n entry(s) were put aside; the Exchange page tells why.</source>
@@ -3606,7 +3738,7 @@
     </message>
     <message>
         <source>It is being taken in; the app stays usable.</source>
-        <translation>Réception en cours ; l’application reste utilisable.</translation>
+        <translation>Réception en cours&#xa0;; l’application reste utilisable.</translation>
     </message>
     <message>
         <source>Passphrase</source>
@@ -3630,11 +3762,11 @@
     </message>
     <message>
         <source>“%1”</source>
-        <translation>« %1 »</translation>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>New here: %1</source>
-        <translation>Nouveaux ici : %1</translation>
+        <translation>Nouveaux ici&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
@@ -3649,7 +3781,7 @@
     </message>
     <message>
         <source>Everything of it comes here, the private kit too. From then on this tablet writes in its own name; pair it with the event servers again.</source>
-        <translation>Tout vient ici, le matériel privé aussi. Dès lors cette tablette écrit en son nom ; associez-la à nouveau aux serveurs.</translation>
+        <translation>Tout vient ici, le matériel privé aussi. Dès lors cette tablette écrit en son nom&#xa0;; associez-la à nouveau aux serveurs.</translation>
     </message>
     <message>
         <source>Nobody here knows %1</source>
@@ -3657,7 +3789,7 @@
     </message>
     <message>
         <source>Its Exchange page shows the words of its key. Are they these? %1</source>
-        <translation>Sa page Échange montre les mots de sa clé. Sont-ce ceux-ci ? %1</translation>
+        <translation>Sa page Échange montre les mots de sa clé. Sont-ce ceux-ci&#xa0;? %1</translation>
     </message>
     <message>
         <source>The words are the same</source>
@@ -3670,8 +3802,8 @@
     <message numerus="yes">
         <source>Two answers to one question: %n to be settled under Questions.</source>
         <translation>
-            <numerusform>Deux réponses à une question : %n à régler sous Questions.</numerusform>
-            <numerusform>Deux réponses à une question : %n à régler sous Questions.</numerusform>
+            <numerusform>Deux réponses à une question&#xa0;: %n à régler sous Questions.</numerusform>
+            <numerusform>Deux réponses à une question&#xa0;: %n à régler sous Questions.</numerusform>
         </translation>
     </message>
     <message>
@@ -3680,7 +3812,7 @@
     </message>
     <message>
         <source>The receipt for %1 could not be put beside the file; save it elsewhere.</source>
-        <translation>Le reçu pour %1 n’a pas pu être mis à côté du fichier ; enregistrez-le ailleurs.</translation>
+        <translation>Le reçu pour %1 n’a pas pu être mis à côté du fichier&#xa0;; enregistrez-le ailleurs.</translation>
     </message>
     <message>
         <source>Open</source>
@@ -3714,17 +3846,17 @@
         <source>Done</source>
         <translation>Terminé</translation>
     </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Recevoir un fichier</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Réessayer</translation>
+    </message>
 </context>
 <context>
-    <name>InviteCard</name>
-    <message>
-        <source>Invite another tablet</source>
-        <translation>Inviter une autre tablette</translation>
-    </message>
-    <message>
-        <source>The event server makes a code for one tablet, good for fifteen minutes.</source>
-        <translation>Le serveur crée un code pour une tablette, valable quinze minutes.</translation>
-    </message>
+    <name>InvitePart</name>
     <message>
         <source>Its role</source>
         <translation>Son rôle</translation>
@@ -3747,22 +3879,22 @@
     </message>
     <message>
         <source>Make a code</source>
-        <translation>Créer un code</translation>
+        <translation>Faire un code</translation>
     </message>
     <message>
         <source>Needs a connection to the event server</source>
-        <translation>Il faut une connexion au serveur</translation>
+        <translation>Nécessite une connexion au serveur du tournoi</translation>
     </message>
     <message>
-        <source>At %1, until %2</source>
-        <translation>À %1, jusqu’à %2</translation>
+        <source>Code of the event server %1</source>
+        <translation>Code du serveur du tournoi %1</translation>
     </message>
 </context>
 <context>
     <name>JobCard</name>
     <message>
         <source>Late: %1</source>
-        <translation>En retard : %1</translation>
+        <translation>En retard&#xa0;: %1</translation>
     </message>
     <message>
         <source>By %1</source>
@@ -3794,7 +3926,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -3815,7 +3947,7 @@
     </message>
     <message>
         <source>Only this event</source>
-        <translation>Cette épreuve seulement</translation>
+        <translation>Ce tournoi seulement</translation>
     </message>
     <message>
         <source>No racket was ever taken in here</source>
@@ -3866,7 +3998,7 @@
     </message>
     <message>
         <source>Set to: %1</source>
-        <translation>Mettre sur : %1</translation>
+        <translation>Mettre sur&#xa0;: %1</translation>
     </message>
     <message>
         <source>Choose a stage first</source>
@@ -3923,7 +4055,7 @@
     <name>KeepCard</name>
     <message>
         <source>Players&apos; books on the event server</source>
-        <translation>Carnets des joueurs sur le serveur du tournoi</translation>
+        <translation>Livres des joueurs sur le serveur du tournoi</translation>
     </message>
     <message>
         <source>It keeps them. Tablets keep their own in any case.</source>
@@ -3950,11 +4082,11 @@
     </message>
     <message>
         <source>Rule for players&apos; books set</source>
-        <translation>Règle pour les carnets fixée</translation>
+        <translation>Règle pour les livres fixée</translation>
     </message>
     <message>
         <source>Bring this tablet up to date before then: afterwards the server exchanges nothing any more.</source>
-        <translation>Mettez cette tablette à jour avant : ensuite le serveur n’échange plus rien.</translation>
+        <translation>Mettez cette tablette à jour avant&#xa0;: ensuite le serveur n’échange plus rien.</translation>
     </message>
 </context>
 <context>
@@ -3966,8 +4098,8 @@
     <message numerus="yes">
         <source>Too long to be read at the bench: leave out about %n letter(s).</source>
         <translation>
-            <numerusform>Trop long pour être lu à l’établi : enlevez environ %n lettre.</numerusform>
-            <numerusform>Trop long pour être lu à l’établi : enlevez environ %n lettres.</numerusform>
+            <numerusform>Trop long pour être lu à l’établi&#xa0;: enlevez environ %n lettre.</numerusform>
+            <numerusform>Trop long pour être lu à l’établi&#xa0;: enlevez environ %n lettres.</numerusform>
         </translation>
     </message>
     <message>
@@ -3995,11 +4127,11 @@
     </message>
     <message>
         <source>Common practice. What you change holds for every tablet of this event; the makers’ instructions come before it.</source>
-        <translation>Pratique courante. Ce que vous changez vaut sur toutes les tablettes de ce tournoi ; les notices des fabricants passent avant.</translation>
+        <translation>Pratique courante. Ce que vous changez vaut sur toutes les tablettes de ce tournoi&#xa0;; les notices des fabricants passent avant.</translation>
     </message>
     <message>
         <source>As this room has it. It holds for every tablet of this event; the makers’ instructions come before it.</source>
-        <translation>Telle que cette salle l’a réglée. Elle vaut sur toutes les tablettes de ce tournoi ; les notices des fabricants passent avant.</translation>
+        <translation>Telle que cette salle l’a réglée. Elle vaut sur toutes les tablettes de ce tournoi&#xa0;; les notices des fabricants passent avant.</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -4015,15 +4147,15 @@
     </message>
     <message>
         <source>Up: %1</source>
-        <translation>Vers le haut : %1</translation>
+        <translation>Vers le haut&#xa0;: %1</translation>
     </message>
     <message>
         <source>Down: %1</source>
-        <translation>Vers le bas : %1</translation>
+        <translation>Vers le bas&#xa0;: %1</translation>
     </message>
     <message>
         <source>Take off: %1</source>
-        <translation>Retirer : %1</translation>
+        <translation>Retirer&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken off the list</source>
@@ -4074,7 +4206,7 @@
     </message>
     <message>
         <source>Hold the gauge as its maker says; eyes protected while it is under tension.</source>
-        <translation>Tenir le dynamomètre comme l’indique son fabricant ; yeux protégés tant qu’il est sous tension.</translation>
+        <translation>Tenir le dynamomètre comme l’indique son fabricant&#xa0;; yeux protégés tant qu’il est sous tension.</translation>
     </message>
     <message>
         <source>Keep the calibration</source>
@@ -4117,18 +4249,18 @@
     </message>
     <message>
         <source>%1: machine %2</source>
-        <translation>%1 : machine %2</translation>
+        <translation>%1&#xa0;: machine %2</translation>
     </message>
     <message>
         <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
-        <translation>Prenez une autre machine ou demandez à l’accueil ; la notice du fabricant de la machine passe avant tout.</translation>
+        <translation>Prenez une autre machine ou demandez à l’accueil&#xa0;; la notice du fabricant de la machine passe avant tout.</translation>
     </message>
 </context>
 <context>
     <name>MachineChoice</name>
     <message>
         <source>Out of order: %1</source>
-        <translation>Hors service : %1</translation>
+        <translation>Hors service&#xa0;: %1</translation>
     </message>
     <message>
         <source>Its clamps are due for cleaning</source>
@@ -4171,11 +4303,11 @@
     </message>
     <message>
         <source>Pre-stretch that can be set, per cent: 0 10 20</source>
-        <translation>Pré-étirages réglables, en pour cent : 0 10 20</translation>
+        <translation>Pré-étirages réglables, en pour cent&#xa0;: 0 10 20</translation>
     </message>
     <message>
         <source>Clean the clamps after so many rackets (empty: every evening)</source>
-        <translation>Nettoyer les pinces après tant de raquettes (vide : chaque soir)</translation>
+        <translation>Nettoyer les pinces après tant de raquettes (vide&#xa0;: chaque soir)</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -4217,7 +4349,7 @@
     </message>
     <message>
         <source>List the machines; then rackets are counted for each, and you see when clamps are due.</source>
-        <translation>Inscrivez les machines ; les raquettes sont alors comptées pour chacune, et vous voyez quand nettoyer les pinces.</translation>
+        <translation>Inscrivez les machines&#xa0;; les raquettes sont alors comptées pour chacune, et vous voyez quand nettoyer les pinces.</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -4248,7 +4380,7 @@
     </message>
     <message>
         <source>Calibration: %1 set, %2 read (%3 %)</source>
-        <translation>Étalonnage : %1 réglé, %2 mesuré (%3 %)</translation>
+        <translation>Étalonnage&#xa0;: %1 réglé, %2 mesuré (%3 %)</translation>
     </message>
     <message>
         <source>Clamps cleaned</source>
@@ -4256,7 +4388,7 @@
     </message>
     <message>
         <source>%1: clamps cleaned</source>
-        <translation>%1 : pinces nettoyées</translation>
+        <translation>%1&#xa0;: pinces nettoyées</translation>
     </message>
     <message>
         <source>Back in order</source>
@@ -4362,23 +4494,23 @@
     </message>
     <message>
         <source>%1: %2 %</source>
-        <translation>%1 : %2 %</translation>
+        <translation>%1&#xa0;: %2 %</translation>
     </message>
     <message>
         <source>One length for mains and crosses, usually two knots: one string for both. Which end the crosses begin at follows from the pattern; the frame maker’s instructions decide.</source>
-        <translation>Une longueur pour montants et travers, en général deux nœuds : un seul cordage pour les deux. Le côté où commencent les travers dépend du plan de cordage ; la notice du fabricant du cadre décide.</translation>
+        <translation>Une longueur pour montants et travers, en général deux nœuds&#xa0;: un seul cordage pour les deux. Le côté où commencent les travers dépend du plan de cordage&#xa0;; la notice du fabricant du cadre décide.</translation>
     </message>
     <message>
         <source>Mains and crosses each with a length of their own, usually four knots: the crosses may be another string. Some frames need them strung from the head down, so that the load on the frame stays even; the frame maker’s instructions decide.</source>
-        <translation>Montants et travers ont chacun leur longueur, en général quatre nœuds : les travers peuvent être un autre cordage. Certains cadres les demandent de la tête vers le bas, pour que la charge sur le cadre reste égale ; la notice du fabricant du cadre décide.</translation>
+        <translation>Montants et travers ont chacun leur longueur, en général quatre nœuds&#xa0;: les travers peuvent être un autre cordage. Certains cadres les demandent de la tête vers le bas, pour que la charge sur le cadre reste égale&#xa0;; la notice du fabricant du cadre décide.</translation>
     </message>
     <message>
         <source>Two knots go with one length: each end is tied off once, and nothing parts mains and crosses.</source>
-        <translation>Deux nœuds vont avec une longueur : chaque bout est noué une fois, rien ne sépare montants et travers.</translation>
+        <translation>Deux nœuds vont avec une longueur&#xa0;: chaque bout est noué une fois, rien ne sépare montants et travers.</translation>
     </message>
     <message>
         <source>Four knots go with two lengths: mains and crosses are tied off apart, so each can have its own string and tension.</source>
-        <translation>Quatre nœuds vont avec deux longueurs : montants et travers sont noués à part, chacun peut avoir son cordage et sa tension.</translation>
+        <translation>Quatre nœuds vont avec deux longueurs&#xa0;: montants et travers sont noués à part, chacun peut avoir son cordage et sa tension.</translation>
     </message>
     <message>
         <source>Knot pre-tension</source>
@@ -4386,7 +4518,7 @@
     </message>
     <message>
         <source>So much more on the last string before a knot: it makes up for what the knot gives way. Common practice; the instructions of frame and machine come first.</source>
-        <translation>Autant de plus sur la dernière corde avant un nœud : cela compense ce que le nœud relâche. Pratique courante ; les notices du cadre et de la machine priment.</translation>
+        <translation>Autant de plus sur la dernière corde avant un nœud&#xa0;: cela compense ce que le nœud relâche. Pratique courante&#xa0;; les notices du cadre et de la machine priment.</translation>
     </message>
 </context>
 <context>
@@ -4488,7 +4620,7 @@
     </message>
     <message>
         <source>A time such as 14:05, or a day with it: 2031-05-26T14:05</source>
-        <translation>Une heure comme 14:05, ou avec le jour : 2031-05-26T14:05</translation>
+        <translation>Une heure comme 14:05, ou avec le jour&#xa0;: 2031-05-26T14:05</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -4540,7 +4672,7 @@
     </message>
     <message>
         <source>Round and match of this draw, such as 2/7; empty where it has a time of its own</source>
-        <translation>Tour et match de ce tableau, par exemple 2/7 ; vide s’il a sa propre heure</translation>
+        <translation>Tour et match de ce tableau, par exemple 2/7&#xa0;; vide s’il a sa propre heure</translation>
     </message>
 </context>
 <context>
@@ -4607,6 +4739,10 @@
             <numerusform>il y a %n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>MemberSheet</name>
@@ -4636,11 +4772,11 @@
     </message>
     <message>
         <source>Languages, such as: en pt</source>
-        <translation>Langues, par exemple : en pt</translation>
+        <translation>Langues, par exemple&#xa0;: en pt</translation>
     </message>
     <message>
         <source>Good at, such as: natural gut, left-handed</source>
-        <translation>Doué pour, par exemple : boyau naturel, gaucher</translation>
+        <translation>Doué pour, par exemple&#xa0;: boyau naturel, gaucher</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -4649,6 +4785,36 @@
     <message>
         <source>%1 is on the team</source>
         <translation>%1 est dans l’équipe</translation>
+    </message>
+</context>
+<context>
+    <name>MetCard</name>
+    <message>
+        <source>Give players to %1</source>
+        <translation>Donner des joueurs à %1</translation>
+    </message>
+    <message>
+        <source>It lets this tablet only get players, not bring any.</source>
+        <translation>Elle laisse cette tablette recevoir des joueurs, pas en apporter.</translation>
+    </message>
+    <message>
+        <source>There is no event there: only whom you tick goes across, and what is newer of them whenever the two meet again.</source>
+        <translation>Il n’y a pas de tournoi là-bas&#xa0;: ne passent que ceux que vous cochez, et ce qu’ils ont de plus récent quand les deux se retrouvent.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n player(s)</source>
+        <translation>
+            <numerusform>Donner %n joueur</numerusform>
+            <numerusform>Donner %n joueurs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Give</source>
+        <translation>Donner</translation>
+    </message>
+    <message>
+        <source>Both exchange: %1</source>
+        <translation>Les deux échangent&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -4741,7 +4907,7 @@
     </message>
     <message>
         <source>Closed: %1</source>
-        <translation>Clôturé : %1</translation>
+        <translation>Clôturé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Counted %1, as the lines say</source>
@@ -4757,7 +4923,7 @@
     </message>
     <message>
         <source>Written for this day since: charged %1, paid %2</source>
-        <translation>Inscrit depuis pour ce jour : facturé %1, payé %2</translation>
+        <translation>Inscrit depuis pour ce jour&#xa0;: facturé %1, payé %2</translation>
     </message>
     <message>
         <source>The box</source>
@@ -4824,7 +4990,7 @@
     </message>
     <message>
         <source>Reversed: %1</source>
-        <translation>Annulé : %1</translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -4855,7 +5021,7 @@
     </message>
     <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
-        <translation>Associez-vous à un serveur de tournoi sous Échange ; son tarif et ses comptes arrivent ici d’eux-mêmes.</translation>
+        <translation>Associez-vous à un serveur de tournoi sous Échange&#xa0;; son tarif et ses comptes arrivent ici d’eux-mêmes.</translation>
     </message>
     <message>
         <source>Players</source>
@@ -4894,7 +5060,7 @@
     </message>
     <message>
         <source>Currency: %1</source>
-        <translation>Monnaie : %1</translation>
+        <translation>Monnaie&#xa0;: %1</translation>
     </message>
     <message>
         <source>What rackets are charged</source>
@@ -4902,7 +5068,7 @@
     </message>
     <message>
         <source>In %1. A string without a price of its own costs what stands beside &quot;String&quot;; a hybrid costs half of each.</source>
-        <translation>En %1. Un cordage sans prix propre coûte ce qui figure à « Cordage » ; un hybride coûte la moitié de chacun.</translation>
+        <translation>En %1. Un cordage sans prix propre coûte ce qui figure à «&#xa0;Cordage&#xa0;»&#xa0;; un hybride coûte la moitié de chacun.</translation>
     </message>
     <message>
         <source>Price of one string</source>
@@ -4925,7 +5091,7 @@
     </message>
     <message>
         <source>That is no amount; write it such as 25.50.</source>
-        <translation>Ce n’est pas un montant ; écrivez par exemple 25,50.</translation>
+        <translation>Ce n’est pas un montant&#xa0;; écrivez par exemple 25,50.</translation>
     </message>
     <message numerus="yes">
         <source>%n decimal(s) at most in this currency.</source>
@@ -5003,7 +5169,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Another way</source>
@@ -5011,11 +5177,11 @@
     </message>
     <message>
         <source>Paid: %1</source>
-        <translation>Payé : %1</translation>
+        <translation>Payé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Reversed: %1</source>
-        <translation>Annulé : %1</translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -5033,10 +5199,6 @@
         <translation>À proximité</translation>
     </message>
     <message>
-        <source>Event servers that answer on this network. Only pairing proves who they are.</source>
-        <translation>Serveurs d’épreuve qui répondent sur ce réseau. Seule l’association prouve qui ils sont.</translation>
-    </message>
-    <message>
         <source>Connected</source>
         <translation>Connecté</translation>
     </message>
@@ -5049,16 +5211,20 @@
         <translation>Pas encore associé</translation>
     </message>
     <message>
-        <source>No event server answers here.</source>
-        <translation>Aucun serveur d’épreuve ne répond ici.</translation>
-    </message>
-    <message>
         <source>Looking ...</source>
         <translation>Recherche ...</translation>
     </message>
     <message>
-        <source>Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
-        <translation>Rejoignez le Wi-Fi du serveur et attendez un instant, ou saisissez son adresse ci-dessous. Le code se trouve sur son écran ou auprès du responsable de la salle.</translation>
+        <source>Event servers, and tablets that let others in, on this network. Only pairing proves who they are.</source>
+        <translation>Serveurs de tournoi, et tablettes qui laissent entrer les autres, dans ce réseau. Seule l’association prouve qui ils sont.</translation>
+    </message>
+    <message>
+        <source>Nobody answers here.</source>
+        <translation>Personne ne répond ici.</translation>
+    </message>
+    <message>
+        <source>Join the Wi-Fi that the other one is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.</source>
+        <translation>Rejoignez le Wi-Fi où se trouve l’autre appareil et attendez un instant&#xa0;; ou tapez son adresse ci-dessous. Le code est sur son écran, ou chez le responsable de la salle.</translation>
     </message>
 </context>
 <context>
@@ -5080,7 +5246,7 @@
     <name>NewTimeSheet</name>
     <message>
         <source>New time: %1</source>
-        <translation>Nouvelle heure : %1</translation>
+        <translation>Nouvelle heure&#xa0;: %1</translation>
     </message>
     <message>
         <source>New time</source>
@@ -5100,7 +5266,7 @@
     </message>
     <message>
         <source>On the machine or strung already: ask at the bench what is left to do.</source>
-        <translation>Déjà sur la machine ou cordée : demander au poste ce qu’il reste à faire.</translation>
+        <translation>Déjà sur la machine ou cordée&#xa0;: demander au poste ce qu’il reste à faire.</translation>
     </message>
     <message>
         <source>Only this racket</source>
@@ -5275,11 +5441,11 @@
     <name>OldNew</name>
     <message>
         <source>%1: was %2, now %3</source>
-        <translation>%1 : avant %2, maintenant %3</translation>
+        <translation>%1&#xa0;: avant %2, maintenant %3</translation>
     </message>
     <message>
         <source>%1: %2, as before</source>
-        <translation>%1 : %2, comme avant</translation>
+        <translation>%1&#xa0;: %2, comme avant</translation>
     </message>
 </context>
 <context>
@@ -5330,22 +5496,41 @@
     </message>
 </context>
 <context>
+    <name>OthersCard</name>
+    <message>
+        <source>Let another tablet in</source>
+        <translation>Laisser entrer une autre tablette</translation>
+    </message>
+    <message>
+        <source>For a tablet that works in this room: it exchanges with the event server from then on, whether this tablet is here or not.</source>
+        <translation>Pour une tablette qui travaille dans cette salle&#xa0;: elle échange dès lors avec le serveur du tournoi, que cette tablette soit là ou non.</translation>
+    </message>
+    <message>
+        <source>For a colleague, or where no event server can be reached: it exchanges with this very tablet, in one Wi-Fi and as long as this is on.</source>
+        <translation>Pour un collègue, ou là où aucun serveur n’est joignable&#xa0;: elle échange avec cette tablette même, dans le même Wi-Fi et tant que ceci est en marche.</translation>
+    </message>
+    <message>
+        <source>Where it comes in</source>
+        <translation>Par où elle entre</translation>
+    </message>
+    <message>
+        <source>At the event server</source>
+        <translation>Au serveur</translation>
+    </message>
+    <message>
+        <source>On this tablet</source>
+        <translation>Sur cette tablette</translation>
+    </message>
+    <message>
+        <source>This tablet lets others in as well, at %1.</source>
+        <translation>Cette tablette laisse aussi entrer d’autres, à %1.</translation>
+    </message>
+</context>
+<context>
     <name>PairCard</name>
-    <message>
-        <source>Pair with an event server</source>
-        <translation>Associer à un serveur d’épreuve</translation>
-    </message>
-    <message>
-        <source>The event server shows a code and five words. They are good for fifteen minutes and one tablet.</source>
-        <translation>Le serveur affiche un code et cinq mots. Ils valent quinze minutes, pour une tablette.</translation>
-    </message>
     <message>
         <source>Code or five words</source>
         <translation>Code ou cinq mots</translation>
-    </message>
-    <message>
-        <source>Address of the event server</source>
-        <translation>Adresse du serveur</translation>
     </message>
     <message>
         <source>It stands beside the words, such as desk.local or 192.168.1.20:26110.</source>
@@ -5354,6 +5539,14 @@
     <message>
         <source>Pair</source>
         <translation>Associer</translation>
+    </message>
+    <message>
+        <source>With an event server, or with a tablet that lets others in. It shows a code and five words, good for fifteen minutes and one tablet.</source>
+        <translation>Avec un serveur de tournoi, ou une tablette qui laisse entrer les autres. Il montre un code et cinq mots, valables quinze minutes et pour une tablette.</translation>
+    </message>
+    <message>
+        <source>Its address</source>
+        <translation>Son adresse</translation>
     </message>
 </context>
 <context>
@@ -5364,7 +5557,7 @@
     </message>
     <message>
         <source>This book is parted from the others. Each is as it was before they were linked; what was answered since for both stays in both.</source>
-        <translation>Ce livre est séparé des autres. Chacun est tel qu’avant la liaison ; ce qui a été répondu depuis pour les deux reste dans les deux.</translation>
+        <translation>Ce livre est séparé des autres. Chacun est tel qu’avant la liaison&#xa0;; ce qui a été répondu depuis pour les deux reste dans les deux.</translation>
     </message>
     <message>
         <source>Part the books</source>
@@ -5379,7 +5572,7 @@
     </message>
     <message>
         <source>Found by their headings. Look whether it is right; what is not said is not used.</source>
-        <translation>Reconnu à leurs titres. Vérifiez ; ce qui n’est pas dit n’est pas utilisé.</translation>
+        <translation>Reconnu à leurs titres. Vérifiez&#xa0;; ce qui n’est pas dit n’est pas utilisé.</translation>
     </message>
     <message>
         <source>empty</source>
@@ -5533,16 +5726,12 @@
         <translation>un texte plus court</translation>
     </message>
     <message>
-        <source>A row can’t be read: %1</source>
-        <translation>Une ligne est illisible : %1</translation>
-    </message>
-    <message>
         <source>Line %1, %2</source>
         <translation>Ligne %1, %2</translation>
     </message>
     <message>
         <source>this is no tension in the unit of the others; write its unit beside it.</source>
-        <translation>ce n’est pas une tension dans l’unité des autres ; écrivez son unité à côté.</translation>
+        <translation>ce n’est pas une tension dans l’unité des autres&#xa0;; écrivez son unité à côté.</translation>
     </message>
     <message>
         <source>nothing stands there.</source>
@@ -5550,7 +5739,19 @@
     </message>
     <message>
         <source>“%1” is not %2.</source>
-        <translation>« %1 » n’est pas %2.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas %2.</translation>
+    </message>
+    <message>
+        <source>Choose it again, or copy it to this device first.</source>
+        <translation>Choisissez-le encore une fois, ou copiez-le d’abord sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>The file is too large. Split it, or leave out what is not needed.</source>
+        <translation>Le fichier est trop grand. Partagez-le, ou retirez ce qui est inutile.</translation>
+    </message>
+    <message>
+        <source>Two columns are taken for the same. Say which of them it is.</source>
+        <translation>Deux colonnes sont prises pour la même. Dites laquelle c’est.</translation>
     </message>
 </context>
 <context>
@@ -5609,11 +5810,11 @@
     </message>
     <message>
         <source>Which column holds the players&apos; names?</source>
-        <translation>Quelle colonne contient les noms ?</translation>
+        <translation>Quelle colonne contient les noms&#xa0;?</translation>
     </message>
     <message>
         <source>Which column holds a string or a tension?</source>
-        <translation>Quelle colonne contient un cordage ou une tension ?</translation>
+        <translation>Quelle colonne contient un cordage ou une tension&#xa0;?</translation>
     </message>
     <message>
         <source>The table can&apos;t be brought in like this</source>
@@ -5633,11 +5834,11 @@
     </message>
     <message>
         <source>In which unit are tensions that say none? The figures do not tell.</source>
-        <translation>En quelle unité sont les tensions qui n’en disent pas ? Les chiffres ne le disent pas.</translation>
+        <translation>En quelle unité sont les tensions qui n’en disent pas&#xa0;? Les chiffres ne le disent pas.</translation>
     </message>
     <message>
         <source>Tensions that say no unit look like this one. Is that right?</source>
-        <translation>Les tensions sans unité semblent être dans celle-ci. Est-ce juste ?</translation>
+        <translation>Les tensions sans unité semblent être dans celle-ci. Est-ce juste&#xa0;?</translation>
     </message>
     <message>
         <source>Tensions that say no unit</source>
@@ -5645,7 +5846,7 @@
     </message>
     <message>
         <source>What stands first in dates such as 03/04/2031? The table does not tell.</source>
-        <translation>Qu’est-ce qui vient d’abord dans des dates comme 03/04/2031 ? Le tableau ne le dit pas.</translation>
+        <translation>Qu’est-ce qui vient d’abord dans des dates comme 03/04/2031&#xa0;? Le tableau ne le dit pas.</translation>
     </message>
     <message>
         <source>What stands first in dates with slashes</source>
@@ -5661,7 +5862,7 @@
     </message>
     <message>
         <source>May be %1, who is known here. Rackets in the table: %2</source>
-        <translation>Peut-être %1, connu ici. Raquettes dans le tableau : %2</translation>
+        <translation>Peut-être %1, connu ici. Raquettes dans le tableau&#xa0;: %2</translation>
     </message>
     <message>
         <source>Leave out</source>
@@ -5682,26 +5883,26 @@
     <message numerus="yes">
         <source>Would come in: %n racket(s)</source>
         <translation>
-            <numerusform>Serait reprise : %n raquette</numerusform>
-            <numerusform>Seraient reprises : %n raquettes</numerusform>
+            <numerusform>Serait reprise&#xa0;: %n raquette</numerusform>
+            <numerusform>Seraient reprises&#xa0;: %n raquettes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Here already: %n racket(s)</source>
         <translation>
-            <numerusform>Déjà ici : %n raquette</numerusform>
-            <numerusform>Déjà ici : %n raquettes</numerusform>
+            <numerusform>Déjà ici&#xa0;: %n raquette</numerusform>
+            <numerusform>Déjà ici&#xa0;: %n raquettes</numerusform>
         </translation>
     </message>
     <message>
         <source>Players known here: %1, new: %2</source>
-        <translation>Joueurs connus ici : %1, nouveaux : %2</translation>
+        <translation>Joueurs connus ici&#xa0;: %1, nouveaux&#xa0;: %2</translation>
     </message>
     <message numerus="yes">
         <source>Left out: %n row(s) with a mistake</source>
         <translation>
-            <numerusform>Laissée de côté : %n ligne avec une erreur</numerusform>
-            <numerusform>Laissées de côté : %n lignes avec une erreur</numerusform>
+            <numerusform>Laissée de côté&#xa0;: %n ligne avec une erreur</numerusform>
+            <numerusform>Laissées de côté&#xa0;: %n lignes avec une erreur</numerusform>
         </translation>
     </message>
     <message>
@@ -5714,7 +5915,7 @@
     </message>
     <message>
         <source>%1, players: %2</source>
-        <translation>%1, joueurs : %2</translation>
+        <translation>%1, joueurs&#xa0;: %2</translation>
     </message>
     <message>
         <source>Take back</source>
@@ -5746,8 +5947,8 @@
     <message numerus="yes">
         <source>Left out: %n row(s) with a mistake</source>
         <translation>
-            <numerusform>Laissée de côté : %n ligne avec une erreur</numerusform>
-            <numerusform>Laissées de côté : %n lignes avec une erreur</numerusform>
+            <numerusform>Laissée de côté&#xa0;: %n ligne avec une erreur</numerusform>
+            <numerusform>Laissées de côté&#xa0;: %n lignes avec une erreur</numerusform>
         </translation>
     </message>
     <message>
@@ -5775,7 +5976,7 @@
     </message>
     <message>
         <source>%1 paid: %2</source>
-        <translation>%1 payés : %2</translation>
+        <translation>%1 payés&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -5911,7 +6112,7 @@
     </message>
     <message>
         <source>Make it smaller first: 64 megapixels at most.</source>
-        <translation>Réduisez-la d’abord : 64 mégapixels au plus.</translation>
+        <translation>Réduisez-la d’abord&#xa0;: 64 mégapixels au plus.</translation>
     </message>
 </context>
 <context>
@@ -5930,7 +6131,7 @@
     </message>
     <message>
         <source>Photo %1: not on this tablet yet</source>
-        <translation>Photo %1 : pas encore sur cette tablette</translation>
+        <translation>Photo %1&#xa0;: pas encore sur cette tablette</translation>
     </message>
     <message>
         <source>It is being fetched</source>
@@ -5938,7 +6139,7 @@
     </message>
     <message>
         <source>Waiting for the event server</source>
-        <translation>En attente du serveur de l’épreuve</translation>
+        <translation>En attente du serveur du tournoi</translation>
     </message>
     <message>
         <source>Fetch photo %1</source>
@@ -5973,11 +6174,11 @@
     </message>
     <message>
         <source>The event server runs an earlier version, which hands on no pictures.</source>
-        <translation>Le serveur de l’épreuve a une version antérieure, qui ne transmet pas d’images.</translation>
+        <translation>Le serveur du tournoi a une version antérieure, qui ne transmet pas d’images.</translation>
     </message>
     <message>
         <source>The event server may not hand this picture on.</source>
-        <translation>Le serveur de l’épreuve n’a pas le droit de transmettre cette image.</translation>
+        <translation>Le serveur du tournoi n’a pas le droit de transmettre cette image.</translation>
     </message>
     <message>
         <source>There is no space left for pictures on this tablet.</source>
@@ -6005,11 +6206,11 @@
     </message>
     <message>
         <source>This tablet is not connected to an event server.</source>
-        <translation>Cette tablette n’est reliée à aucun serveur d’épreuve.</translation>
+        <translation>Cette tablette n’est reliée à aucun serveur de tournoi.</translation>
     </message>
     <message>
         <source>Connect it under Exchange, then fetch the picture.</source>
-        <translation>Reliez-la sous « Échange », puis cherchez l’image.</translation>
+        <translation>Reliez-la sous «&#xa0;Échange&#xa0;», puis cherchez l’image.</translation>
     </message>
 </context>
 <context>
@@ -6076,7 +6277,7 @@
     </message>
     <message>
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
-        <translation>Associez-vous à un serveur de tournoi sous Échange ; ses tableaux arrivent ici d’eux-mêmes.</translation>
+        <translation>Associez-vous à un serveur de tournoi sous Échange&#xa0;; ses tableaux arrivent ici d’eux-mêmes.</translation>
     </message>
     <message>
         <source>Day</source>
@@ -6106,11 +6307,11 @@
     <name>PlayerDetails</name>
     <message>
         <source>Open question: %1, %2</source>
-        <translation>Question ouverte : %1, %2</translation>
+        <translation>Question ouverte&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Open question: %1</source>
-        <translation>Question ouverte : %1</translation>
+        <translation>Question ouverte&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 (%2, %3)</source>
@@ -6146,7 +6347,7 @@
     </message>
     <message>
         <source>Who has this book</source>
-        <translation>Qui a ce carnet</translation>
+        <translation>Qui a ce livre</translation>
     </message>
     <message>
         <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
@@ -6203,7 +6404,7 @@
     </message>
     <message>
         <source>Known on this device: %1</source>
-        <translation>Connus sur cet appareil : %1</translation>
+        <translation>Connus sur cet appareil&#xa0;: %1</translation>
     </message>
     <message>
         <source>Find a player</source>
@@ -6254,8 +6455,8 @@
         <translation>Anciens cordages</translation>
     </message>
     <message>
-        <source>Card</source>
-        <translation>Carte</translation>
+        <source>Player card</source>
+        <translation>Carte du joueur</translation>
     </message>
 </context>
 <context>
@@ -6301,7 +6502,7 @@
     </message>
     <message>
         <source>Price: %1</source>
-        <translation>Prix : %1</translation>
+        <translation>Prix&#xa0;: %1</translation>
     </message>
     <message>
         <source>Take it off the list</source>
@@ -6309,7 +6510,7 @@
     </message>
     <message>
         <source>Off the list: %1</source>
-        <translation>Retiré du tarif : %1</translation>
+        <translation>Retiré du tarif&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6320,7 +6521,7 @@
     </message>
     <message>
         <source>No such currency; write its three letters, such as EUR.</source>
-        <translation>Cette monnaie n’existe pas ; écrivez ses trois lettres, par exemple EUR.</translation>
+        <translation>Cette monnaie n’existe pas&#xa0;; écrivez ses trois lettres, par exemple EUR.</translation>
     </message>
 </context>
 <context>
@@ -6399,19 +6600,19 @@
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
-        <translation>Non imprimé : le document n’a pas pu être écrit</translation>
+        <translation>Non imprimé&#xa0;: le document n’a pas pu être écrit</translation>
     </message>
     <message>
         <source>Not printed: this device has no printing system</source>
-        <translation>Non imprimé : cet appareil n’a pas de système d’impression</translation>
+        <translation>Non imprimé&#xa0;: cet appareil n’a pas de système d’impression</translation>
     </message>
     <message>
         <source>Not printed: the printing system does not answer</source>
-        <translation>Non imprimé : le système d’impression ne répond pas</translation>
+        <translation>Non imprimé&#xa0;: le système d’impression ne répond pas</translation>
     </message>
     <message>
         <source>Not printed: the printer refused it</source>
-        <translation>Non imprimé : l’imprimante l’a refusé</translation>
+        <translation>Non imprimé&#xa0;: l’imprimante l’a refusé</translation>
     </message>
     <message>
         <source>One page</source>
@@ -6431,7 +6632,7 @@
     </message>
     <message>
         <source>Page %1: %2</source>
-        <translation>Page %1 : %2</translation>
+        <translation>Page %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Not on it</source>
@@ -6446,7 +6647,7 @@
     </message>
     <message>
         <source>%1, promised for %2: %3 now, %4 then</source>
-        <translation>%1, promise pour %2 : %3 maintenant, %4 alors</translation>
+        <translation>%1, promise pour %2&#xa0;: %3 maintenant, %4 alors</translation>
     </message>
 </context>
 <context>
@@ -6469,11 +6670,11 @@
     </message>
     <message>
         <source>Estimate: %1 of such promises are kept, by the queue, the shifts and how long rackets took so far.</source>
-        <translation>Estimation : %1 de ces promesses sont tenues, d’après la file, les services et la durée jusqu’ici.</translation>
+        <translation>Estimation&#xa0;: %1 de ces promesses sont tenues, d’après la file, les services et la durée jusqu’ici.</translation>
     </message>
     <message>
         <source>Estimate: %1.</source>
-        <translation>Estimation : %1.</translation>
+        <translation>Estimation&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Not even before all that waits.</source>
@@ -6481,11 +6682,11 @@
     </message>
     <message>
         <source>In its turn: %1.</source>
-        <translation>À son tour : %1.</translation>
+        <translation>À son tour&#xa0;: %1.</translation>
     </message>
     <message>
         <source>For it would have to give way:</source>
-        <translation>Devraient céder la place :</translation>
+        <translation>Devraient céder la place&#xa0;:</translation>
     </message>
     <message>
         <source>Take %1</source>
@@ -6493,11 +6694,11 @@
     </message>
     <message>
         <source>Not connected to %1: the benches there hear of these rackets later. Better agree on a time when they do.</source>
-        <translation>Pas de liaison avec %1 : les postes là-bas n’apprendront l’existence de ces raquettes que plus tard. Mieux vaut convenir d’une heure à ce moment-là.</translation>
+        <translation>Pas de liaison avec %1&#xa0;: les postes là-bas n’apprendront l’existence de ces raquettes que plus tard. Mieux vaut convenir d’une heure à ce moment-là.</translation>
     </message>
     <message>
         <source>No time can be reckoned: %1</source>
-        <translation>Aucune heure ne peut être calculée : %1</translation>
+        <translation>Aucune heure ne peut être calculée&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6537,11 +6738,11 @@
     </message>
     <message>
         <source>Machine: %1</source>
-        <translation>Machine : %1</translation>
+        <translation>Machine&#xa0;: %1</translation>
     </message>
     <message>
         <source>Stringer: %1</source>
-        <translation>Cordeur : %1</translation>
+        <translation>Cordeur&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>One reading scatters by about %1 % (estimate of %n reading(s)).</source>
@@ -6552,49 +6753,49 @@
     </message>
     <message>
         <source>Too few readings to tell their scatter: %1 % is assumed, as such gauges and rooms usually have.</source>
-        <translation>Trop peu de mesures pour dire leur dispersion : %1 % sont supposés, comme d’habitude avec de tels appareils et ateliers.</translation>
+        <translation>Trop peu de mesures pour dire leur dispersion&#xa0;: %1 % sont supposés, comme d’habitude avec de tels appareils et ateliers.</translation>
     </message>
     <message numerus="yes">
         <source>%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them</source>
         <translation>
-            <numerusform>%1 % de la variance (estimation, à 95 % : %2 à %3 %), sur %n</numerusform>
-            <numerusform>%1 % de la variance (estimation, à 95 % : %2 à %3 %), sur %n</numerusform>
+            <numerusform>%1 % de la variance (estimation, à 95 %&#xa0;: %2 à %3 %), sur %n</numerusform>
+            <numerusform>%1 % de la variance (estimation, à 95 %&#xa0;: %2 à %3 %), sur %n</numerusform>
         </translation>
     </message>
     <message>
         <source>Stringers: %1</source>
-        <translation>Cordeurs : %1</translation>
+        <translation>Cordeurs&#xa0;: %1</translation>
     </message>
     <message>
         <source>Machines: %1</source>
-        <translation>Machines : %1</translation>
+        <translation>Machines&#xa0;: %1</translation>
     </message>
     <message>
         <source>Frames: %1</source>
-        <translation>Cadres : %1</translation>
+        <translation>Cadres&#xa0;: %1</translation>
     </message>
     <message>
         <source>; they differ clearly</source>
-        <translation> ; ils diffèrent nettement</translation>
+        <translation>&#xa0;; ils diffèrent nettement</translation>
     </message>
     <message>
         <source>; they seem to differ</source>
-        <translation> ; ils semblent différer</translation>
+        <translation>&#xa0;; ils semblent différer</translation>
     </message>
     <message>
         <source>; no clear difference</source>
-        <translation> ; pas de différence nette</translation>
+        <translation>&#xa0;; pas de différence nette</translation>
     </message>
     <message numerus="yes">
         <source>Of 100 rackets about %1 lie more than %2 % from what was to be expected (estimate, 95 %: %3 to %4). Of the %n read, %5 did.</source>
         <translation>
-            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 % : %3 à %4). Sur %n mesurée : %5.</numerusform>
-            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 % : %3 à %4). Sur %n mesurées : %5.</numerusform>
+            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 %&#xa0;: %3 à %4). Sur %n mesurée&#xa0;: %5.</numerusform>
+            <numerusform>Sur 100 raquettes, environ %1 s’écartent de plus de %2 % de l’attendu (estimation, à 95 %&#xa0;: %3 à %4). Sur %n mesurées&#xa0;: %5.</numerusform>
         </translation>
     </message>
     <message>
         <source>Too few readings to tell what can be held: %1 of at least %2 that can be compared.</source>
-        <translation>Trop peu de mesures pour dire ce qui peut être tenu : %1 sur au moins %2 comparables.</translation>
+        <translation>Trop peu de mesures pour dire ce qui peut être tenu&#xa0;: %1 sur au moins %2 comparables.</translation>
     </message>
     <message>
         <source>%1 % (± %2, estimate)</source>
@@ -6606,20 +6807,20 @@
     </message>
     <message>
         <source>Racket %1: %2 % (± %3)</source>
-        <translation>Raquette %1 : %2 % (± %3)</translation>
+        <translation>Raquette %1&#xa0;: %2 % (± %3)</translation>
     </message>
     <message numerus="yes">
         <source>Machine %1: %2 % (± %3) over %n racket(s)</source>
         <translation>
-            <numerusform>Machine %1 : %2 % (± %3) sur %n raquette</numerusform>
-            <numerusform>Machine %1 : %2 % (± %3) sur %n raquettes</numerusform>
+            <numerusform>Machine %1&#xa0;: %2 % (± %3) sur %n raquette</numerusform>
+            <numerusform>Machine %1&#xa0;: %2 % (± %3) sur %n raquettes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Stringer %1: %2 % (± %3) over %n racket(s)</source>
         <translation>
-            <numerusform>Cordeur %1 : %2 % (± %3) sur %n raquette</numerusform>
-            <numerusform>Cordeur %1 : %2 % (± %3) sur %n raquettes</numerusform>
+            <numerusform>Cordeur %1&#xa0;: %2 % (± %3) sur %n raquette</numerusform>
+            <numerusform>Cordeur %1&#xa0;: %2 % (± %3) sur %n raquettes</numerusform>
         </translation>
     </message>
     <message>
@@ -6633,17 +6834,25 @@
     <message numerus="yes">
         <source>%n pull(s) noted, too few for a line: at three settings or more, each twice, on one day.</source>
         <translation>
-            <numerusform>%n traction notée, trop peu pour une droite : tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
-            <numerusform>%n tractions notées, trop peu pour une droite : tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
+            <numerusform>%n traction notée, trop peu pour une droite&#xa0;: tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
+            <numerusform>%n tractions notées, trop peu pour une droite&#xa0;: tirer le même jour à trois réglages ou plus, deux fois chacun.</numerusform>
         </translation>
     </message>
     <message>
         <source>What to set for %1 is not known: the pulls noted do not reach it.</source>
-        <translation>Le réglage pour %1 n’est pas connu : les tractions notées ne vont pas jusque-là.</translation>
+        <translation>Le réglage pour %1 n’est pas connu&#xa0;: les tractions notées ne vont pas jusque-là.</translation>
     </message>
     <message>
         <source>At %1 it is off by %2 % (± %3, estimate); %4 % are tolerated.</source>
-        <translation>À %1, elle s’écarte de %2 % (± %3, estimation) ; %4 % sont tolérés.</translation>
+        <translation>À %1, elle s’écarte de %2 % (± %3, estimation)&#xa0;; %4 % sont tolérés.</translation>
+    </message>
+    <message>
+        <source>There is no chart yet.</source>
+        <translation>Il n’y a pas encore de graphique.</translation>
+    </message>
+    <message>
+        <source>Wait a moment and save it again.</source>
+        <translation>Attendez un instant et enregistrez à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -6658,7 +6867,7 @@
     </message>
     <message>
         <source>Empty: 4 %, two pounds of fifty. Half of it is left to the machine.</source>
-        <translation>Vide : 4 %, deux livres sur cinquante. La moitié revient à la machine.</translation>
+        <translation>Vide&#xa0;: 4 %, deux livres sur cinquante. La moitié revient à la machine.</translation>
     </message>
     <message>
         <source>Machines are held against the gauge every so many days</source>
@@ -6666,7 +6875,7 @@
     </message>
     <message>
         <source>Empty: every day.</source>
-        <translation>Vide : chaque jour.</translation>
+        <translation>Vide&#xa0;: chaque jour.</translation>
     </message>
     <message>
         <source>Keep the rules</source>
@@ -6701,7 +6910,7 @@
     </message>
     <message>
         <source>Measure each racket before it leaves the bench and enter the reading there; from the fifth of a kind on it is compared.</source>
-        <translation>Mesurer chaque raquette avant qu’elle quitte le poste et y saisir la mesure ; à partir de la cinquième d’un type, elle est comparée.</translation>
+        <translation>Mesurer chaque raquette avant qu’elle quitte le poste et y saisir la mesure&#xa0;; à partir de la cinquième d’un type, elle est comparée.</translation>
     </message>
     <message>
         <source>Save as a table (CSV)</source>
@@ -6717,7 +6926,7 @@
     </message>
     <message>
         <source>The newest %1 of %2; per cent from what was to be expected, estimates</source>
-        <translation>Les %1 plus récentes sur %2 ; pour cent d’écart à l’attendu, estimations</translation>
+        <translation>Les %1 plus récentes sur %2&#xa0;; pour cent d’écart à l’attendu, estimations</translation>
     </message>
     <message>
         <source>Per cent from what was to be expected, estimates</source>
@@ -6745,7 +6954,7 @@
     </message>
     <message>
         <source>alarm of a racket (dashed: its limits)</source>
-        <translation>alarme d’une raquette (tirets : limites)</translation>
+        <translation>alarme d’une raquette (tirets&#xa0;: limites)</translation>
     </message>
     <message>
         <source>alarm of a machine</source>
@@ -6766,8 +6975,8 @@
     <message numerus="yes">
         <source>The newest first; %n older one(s) are on the chart</source>
         <translation>
-            <numerusform>Le plus récent d’abord ; %n plus ancien est sur le graphique</numerusform>
-            <numerusform>Le plus récent d’abord ; %n plus anciens sont sur le graphique</numerusform>
+            <numerusform>Le plus récent d’abord&#xa0;; %n plus ancien est sur le graphique</numerusform>
+            <numerusform>Le plus récent d’abord&#xa0;; %n plus anciens sont sur le graphique</numerusform>
         </translation>
     </message>
     <message>
@@ -6776,7 +6985,7 @@
     </message>
     <message>
         <source>Likely causes (estimate): %1</source>
-        <translation>Causes probables (estimation) : %1</translation>
+        <translation>Causes probables (estimation)&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1, %2 %</source>
@@ -6792,7 +7001,7 @@
     </message>
     <message>
         <source>Left out: these readings can’t be of their rackets</source>
-        <translation>Écartées : ces mesures ne peuvent pas être de leurs raquettes</translation>
+        <translation>Écartées&#xa0;: ces mesures ne peuvent pas être de leurs raquettes</translation>
     </message>
     <message>
         <source>Machines against the gauge</source>
@@ -6808,7 +7017,7 @@
     </message>
     <message>
         <source>All figures are estimates of readings and say nothing on anybody’s health; whose arm hurts sees a physician.</source>
-        <translation>Tous les chiffres sont des estimations tirées de mesures et ne disent rien de la santé ; qui a mal au bras consulte un médecin.</translation>
+        <translation>Tous les chiffres sont des estimations tirées de mesures et ne disent rien de la santé&#xa0;; qui a mal au bras consulte un médecin.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
@@ -6827,11 +7036,11 @@
     <name>QuestionCard</name>
     <message>
         <source>Looked where it is: %1</source>
-        <translation>Vérifié où elle est : %1</translation>
+        <translation>Vérifié où elle est&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tag %1: two people moved it on while apart</source>
-        <translation>Étiquette %1 : deux personnes l’ont fait avancer chacune de son côté</translation>
+        <translation>Étiquette %1&#xa0;: deux personnes l’ont fait avancer chacune de son côté</translation>
     </message>
     <message>
         <source>Two people moved this racket on while apart</source>
@@ -6839,11 +7048,11 @@
     </message>
     <message>
         <source>Where is the racket now?</source>
-        <translation>Où est la raquette maintenant ?</translation>
+        <translation>Où est la raquette maintenant&#xa0;?</translation>
     </message>
     <message>
         <source>What does the player want?</source>
-        <translation>Que veut le joueur ?</translation>
+        <translation>Que veut le joueur&#xa0;?</translation>
     </message>
     <message>
         <source>Another answer</source>
@@ -6859,7 +7068,7 @@
     </message>
     <message>
         <source>Close with: %1</source>
-        <translation>Clore avec : %1</translation>
+        <translation>Clore avec&#xa0;: %1</translation>
     </message>
     <message>
         <source>Say the answer</source>
@@ -6867,11 +7076,11 @@
     </message>
     <message>
         <source>Asked who has it: %1</source>
-        <translation>Demandé qui l’a : %1</translation>
+        <translation>Demandé qui l’a&#xa0;: %1</translation>
     </message>
     <message>
         <source>Who has the racket now?</source>
-        <translation>Qui a la raquette maintenant ?</translation>
+        <translation>Qui a la raquette maintenant&#xa0;?</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -6883,7 +7092,7 @@
     </message>
     <message>
         <source>What does it cost?</source>
-        <translation>Combien cela coûte-t-il ?</translation>
+        <translation>Combien cela coûte-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>two linked books of this player differ</source>
@@ -6921,7 +7130,7 @@
     </message>
     <message>
         <source>%1, %2: %3. All devices follow.</source>
-        <translation>%1, %2 : %3. Tous les appareils suivent.</translation>
+        <translation>%1, %2&#xa0;: %3. Tous les appareils suivent.</translation>
     </message>
 </context>
 <context>
@@ -6959,7 +7168,7 @@
     </message>
     <message>
         <source>Handed over: %1</source>
-        <translation>Remises : %1</translation>
+        <translation>Remises&#xa0;: %1</translation>
     </message>
     <message>
         <source>Racket %1</source>
@@ -7046,7 +7255,7 @@
     </message>
     <message>
         <source>Measured: %1 %2</source>
-        <translation>Mesuré : %1 %2</translation>
+        <translation>Mesuré&#xa0;: %1 %2</translation>
     </message>
     <message>
         <source>What the machine was set to</source>
@@ -7131,8 +7340,8 @@
     <message numerus="yes">
         <source>%1: %n racket(s)</source>
         <translation>
-            <numerusform>%1 : %n raquette</numerusform>
-            <numerusform>%1 : %n raquettes</numerusform>
+            <numerusform>%1&#xa0;: %n raquette</numerusform>
+            <numerusform>%1&#xa0;: %n raquettes</numerusform>
         </translation>
     </message>
 </context>
@@ -7141,8 +7350,8 @@
     <message numerus="yes">
         <source>%1: %n racket(s)</source>
         <translation>
-            <numerusform>%1 : %n raquette</numerusform>
-            <numerusform>%1 : %n raquettes</numerusform>
+            <numerusform>%1&#xa0;: %n raquette</numerusform>
+            <numerusform>%1&#xa0;: %n raquettes</numerusform>
         </translation>
     </message>
     <message>
@@ -7166,7 +7375,7 @@
     </message>
     <message>
         <source>Tag %1: %2</source>
-        <translation>Étiquette %1 : %2</translation>
+        <translation>Étiquette %1&#xa0;: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n racket(s) here</source>
@@ -7203,11 +7412,11 @@
     </message>
     <message>
         <source>There is no event yet</source>
-        <translation>Il n’y a pas encore d’épreuve</translation>
+        <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
-        <translation>Associez un serveur sous Échange ; ses raquettes arrivent ici d’elles-mêmes.</translation>
+        <translation>Associez un serveur sous Échange&#xa0;; ses raquettes arrivent ici d’elles-mêmes.</translation>
     </message>
     <message>
         <source>Compare two tags</source>
@@ -7268,11 +7477,11 @@
     </message>
     <message>
         <source>Charged: %1 × %2</source>
-        <translation>Facturé : %1 × %2</translation>
+        <translation>Facturé&#xa0;: %1 × %2</translation>
     </message>
     <message>
         <source>Charged: %1</source>
-        <translation>Facturé : %1</translation>
+        <translation>Facturé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -7371,7 +7580,7 @@
     </message>
     <message>
         <source>For another racket: keep to the tensions printed on its own frame.</source>
-        <translation>Pour une autre raquette : respectez les tensions imprimées sur son cadre.</translation>
+        <translation>Pour une autre raquette&#xa0;: respectez les tensions imprimées sur son cadre.</translation>
     </message>
 </context>
 <context>
@@ -7386,11 +7595,11 @@
     </message>
     <message>
         <source>Before: %1</source>
-        <translation>Avant : %1</translation>
+        <translation>Avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>Married: %1</source>
-        <translation>Nom de mariage : %1</translation>
+        <translation>Nom de mariage&#xa0;: %1</translation>
     </message>
     <message>
         <source>Called %1</source>
@@ -7402,7 +7611,7 @@
     </message>
     <message>
         <source>Take back: %1</source>
-        <translation>Retirer : %1</translation>
+        <translation>Retirer&#xa0;: %1</translation>
     </message>
     <message>
         <source>Name taken back</source>
@@ -7418,15 +7627,15 @@
     </message>
     <message>
         <source>The books differ: %1, %2</source>
-        <translation>Les livres diffèrent : %1, %2</translation>
+        <translation>Les livres diffèrent&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>The books differ: %1</source>
-        <translation>Les livres diffèrent : %1</translation>
+        <translation>Les livres diffèrent&#xa0;: %1</translation>
     </message>
     <message>
         <source>Both books say: %1</source>
-        <translation>Les deux livres disent : %1</translation>
+        <translation>Les deux livres disent&#xa0;: %1</translation>
     </message>
     <message>
         <source>Another book of this person</source>
@@ -7445,7 +7654,7 @@
     </message>
     <message>
         <source>Linked books are shown together: history in order, the last time of either. Nothing is copied, and they can be parted again.</source>
-        <translation>Les livres liés sont montrés ensemble : l’historique dans l’ordre, la dernière fois de l’un ou de l’autre. Rien n’est copié, et on peut les séparer de nouveau.</translation>
+        <translation>Les livres liés sont montrés ensemble&#xa0;: l’historique dans l’ordre, la dernière fois de l’un ou de l’autre. Rien n’est copié, et on peut les séparer de nouveau.</translation>
     </message>
     <message>
         <source>Find a player</source>
@@ -7465,10 +7674,37 @@
     </message>
 </context>
 <context>
+    <name>SaveNote</name>
+    <message>
+        <source>There is something of that name that is no file; choose another name.</source>
+        <translation>Quelque chose porte ce nom sans être un fichier&#xa0;; choisissez un autre nom.</translation>
+    </message>
+    <message>
+        <source>The folder is not there; choose another one.</source>
+        <translation>Le dossier n’existe pas&#xa0;; choisissez-en un autre.</translation>
+    </message>
+    <message>
+        <source>Nothing may be written there; choose another folder.</source>
+        <translation>Rien ne peut y être écrit&#xa0;; choisissez un autre dossier.</translation>
+    </message>
+    <message>
+        <source>Is there room left? Choose another folder, or make room.</source>
+        <translation>Reste-t-il de la place&#xa0;? Choisissez un autre dossier, ou faites de la place.</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Enregistré sous %1</translation>
+    </message>
+    <message>
+        <source>Not saved as %1. %2</source>
+        <translation>Pas enregistré sous %1. %2</translation>
+    </message>
+</context>
+<context>
     <name>ScanDoings</name>
     <message>
         <source>Scanned again. The next step:</source>
-        <translation>Scannée de nouveau. L’étape suivante :</translation>
+        <translation>Scannée de nouveau. L’étape suivante&#xa0;:</translation>
     </message>
     <message>
         <source>This number was given out twice</source>
@@ -7539,7 +7775,7 @@
     </message>
     <message>
         <source>It may not have come to this device yet: look under Exchange.</source>
-        <translation>Elle n’est peut-être pas encore arrivée sur cet appareil : voyez sous Échange.</translation>
+        <translation>Elle n’est peut-être pas encore arrivée sur cet appareil&#xa0;: voyez sous Échange.</translation>
     </message>
     <message>
         <source>This number was given out twice</source>
@@ -7648,7 +7884,7 @@
     </message>
     <message>
         <source>Others read it beside your answers; a new one holds from the next start.</source>
-        <translation>Les autres le lisent à côté de vos réponses ; un nouveau vaut dès le prochain démarrage.</translation>
+        <translation>Les autres le lisent à côté de vos réponses&#xa0;; un nouveau vaut dès le prochain démarrage.</translation>
     </message>
     <message>
         <source>About</source>
@@ -7660,11 +7896,11 @@
     </message>
     <message>
         <source>What it says about frames, strings and tension is no more than a reminder: the maker&apos;s instructions, local rules and licensed practice come first.</source>
-        <translation>Ce qu’il dit des cadres, des cordages et de la tension n’est qu’un rappel : les instructions du fabricant, les règles locales et la pratique agréée passent d’abord.</translation>
+        <translation>Ce qu’il dit des cadres, des cordages et de la tension n’est qu’un rappel&#xa0;: les instructions du fabricant, les règles locales et la pratique agréée passent d’abord.</translation>
     </message>
     <message>
         <source>Everything is kept in this folder:</source>
-        <translation>Tout est conservé dans ce dossier :</translation>
+        <translation>Tout est conservé dans ce dossier&#xa0;:</translation>
     </message>
     <message>
         <source>Folder</source>
@@ -7680,7 +7916,7 @@
     </message>
     <message>
         <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
-        <translation>Désactivé : elle est proposée, une touche la fait. Chaque étape peut être annulée.</translation>
+        <translation>Désactivé&#xa0;: elle est proposée, une touche la fait. Chaque étape peut être annulée.</translation>
     </message>
 </context>
 <context>
@@ -7822,11 +8058,11 @@
     <name>StencilBed</name>
     <message>
         <source>ink: %1</source>
-        <translation>encre : %1</translation>
+        <translation>encre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Ink: %1</source>
-        <translation>Encre : %1</translation>
+        <translation>Encre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Ink not said</source>
@@ -7837,7 +8073,7 @@
     <name>StencilSheet</name>
     <message>
         <source>Stencils: %1</source>
-        <translation>Marquages : %1</translation>
+        <translation>Marquages&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -7865,7 +8101,7 @@
     </message>
     <message>
         <source>Tag %1: %2</source>
-        <translation>Étiquette %1 : %2</translation>
+        <translation>Étiquette %1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -7907,7 +8143,7 @@
     </message>
     <message>
         <source>%1 of %2 done. The room may change this list; the makers’ instructions come before it.</source>
-        <translation>%1 sur %2 faites. La salle peut changer cette liste ; les notices des fabricants passent avant.</translation>
+        <translation>%1 sur %2 faites. La salle peut changer cette liste&#xa0;; les notices des fabricants passent avant.</translation>
     </message>
 </context>
 <context>
@@ -7982,7 +8218,7 @@
     </message>
     <message>
         <source>In stock: %1</source>
-        <translation>En stock : %1</translation>
+        <translation>En stock&#xa0;: %1</translation>
     </message>
     <message>
         <source>What it is made of</source>
@@ -8059,11 +8295,11 @@
     </message>
     <message>
         <source>Note every reel and set that comes; then you see what is left and until when.</source>
-        <translation>Notez chaque bobine et chaque garniture qui arrive ; vous verrez ce qui reste et jusqu’à quand.</translation>
+        <translation>Notez chaque bobine et chaque garniture qui arrive&#xa0;; vous verrez ce qui reste et jusqu’à quand.</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its stock comes here by itself.</source>
-        <translation>Associez-vous à un serveur de tournoi sous Échange ; son stock arrive ici de lui-même.</translation>
+        <translation>Associez-vous à un serveur de tournoi sous Échange&#xa0;; son stock arrive ici de lui-même.</translation>
     </message>
 </context>
 <context>
@@ -8084,7 +8320,7 @@
     </message>
     <message>
         <source>used today: %1</source>
-        <translation>utilisé aujourd’hui : %1</translation>
+        <translation>utilisé aujourd’hui&#xa0;: %1</translation>
     </message>
     <message>
         <source>Of the room</source>
@@ -8159,7 +8395,7 @@
     </message>
     <message>
         <source>Stock: %1</source>
-        <translation>Stock : %1</translation>
+        <translation>Stock&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -8176,7 +8412,7 @@
     <name>StoredPage</name>
     <message>
         <source>Taken in: %1</source>
-        <translation>Pris : %1</translation>
+        <translation>Pris&#xa0;: %1</translation>
     </message>
     <message>
         <source>Hang each number on its racket.</source>
@@ -8207,7 +8443,7 @@
     <name>StringBedSheet</name>
     <message>
         <source>String bed: %1</source>
-        <translation>Plan de cordage : %1</translation>
+        <translation>Plan de cordage&#xa0;: %1</translation>
     </message>
     <message>
         <source>String bed</source>
@@ -8235,7 +8471,7 @@
     </message>
     <message>
         <source>Nothing here speaks of health: pain in the arm is a matter for a physician.</source>
-        <translation>Rien ici ne parle de santé : une douleur au bras relève d’un médecin.</translation>
+        <translation>Rien ici ne parle de santé&#xa0;: une douleur au bras relève d’un médecin.</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
@@ -8324,7 +8560,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Taken from the stock</source>
@@ -8332,7 +8568,7 @@
     </message>
     <message>
         <source>Taken: %1</source>
-        <translation>Pris : %1</translation>
+        <translation>Pris&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -8358,7 +8594,7 @@
     <name>TagGuardSheet</name>
     <message>
         <source>The right racket?</source>
-        <translation>La bonne raquette ?</translation>
+        <translation>La bonne raquette&#xa0;?</translation>
     </message>
     <message>
         <source>Scan the tag on the racket, then the tag on its bag or paper.</source>
@@ -8382,11 +8618,11 @@
     </message>
     <message>
         <source>Wrong racket: stop</source>
-        <translation>Mauvaise raquette : stop</translation>
+        <translation>Mauvaise raquette&#xa0;: stop</translation>
     </message>
     <message>
         <source>Both tags are of %1, but of two rackets: %2 and %3. Look at both before anything goes on.</source>
-        <translation>Les deux étiquettes sont de %1, mais de deux raquettes : %2 et %3. Regardez les deux avant de continuer.</translation>
+        <translation>Les deux étiquettes sont de %1, mais de deux raquettes&#xa0;: %2 et %3. Regardez les deux avant de continuer.</translation>
     </message>
     <message>
         <source>The racket is of %1, the bag is of %2. Look at both before anything goes on.</source>
@@ -8406,7 +8642,7 @@
     </message>
     <message>
         <source>For whoever has no scanner; Enter takes it.</source>
-        <translation>Pour qui n’a pas de lecteur ; Entrée le prend.</translation>
+        <translation>Pour qui n’a pas de lecteur&#xa0;; Entrée le prend.</translation>
     </message>
     <message>
         <source>Begin again</source>
@@ -8484,11 +8720,11 @@
     </message>
     <message>
         <source>Some of its letters are wrong or missing: scan it again.</source>
-        <translation>Des lettres sont fausses ou manquent : scannez-la de nouveau.</translation>
+        <translation>Des lettres sont fausses ou manquent&#xa0;: scannez-la de nouveau.</translation>
     </message>
     <message>
         <source>The device that it names did not sign it. Do not use it: ask the player, and tell the head of the room.</source>
-        <translation>L’appareil qu’elle nomme ne l’a pas signée. Ne l’utilisez pas : demandez au joueur et prévenez le responsable de l’atelier.</translation>
+        <translation>L’appareil qu’elle nomme ne l’a pas signée. Ne l’utilisez pas&#xa0;: demandez au joueur et prévenez le responsable de l’atelier.</translation>
     </message>
     <message>
         <source>Update Weavelog on this device.</source>
@@ -8536,7 +8772,7 @@
     </message>
     <message>
         <source>Nothing new: all of it is here</source>
-        <translation>Rien de nouveau : tout est ici</translation>
+        <translation>Rien de nouveau&#xa0;: tout est ici</translation>
     </message>
     <message>
         <source>Signed by %1, on %2</source>
@@ -8564,11 +8800,11 @@
     </message>
     <message>
         <source>Words of its key: %1</source>
-        <translation>Mots de sa clé : %1</translation>
+        <translation>Mots de sa clé&#xa0;: %1</translation>
     </message>
     <message>
         <source>It was signed by a clock that is ahead of this device&apos;s: what seems newer on it may not be.</source>
-        <translation>L’horloge de la signature avance sur celle-ci : ce qui semble plus récent ne l’est peut-être pas.</translation>
+        <translation>L’horloge de la signature avance sur celle-ci&#xa0;: ce qui semble plus récent ne l’est peut-être pas.</translation>
     </message>
     <message>
         <source>This very card was taken in before.</source>
@@ -8584,25 +8820,25 @@
     </message>
     <message>
         <source>Take these as well: the player says so</source>
-        <translation>Prendre aussi ceci : le joueur le dit</translation>
+        <translation>Prendre aussi ceci&#xa0;: le joueur le dit</translation>
     </message>
     <message>
         <source>Older than what is held here: stays as it is here</source>
-        <translation>Plus ancien que ce qui est ici : reste comme ici</translation>
+        <translation>Plus ancien que ce qui est ici&#xa0;: reste comme ici</translation>
     </message>
     <message>
         <source>Open questions: a person closes them first</source>
-        <translation>Questions ouvertes : une personne les règle d’abord</translation>
+        <translation>Questions ouvertes&#xa0;: une personne les règle d’abord</translation>
     </message>
     <message>
         <source>The player is not known here yet: the card begins the book.</source>
-        <translation>Pas encore connu ici : la carte commence le livre.</translation>
+        <translation>Pas encore connu ici&#xa0;: la carte commence le livre.</translation>
     </message>
     <message numerus="yes">
         <source>New here: %n field(s)</source>
         <translation>
-            <numerusform>Nouveau ici : %n donnée</numerusform>
-            <numerusform>Nouveau ici : %n données</numerusform>
+            <numerusform>Nouveau ici&#xa0;: %n donnée</numerusform>
+            <numerusform>Nouveau ici&#xa0;: %n données</numerusform>
         </translation>
     </message>
     <message>
@@ -8611,7 +8847,7 @@
     </message>
     <message>
         <source>Agreed to here: %1</source>
-        <translation>Accepté ici : %1</translation>
+        <translation>Accepté ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>A card carries no consent. Ask the player where this may go, and record the answer.</source>
@@ -8631,7 +8867,7 @@
     </message>
     <message>
         <source>Ask the player before stringing by a card; the makers’ instructions for frame and string come first.</source>
-        <translation>Demandez au joueur avant de corder d’après une carte ; les consignes des fabricants du cadre et du cordage passent d’abord.</translation>
+        <translation>Demandez au joueur avant de corder d’après une carte&#xa0;; les consignes des fabricants du cadre et du cordage passent d’abord.</translation>
     </message>
     <message>
         <source>Take it in</source>
@@ -8689,7 +8925,7 @@
     </message>
     <message>
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
-        <translation>Associez un serveur de tournoi sous Échange ; son équipe et ses machines arrivent d’elles-mêmes.</translation>
+        <translation>Associez un serveur de tournoi sous Échange&#xa0;; son équipe et ses machines arrivent d’elles-mêmes.</translation>
     </message>
     <message>
         <source>Lists</source>
@@ -8728,7 +8964,7 @@
     </message>
     <message>
         <source>Eleven hours between two days are usual; local law and contracts say what holds.</source>
-        <translation>Onze heures entre deux jours sont d’usage ; la loi locale et les contrats décident.</translation>
+        <translation>Onze heures entre deux jours sont d’usage&#xa0;; la loi locale et les contrats décident.</translation>
     </message>
     <message>
         <source>Tired hands make uneven beds. Local law and contracts say how long a day may be.</source>
@@ -8811,7 +9047,7 @@
     </message>
     <message>
         <source>Racket %1: %2 / %3</source>
-        <translation>Raquette %1 : %2 / %3</translation>
+        <translation>Raquette %1&#xa0;: %2 / %3</translation>
     </message>
     <message>
         <source>day</source>
@@ -8827,11 +9063,11 @@
     </message>
     <message>
         <source>Racket %1 is kept as: %2</source>
-        <translation>Raquette %1 gardée comme : %2</translation>
+        <translation>Raquette %1 gardée comme&#xa0;: %2</translation>
     </message>
     <message>
         <source>Keep racket %1 as: %2</source>
-        <translation>Garder la raquette %1 comme : %2</translation>
+        <translation>Garder la raquette %1 comme&#xa0;: %2</translation>
     </message>
     <message>
         <source>other …</source>
@@ -8847,7 +9083,7 @@
     </message>
     <message>
         <source>Empty: as it was before</source>
-        <translation>Vide : comme avant</translation>
+        <translation>Vide&#xa0;: comme avant</translation>
     </message>
 </context>
 <context>
@@ -8896,7 +9132,7 @@
     </message>
     <message>
         <source>The microphone can’t be used: another program may hold it. Choose a recording instead (WAV).</source>
-        <translation>Le microphone ne peut pas servir : un autre programme l’occupe peut-être. Choisissez plutôt un enregistrement (WAV).</translation>
+        <translation>Le microphone ne peut pas servir&#xa0;: un autre programme l’occupe peut-être. Choisissez plutôt un enregistrement (WAV).</translation>
     </message>
     <message>
         <source>It can’t listen</source>
@@ -8920,13 +9156,13 @@
     </message>
     <message>
         <source>Tone: %1 Hz</source>
-        <translation>Son : %1 Hz</translation>
+        <translation>Son&#xa0;: %1 Hz</translation>
     </message>
     <message numerus="yes">
         <source>Estimate of %n tap(s), nine times of ten %1 to %2 Hz; %3 % sure that it is the bed’s own tone to half a per cent.</source>
         <translation>
-            <numerusform>Estimation de %n coup, neuf fois sur dix de %1 à %2 Hz ; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
-            <numerusform>Estimation de %n coups, neuf fois sur dix de %1 à %2 Hz ; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
+            <numerusform>Estimation de %n coup, neuf fois sur dix de %1 à %2 Hz&#xa0;; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
+            <numerusform>Estimation de %n coups, neuf fois sur dix de %1 à %2 Hz&#xa0;; sûr à %3 % que c’est le son propre à un demi pour cent près.</numerusform>
         </translation>
     </message>
 </context>
@@ -8934,7 +9170,7 @@
     <name>TonePart</name>
     <message>
         <source>too loud: tap more softly</source>
-        <translation>trop fort : tapez plus doucement</translation>
+        <translation>trop fort&#xa0;: tapez plus doucement</translation>
     </message>
     <message>
         <source>loud enough</source>
@@ -8966,7 +9202,7 @@
     </message>
     <message>
         <source>Level: %1</source>
-        <translation>Niveau : %1</translation>
+        <translation>Niveau&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n second(s) left</source>
@@ -8997,7 +9233,7 @@
     </message>
     <message>
         <source>Measured: %1 Hz</source>
-        <translation>Mesuré : %1 Hz</translation>
+        <translation>Mesuré&#xa0;: %1 Hz</translation>
     </message>
     <message>
         <source>Recording (*.wav)</source>
@@ -9023,7 +9259,7 @@
     </message>
     <message>
         <source>The price list has no price for:</source>
-        <translation>Le tarif n’a pas de prix pour :</translation>
+        <translation>Le tarif n’a pas de prix pour&#xa0;:</translation>
     </message>
     <message>
         <source>Price list</source>
@@ -9032,8 +9268,8 @@
     <message numerus="yes">
         <source>Charge %n racket(s): %1</source>
         <translation>
-            <numerusform>Facturer %n raquette : %1</numerusform>
-            <numerusform>Facturer %n raquettes : %1</numerusform>
+            <numerusform>Facturer %n raquette&#xa0;: %1</numerusform>
+            <numerusform>Facturer %n raquettes&#xa0;: %1</numerusform>
         </translation>
     </message>
     <message>
@@ -9042,7 +9278,7 @@
     </message>
     <message>
         <source>Charged: %1</source>
-        <translation>Facturé : %1</translation>
+        <translation>Facturé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9056,11 +9292,11 @@
     <name>UnfinishedRow</name>
     <message>
         <source>Throw this drop-off away?</source>
-        <translation>Jeter ce dépôt ?</translation>
+        <translation>Jeter ce dépôt&#xa0;?</translation>
     </message>
     <message>
         <source>Unfinished drop-off: %1</source>
-        <translation>Dépôt inachevé : %1</translation>
+        <translation>Dépôt inachevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Unfinished drop-off of a new player</source>
@@ -9068,7 +9304,7 @@
     </message>
     <message>
         <source>Rackets: %1, begun %2</source>
-        <translation>Raquettes : %1, commencé %2</translation>
+        <translation>Raquettes&#xa0;: %1, commencé %2</translation>
     </message>
     <message>
         <source>Keep it</source>

@@ -24,6 +24,7 @@ enum ArrivalRole {
   SentRole,
   CameRole,
   LinkRole,
+  FactsRole,
 };
 
 // As many lines as a screen shows at once, twice over: a long list is shown piece by piece.
@@ -272,7 +273,7 @@ int ArrivalModel::rowCount(const QModelIndex& parent) const {
 
 QHash<int, QByteArray> ArrivalModel::roleNames() const {
   return {{NameRole, "name"},     {DetailRole, "detail"}, {BandRole, "band"}, {CandidatesRole, "candidates"},
-          {TickedRole, "ticked"}, {SentRole, "sent"},     {CameRole, "came"}, {LinkRole, "asksForLink"}};
+          {TickedRole, "ticked"}, {SentRole, "sent"},     {CameRole, "came"}, {LinkRole, "asksForLink"}, {FactsRole, "facts"}};
 }
 
 QVariant ArrivalModel::data(const QModelIndex& index, int role) const {
@@ -286,6 +287,8 @@ QVariant ArrivalModel::data(const QModelIndex& index, int role) const {
       return row.detail;
     case BandRole:
       return static_cast<int>(row.band);
+    case FactsRole:
+      return row.facts;
     case CandidatesRole:
       return row.candidates;
     case TickedRole:

@@ -47,6 +47,7 @@ void addCandidate(ArrivalRow& row, const ArrivalSight& sight, const weavelog::Ar
   QVariantMap shown = candidateShown(candidate);
   shown.insert(QStringLiteral("room"), roomGets(there));
   shown.insert(QStringLiteral("atRoom"), sight.atRoom(candidate.match.book));
+  if (row.band == ArrivalRow::Likely) shown.insert(QStringLiteral("facts"), factsShown(sight.ledger, candidate));
   row.candidates.append(shown);
   row.books.push_back(candidate.match.book);
   row.going.push_back(std::move(going));
@@ -62,6 +63,13 @@ ArrivalRow rowOf(const weavelog::ArrivalLine& line, const ArrivalSight& sight, c
   const QString year = line.item.birth_year ? QString::number(*line.item.birth_year) : QString();
   row.detail = dottedParts({QString::fromStdString(line.item.country), year, QString::fromStdString(line.item.draw)});
   for (const auto& candidate : line.candidates) addCandidate(row, sight, candidate, sums);
+  if (row.band == ArrivalRow::Likely) {
+    row.facts = factsShown(line.item);
+    // The room's own book of this player knows more than the list.
+    if (row.asksForLink())
+      for (const char* of : {"rackets", "setup", "seen"})
+        row.facts[QString::fromLatin1(of)] = row.candidates.first().toMap()[QStringLiteral("facts")].toMap()[QString::fromLatin1(of)];
+  }
   if (line.candidates.empty() || (row.band == ArrivalRow::Likely && !row.linkedTo)) return row;
   if (goingOn != nullptr) row.here = weavelog::gain_here(line.candidates.front().books, sums, *goingOn);
   row.came = cameHere(row.here);

@@ -16,7 +16,8 @@ struct ArrivalRow {
   weavelog::BookId linkedTo;  // who it is, by what the list says; may be none
   Band band = New;
   QString name, detail;
-  QVariantList candidates;                           // [candidateShown() and {room, atRoom}]
+  QVariantMap facts;                                 // of a likely one: factsShown()
+  QVariantList candidates;                           // [candidateShown() and {room, atRoom}; facts, of a likely one]
   std::vector<weavelog::BookId> books;               // of each candidate
   std::vector<std::vector<weavelog::BookId>> going;  // of each candidate: what would go, those that may not left out
   std::vector<weavelog::Gain> there;                 // the room's, of each candidate

@@ -1,8 +1,6 @@
 #include "app-qml/view/bed_made.h"
 
-#include <QFileInfo>
 #include <QQmlEngine>
-#include <QSaveFile>
 #include <QUrl>
 
 #include <algorithm>
@@ -43,6 +41,7 @@ BedModel* BedModel::create(QQmlEngine* engine, QJSEngine*) {
 void BedModel::setWatched(bool watched) {
   if (watched == watched_) return;
   watched_ = watched;
+  saved_.clear();
   emit watchedChanged();
   refresh();
 }
@@ -256,18 +255,7 @@ bool BedModel::saveCsv(const QUrl& file) {
   for (const auto& point : made_->curve)
     csv.row({"tension left", "part of that at one minute", text(point.seconds, 0) + " s after stringing", text(point.left.value, 4),
              text(point.left.low, 4), text(point.left.high, 4)});
-  const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
-  // What is no file must not be replaced by one.
-  if (const QFileInfo there(path); there.exists() && !there.isFile()) {
-    work_.tell({weavelog::FaultCode::io, "there is something that is no file", path.toStdString(), "choose another name"});
-    return false;
-  }
-  const auto bytes = QByteArray::fromStdString(csv.text());
-  QSaveFile out(path);
-  if (out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit()) return true;
-  work_.tell({weavelog::FaultCode::io, "the file can't be written: " + out.errorString().toStdString(), path.toStdString(),
-              "choose a folder that you may write to"});
-  return false;
+  return saved_.write(file, QByteArray::fromStdString(csv.text()));
 }
 
 // --- and as a sheet
@@ -282,12 +270,13 @@ void BedModel::savePdf(const QUrl& file) {
   request.now = work_.now();
   request.change = change_;
   if (const auto row = weavelog::find_job(work_.ledger(), book_, job_)) request.jobs.push_back(*row);
-  const auto write = [&ledger = work_.ledger(), request, path = file.isLocalFile() ? file.toLocalFile() : file.toString()] {
+  const auto write = [&ledger = work_.ledger(), request, path = pathOf(file)] {
     const auto paper = makePaper(ledger, request);
     return paper ? writePdf(*paper, path) : weavelog::Outcome<>(weavelog::fail(paper.error()));
   };
-  writing_.work(write, [this](const auto& written) {
-    if (!written) work_.tell(written.error());
+  saved_.clear();
+  writing_.work(write, [this, file](const auto& written) {
+    saved_.say(file, written.has_value());
     emit changed();
   });
   emit changed();

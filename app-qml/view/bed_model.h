@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "app-qml/view/beside_screen.h"
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/work.h"
 #include "core/desk/room_bed.h"
 
@@ -69,6 +70,9 @@ class BedModel : public QObject {
   // {lines, fault}; empty until a tone was typed.
   Q_PROPERTY(QVariantMap heard READ heard NOTIFY heardChanged)
 
+  // What became of the last file that was saved; gone when nobody looks any more.
+  Q_PROPERTY(SaveNote* saved READ saved CONSTANT)
+
  public:
   // What is changed.
   enum What { String, Gauge, PreStretch, Mains, Crosses, HeadSize, Pattern };
@@ -124,10 +128,12 @@ class BedModel : public QObject {
   Q_INVOKABLE void hear(const QString& hertz, double doubt = 0);
   // Keeps it as a reading of this racket. False: failed() of the work has told why.
   Q_INVOKABLE bool keepTone(const QString& hertz, const QString& note, const QString& say);
-  // All figures as CSV. False: failed() of the work has told why.
+  // All figures as CSV. saved() tells where, or why not.
   Q_INVOKABLE bool saveCsv(const QUrl& file);
-  // The sheet as PDF on A4, with what was proposed last; written beside the screen: busy until then, a fault is told by failed() of the work.
+  // The sheet as PDF on A4, with what was proposed last; written beside the screen: busy until then, then saved() tells where, or why not.
   Q_INVOKABLE void savePdf(const QUrl& file);
+
+  [[nodiscard]] SaveNote* saved() { return &saved_; }
 
  signals:
   void changed();
@@ -151,6 +157,7 @@ class BedModel : public QObject {
   [[nodiscard]] double newtonsOfUnit() const;
 
   Work& work_;
+  SaveNote saved_{this};
   weavelog::BookId book_;
   weavelog::EntityId job_;
   bool watched_ = false;

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "app-qml/view/model_text.h"
+#include "core/model/queries.h"
 
 namespace {
 
@@ -62,7 +63,12 @@ QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bring
     default:
       break;
   }
-  return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), qtext(fault->message())}};
+  // What is said above needs no second telling in the program's own words; where it lies is worth to know.
+  const bool lineBelow = fault->code == FaultCode::refused || fault->code == FaultCode::bad_input || fault->code == FaultCode::expired ||
+                         fault->code == FaultCode::damaged || fault->code == FaultCode::locked || fault->code == FaultCode::clock;
+  const bool place = !lineBelow && fault->code != FaultCode::malformed && fault->code != FaultCode::untrusted && fault->code != FaultCode::newer;
+  const QString detail = lineBelow ? qtext(fault->message()) : place ? qtext(fault->where) : QString();
+  return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), detail}};
 }
 
 QString crossingText(weavelog::Crossing crossing) {
@@ -102,6 +108,18 @@ QString bytesText(const weavelog::Language& language, std::uint64_t bytes) {
   // Nobody needs to know single bytes.
   const auto shown = static_cast<qint64>(std::max<std::uint64_t>(bytes, 1000));
   return QLocale(qtext(language.tag())).formattedDataSize(shown, shown < 1'000'000 ? 0 : 1, QLocale::DataSizeSIFormat);
+}
+
+QString namesInShort(const weavelog::Ledger& ledger, const std::vector<weavelog::BookId>& books) {
+  constexpr std::size_t shown = 6;
+  QStringList names;
+  for (const auto& book : books) {
+    if (static_cast<std::size_t>(names.size()) == shown) break;
+    if (const auto player = weavelog::find_player(ledger, book)) names.append(listedName(player->family_name, player->given_name, player->native_name));
+  }
+  const auto more = static_cast<int>(books.size()) - static_cast<int>(names.size());
+  const QString list = names.join(QStringLiteral(", "));
+  return more <= 0 ? list : list + u' ' + CarryWords::tr("and %n more", "", more);
 }
 
 QString listedName(const std::string& family, const std::string& given, const std::string& native) {

@@ -4,6 +4,7 @@
 #include <QVariant>
 
 #include <optional>
+#include <vector>
 
 #include "core/base/language.h"
 #include "core/base/outcome.h"
@@ -13,7 +14,7 @@
 
 // What is said of bundles on the screens.
 
-// What went wrong and what to do about it: {title, text, detail}, detail in the program's own words; empty for no fault. `bringing`: a file is read,
+// What went wrong and what to do about it: {title, text, detail}, detail where it lies, or in the program's own words where only those tell; empty for no fault. `bringing`: a file is read,
 // not written.
 [[nodiscard]] QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing);
 // Why a book may not go; "" if it may.
@@ -23,5 +24,7 @@
 [[nodiscard]] QString strengthText(weavelog::PassphraseStrength strength);
 // "2.3 MB" in the language.
 [[nodiscard]] QString bytesText(const weavelog::Language& language, std::uint64_t bytes);
+// The names of players, the first few of many: "Okafor Ada, Kova Mira and 4 more".
+[[nodiscard]] QString namesInShort(const weavelog::Ledger& ledger, const std::vector<weavelog::BookId>& books);
 // The name as lists have it, the native one where there is no other; "" for none.
 [[nodiscard]] QString listedName(const std::string& family, const std::string& given, const std::string& native);

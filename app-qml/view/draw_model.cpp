@@ -10,6 +10,7 @@
 #include <tuple>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/csv_words.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
 #include "core/base/iso_time.h"
@@ -169,6 +170,12 @@ bool DrawModel::bringIn(const QUrl& file, const QString& name, int qualifiers, b
   }
   const std::string_view text(bytes.constData(), static_cast<std::size_t>(bytes.size()));
   const std::string called = QFileInfo(path).fileName().toStdString();
+  // What is wrong with the table itself is said in the language of the screens.
+  const auto table = weavelog::read_csv_table(text, {}, called);
+  if (!table || !table->faults.empty()) {
+    work_.tell({FaultCode::bad_input, csvFaultText(table ? table->faults.front() : table.error()).toStdString(), called, {}});
+    return false;
+  }
   auto lines = group ? weavelog::read_entries(text, called) : weavelog::read_bracket(text, called);
   if (!lines) {
     work_.tell(lines.error());

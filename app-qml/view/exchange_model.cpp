@@ -186,13 +186,13 @@ QString ExchangeModel::pair(const QString& codeOrWords, const QString& address) 
   weavelog::ExchangeGuestOptions options;
   if (isWholeCode(codeOrWords)) {
     const auto code = weavelog::PairingCode::parse(codeOrWords.trimmed().toStdString());
-    if (!code) return said(code.error());
+    if (!code) return tr("That is no whole code. Scan it once more, or type the five words.");
     options = weavelog::ExchangeGuest::to_pair(*code);
   } else {
     const auto secret = weavelog::parse_spoken_code(codeOrWords.trimmed().toStdString());
-    if (!secret) return said(secret.error());
+    if (!secret) return tr("Those are not five words of a code. Each has five letters; compare them letter by letter.");
     const auto at = weavelog::Address::parse(address.trimmed().toStdString());
-    if (!at) return said(at.error());
+    if (!at) return tr("That is no address. One looks like desk.local or 192.168.1.20:26110.");
     options.address = *at;
     options.secret = *secret;
   }

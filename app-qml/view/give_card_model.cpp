@@ -11,6 +11,7 @@
 #include "app-qml/view/code_rows.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/saved_file.h"
 #include "core/model/queries.h"
 
@@ -62,19 +63,19 @@ QString GiveCardModel::fileFor(const QString& suffix) const {
 void GiveCardModel::savePicture() {
   if (text_.isEmpty()) return;
   const QString file = fileFor(QStringLiteral("png"));
-  if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
+  if (file.isEmpty()) return end(NotSaved, whyNotWritten(folderToSave(folder_) + u'/'));
   const auto saved = saveCardPicture(text_.toStdString(), file);
-  saved ? end(PictureSaved, file) : end(NotSaved, qtext(saved.error().message()));
+  saved ? end(PictureSaved, file) : end(NotSaved, file + u'\n' + whyNotWritten(file));
 }
 
 void GiveCardModel::saveText() {
   if (text_.isEmpty()) return;
   const QString file = fileFor(QStringLiteral("txt"));
-  if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
+  if (file.isEmpty()) return end(NotSaved, whyNotWritten(folderToSave(folder_) + u'/'));
   QSaveFile out(file);
   const QByteArray bytes = text_.toUtf8() + '\n';
   if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
-    return end(NotSaved, file + QStringLiteral(": ") + out.errorString());
+    return end(NotSaved, file + u'\n' + whyNotWritten(file));
   end(TextSaved, file);
 }
 

@@ -24,10 +24,10 @@ HostModel::HostModel(AppDevice& device, std::uint16_t port, QObject* parent)
   connect(&choice_, &PlayerChoice::changed, this, &HostModel::changed);
   connect(&device_, &AppDevice::eventChanged, this, [this] {
     if (on()) return;
-    share_ = device_.work().event() ? Event : Nothing;
+    share_ = device_.work().event() ? Event : Players;
     emit changed();
   });
-  share_ = device_.work().event() ? Event : Nothing;
+  share_ = device_.work().event() ? Event : Players;
 }
 
 HostModel::~HostModel() = default;
@@ -45,6 +45,10 @@ void HostModel::setShare(Share share) {
 
 bool HostModel::ready() const {
   return !on() && (share_ == Nothing || (share_ == Event && device_.work().event()) || (share_ == Players && choice_.chosen() > 0));
+}
+
+QString HostModel::shared() const {
+  return on() && share_ == Players ? namesInShort(device_.ledger(), choice_.books()) : QString();
 }
 
 QString HostModel::address() const { return host_ ? qtext(host_->address().text()) : QString(); }
@@ -86,6 +90,7 @@ void HostModel::start(const QString& reach) {
     trouble_[QStringLiteral("title")] = alone ? tr("This tablet is in no network") : tr("Others can't reach this tablet");
     trouble_[QStringLiteral("text")] = alone ? tr("Join the Wi-Fi that the others are in, or open one on this tablet.")
                                              : tr("Try again; if it stays, show the line below to whoever looks after the tablets.");
+    trouble_[QStringLiteral("detail")] = alone ? QString() : qtext(started.error().message());
   } else {
     host_ = std::move(*started);
     look_.start();

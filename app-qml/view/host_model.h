@@ -20,12 +20,14 @@ class HostModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_SINGLETON
-  // What they get. Chosen while it is off.
+  // What they get. Chosen while it is off; without an event it is chosen players.
   Q_PROPERTY(Share share READ share WRITE setShare NOTIFY changed)
   Q_PROPERTY(PlayerChoice* choice READ choice CONSTANT)
   Q_PROPERTY(bool on READ on NOTIFY changed)
   // It can be switched on.
   Q_PROPERTY(bool ready READ ready NOTIFY changed)
+  // While it is on: the names of the chosen players that they get; "" where it is not about players.
+  Q_PROPERTY(QString shared READ shared NOTIFY changed)
   Q_PROPERTY(QString address READ address NOTIFY changed)
   // {title, text, detail}; empty if nothing is wrong.
   Q_PROPERTY(QVariantMap trouble READ trouble NOTIFY changed)
@@ -53,6 +55,7 @@ class HostModel : public QObject {
   [[nodiscard]] PlayerChoice* choice() { return &choice_; }
   [[nodiscard]] bool on() const { return host_ != nullptr; }
   [[nodiscard]] bool ready() const;
+  [[nodiscard]] QString shared() const;
   [[nodiscard]] QString address() const;
   [[nodiscard]] QVariantMap trouble() const { return trouble_; }
   [[nodiscard]] QVariantList guests() const { return guests_; }
@@ -80,7 +83,7 @@ class HostModel : public QObject {
   AppDevice& device_;
   std::uint16_t port_;
   PlayerChoice choice_;
-  Share share_ = Nothing;
+  Share share_ = Players;
   QVariantMap trouble_;
   QVariantList guests_, inviteRows_;
   QString inviteWords_, inviteCode_, inviteUntil_;

@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "app-qml/view/word_list.h"
+#include "core/model/fields.h"
+#include "core/model/player.h"
 
 namespace {
 
@@ -46,6 +48,26 @@ QString fieldWords(const weavelog::Evidence& one) {
   return {};
 }
 
+QString seenText(const weavelog::LastSetup& last) {
+  const QString days = last.days ? MatchWords::tr("%n day(s) ago", "", static_cast<int>(*last.days)) : QString();
+  return joined({QString::fromStdString(last.event_name), days}, dot);
+}
+
+// "3 rackets: Corvane Tour 98"
+QString ownRackets(const weavelog::Ledger& ledger, const std::vector<weavelog::BookId>& books) {
+  std::size_t count = 0;
+  QStringList models;
+  for (const auto& book : books)
+    for (const auto& state : ledger.entities(book, weavelog::kRacket)) {
+      const auto racket = weavelog::from_state<weavelog::Racket>(state);
+      ++count;
+      const QString model = QString::fromStdString(racket.maker + " " + racket.model).simplified();
+      if (!model.isEmpty() && !models.contains(model)) models.append(model);
+    }
+  const QString number = racketsText(count);
+  return models.isEmpty() ? number : MatchWords::tr("%1: %2").arg(number, models.join(QStringLiteral(", ")));
+}
+
 }  // namespace
 
 QString matchName(const std::string& family, const std::string& given, const std::string& native) {
@@ -70,14 +92,38 @@ QString racketsText(std::size_t rackets) {
   return rackets == 0 ? QString() : MatchWords::tr("%n racket(s)", "", static_cast<int>(rackets));
 }
 
+QVariantMap factsShown(const weavelog::Ledger& ledger, const weavelog::ArrivalCandidate& candidate) {
+  const auto& player = candidate.player;
+  QString setup, seen;
+  if (candidate.last) {
+    const auto& last = *candidate.last;
+    const bool hybrid = !last.crosses_string.empty() && last.crosses_string != last.mains_string;
+    const QString string = QString::fromStdString(hybrid ? last.mains_string + " / " + last.crosses_string : last.mains_string);
+    setup = joined({QString::fromStdString(last.tensions()), string}, dot);
+    seen = seenText(last);
+  }
+  return {{QStringLiteral("name"), matchName(player.family_name, player.given_name, player.native_name)},
+          {QStringLiteral("born"), yearText(player.birth_year)},
+          {QStringLiteral("country"), QString::fromStdString(player.country)},
+          {QStringLiteral("rackets"), ownRackets(ledger, candidate.books)},
+          {QStringLiteral("setup"), setup},
+          {QStringLiteral("seen"), seen}};
+}
+
+QVariantMap factsShown(const weavelog::EntryListItem& item) {
+  return {{QStringLiteral("name"), matchName(item.family_name, item.given_name, item.native_name)},
+          {QStringLiteral("born"), yearText(item.birth_year)},
+          {QStringLiteral("country"), QString::fromStdString(item.country)},
+          {QStringLiteral("rackets"), QString()},
+          {QStringLiteral("setup"), QString()},
+          {QStringLiteral("seen"), QString()}};
+}
+
 QVariantMap candidateShown(const weavelog::ArrivalCandidate& candidate) {
   const auto& player = candidate.player;
   QString last;
   if (candidate.last) {
-    last = joined({QString::fromStdString(candidate.last->tensions()), QString::fromStdString(candidate.last->mains_string),
-                   QString::fromStdString(candidate.last->event_name)},
-                  dot);
-    if (candidate.last->days) last = joined({last, MatchWords::tr("%n day(s) ago", "", static_cast<int>(*candidate.last->days))}, dot);
+    last = joined({QString::fromStdString(candidate.last->tensions()), QString::fromStdString(candidate.last->mains_string), seenText(*candidate.last)}, dot);
   }
   return {{QStringLiteral("name"), matchName(player.family_name, player.given_name, player.native_name)},
           {QStringLiteral("detail"), joined({QString::fromStdString(player.country), yearText(player.birth_year)}, dot)},

@@ -1,8 +1,6 @@
 #include "app-qml/view/numbers_model.h"
 
-#include <QFileInfo>
 #include <QQmlEngine>
-#include <QSaveFile>
 
 #include <functional>
 #include <tuple>
@@ -56,6 +54,7 @@ NumbersModel* NumbersModel::create(QQmlEngine* engine, QJSEngine*) {
 void NumbersModel::setWatched(bool watched) {
   if (watched_ == watched) return;
   watched_ = watched;
+  saved_.clear();
   refresh();
 }
 
@@ -96,16 +95,5 @@ void NumbersModel::refresh() {
 }
 
 bool NumbersModel::save(const QUrl& file) {
-  const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
-  const auto text = QByteArray::fromStdString(weavelog::numbers_csv(count(work_, today_)));
-  // What is no file must not be replaced by one.
-  if (const QFileInfo there(path); there.exists() && !there.isFile()) {
-    work_.tell({weavelog::FaultCode::io, "there is something that is no file", path.toStdString(), "choose another name"});
-    return false;
-  }
-  QSaveFile out(path);
-  if (out.open(QIODevice::WriteOnly) && out.write(text) == text.size() && out.commit()) return true;
-  work_.tell({weavelog::FaultCode::io, "the file can't be written: " + out.errorString().toStdString(), path.toStdString(),
-              "choose a folder that you may write to"});
-  return false;
+  return saved_.write(file, QByteArray::fromStdString(weavelog::numbers_csv(count(work_, today_))));
 }

@@ -5,6 +5,7 @@
 #include <QUrl>
 #include <QVariant>
 
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/work.h"
 
 class QQmlEngine;
@@ -31,12 +32,15 @@ class NumbersModel : public QObject {
   // {name, now, before, whole, more ("+12 %")}; empty where there is no year before
   Q_PROPERTY(QVariantMap growth READ growth NOTIFY changed)
 
+  // What became of the last file that was saved; gone when nobody looks any more.
+  Q_PROPERTY(SaveNote* saved READ saved CONSTANT)
+
  public:
   explicit NumbersModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static NumbersModel* create(QQmlEngine* engine, QJSEngine* script);
 
-  // Writes the table for other programs. False: failed() of the work has told why.
+  // Writes the table for other programs; saved() tells where, or why not.
   Q_INVOKABLE bool save(const QUrl& file);
 
   [[nodiscard]] bool watched() const { return watched_; }
@@ -51,6 +55,8 @@ class NumbersModel : public QObject {
   [[nodiscard]] QVariantList tensions() const { return tensions_; }
   [[nodiscard]] QVariantMap growth() const { return growth_; }
 
+  [[nodiscard]] SaveNote* saved() { return &saved_; }
+
  signals:
   void changed();
 
@@ -58,6 +64,7 @@ class NumbersModel : public QObject {
   void refresh();
 
   Work& work_;
+  SaveNote saved_{this};
   bool watched_ = false, today_ = false;
   QVariantMap sums_, growth_;
   QVariantList days_, hours_, stringers_, strings_, tensions_;

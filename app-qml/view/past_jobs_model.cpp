@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/csv_words.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/past_jobs_words.h"
 #include "app-qml/view/provided.h"
@@ -86,7 +87,8 @@ void PastJobsModel::choose(const QUrl& file) {
           return look();
         }
         trouble_ = NoFile;
-        troubleText_ = qtext(bytes.error().message());
+        troubleText_ = bytes.error().code == weavelog::FaultCode::io ? tr("Choose it again, or copy it to this device first.")
+                                                                     : tr("The file is too large. Split it, or leave out what is not needed.");
         emit changed();
       });
   emit changed();
@@ -95,9 +97,9 @@ void PastJobsModel::choose(const QUrl& file) {
 PastJobsModel::Look PastJobsModel::looked(const weavelog::Ledger& ledger, const std::string& bytes, weavelog::PastJobsOptions options,
                                           const std::string& name) {
   Look out;
-  auto table = weavelog::read_csv(bytes, options.csv, name);
+  auto table = weavelog::read_csv_table(bytes, options.csv, name);
   if (!table) {
-    out.fault = table.error();
+    out.noTable = table.error();
     out.trouble = NoTable;
     return out;
   }
@@ -143,7 +145,8 @@ void PastJobsModel::look() {
 
 void PastJobsModel::take(const Look& look) {
   trouble_ = look.trouble;
-  troubleText_ = look.fault ? qtext(look.fault->message()) : QString();
+  // Of the columns alone: everything else is asked about.
+  troubleText_ = look.noTable ? csvFaultText(*look.noTable) : look.fault ? tr("Two columns are taken for the same. Say which of them it is.") : QString();
   columns_.clear();
   for (std::size_t i = 0; i < look.uses.size(); ++i)
     columns_.append(
@@ -167,7 +170,9 @@ void PastJobsModel::take(const Look& look) {
                              {QStringLiteral("name"), qtext(weavelog::listed_name(row.person))},
                              {QStringLiteral("detail"), detail}});
   }
-  for (const auto& fault : look.jobs.faults) {
+  auto faults = look.jobs.faults;  // as the file has them: broken rows were found first
+  std::stable_sort(faults.begin(), faults.end(), [](const auto& a, const auto& b) { return a.line < b.line; });
+  for (const auto& fault : faults) {
     if (static_cast<std::size_t>(faults_.size()) == shownFaults) break;
     faults_.append(QVariantMap{{QStringLiteral("line"), static_cast<int>(fault.line)}, {QStringLiteral("text"), pastFaultText(fault)}});
   }

@@ -127,6 +127,7 @@ class PastJobsModel : public QObject {
   // What a file came to, as it was read and compared beside the screen.
   struct Look {
     std::optional<weavelog::Fault> fault;
+    std::optional<weavelog::CsvFault> noTable;
     Trouble trouble = None;
     weavelog::CsvTable table;
     std::vector<weavelog::ColumnUse> uses;

@@ -2,6 +2,7 @@
 
 #include <map>
 
+#include "app-qml/view/csv_words.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/past_jobs_model.h"
 
@@ -53,7 +54,7 @@ QString expectedIn(const std::string& ours) {
 }  // namespace
 
 QString pastFaultText(const weavelog::PastFault& fault) {
-  if (fault.line == 0) return PastJobsModel::tr("A row can’t be read: %1").arg(qtext(fault.message()));
+  if (fault.broken) return csvFaultText(*fault.broken);
   const QString where = PastJobsModel::tr("Line %1, %2").arg(QString::number(fault.line), pastMeaning(fault.ours));
   if (fault.odd_unit)
     return where + QStringLiteral(": ") + PastJobsModel::tr("this is no tension in the unit of the others; write its unit beside it.");

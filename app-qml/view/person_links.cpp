@@ -39,6 +39,10 @@ void PersonLinks::refresh() {
   names_.clear();
   if (book_)
     if (auto person = weavelog::load_person(work_.ledger(), book_)) person_ = std::move(*person);
+  std::vector<weavelog::BookId> known{book_};
+  for (const auto& record : person_.records)
+    if (record.book != book_) known.push_back(record.book);
+  finder_.leaveOut(std::move(known));
   const auto& language = work_.language();
   for (std::size_t i = 1; i < person_.records.size(); ++i) {
     const auto& record = person_.records[i];
@@ -108,9 +112,4 @@ bool PersonLinks::addName(const QString& family, const QString& given, const QSt
 
 bool PersonLinks::dropName(const QString& id, const QString& say) {
   return !person_.records.empty() && work_.commit(weavelog::drop_other_name(person_.records.front(), entityOf(id)), say);
-}
-
-bool PersonLinks::belongs(const QString& book) const {
-  const auto id = bookOf(book);
-  return id == book_ || std::any_of(person_.records.begin(), person_.records.end(), [&](const auto& record) { return record.book == id; });
 }

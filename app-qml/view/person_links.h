@@ -38,8 +38,6 @@ class PersonLinks : public QObject {
   Q_INVOKABLE bool settle(int difference, int answer, const QString& say);
   Q_INVOKABLE bool addName(const QString& family, const QString& given, const QString& native, int why, const QString& by, const QString& say);
   Q_INVOKABLE bool dropName(const QString& id, const QString& say);
-  // It is this book, or linked to it already.
-  Q_INVOKABLE [[nodiscard]] bool belongs(const QString& book) const;
 
   [[nodiscard]] QVariantList books() const { return books_; }
   [[nodiscard]] QVariantList differences() const { return differences_; }

@@ -37,6 +37,12 @@ void PlayersModel::setTyped(const QString& typed) {
   search();
 }
 
+void PlayersModel::leaveOut(std::vector<weavelog::BookId> books) {
+  if (books == leftOut_) return;
+  leftOut_ = std::move(books);
+  search();
+}
+
 void PlayersModel::refresh() {
   known_ = static_cast<int>(weavelog::count_players(work_.ledger()));
   readEntries();
@@ -84,7 +90,8 @@ void PlayersModel::search() {
   more_ = players.size() == limit_;
   std::vector<Row> rows;
   rows.reserve(players.size());
-  for (const auto& player : players) rows.push_back(rowOf(player));
+  for (const auto& player : players)
+    if (std::find(leftOut_.begin(), leftOut_.end(), player.book) == leftOut_.end()) rows.push_back(rowOf(player));
   if (!more_)
     for (auto& row : freshRows()) rows.push_back(std::move(row));
   if (rows == rows_) {

@@ -34,6 +34,8 @@ class PlayersModel : public QAbstractListModel {
   // `work` must outlive it.
   explicit PlayersModel(Work& work, bool withEntries, QObject* parent = nullptr);
 
+  // These are not found: who looks for another one knows them already.
+  void leaveOut(std::vector<weavelog::BookId> books);
   [[nodiscard]] QString typed() const { return typed_; }
   void setTyped(const QString& typed);
   [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
@@ -76,6 +78,7 @@ class PlayersModel : public QAbstractListModel {
   Work& work_;
   bool withEntries_;
   QString typed_;
+  std::vector<weavelog::BookId> leftOut_;
   std::size_t limit_ = page;
   bool more_ = false;
   int known_ = 0;

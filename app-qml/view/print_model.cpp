@@ -10,6 +10,7 @@
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/photo_image.h"
 #include "app-qml/view/provided.h"
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/saved_file.h"
 #include "core/desk/export.h"
 #include "core/desk/person_books.h"
@@ -220,10 +221,10 @@ const PaperPage* PrintModel::page(int number) const {
 void PrintModel::savePdf() {
   if (pages() == 0) return;
   const QString file = fileToSave(paper_.title, request_.now, QStringLiteral("pdf"), folder_);
-  if (file.isEmpty()) return end(NotSaved, folderToSave(folder_));
+  if (file.isEmpty()) return end(NotSaved, whyNotWritten(folderToSave(folder_) + u'/'));
   const auto written = writePdf(paper_, file);
   if (written) noteCards();
-  written ? end(Saved, file) : end(NotSaved, QString::fromStdString(written.error().what));
+  written ? end(Saved, file) : end(NotSaved, file + u'\n' + whyNotWritten(file));
 }
 
 void PrintModel::noteCards() {
@@ -241,7 +242,7 @@ void PrintModel::saveData() {
     QSaveFile out(file);
     const QByteArray text = QByteArray::fromStdString(weavelog::player_json(
         record, weavelog::held_in_events(work_.ledger(), record), weavelog::written_entries(work_.ledger(), record.book)));
-    if (!out.open(QIODevice::WriteOnly) || out.write(text) != text.size() || !out.commit()) return end(NotSaved, out.errorString());
+    if (!out.open(QIODevice::WriteOnly) || out.write(text) != text.size() || !out.commit()) return end(NotSaved, file + u'\n' + whyNotWritten(file));
     saved.append(file);
   }
   end(Saved, saved.join(u'\n'));

@@ -1,8 +1,6 @@
 #include "app-qml/view/quality_model.h"
 
-#include <QFileInfo>
 #include <QQmlEngine>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <cmath>
@@ -46,6 +44,7 @@ QualityModel* QualityModel::create(QQmlEngine* engine, QJSEngine*) {
 void QualityModel::setWatched(bool watched) {
   if (watched == watched_) return;
   watched_ = watched;
+  saved_.clear();
   emit watchedChanged();
   refresh();
 }
@@ -393,22 +392,11 @@ bool QualityModel::setRules(const QString& tolerance, const QString& days, const
 }
 
 bool QualityModel::save(const QUrl& file) {
-  const auto path = file.isLocalFile() ? file.toLocalFile() : file.toString();
   if (!made_ || !*made_) {
-    work_.tell({weavelog::FaultCode::not_found, "there is no chart yet", path.toStdString(), "wait a moment and save it again"});
+    work_.tell({weavelog::FaultCode::not_found, tr("There is no chart yet.").toStdString(), {}, tr("Wait a moment and save it again.").toStdString()});
     return false;
   }
-  const auto text = QByteArray::fromStdString(weavelog::quality_csv(**made_, watchedKind(), watchedName()));
-  // What is no file must not be replaced by one.
-  if (const QFileInfo there(path); there.exists() && !there.isFile()) {
-    work_.tell({weavelog::FaultCode::io, "there is something that is no file", path.toStdString(), "choose another name"});
-    return false;
-  }
-  QSaveFile out(path);
-  if (out.open(QIODevice::WriteOnly) && out.write(text) == text.size() && out.commit()) return true;
-  work_.tell({weavelog::FaultCode::io, "the file can't be written: " + out.errorString().toStdString(), path.toStdString(),
-              "choose a folder that you may write to"});
-  return false;
+  return saved_.write(file, QByteArray::fromStdString(weavelog::quality_csv(**made_, watchedKind(), watchedName())));
 }
 
 void QualityModel::savePdf(const QUrl& file) {
@@ -420,12 +408,13 @@ void QualityModel::savePdf(const QUrl& file) {
   request.now = work_.now();
   request.watched = watchedKind();
   request.watchedName = watchedName();
-  const auto write = [&ledger = work_.ledger(), request, path = file.isLocalFile() ? file.toLocalFile() : file.toString()] {
+  const auto write = [&ledger = work_.ledger(), request, path = pathOf(file)] {
     const auto paper = makePaper(ledger, request);
     return paper ? writePdf(*paper, path) : weavelog::Outcome<>(weavelog::fail(paper.error()));
   };
-  writing_.work(write, [this](const auto& written) {
-    if (!written) work_.tell(written.error());
+  saved_.clear();
+  writing_.work(write, [this, file](const auto& written) {
+    saved_.say(file, written.has_value());
     emit changed();
   });
   emit changed();

@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "app-qml/view/beside_screen.h"
+#include "app-qml/view/save_note.h"
 #include "app-qml/view/work.h"
 #include "core/desk/room_quality.h"
 
@@ -59,6 +60,9 @@ class QualityModel : public QObject {
   // By who asked with look(): {off, told, text}
   Q_PROPERTY(QVariantMap verdicts READ verdicts NOTIFY changed)
 
+  // What became of the last file that was saved; gone when nobody looks any more.
+  Q_PROPERTY(SaveNote* saved READ saved CONSTANT)
+
  public:
   explicit QualityModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
@@ -71,9 +75,9 @@ class QualityModel : public QObject {
   Q_INVOKABLE QString correction(const QString& machine, const QString& amount, const QString& unit) const;
   // False: failed() of the work has told why.
   Q_INVOKABLE bool setRules(const QString& tolerance, const QString& days, const QString& say);
-  // Writes the chart's points, those before the newest too, as a table for other programs.
+  // Writes the chart's points, those before the newest too, as a table for other programs; saved() tells where, or why not.
   Q_INVOKABLE bool save(const QUrl& file);
-  // Chart, alarms, machines and rackets as PDF on A4; written beside the screen: busy until then, a fault is told by failed() of the work.
+  // Chart, alarms, machines and rackets as PDF on A4; written beside the screen: busy until then, then saved() tells where, or why not.
   Q_INVOKABLE void savePdf(const QUrl& file);
 
   void setWatched(bool watched);
@@ -102,6 +106,8 @@ class QualityModel : public QObject {
   [[nodiscard]] QString ruledDays() const { return ruledDays_; }
   [[nodiscard]] QVariantMap verdicts() const { return verdicts_; }
 
+  [[nodiscard]] SaveNote* saved() { return &saved_; }
+
  signals:
   void changed();
   void watchedChanged();
@@ -123,6 +129,7 @@ class QualityModel : public QObject {
   [[nodiscard]] QVariantMap machineCard(const weavelog::MachineQuality& machine) const;
 
   Work& work_;
+  SaveNote saved_{this};
   bool watched_ = false;
   QString fault_, of_, scatter_, capability_, wanted_, ruledTolerance_, ruledDays_;
   QVariantList choices_, points_, alarms_, machines_;

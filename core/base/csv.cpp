@@ -28,8 +28,24 @@ std::size_t line_at(std::string_view text, std::size_t offset) {
                  std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
 }
 
+template <class T>
+using Read = tl::expected<T, CsvFault>;
+
+tl::unexpected<CsvFault> failed(CsvFault fault) { return tl::unexpected<CsvFault>(std::move(fault)); }
+
+/// Of the whole file, or of one line of it.
+CsvFault fault_at(CsvTrouble trouble, std::string what, std::string_view source, std::size_t line, std::string what_to_do) {
+  std::string where = line == 0 ? std::string(source) : csv_place(source, line);
+  return {{FaultCode::bad_input, std::move(what), std::move(where), std::move(what_to_do)}, trouble, line, 0, 0, 0};
+}
+CsvFault fault_of_bound(CsvTrouble trouble, std::string what, std::string_view source, std::size_t line, std::string what_to_do, std::size_t allowed) {
+  CsvFault fault = fault_at(trouble, std::move(what), source, line, std::move(what_to_do));
+  fault.allowed = allowed;
+  return fault;
+}
+
 /// Converts strictly with ICU: a sequence that the encoding does not have is a fault, never a question mark.
-Outcome<std::string> converted(std::string_view bytes, const char* encoding, std::string_view source) {
+Read<std::string> converted(std::string_view bytes, const char* encoding, std::string_view source) {
   UErrorCode status = U_ZERO_ERROR;
   const std::unique_ptr<UConverter, decltype(&ucnv_close)> converter(ucnv_open(encoding, &status),
                                                                      &ucnv_close);
@@ -45,8 +61,8 @@ Outcome<std::string> converted(std::string_view bytes, const char* encoding, std
   const auto count = static_cast<std::int32_t>(to - units.data());
   if (U_FAILURE(status)) {
     const auto line = 1 + std::count(units.data(), to, u'\n');
-    return fail(FaultCode::bad_input, std::string("not ") + encoding + " text",
-                csv_place(source, static_cast<std::size_t>(line)), std::string(kSaveAsUtf8));
+    return failed(fault_at(CsvTrouble::not_the_encoding, std::string("not ") + encoding + " text", source, static_cast<std::size_t>(line),
+                           std::string(kSaveAsUtf8)));
   }
   std::string out;
   icu::UnicodeString(false, units.data(), count).toUTF8String(out);
@@ -64,28 +80,27 @@ class Records {
 
   struct Record {
     CsvRow row;
-    std::optional<Fault> fault;  ///< the record was read to its end but cannot be used
+    std::optional<CsvFault> fault;  ///< the record was read to its end but cannot be used
     [[nodiscard]] bool blank() const { return !fault && row.fields.size() == 1 && row.fields[0].empty(); }
   };
 
   /// The next record. Fails only if a quoted field never ends.
-  Outcome<Record> next() {
+  Read<Record> next() {
     Record record;
     record.row.line = line_;
     for (bool more = true; more;) {
-      auto field =
-          at_ < text_.size() && text_[at_] == '"' ? quoted(record) : Outcome<std::string>(plain(record));
-      if (!field) return fail(field.error());
+      auto field = at_ < text_.size() && text_[at_] == '"' ? quoted(record) : Read<std::string>(plain(record));
+      if (!field) return failed(field.error());
       if (field->size() > limits_.field_bytes) {
-        note(record, "the field is longer than " + std::to_string(limits_.field_bytes) + " bytes",
-             "shorten it, or check for a missing quotation mark");
+        note(record, CsvTrouble::field_too_long, "the field is longer than " + std::to_string(limits_.field_bytes) + " bytes",
+             "shorten it, or check for a missing quotation mark", limits_.field_bytes);
         field->clear();
       }
       if (record.row.fields.size() < limits_.columns) {
         record.row.fields.push_back(std::move(*field));
       } else {
-        note(record, "more than " + std::to_string(limits_.columns) + " columns",
-             "leave out what is not needed");
+        note(record, CsvTrouble::too_many_columns, "more than " + std::to_string(limits_.columns) + " columns",
+             "leave out what is not needed", limits_.columns);
       }
       more = at_ < text_.size() && text_[at_] == delimiter_;
       if (more) ++at_;
@@ -95,11 +110,11 @@ class Records {
   }
 
  private:
-  void note(Record& record, std::string what, std::string what_to_do) const {
+  void note(Record& record, CsvTrouble trouble, std::string what, std::string what_to_do, std::size_t allowed = 0) const {
     if (record.fault) return;
-    record.fault = Fault{FaultCode::bad_input, std::move(what),
-                         csv_place(source_, line_, std::min(record.row.fields.size(), limits_.columns) + 1),
-                         std::move(what_to_do)};
+    const std::size_t column = std::min(record.row.fields.size(), limits_.columns) + 1;
+    record.fault = CsvFault{{FaultCode::bad_input, std::move(what), csv_place(source_, line_, column), std::move(what_to_do)},
+                            trouble, line_, column, 0, allowed};
   }
 
   [[nodiscard]] bool at_break() const {
@@ -110,7 +125,7 @@ class Records {
     const std::size_t start = at_;
     while (!at_break()) {
       if (text_[at_] == '"') {
-        note(record, "a quotation mark inside a field that does not begin with one",
+        note(record, CsvTrouble::stray_quote, "a quotation mark inside a field that does not begin with one",
              "put the whole field in quotation marks and double those inside it");
       }
       ++at_;
@@ -118,15 +133,16 @@ class Records {
     return std::string(text_.substr(start, at_ - start));
   }
 
-  Outcome<std::string> quoted(Record& record) {
+  Read<std::string> quoted(Record& record) {
     const std::size_t opened_on = line_;
     ++at_;
     std::string out;
     for (;;) {
       const std::size_t mark = text_.find('"', at_);
       if (mark == std::string_view::npos) {
-        return fail(FaultCode::bad_input, "a quoted field begins here and never ends",
-                    csv_place(source_, opened_on, record.row.fields.size() + 1), "close the quotation mark");
+        const std::size_t column = record.row.fields.size() + 1;
+        return failed({{FaultCode::bad_input, "a quoted field begins here and never ends", csv_place(source_, opened_on, column), "close the quotation mark"},
+                       CsvTrouble::quote_never_ends, opened_on, column, 0, 0});
       }
       line_ += static_cast<std::size_t>(std::count(text_.begin() + static_cast<std::ptrdiff_t>(at_),
                                                    text_.begin() + static_cast<std::ptrdiff_t>(mark), '\n'));
@@ -137,7 +153,7 @@ class Records {
       ++at_;
     }
     if (!at_break()) {
-      note(record, "text after the closing quotation mark",
+      note(record, CsvTrouble::text_after_quote, "text after the closing quotation mark",
            "double the quotation marks inside a quoted field");
       while (!at_break()) ++at_;
     }
@@ -174,6 +190,27 @@ char detect_delimiter(std::string_view text) {
       ->first;
 }
 
+Read<std::string> decoded(std::string_view bytes, TextEncoding encoding, std::string_view source) {
+  if (bytes.starts_with("\xFF\xFE\0\0"sv) || bytes.starts_with("\0\0\xFE\xFF"sv))
+    return failed(fault_at(CsvTrouble::utf32, "UTF-32 text", source, 0, "save the file as UTF-8"));
+  const bool wide_mark = bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF");
+  if (encoding == TextEncoding::utf16 || (encoding == TextEncoding::detect && wide_mark)) {
+    if (!wide_mark) return failed(fault_at(CsvTrouble::utf16_without_mark, "UTF-16 text without a byte order mark", source, 0, "save the file as UTF-8"));
+    return converted(bytes, "UTF-16", source);
+  }
+  if (encoding == TextEncoding::windows_1252) return converted(bytes, "windows-1252", source);
+  if (encoding == TextEncoding::latin_1) return converted(bytes, "ISO-8859-1", source);
+
+  if (const std::size_t zero = bytes.find('\0'); zero != std::string_view::npos)
+    return failed(fault_at(CsvTrouble::zero_byte, "a zero byte: this is not a text file, or UTF-16 without a byte order mark", source, line_at(bytes, zero),
+                           "save the file as UTF-8"));
+  if (const auto bad = first_invalid_utf8(bytes))
+    return failed(fault_at(CsvTrouble::not_utf8, "not UTF-8 (byte 0x" + to_hex(as_bytes(bytes.substr(*bad, 1))) + "): probably Windows-1252 or Latin-1",
+                           source, line_at(bytes, *bad), std::string(kSaveAsUtf8)));
+  if (bytes.starts_with(kUtf8Mark)) bytes.remove_prefix(kUtf8Mark.size());
+  return std::string(bytes);
+}
+
 std::string counted(std::size_t count, const char* noun) {
   return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
 }
@@ -204,31 +241,9 @@ std::optional<TextEncoding> encoding_from(std::string_view name) {
 }
 
 Outcome<std::string> decode_text(std::string_view bytes, TextEncoding encoding, std::string_view source) {
-  if (bytes.starts_with("\xFF\xFE\0\0"sv) || bytes.starts_with("\0\0\xFE\xFF"sv))
-    return fail(FaultCode::bad_input, "UTF-32 text", std::string(source), "save the file as UTF-8");
-  const bool wide_mark = bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF");
-  if (encoding == TextEncoding::utf16 || (encoding == TextEncoding::detect && wide_mark)) {
-    if (!wide_mark)
-      return fail(FaultCode::bad_input, "UTF-16 text without a byte order mark", std::string(source),
-                  "save the file as UTF-8");
-    return converted(bytes, "UTF-16", source);
-  }
-  if (encoding == TextEncoding::windows_1252) return converted(bytes, "windows-1252", source);
-  if (encoding == TextEncoding::latin_1) return converted(bytes, "ISO-8859-1", source);
-
-  if (const std::size_t zero = bytes.find('\0'); zero != std::string_view::npos) {
-    return fail(FaultCode::bad_input,
-                "a zero byte: this is not a text file, or UTF-16 without a byte order mark",
-                csv_place(source, line_at(bytes, zero)), "save the file as UTF-8");
-  }
-  if (const auto bad = first_invalid_utf8(bytes)) {
-    return fail(FaultCode::bad_input,
-                "not UTF-8 (byte 0x" + to_hex(as_bytes(bytes.substr(*bad, 1))) +
-                    "): probably Windows-1252 or Latin-1",
-                csv_place(source, line_at(bytes, *bad)), std::string(kSaveAsUtf8));
-  }
-  if (bytes.starts_with(kUtf8Mark)) bytes.remove_prefix(kUtf8Mark.size());
-  return std::string(bytes);
+  auto text = decoded(bytes, encoding, source);
+  if (!text) return fail(text.error());
+  return std::move(*text);
 }
 
 std::string csv_place(std::string_view source, std::size_t line, std::size_t column,
@@ -241,32 +256,29 @@ std::string csv_place(std::string_view source, std::size_t line, std::size_t col
   return out;
 }
 
-Outcome<CsvTable> read_csv(std::string_view bytes, const CsvOptions& options, std::string_view source) {
+Read<CsvTable> read_csv_table(std::string_view bytes, const CsvOptions& options, std::string_view source) {
   const CsvLimits& limits = options.limits;
-  if (bytes.size() > limits.file_bytes) {
-    return fail(FaultCode::bad_input, "the file is larger than " + counted(limits.file_bytes, "byte"),
-                std::string(source), "split it, or leave out what is not needed");
-  }
-  const auto text = decode_text(bytes, options.encoding, source);
-  if (!text) return fail(text.error());
+  if (bytes.size() > limits.file_bytes)
+    return failed(fault_of_bound(CsvTrouble::file_too_large, "the file is larger than " + counted(limits.file_bytes, "byte"), source, 0,
+                                 "split it, or leave out what is not needed", limits.file_bytes));
+  const auto text = decoded(bytes, options.encoding, source);
+  if (!text) return failed(text.error());
 
   CsvTable table;
   table.delimiter = options.delimiter.value_or(detect_delimiter(*text));
   Records records(*text, table.delimiter, limits, source);
   while (!records.at_end()) {
     auto record = records.next();
-    if (!record) return fail(record.error());
+    if (!record) return failed(record.error());
     if (record->blank()) continue;
     auto& fields = record->row.fields;
     if (table.header.empty()) {
-      if (record->fault) return fail(*record->fault);
+      if (record->fault) return failed(*record->fault);
       table.header = std::move(fields);
       continue;
     }
-    if (table.rows.size() + table.faults.size() >= limits.rows) {
-      return fail(FaultCode::bad_input, "more than " + counted(limits.rows, "row"),
-                  csv_place(source, record->row.line), "split the file");
-    }
+    if (table.rows.size() + table.faults.size() >= limits.rows)
+      return failed(fault_of_bound(CsvTrouble::too_many_rows, "more than " + counted(limits.rows, "row"), source, record->row.line, "split the file", limits.rows));
     if (record->fault) {
       table.faults.push_back(std::move(*record->fault));
       continue;
@@ -274,19 +286,23 @@ Outcome<CsvTable> read_csv(std::string_view bytes, const CsvOptions& options, st
     // Spreadsheets leave empty cells behind the last column; they carry nothing.
     while (fields.size() > table.header.size() && fields.back().empty()) fields.pop_back();
     if (fields.size() != table.header.size()) {
+      const std::size_t column = std::min(fields.size(), table.header.size()) + 1;
       table.faults.push_back(
-          {FaultCode::bad_input,
-           counted(fields.size(), "field") + " where the header has " + std::to_string(table.header.size()),
-           csv_place(source, record->row.line, std::min(fields.size(), table.header.size()) + 1),
-           "add or remove delimiters, or put a field that holds one in quotation marks"});
+          {{FaultCode::bad_input, counted(fields.size(), "field") + " where the header has " + std::to_string(table.header.size()),
+            csv_place(source, record->row.line, column), "add or remove delimiters, or put a field that holds one in quotation marks"},
+           CsvTrouble::field_count, record->row.line, column, fields.size(), table.header.size()});
       continue;
     }
     table.rows.push_back(std::move(record->row));
   }
-  if (table.header.empty())
-    return fail(FaultCode::bad_input, "the file is empty", std::string(source),
-                "choose a file with a header line");
+  if (table.header.empty()) return failed(fault_at(CsvTrouble::empty, "the file is empty", source, 0, "choose a file with a header line"));
   return table;
+}
+
+Outcome<CsvTable> read_csv(std::string_view bytes, const CsvOptions& options, std::string_view source) {
+  auto table = read_csv_table(bytes, options, source);
+  if (!table) return fail(table.error());
+  return std::move(*table);
 }
 
 Outcome<std::string> read_text_file(const std::string& path, std::size_t max_bytes) {

@@ -40,12 +40,38 @@ struct CsvRow {
   std::vector<std::string> fields;  ///< as many as the header has
 };
 
+/// What a table suffers from, for who says it in another language than English.
+enum class CsvTrouble {
+  file_too_large,     ///< `allowed` bytes are
+  utf32,
+  utf16_without_mark,
+  zero_byte,          ///< no text, or UTF-16 without a mark
+  not_utf8,
+  not_the_encoding,   ///< that was said
+  empty,              ///< no header
+  too_many_rows,      ///< `allowed` are
+  too_many_columns,   ///< `allowed` are
+  field_too_long,     ///< `allowed` bytes are
+  field_count,        ///< `found` fields where the header has `allowed`
+  stray_quote,        ///< inside a field that does not begin with one
+  text_after_quote,
+  quote_never_ends,
+};
+
+struct CsvFault : Fault {
+  CsvTrouble trouble = CsvTrouble::empty;
+  std::size_t line = 0;     ///< of the file, from 1; 0: of the whole file
+  std::size_t column = 0;   ///< from 1; 0: of the whole line
+  std::size_t found = 0;
+  std::size_t allowed = 0;
+};
+
 struct CsvTable {
   std::vector<std::string> header;
   std::vector<CsvRow> rows;
   /// Rows that could not be taken (wrong number of fields, stray quote): each names line and column. The good
   /// ones are in `rows`.
-  std::vector<Fault> faults;
+  std::vector<CsvFault> faults;
   char delimiter = ',';
 };
 
@@ -57,6 +83,9 @@ struct CsvTable {
 /// only if the file is too large, not text, has no header, or a quoted field never ends.
 [[nodiscard]] Outcome<CsvTable> read_csv(std::string_view bytes, const CsvOptions& options = {},
                                          std::string_view source = {});
+/// The same, with the reason apart where it fails.
+[[nodiscard]] tl::expected<CsvTable, CsvFault> read_csv_table(std::string_view bytes, const CsvOptions& options = {},
+                                                              std::string_view source = {});
 /// The bytes of a file of at most `max_bytes`.
 [[nodiscard]] Outcome<std::string> read_text_file(const std::string& path, std::size_t max_bytes);
 

@@ -73,7 +73,7 @@ class Reader {
   Outcome<PastJobs> read() {
     if (auto placed = place_columns(); !placed) return fail(placed.error());
     if (auto told = find_day_order(); !told) return fail(told.error());
-    for (const Fault& fault : table_.faults) out_.faults.push_back({fault, 0, {}, {}, false});
+    for (const CsvFault& fault : table_.faults) out_.faults.push_back({fault, fault.line, {}, {}, false, fault});
     for (const CsvRow& row : table_.rows) read_row(row);
     if (auto said = give_units(); !said) return fail(said.error());
     return std::move(out_);
@@ -166,7 +166,7 @@ class Reader {
   void wrong(const CsvRow& row, std::string_view ours, const std::string& found, const std::string& expected, bool odd_unit = false) {
     good_ = false;
     out_.faults.push_back({{FaultCode::bad_input, "\"" + shortened(found, 40) + "\" is not " + expected, place(row, ours), "correct the cell, or leave it empty"},
-                           row.line, std::string(ours), shortened(found, 40), odd_unit});
+                           row.line, std::string(ours), shortened(found, 40), odd_unit, {}});
   }
   std::string text(const CsvRow& row, std::string_view ours, std::size_t most = 200) {
     const std::size_t at = place_of(ours);
@@ -367,7 +367,7 @@ class Reader {
       if (odd)
         out_.faults.push_back({{FaultCode::bad_input, "this tension does not look like " + std::string(symbol_of(unit)) + " as the others do",
                                 csv_place(source_, job.line, 0, "tension"), "write the unit beside it"},
-                               job.line, "tension", {}, true});
+                               job.line, "tension", {}, true, {}});
       return odd;
     });
     return {};

@@ -54,10 +54,11 @@ struct PastJobsOptions {
 
 /// Why a row was left out, for people in the fault, and apart for who says it in another language.
 struct PastFault : Fault {
-  std::size_t line = 0;  ///< of the file; 0 where the row itself can't be read as one of the table (the fault tells where)
+  std::size_t line = 0;  ///< of the file
   std::string ours;      ///< the column of ours that is wrong
   std::string cell;      ///< what stands there; "" for nothing
   bool odd_unit = false; ///< a tension that is none in the unit of the others, or of its header
+  std::optional<CsvFault> broken;  ///< the row itself can't be read as one of the table
 };
 
 struct PastJobs {

@@ -124,7 +124,7 @@ Outcome<EntryList> read_entry_list(std::string_view bytes, const CsvOptions& opt
   if (!columns) return fail(columns.error());
 
   EntryList list;
-  list.faults = std::move(table->faults);
+  list.faults.assign(table->faults.begin(), table->faults.end());
   list.ignored_columns = columns->ignored();
   for (const auto& row : table->rows) {
     RowReader reader(*columns, row, source);

@@ -55,7 +55,7 @@ Outcome<PeopleTable> read_people(std::string_view bytes, const CsvOptions& optio
   const auto columns = TableColumns::of(*table, kPeopleColumns, kPeopleRequired, source);
   if (!columns) return fail(columns.error());
   PeopleTable out;
-  out.faults = std::move(table->faults);
+  out.faults.assign(table->faults.begin(), table->faults.end());
   out.ignored_columns = columns->ignored();
   for (const auto& row : table->rows) {
     RowReader reader(*columns, row, source);

@@ -64,7 +64,7 @@ Outcome<PriceList> read_price_list(std::string_view bytes, const CsvOptions& opt
   if (!columns) return fail(columns.error());
 
   PriceList list;
-  list.faults = std::move(table->faults);
+  list.faults.assign(table->faults.begin(), table->faults.end());
   list.ignored_columns = columns->ignored();
   std::map<std::string, std::size_t> first_line;
   for (const auto& row : table->rows) {

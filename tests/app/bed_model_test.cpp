@@ -186,11 +186,15 @@ TEST_CASE("readings of the player's rackets are told as data, and a job without 
   CHECK(bed.data().contains("left out"));
 
   const QString file = QString::fromStdString((room.folder / "bed.csv").string());
+  CHECK(bed.saved()->text().isEmpty());
   CHECK(bed.saveCsv(QUrl::fromLocalFile(file)));
+  CHECK(bed.saved()->text() == "Saved as " + file);
   QFile table(file);
   REQUIRE(table.open(QIODevice::ReadOnly));
   CHECK(table.readAll().contains("centre stiffness,N/mm,match,"));
   CHECK_FALSE(bed.saveCsv(QUrl::fromLocalFile(QString::fromStdString((room.folder / "no" / "bed.csv").string()))));
+  CHECK_FALSE(bed.saved()->saved());
+  CHECK(bed.saved()->text().endsWith("The folder is not there; choose another one."));
 
   Agreed nothing = day_wish();
   nothing.mains_tension.reset();
@@ -249,11 +253,13 @@ TEST_CASE("the sheet of a bed comes back out of its PDF: figures with bands, wha
     CHECK(size.width() == Approx(210).margin(0.5));
     CHECK(size.height() == Approx(297).margin(0.5));
   }
-  QString failed;
-  QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { failed = what; });
+  CHECK(bed.saved()->text() == "Saved as " + file.toLocalFile());
   bed.savePdf(QUrl::fromLocalFile(QString::fromStdString((room.folder / "no" / "bed.pdf").string())));
   REQUIRE(settle(bed));
-  CHECK_FALSE(failed.isEmpty());
+  CHECK_FALSE(bed.saved()->saved());
+  CHECK(bed.saved()->text().contains("The folder is not there"));
+  bed.setWatched(false);
+  CHECK(bed.saved()->text().isEmpty());
 }
 
 TEST_CASE("string beds stand on rolls too, in every language, and one of several that can't be told says why") {

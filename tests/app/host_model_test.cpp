@@ -1,6 +1,7 @@
 #include "app-qml/view/host_model.h"
 
 #include "app-qml/view/exchange_model.h"
+#include "app-qml/view/met_model.h"
 #include "app-qml/view/nearby_model.h"
 #include "tests/app/device_room.h"
 
@@ -79,8 +80,7 @@ TEST_CASE("chosen players go to a colleague who is only met: nothing that is wri
   TabletRoom ilse("Ilse's tablet"), bo("Bo's tablet");
   const BookId wendel = ilse.addPlayer(named("Wendelmoor")), okafor = ilse.addPlayer(named("Okafor"));
   HostModel host(*ilse.device, 0);
-  CHECK(host.share() == HostModel::Nothing);
-  host.setShare(HostModel::Players);
+  CHECK(host.share() == HostModel::Players);
   CHECK_FALSE(host.ready());
   host.choice()->choose(QString::fromStdString(wendel.hex()), true);
   REQUIRE(host.ready());
@@ -90,6 +90,7 @@ TEST_CASE("chosen players go to a colleague who is only met: nothing that is wri
   ExchangeModel exchange(*bo.device);
   REQUIRE(exchange.pair(host.inviteCode(), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed && bo.ledger().book(wendel); }));
+  CHECK(host.shared() == "Wendelmoor");
   CHECK_FALSE(bo.ledger().book(okafor));
   QCoreApplication::processEvents();
   CHECK_FALSE(bo.device->work().workplace().host());
@@ -101,6 +102,33 @@ TEST_CASE("chosen players go to a colleague who is only met: nothing that is wri
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
   CHECK_FALSE(bo.device->work().workplace().host());
   CHECK_FALSE(ilse.ledger().book(draft.book()));
+}
+
+TEST_CASE("a guest of a colleague without an event ticks whose books go there, and nobody else's do") {
+  TabletRoom ilse("Ilse's tablet"), bo("Bo's tablet");
+  const BookId kova = bo.addPlayer(named("Kova")), okafor = bo.addPlayer(named("Okafor"));
+  HostModel host(*ilse.device, 0);
+  host.setShare(HostModel::Nothing);
+  host.start("127.0.0.1");
+  REQUIRE(host.on());
+  host.invite(false);
+  MetModel met(*bo.device);
+  CHECK(met.host().isEmpty());
+  CHECK_FALSE(met.give());
+  ExchangeModel exchange(*bo.device);
+  REQUIRE(exchange.pair(host.inviteCode(), "").isEmpty());
+  REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed && met.host() == "Ilse's tablet"; }));
+  CHECK_FALSE(met.onlyGets());
+  CHECK(met.given().isEmpty());
+  CHECK_FALSE(met.give());  // nobody is ticked
+  met.choice()->choose(QString::fromStdString(kova.hex()), true);
+  REQUIRE(met.give());
+  REQUIRE(waitUntil([&] { return ilse.ledger().book(kova).has_value(); }));
+  CHECK(met.given() == "Kova");
+  CHECK(met.choice()->chosen() == 0);
+  CHECK_FALSE(ilse.ledger().book(okafor));
+  host.stop();
+  REQUIRE(waitUntil([&] { return met.host().isEmpty(); }));
 }
 
 TEST_CASE("without an event there is none to share") {

@@ -194,6 +194,11 @@ TEST_CASE("a file that can't be read says why, and other letters can be tried") 
   CHECK_FALSE(room.model.troubleText().isEmpty());
   room.choose("");
   CHECK(room.model.trouble() == PastJobsModel::NoTable);
+  CHECK(room.model.troubleText() == "The file is empty. Choose one whose first line names the columns.");
+  room.choose("name,tension\nIlse,25\nBo\nAda,tight\n");
+  REQUIRE(room.model.faults().size() == 2);
+  CHECK(room.model.faults()[0].toMap()["text"].toString().startsWith("Line 3, column 2: The row has 1 field(s), the first line 2."));
+  CHECK(room.model.faults()[1].toMap()["line"] == 4);
   room.choose("name;Spannung;Saite\nM\xfcller;25 kg;Seide\n");
   CHECK(room.model.trouble() == PastJobsModel::NoTable);
   room.model.setEncoding(static_cast<int>(TextEncoding::windows_1252));

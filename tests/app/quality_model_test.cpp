@@ -138,7 +138,9 @@ TEST_CASE("a machine that goes low stands out on the chart and in the list, by n
   QFile saved(table.toLocalFile());
   REQUIRE(saved.open(QIODevice::ReadOnly));
   CHECK(must(read_csv(saved.readAll().toStdString())).rows.size() == 14);
+  CHECK(quality.saved()->text() == "Saved as " + table.toLocalFile());
   CHECK_FALSE(quality.save(room.file("")));
+  CHECK(quality.saved()->text().contains("is no file"));
   // Nobody looks at that racket any more.
   quality.look("bench", "");
   CHECK_FALSE(quality.verdicts().contains("bench"));
@@ -186,11 +188,11 @@ TEST_CASE("the chart, what stands out, the machine's line and every racket come 
     CHECK(size.height() == Approx(297).margin(0.5));
   }
   // Where it can't be written it is told, and nothing is left behind.
-  QString failed;
-  QObject::connect(&room.device->work(), &Work::failed, [&](const QString& what) { failed = what; });
+  CHECK(quality.saved()->saved());
   quality.savePdf(room.file("no/even.pdf"));
   REQUIRE(settle(quality));
-  CHECK_FALSE(failed.isEmpty());
+  CHECK_FALSE(quality.saved()->saved());
+  CHECK(quality.saved()->text().contains("The folder is not there"));
 }
 
 TEST_CASE("evenness on paper is of the machine or stringer that is shown, in the room's language, and of nothing where nothing was read") {

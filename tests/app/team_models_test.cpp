@@ -82,11 +82,13 @@ TEST_CASE("the numbers are those of the whole event or of today, and can be save
   CHECK(at(model.tensions(), 0)["key"] == "25 kg");
   const auto file = (room.folder / "numbers.csv").string();
   CHECK(model.save(QUrl::fromLocalFile(QString::fromStdString(file))));
+  CHECK(model.saved()->text() == QString::fromStdString("Saved as " + file));
   std::string first;
   std::getline(std::ifstream(file), first);
   CHECK(first == "by,key,taken_in,strung,ready,on_time,late,turnaround_minutes\r");
   CHECK_FALSE(model.save(QUrl::fromLocalFile(QStringLiteral("/nowhere/numbers.csv"))));
   CHECK_FALSE(model.save(QUrl::fromLocalFile(QString::fromStdString(room.folder.path().string()))));  // a folder stays one
+  CHECK(model.saved()->text().contains("is no file"));
   room.clock.advance(2 * kDay);
   model.setToday(true);
   CHECK(model.sums()["jobs"] == 0);

@@ -21,8 +21,8 @@ class ArrivalServer : public QObject {
  public:
   void useDevice(AppDevice& device) { device_ = &device; }
 
-  // A server of an event with this entry list. Gives the pairing code; "" if something went wrong.
-  Q_INVOKABLE QString start(const QString& table) {
+  // A server of an event with this entry list. Gives the pairing code for that role (by its number); "" if something went wrong.
+  Q_INVOKABLE QString start(const QString& table, int role = 2) {
     weavelog::StationOptions options;
     options.folder = folder_.filePath(QString::number(++count_)).toStdString();
     options.device_name = "Lakeside server";
@@ -54,7 +54,7 @@ class ArrivalServer : public QObject {
     auto started = weavelog::ExchangeHost::start(*station_, std::move(host));
     if (!started) return {};
     host_ = std::move(*started);
-    const auto invitation = station_->devices().invite(weavelog::Role::desk);
+    const auto invitation = station_->devices().invite(static_cast<weavelog::Role>(role));
     if (!invitation) return {};
     return QString::fromStdString(weavelog::PairingCode{{"127.0.0.1", host_->port()}, host_->fingerprint(), invitation->secret}.text());
   }

@@ -60,7 +60,23 @@ AppCase {
         verify(find(window, "notAgreed").visible);
         find(window, "filter").chosen(ArrivalModel.OnlyLikely);
         tryVerify(() => Walker.find(window.contentItem, "candidate0") !== null);
-        find(window, "candidate0").clicked();
+        // The line of the list and who it may be: the same rows beside each other, or one below the other.
+        const candidate = find(window, "candidate0");
+        const here = Walker.find(candidate, "right born");
+        compare(here.text, "1999");
+        if (data.width > 1000) {
+            const there = Walker.find(candidate, "left born");
+            compare(there.text, "1998");
+            compare(there.mapToItem(candidate, 0, 0).y, here.mapToItem(candidate, 0, 0).y);
+            verify(there.mapToItem(candidate, there.width, 0).x <= here.mapToItem(candidate, 0, 0).x);
+            compare(Walker.find(window.contentItem, "listFacts"), null);
+        } else {
+            compare(Walker.find(candidate, "left born"), null);
+            const list = find(window, "listFacts");
+            compare(Walker.find(list, "right born").text, "1998");
+            verify(list.mapToItem(window.contentItem, 0, list.height).y <= candidate.mapToItem(window.contentItem, 0, 0).y);
+        }
+        candidate.clicked();
         compare(ArrivalModel.ticked, 1);
         find(window, "filter").chosen(ArrivalModel.All);
         find(window, "tickKnown").clicked();
@@ -75,6 +91,29 @@ AppCase {
         find(window, "finishArrival").clicked();
         verify(!ArrivalSteps.goingOn);
         find(window, "arrive");
+    }
+    function test_a_head_sees_one_code_at_a_time_and_whose_it_is() {
+        const window = make(412, 915);
+        verify(ExchangeModel.pair(ArrivalServer.start(list, ExchangeModel.Head), "").length === 0);
+        tryCompare(ExchangeModel, "state", ExchangeModel.Agreed, 10000);
+        ArrivalSteps.finish();
+        tryVerify(() => Walker.find(window.contentItem, "leaveArrival") === null || (find(window, "leaveArrival").clicked(), false));
+        find(window, "letInWhere");
+        find(window, "invite").clicked();
+        tryVerify(() => Walker.find(window.contentItem, "codeOf") !== null);
+        compare(find(window, "codeOf").text, "Code of the event server Lakeside server");
+        compare(Walker.find(window.contentItem, "hosting"), null);
+        look(window);
+        HostModel.start("127.0.0.1");
+        find(window, "alsoHere");
+        find(window, "letInWhere").chosen(1);
+        tryVerify(() => Walker.find(window.contentItem, "hosting") !== null);
+        compare(Walker.find(window.contentItem, "codeOf"), null);
+        find(window, "hostInvite").clicked();
+        tryVerify(() => Walker.find(window.contentItem, "codeOf") !== null);
+        compare(find(window, "codeOf").text, "Code of this tablet");
+        look(window);
+        HostModel.stop();
     }
     function test_a_new_player_who_may_be_known_is_taken_with_one_tap() {
         verify(ArrivalServer.addKnown("Quillfeather", "Sam", "USA", 1990, 5, 0));

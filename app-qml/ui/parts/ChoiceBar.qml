@@ -21,6 +21,11 @@ FocusScope {
         for (let i = 0; i < repeater.count; ++i) most = Math.max(most, repeater.itemAt(i)?.implicitWidth ?? 0);
         return most;
     }
+    readonly property real tallest: {
+        let most = Theme.mainTouch;
+        for (let i = 0; i < repeater.count; ++i) most = Math.max(most, repeater.itemAt(i)?.implicitHeight ?? 0);
+        return most;
+    }
     readonly property bool stacked: widest * options.length > width
 
     function choose(next) {
@@ -49,14 +54,18 @@ FocusScope {
             font.pixelSize: Theme.type.caption
             text: bar.label
         }
-        GridLayout {
+        // Placed by hand: a GridLayout whose number of columns changes gives the first one all the width at times.
+        Item {
             id: grid
             Layout.fillWidth: true
+            implicitHeight: rows * (bar.tallest - overlap) + overlap
+
+            readonly property int overlap: 2  // borders lie on each other
             // Four or five go two and two; a fifth takes a row.
             readonly property bool paired: bar.stacked && bar.options.length >= 4 && bar.widest * 2 <= width
-            columns: !bar.stacked ? Math.max(1, bar.options.length) : paired ? 2 : 1
-            rowSpacing: -2
-            columnSpacing: -2
+            readonly property int columns: !bar.stacked ? Math.max(1, bar.options.length) : paired ? 2 : 1
+            readonly property int rows: Math.ceil(bar.options.length / columns)
+            function edge(column) { return Math.round(column * (width - overlap) / columns); }
 
             Repeater {
                 id: repeater
@@ -69,9 +78,13 @@ FocusScope {
                     required property var modelData
                     required property int index
 
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: grid.paired ? (Layout.columnSpan === 2 ? grid.width : (grid.width - grid.columnSpacing) / 2) : 1
-                    Layout.columnSpan: grid.paired && choice.index % 2 === 0 && choice.index === bar.options.length - 1 ? 2 : 1
+                    readonly property int column: index % grid.columns
+                    readonly property bool alone: column === 0 && index === bar.options.length - 1
+                    readonly property real from: grid.edge(column)
+                    x: bar.LayoutMirroring.enabled ? grid.width - from - width : from
+                    y: Math.floor(index / grid.columns) * (bar.tallest - grid.overlap)
+                    width: (alone ? grid.width - grid.overlap : grid.edge(column + 1) - from) + grid.overlap
+                    height: bar.tallest
                     implicitWidth: implicitContentWidth + leftPadding + rightPadding
                     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + 2 * Theme.tight)
                     text: choice.modelData.text

@@ -58,7 +58,7 @@ ColumnLayout {
             Words {
                 Layout.fillWidth: true
                 text: opener.text
-                maximumLineCount: 1
+                maximumLineCount: 2
                 elide: Text.ElideRight
                 color: !opener.enabled ? Theme.colour.disabledInk
                      : pick.current ? Theme.colour.ink : Theme.colour.quietInk

@@ -9,6 +9,7 @@ Basic.RadioButton {
     id: row
 
     property string detail
+    property alias more: below.data  // below the detail; nothing usually
 
     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + topPadding + bottomPadding)
     topPadding: Theme.tight
@@ -65,6 +66,10 @@ Basic.RadioButton {
                 text: row.detail
                 color: row.checked ? Theme.colour.onChosen : Theme.colour.quietInk
                 Accessible.ignored: true
+            }
+            Column {
+                id: below
+                Layout.fillWidth: true
             }
         }
     }

@@ -87,7 +87,7 @@ ColumnLayout {
         visible: !ExchangeModel.atOdds && ExchangeModel.agreedWords.length > 0
         kind: Notice.Agreed
         title: ExchangeModel.agreedWords
-        text: qsTr("Both hold the same, over %n book(s). The event server tells the same words: compare them.", "", ExchangeModel.agreedBooks)
+        text: qsTr("Both hold the same, over %n book(s). The other side tells the same words: compare them.", "", ExchangeModel.agreedBooks)
     }
     Notice {
         objectName: "odds"

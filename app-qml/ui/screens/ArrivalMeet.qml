@@ -15,8 +15,8 @@ ColumnLayout {
         objectName: "knownServer"
         Layout.fillWidth: true
         visible: ExchangeModel.hosts.length > 0
-        title: qsTr("A server that this tablet knows")
-        detail: qsTr("Paired before: it only has to be met again.")
+        title: qsTr("Met before")
+        detail: qsTr("Paired already: it only has to be met again.")
 
         Repeater {
             model: ExchangeModel.hosts

@@ -17,8 +17,11 @@ Column {
     required property bool sent
     required property string came
     required property bool asksForLink
+    required property var facts
 
     readonly property bool asks: band === ArrivalModel.Likely && !sent
+    // Wide enough for the line of the list and whoever it may be side by side.
+    readonly property bool beside: width >= 640
 
     spacing: Theme.tight
 
@@ -37,7 +40,7 @@ Column {
             }
             Words {
                 width: words.width
-                visible: row.detail.length > 0
+                visible: row.detail.length > 0 && !row.asks
                 meaning: Words.Caption
                 quiet: true
                 text: row.detail
@@ -72,10 +75,17 @@ Column {
             }
         }
     }
+    FactsBeside {
+        objectName: "listFacts"
+        width: row.width
+        visible: row.asks && !row.beside
+        here: row.facts
+    }
     Repeater {
         model: row.sent ? [] : row.candidates
 
         CandidateRow {
+            id: answer
             required property var modelData
             required property int index
             readonly property bool none: row.asksForLink && index === 0
@@ -83,6 +93,18 @@ Column {
             width: row.width
             enabled: none || modelData.mayCross
             candidate: modelData
+            compared: row.asks && !none
+            sure: row.band === ArrivalModel.Known
+            more: FactsBeside {
+                width: parent?.width ?? 0
+                visible: answer.compared
+                list: row.facts
+                here: answer.modelData.facts ?? {}
+                wide: row.beside
+                ink: answer.checked ? Theme.colour.onChosen : Theme.colour.ink
+                otherInk: answer.checked ? Theme.colour.onChosen : Theme.colour.attention
+                quietInk: answer.checked ? Theme.colour.onChosen : Theme.colour.quietInk
+            }
             heading: !row.asksForLink ? "" : none ? qsTr("None of these: the room's %1 is somebody else").arg(modelData.name) : ""
             about: none ? "" : !modelData.mayCross ? qsTr("Has not agreed that this history goes to other events: ask the player") : modelData.room
             checked: row.ticked === index

@@ -1,11 +1,10 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.Theme
 
-// What a player card says: its setups and rackets.
-ColumnLayout {
+// What a player card says: its setups and rackets. A positioner: rows that come while a sheet opens have their height at once.
+Column {
     id: list
 
     // [{kind, text, detail}]
@@ -19,7 +18,7 @@ ColumnLayout {
         Column {
             id: line
             required property var modelData
-            Layout.fillWidth: true
+            width: list.width
             Words {
                 width: line.width
                 meaning: line.modelData.kind === "setup" ? Words.Strong : Words.Body
@@ -35,7 +34,7 @@ ColumnLayout {
         }
     }
     Words {
-        Layout.fillWidth: true
+        width: list.width
         visible: list.lines.length === 0
         quiet: true
         text: qsTr("No setup and no racket")

@@ -8,5 +8,5 @@ Notice {
     visible: title.length > 0
     kind: Notice.Danger
     title: trouble.title ?? ""
-    text: [trouble.text ?? "", trouble.detail ?? ""].join("\n")
+    text: [trouble.text ?? "", trouble.detail ?? ""].filter(one => one.length > 0).join("\n")
 }

@@ -48,7 +48,7 @@ Card {
             text: device.modelData.self ? qsTr("%1 (this tablet)").arg(device.modelData.name) : device.modelData.name
             detail: device.out ? qsTr("shut out since %1").arg(device.modelData.revoked)
                                : Listing.commas([words.title(device.modelData.role), qsTr("since %1").arg(device.modelData.since)])
-            endText: device.modelData.late > 0 ? qsTr("%n entry(s) later", "", device.modelData.late) : ""
+            endText: device.modelData.late > 0 ? qsTr("%n entry(s) came later", "", device.modelData.late) : ""
             enabled: DevicesModel.manages
             onClicked: sheet.begin(device.modelData)
         }

@@ -33,7 +33,7 @@ PageFrame {
         kind: Notice.Attention
         title: qsTr("This tablet's clock or theirs is off by %1").arg(page.spanWords(Math.abs(ExchangeModel.clockAhead)))
         text: ExchangeModel.clockAhead > 0
-            ? qsTr("The event server's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
+            ? qsTr("The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
             : qsTr("This tablet's clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.")
     }
     Notice {
@@ -67,6 +67,10 @@ PageFrame {
         }
     }
     ExchangeState { Layout.fillWidth: true }
+    MetCard {
+        Layout.fillWidth: true
+        visible: MetModel.host.length > 0
+    }
     Card {
         Layout.fillWidth: true
         visible: ExchangeModel.copies.length > 0
@@ -98,15 +102,11 @@ PageFrame {
         visible: page.paired
         onPaired: page.flickable.contentY = 0
     }
-    HostCard { Layout.fillWidth: true }
+    OthersCard { Layout.fillWidth: true }
     CarryCard { Layout.fillWidth: true }
     HostsCard {
         Layout.fillWidth: true
         visible: ExchangeModel.hosts.length > 0
-    }
-    InviteCard {
-        Layout.fillWidth: true
-        visible: ExchangeModel.role === ExchangeModel.Head
     }
     DevicesCard {
         Layout.fillWidth: true

@@ -5,11 +5,11 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// The event servers that this tablet was paired with.
+// The event servers and tablets that this tablet was paired with.
 Card {
     id: card
 
-    title: qsTr("Known event servers")
+    title: qsTr("Paired with")
 
     Repeater {
         model: ExchangeModel.hosts

@@ -15,10 +15,16 @@ Sheet {
     signal another()
 
     objectName: "intakeSheet"
-    title: IntakeModel.fileName
+    title: qsTr("Bring in a file")
     onOpened: compared = false
     onClosed: IntakeModel.leave()
 
+    Words {
+        objectName: "intakeFile"
+        Layout.fillWidth: true
+        quiet: true
+        text: IntakeModel.fileName
+    }
     ProgressLine {
         objectName: "intakeProgress"
         Layout.fillWidth: true
@@ -161,7 +167,7 @@ Sheet {
                 objectName: "intakeGoOn"
                 width: parent.columnWidth
                 visible: IntakeModel.state === IntakeModel.Failed || (IntakeModel.state === IntakeModel.Taken && !IntakeModel.complete)
-                text: qsTr("Go on")
+                text: IntakeModel.state === IntakeModel.Failed ? qsTr("Try again") : qsTr("Go on")
                 onClicked: IntakeModel.goOn()
             }
             ActionButton {

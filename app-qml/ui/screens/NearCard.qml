@@ -4,17 +4,17 @@ import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.View
 
-// The event servers that answer on this network: with one that is known the exchange begins, of another one its address
+// Event servers and tablets that let others in and answer on this network: with one that is known the exchange begins, of another one its address
 // is taken for pairing.
 Card {
     id: card
 
-    // Somebody wants to pair with the event server there.
+    // Somebody wants to pair with whoever is there.
     signal addressPicked(string address)
 
     objectName: "near"
     title: qsTr("Near here")
-    detail: qsTr("Event servers that answer on this network. Only pairing proves who they are.")
+    detail: qsTr("Event servers, and tablets that let others in, on this network. Only pairing proves who they are.")
 
     Repeater {
         model: NearbyModel
@@ -52,12 +52,12 @@ Card {
         Words {
             Layout.fillWidth: true
             meaning: Words.Strong
-            text: NearbyModel.settled ? qsTr("No event server answers here.") : qsTr("Looking ...")
+            text: NearbyModel.settled ? qsTr("Nobody answers here.") : qsTr("Looking ...")
         }
         Words {
             Layout.fillWidth: true
             quiet: true
-            text: qsTr("Join the Wi-Fi that the event server is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.")
+            text: qsTr("Join the Wi-Fi that the other one is in, and wait a moment; or type its address below. The code comes from its screen or from the head of the room.")
         }
     }
 }

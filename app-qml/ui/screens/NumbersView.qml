@@ -37,6 +37,11 @@ ScrollColumn {
             onClicked: saving.open()
         }
     }
+    SavedLine {
+        objectName: "numbersSaved"
+        Layout.fillWidth: true
+        note: NumbersModel.saved
+    }
     SideBySide {
         id: figures
         Layout.fillWidth: true

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.View
 
-// Pairing with an event server by the code that it shows, or by its five words and address.
+// Pairing with an event server, or with a tablet that lets others in, by its code, or by its five words and address.
 Card {
     id: card
 
@@ -18,15 +18,15 @@ Card {
         paired();
     }
 
-    // The address of an event server that was picked elsewhere; its code is what is still needed.
+    // The address of one that was picked elsewhere; its code is what is still needed.
     function takeAddress(at) {
         address.text = at;
         wrong = "";
         code.takeFocus();
     }
 
-    title: qsTr("Pair with an event server")
-    detail: qsTr("The event server shows a code and five words. They are good for fifteen minutes and one tablet.")
+    title: qsTr("Pair")
+    detail: qsTr("With an event server, or with a tablet that lets others in. It shows a code and five words, good for fifteen minutes and one tablet.")
 
     TextEntry {
         id: code
@@ -44,7 +44,7 @@ Card {
         objectName: "address"
         Layout.fillWidth: true
         visible: !card.whole
-        label: qsTr("Address of the event server")
+        label: qsTr("Its address")
         hint: qsTr("It stands beside the words, such as desk.local or 192.168.1.20:26110.")
         inputMethodHints: Qt.ImhUrlCharactersOnly
         onEdited: card.wrong = ""

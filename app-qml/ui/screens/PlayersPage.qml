@@ -161,7 +161,7 @@ FocusScope {
             ActionButton {
                 objectName: "giveCard"
                 kind: ActionButton.Secondary
-                text: qsTr("Card")
+                text: qsTr("Player card")
                 onClicked: giveSheet.show(PlayersPlace.card.book)
             }
             AccountButton {

@@ -193,7 +193,7 @@ Sheet {
 
         function goTo(page) { positionViewAtIndex(page, ListView.Beginning); }
         // Sheets as wide as there is room, labels a little larger than they are.
-        function widthOf(size) { return Math.min(width, size.width * 4.5); }
+        function widthOf(size) { return Math.min(width - 2, size.width * 4.5); }
 
         Layout.fillWidth: true
         Layout.preferredHeight: {

@@ -222,6 +222,11 @@ ScrollColumn {
             onClicked: rules.begin()
         }
     }
+    SavedLine {
+        objectName: "qualitySaved"
+        Layout.fillWidth: true
+        note: QualityModel.saved
+    }
     Words {
         Layout.fillWidth: true
         visible: QualityModel.machines.length > 0

@@ -86,6 +86,7 @@ Card {
     }
     SideBySide {
         Layout.fillWidth: true
+        Layout.topMargin: Theme.tight
         least: 240
         ActionButton {
             objectName: "linkBook"

@@ -11,6 +11,7 @@ Sheet {
     required property PersonLinks links
     property string other
     property string otherName
+    property string otherAbout
 
     function begin() {
         other = otherName = "";
@@ -35,11 +36,11 @@ Sheet {
     PlayersView {
         objectName: "otherList"
         Layout.fillWidth: true
-        Layout.preferredHeight: 320
+        Layout.preferredHeight: Math.min(320, Math.max(72, contentHeight))
         visible: sheet.other.length === 0
         model: sheet.links.finder
         onChosen: (row, book, name) => {
-            if (sheet.links.belongs(book)) return;
+            sheet.otherAbout = itemAtIndex(row)?.about ?? "";
             sheet.other = book;
             sheet.otherName = name;
         }
@@ -50,6 +51,12 @@ Sheet {
         visible: sheet.other.length > 0
         meaning: Words.Heading
         text: sheet.otherName
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: sheet.other.length > 0 && sheet.otherAbout.length > 0
+        quiet: true
+        text: sheet.otherAbout
     }
     SaidBy { Layout.fillWidth: true }
     ActionButton {

@@ -148,6 +148,11 @@ Sheet {
             onClicked: saving.open()
         }
     }
+    SavedLine {
+        objectName: "bedSaved"
+        Layout.fillWidth: true
+        note: BedModel.saved
+    }
     Words {
         Layout.fillWidth: true
         visible: sheet.shown

@@ -84,16 +84,34 @@ TEST_CASE("a broken row is told with line and column, and the good rows still co
   CHECK(table.faults[1].where == "list.csv, line 4, column 2");
   CHECK(table.faults[2].where == "list.csv, line 5, column 1");
   CHECK(table.faults[3].where == "list.csv, line 6, column 1");
+  // The same apart, for whoever says it in another language.
+  CHECK(table.faults[0].trouble == CsvTrouble::field_count);
+  CHECK(table.faults[0].line == 3);
+  CHECK(table.faults[0].column == 3);
+  CHECK(table.faults[0].found == 3);
+  CHECK(table.faults[0].allowed == 2);
+  CHECK(table.faults[2].trouble == CsvTrouble::stray_quote);
+  CHECK(table.faults[3].trouble == CsvTrouble::text_after_quote);
 }
 
 TEST_CASE("a quoted field that never ends is a fault where it begins") {
   const auto table = read_csv("a,b\n1,2\n3,\"open\n4,5\n");
   REQUIRE_FALSE(table);
   CHECK(table.error().where == "line 3, column 2");
+  const auto apart = read_csv_table("a,b\n1,2\n3,\"open\n4,5\n");
+  REQUIRE_FALSE(apart);
+  CHECK(apart.error().trouble == CsvTrouble::quote_never_ends);
+  CHECK(apart.error().line == 3);
+  CHECK(apart.error().column == 2);
 }
 
 TEST_CASE("an empty file has no header") {
-  for (const char* text : {"", "\n\n", "\xEF\xBB\xBF"}) CHECK_FALSE(read_csv(text));
+  for (const char* text : {"", "\n\n", "\xEF\xBB\xBF"}) {
+    const auto table = read_csv_table(text);
+    REQUIRE_FALSE(table);
+    CHECK(table.error().trouble == CsvTrouble::empty);
+    CHECK(table.error().line == 0);
+  }
 }
 
 TEST_CASE("bounds hold: file size, rows, columns, field length") {

@@ -6,14 +6,13 @@ import Weavelog.Theme
 import Weavelog.View
 
 // This tablet as host for others near it, where there is no event server.
-Card {
-    id: card
+ColumnLayout {
+    id: part
 
     property bool reads: false
 
     objectName: "hosting"
-    title: qsTr("Let others exchange with this tablet")
-    detail: qsTr("Without an event server: in one Wi-Fi, or one that this tablet opens. What players agreed to holds here too.")
+    spacing: Theme.gap
 
     ChoiceBar {
         objectName: "share"
@@ -30,8 +29,8 @@ Card {
         quiet: true
         text: HostModel.share === HostModel.Event
             ? qsTr("%1 and its players; they work at it with this tablet, and both see what the other does.").arg(AppDevice.eventName)
-            : HostModel.share === HostModel.Players ? qsTr("The chosen players’ books, and what they bring themselves. They learn of nobody else.")
-            : qsTr("What they bring comes here; they learn of nobody here.")
+                : HostModel.share === HostModel.Players ? qsTr("The players that are ticked here, and nobody else: they do not even learn of others.")
+            : qsTr("Nothing: what they bring comes here, and they learn of nobody.")
     }
     PlayerPick {
         Layout.fillWidth: true
@@ -50,7 +49,7 @@ Card {
         visible: !HostModel.on
         kind: ActionButton.Secondary
         enabled: HostModel.ready
-        text: qsTr("Let them")
+        text: qsTr("Start")
         onClicked: HostModel.start()
     }
     Words {
@@ -59,6 +58,12 @@ Card {
         visible: HostModel.on
         meaning: Words.Strong
         text: qsTr("Others reach this tablet at %1").arg(HostModel.address)
+    }
+    Words {
+        objectName: "hostShares"
+        Layout.fillWidth: true
+        visible: HostModel.on && HostModel.shared.length > 0
+        text: qsTr("They get: %1").arg(HostModel.shared)
     }
     Repeater {
         model: HostModel.guests
@@ -81,42 +86,29 @@ Card {
         quiet: true
         text: HostModel.known.length > 0
             ? qsTr("Nobody is here yet. Without a code may come: %1").arg(Array.from(HostModel.known).join(", "))
-            : qsTr("Nobody is here yet. Make a code; on the other tablet: Exchange, Pair.")
+            : qsTr("Nobody is here yet. Make a code; on the other tablet it is taken under Exchange, Pair.")
     }
     ChoiceBar {
         objectName: "reads"
         Layout.fillWidth: true
         visible: HostModel.on
         label: qsTr("The next tablet")
-        value: card.reads
+        value: part.reads
         options: [{ value: false, text: qsTr("Gets and brings") }, { value: true, text: qsTr("Only gets") }]
         onChosen: value => {
-            card.reads = value;
+            part.reads = value;
             HostModel.endInvite();
         }
     }
-    CodeSquare {
-        objectName: "hostSquare"
-        Layout.alignment: Qt.AlignHCenter
-        visible: HostModel.inviteRows.length > 0
-        Layout.preferredWidth: Math.min(340, card.width - 2 * card.padding)
-        Layout.preferredHeight: Math.min(340, card.width - 2 * card.padding)
+    CodeShown {
+        objectName: "hostCode"
+        Layout.fillWidth: true
+        visible: HostModel.inviteWords.length > 0
+        whose: qsTr("Code of this tablet")
         rows: HostModel.inviteRows
-    }
-    Words {
-        objectName: "hostWords"
-        Layout.fillWidth: true
-        visible: HostModel.inviteWords.length > 0
-        meaning: Words.Title
-        text: HostModel.inviteWords
-        horizontalAlignment: Text.AlignHCenter
-    }
-    Words {
-        Layout.fillWidth: true
-        visible: HostModel.inviteWords.length > 0
-        quiet: true
-        text: qsTr("At %1, until %2").arg(HostModel.address).arg(HostModel.inviteUntil)
-        horizontalAlignment: Text.AlignHCenter
+        words: HostModel.inviteWords
+        address: HostModel.address
+        until: HostModel.inviteUntil
     }
     SideBySide {
         Layout.fillWidth: true
@@ -126,7 +118,7 @@ Card {
             objectName: "hostInvite"
             width: parent.columnWidth
             text: qsTr("Make a code")
-            onClicked: HostModel.invite(card.reads)
+            onClicked: HostModel.invite(part.reads)
         }
         ActionButton {
             objectName: "hostStop"
