@@ -6350,16 +6350,36 @@
         <translation>Wer dieses Buch hat</translation>
     </message>
     <message>
-        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
-        <translation>Geräte, die es mit diesem Tablet ausgetauscht haben. Zieht der Spieler zurück, erfährt es jedes beim nächsten Treffen.</translation>
-    </message>
-    <message>
         <source>%1 has it from here, last %2</source>
         <translation>%1 hat es von hier, zuletzt %2</translation>
     </message>
     <message>
         <source>It came from %1, last %2</source>
         <translation>Es kam von %1, zuletzt %2</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet, and what was made of it for others. If the player withdraws, each device is told when it is met, and takes nothing of it any more.</source>
+        <translation>Geräte, die es mit diesem Tablet ausgetauscht haben, und was daraus für andere gemacht wurde. Zieht der Spieler zurück, erfährt es jedes Gerät beim nächsten Treffen und nimmt nichts mehr davon an.</translation>
+    </message>
+    <message>
+        <source>The player agreed to one room only</source>
+        <translation>Der Spieler hat nur einem Raum zugestimmt</translation>
+    </message>
+    <message>
+        <source>Devices of other rooms that have this from before keep it, and get nothing new. If the player wants it gone there, let them withdraw, and take them in anew.</source>
+        <translation>Geräte anderer Räume, die dies von früher haben, behalten es und bekommen nichts Neues. Soll es auch dort weg, kann der Spieler zurückziehen und danach neu aufgenommen werden.</translation>
+    </message>
+    <message>
+        <source>A player card was given, last %1</source>
+        <translation>Eine Spielerkarte wurde gegeben, zuletzt %1</translation>
+    </message>
+    <message>
+        <source>A backup holds it, last %1</source>
+        <translation>Es ist in einer Sicherung, zuletzt %1</translation>
+    </message>
+    <message>
+        <source>It is in a bundle for %1, last %2</source>
+        <translation>Es ist in einem Bündel für %1, zuletzt %2</translation>
     </message>
 </context>
 <context>
@@ -6457,6 +6477,10 @@
     <message>
         <source>Player card</source>
         <translation>Spielerkarte</translation>
+    </message>
+    <message>
+        <source>All that is held on this player</source>
+        <translation>Alles, was über diesen Spieler gespeichert ist</translation>
     </message>
 </context>
 <context>
@@ -6587,16 +6611,8 @@
         <translation>PDF sichern</translation>
     </message>
     <message>
-        <source>The PDF is saved</source>
-        <translation>Das PDF ist gesichert</translation>
-    </message>
-    <message>
         <source>Handed to %1</source>
         <translation>An %1 übergeben</translation>
-    </message>
-    <message>
-        <source>The PDF was not saved</source>
-        <translation>Das PDF wurde nicht gesichert</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
@@ -6637,6 +6653,18 @@
     <message>
         <source>Not on it</source>
         <translation>Nicht dabei</translation>
+    </message>
+    <message>
+        <source>Save for programs (JSON)</source>
+        <translation>Für Programme sichern (JSON)</translation>
+    </message>
+    <message>
+        <source>It is saved</source>
+        <translation>Es ist gesichert</translation>
+    </message>
+    <message>
+        <source>It was not saved</source>
+        <translation>Es wurde nicht gesichert</translation>
     </message>
 </context>
 <context>

@@ -6350,16 +6350,36 @@
         <translation>Quién tiene este cuaderno</translation>
     </message>
     <message>
-        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
-        <translation>Dispositivos que lo intercambiaron con esta tableta. Si el jugador se retira, cada uno lo sabrá al encontrarse.</translation>
-    </message>
-    <message>
         <source>%1 has it from here, last %2</source>
         <translation>%1 lo tiene de aquí, última vez %2</translation>
     </message>
     <message>
         <source>It came from %1, last %2</source>
         <translation>Llegó de %1, última vez %2</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet, and what was made of it for others. If the player withdraws, each device is told when it is met, and takes nothing of it any more.</source>
+        <translation>Dispositivos que lo intercambiaron con esta tableta, y lo que se hizo de él para otros. Si el jugador se retira, cada dispositivo lo sabrá al encontrarse y ya no acepta nada de él.</translation>
+    </message>
+    <message>
+        <source>The player agreed to one room only</source>
+        <translation>El jugador dio su consentimiento a una sola sala</translation>
+    </message>
+    <message>
+        <source>Devices of other rooms that have this from before keep it, and get nothing new. If the player wants it gone there, let them withdraw, and take them in anew.</source>
+        <translation>Los dispositivos de otras salas que ya lo tienen lo conservan y no reciben nada nuevo. Si el jugador quiere que desaparezca allí, que se retire y vuelva a darse de alta.</translation>
+    </message>
+    <message>
+        <source>A player card was given, last %1</source>
+        <translation>Se dio una tarjeta de jugador, última vez %1</translation>
+    </message>
+    <message>
+        <source>A backup holds it, last %1</source>
+        <translation>Está en una copia de seguridad, última vez %1</translation>
+    </message>
+    <message>
+        <source>It is in a bundle for %1, last %2</source>
+        <translation>Está en un paquete para %1, última vez %2</translation>
     </message>
 </context>
 <context>
@@ -6457,6 +6477,10 @@
     <message>
         <source>Player card</source>
         <translation>Tarjeta del jugador</translation>
+    </message>
+    <message>
+        <source>All that is held on this player</source>
+        <translation>Todo lo guardado sobre este jugador</translation>
     </message>
 </context>
 <context>
@@ -6587,16 +6611,8 @@
         <translation>Guardar PDF</translation>
     </message>
     <message>
-        <source>The PDF is saved</source>
-        <translation>El PDF está guardado</translation>
-    </message>
-    <message>
         <source>Handed to %1</source>
         <translation>Entregado a %1</translation>
-    </message>
-    <message>
-        <source>The PDF was not saved</source>
-        <translation>El PDF no se ha guardado</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
@@ -6637,6 +6653,18 @@
     <message>
         <source>Not on it</source>
         <translation>No están</translation>
+    </message>
+    <message>
+        <source>Save for programs (JSON)</source>
+        <translation>Guardar para programas (JSON)</translation>
+    </message>
+    <message>
+        <source>It is saved</source>
+        <translation>Está guardado</translation>
+    </message>
+    <message>
+        <source>It was not saved</source>
+        <translation>No se guardó</translation>
     </message>
 </context>
 <context>

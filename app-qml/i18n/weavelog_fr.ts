@@ -2338,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Exclue depuis le %1 ; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
+        <translation>Exclue depuis le %1&#xa0;; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -6350,16 +6350,36 @@
         <translation>Qui a ce livre</translation>
     </message>
     <message>
-        <source>Devices that exchanged it with this tablet. If the player withdraws, each is told when it is met.</source>
-        <translation>Appareils qui l’ont échangé avec cette tablette. Si le joueur se retire, chacun l’apprend à la prochaine rencontre.</translation>
-    </message>
-    <message>
         <source>%1 has it from here, last %2</source>
         <translation>%1 l’a reçu d’ici, dernière fois %2</translation>
     </message>
     <message>
         <source>It came from %1, last %2</source>
         <translation>Il est venu de %1, dernière fois %2</translation>
+    </message>
+    <message>
+        <source>Devices that exchanged it with this tablet, and what was made of it for others. If the player withdraws, each device is told when it is met, and takes nothing of it any more.</source>
+        <translation>Appareils qui l’ont échangé avec cette tablette, et ce qui en a été fait pour d’autres. Si le joueur se retire, chaque appareil l’apprend à la prochaine rencontre et n’en prend plus rien.</translation>
+    </message>
+    <message>
+        <source>The player agreed to one room only</source>
+        <translation>Le joueur n’a donné son accord qu’à une seule salle</translation>
+    </message>
+    <message>
+        <source>Devices of other rooms that have this from before keep it, and get nothing new. If the player wants it gone there, let them withdraw, and take them in anew.</source>
+        <translation>Les appareils d’autres salles qui l’ont déjà le gardent et ne reçoivent rien de nouveau. Si le joueur veut qu’il y disparaisse, qu’il se retire, puis reprenez-le à neuf.</translation>
+    </message>
+    <message>
+        <source>A player card was given, last %1</source>
+        <translation>Une carte de joueur a été donnée, dernière fois %1</translation>
+    </message>
+    <message>
+        <source>A backup holds it, last %1</source>
+        <translation>Une sauvegarde le contient, dernière fois %1</translation>
+    </message>
+    <message>
+        <source>It is in a bundle for %1, last %2</source>
+        <translation>Il est dans un lot pour %1, dernière fois %2</translation>
     </message>
 </context>
 <context>
@@ -6457,6 +6477,10 @@
     <message>
         <source>Player card</source>
         <translation>Carte du joueur</translation>
+    </message>
+    <message>
+        <source>All that is held on this player</source>
+        <translation>Tout ce qui est conservé sur ce joueur</translation>
     </message>
 </context>
 <context>
@@ -6587,16 +6611,8 @@
         <translation>Enregistrer le PDF</translation>
     </message>
     <message>
-        <source>The PDF is saved</source>
-        <translation>Le PDF est enregistré</translation>
-    </message>
-    <message>
         <source>Handed to %1</source>
         <translation>Remis à %1</translation>
-    </message>
-    <message>
-        <source>The PDF was not saved</source>
-        <translation>Le PDF n’a pas été enregistré</translation>
     </message>
     <message>
         <source>Not printed: the paper could not be written</source>
@@ -6637,6 +6653,18 @@
     <message>
         <source>Not on it</source>
         <translation>Absents</translation>
+    </message>
+    <message>
+        <source>Save for programs (JSON)</source>
+        <translation>Enregistrer pour programmes (JSON)</translation>
+    </message>
+    <message>
+        <source>It is saved</source>
+        <translation>C’est enregistré</translation>
+    </message>
+    <message>
+        <source>It was not saved</source>
+        <translation>Cela n’a pas été enregistré</translation>
     </message>
 </context>
 <context>
