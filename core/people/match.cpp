@@ -37,8 +37,9 @@ Likeness field_likeness(const Comparison& comparison, ComparedField field) {
   return level == 0 || field == ComparedField::hand ? Likeness::same : Likeness::near;
 }
 
-bool beyond_doubt(const Candidate& candidate, double needed) {
-  if (candidate.probability < needed) return false;
+bool beyond_doubt(const Candidate& candidate, const MatchCosts& costs) {
+  const bool doubtful = candidate.agreement(EvidenceField::tour_number) != Likeness::same && candidate.agreement(EvidenceField::strings) == Likeness::different;
+  if (candidate.probability < costs.known(doubtful)) return false;
   const Likeness year = candidate.agreement(EvidenceField::birth_year);
   if (year == Likeness::different) return false;
   const Likeness name = candidate.agreement(EvidenceField::name);
@@ -178,7 +179,7 @@ MatchResult PersonIndex::match(const PersonFacts& facts) const {
   }
   // Several who share the probability are each worth asking about if together they pass.
   if (together < tables_->costs.likely()) return {};
-  out.band = beyond_doubt(out.candidates.front(), tables_->costs.known()) ? MatchBand::known : MatchBand::likely;
+  out.band = beyond_doubt(out.candidates.front(), tables_->costs) ? MatchBand::known : MatchBand::likely;
   return out;
 }
 

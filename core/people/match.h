@@ -58,10 +58,11 @@ struct MatchResult {
 /// What mistakes cost, in questions: the bands follow from it.
 struct MatchCosts {
   double wrong = 2'500;  ///< one player's history given to another without a question
-  double missed = 5;     ///< one who is known taken for new: found out later, then linked by hand
+  double against = 6;    ///< so many times more, where strings speak against it and no tour number for it: namesakes of one racket come out so
+  double missed = 3;     ///< one who is known taken for new: found out later, then linked by hand
 
   /// From here on asking costs more than taking it for true.
-  [[nodiscard]] double known() const { return 1 - 1 / wrong; }
+  [[nodiscard]] double known(bool doubtful = false) const { return 1 - 1 / (doubtful ? against * wrong : wrong); }
   /// Below this asking costs more than taking it for false.
   [[nodiscard]] double likely() const { return 1 / missed; }
 };
