@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>whoever knows the passphrase</source>
-        <translation>wer die Passphrase kennt</translation>
+        <translation>alle, die die Passphrase kennen</translation>
     </message>
     <message>
         <source>taken in by %1, %2</source>
