@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>%1 known, %2 to be looked at, %3 new</source>
-        <translation>%1 conocidos, %2 por mirar, %3 nuevos</translation>
+        <translation>conocidos: %1, por mirar: %2, nuevos: %3</translation>
     </message>
     <message>
         <source>Both bring each other up to date</source>

@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>%1 known, %2 to be looked at, %3 new</source>
-        <translation>%1 connus, %2 à regarder, %3 nouveaux</translation>
+        <translation>connus : %1, à regarder : %2, nouveaux : %3</translation>
     </message>
     <message>
         <source>Both bring each other up to date</source>
