@@ -2775,6 +2775,10 @@
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>Die andere Uhr geht vor. Sehen Sie beide an und stellen Sie die falsche; inzwischen geht nichts verloren.</translation>
     </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Mit einem anderen koppeln</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

@@ -2775,6 +2775,10 @@
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>El otro reloj va adelantado. Mire ambos y ponga en hora el que esté mal; mientras tanto no se pierde nada.</translation>
     </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Emparejar con otro</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>

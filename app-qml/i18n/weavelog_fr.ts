@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>%1 known, %2 to be looked at, %3 new</source>
-        <translation>connus : %1, à regarder : %2, nouveaux : %3</translation>
+        <translation>connus&#xa0;: %1, à regarder&#xa0;: %2, nouveaux&#xa0;: %3</translation>
     </message>
     <message>
         <source>Both bring each other up to date</source>
@@ -2338,7 +2338,7 @@
     <name>DeviceSheet</name>
     <message>
         <source>Shut out since %1. It comes in again with a new code; what it wrote stays.</source>
-        <translation>Exclue depuis le %1 ; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
+        <translation>Exclue depuis le %1&#xa0;; elle revient avec un nouveau code&#xa0;; ce qu’elle a écrit reste.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2774,6 +2774,10 @@
     <message>
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>L’autre horloge avance. Regardez les deux et réglez celle qui est fausse&#xa0;; rien n’est perdu entre-temps.</translation>
+    </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Associer avec un autre</translation>
     </message>
 </context>
 <context>
