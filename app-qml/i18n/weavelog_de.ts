@@ -6424,7 +6424,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Alle Spieler</translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Change player</source>

@@ -215,7 +215,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en recepción.</translation>
     </message>
     <message numerus="yes">
         <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
-        <translation>No han aceptado que su historial vaya a esta sala: %1. Pregúnteles en el mostrador; su ficha tiene la pregunta.</translation>
+        <translation>No han aceptado que su historial vaya a esta sala: %1. Pregúnteles en recepción; su ficha tiene la pregunta.</translation>
     </message>
     <message>
         <source>Entry list</source>
@@ -832,7 +832,7 @@
     </message>
     <message>
         <source>The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.</source>
-        <translation>Aquí está la próxima raqueta por encordar, con su ajuste en cifras grandes, en cuanto el mostrador reciba una.</translation>
+        <translation>Aquí está la próxima raqueta por encordar, con su ajuste en cifras grandes, en cuanto la recepción reciba una.</translation>
     </message>
     <message>
         <source>On-court rush: %1</source>
@@ -856,7 +856,7 @@
     </message>
     <message>
         <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
-        <translation>Pregunte en el mostrador cuál quiere el jugador antes de encordar; están en Preguntas.</translation>
+        <translation>Pregunte en recepción cuál quiere el jugador antes de encordar; están en Preguntas.</translation>
     </message>
     <message>
         <source>Note to the stringer</source>
@@ -2280,7 +2280,7 @@
     <name>DeskFind</name>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>No event yet: rackets get no tag numbers</source>
@@ -2354,7 +2354,7 @@
     </message>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>Stringer</source>
@@ -2698,7 +2698,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en recepción.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -3871,7 +3871,7 @@
     </message>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>Stringer</source>
@@ -3959,7 +3959,7 @@
     </message>
     <message>
         <source>What the desk takes in and what comes by an exchange stands here, newest first.</source>
-        <translation>Lo que recibe el mostrador y lo que llega por un intercambio está aquí, lo más nuevo primero.</translation>
+        <translation>Lo que recibe la recepción y lo que llega por un intercambio está aquí, lo más nuevo primero.</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -4257,7 +4257,7 @@
     </message>
     <message>
         <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
-        <translation>Tome otra máquina o pregunte en el mostrador; las instrucciones del fabricante de la máquina van primero.</translation>
+        <translation>Tome otra máquina o pregunte en recepción; las instrucciones del fabricante de la máquina van primero.</translation>
     </message>
 </context>
 <context>
@@ -6424,7 +6424,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Todos los jugadores</translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>Change player</source>
@@ -6460,7 +6460,7 @@
     </message>
     <message>
         <source>Player card</source>
-        <translation>Tarjeta del jugador</translation>
+        <translation>Tarjeta</translation>
     </message>
 </context>
 <context>
@@ -7328,7 +7328,7 @@
     </message>
     <message>
         <source>desk</source>
-        <translation>mostrador</translation>
+        <translation>recepción</translation>
     </message>
     <message>
         <source>stringer</source>
@@ -8740,7 +8740,7 @@
     </message>
     <message>
         <source>The player withdrew. Who wants to be known again begins anew at the desk, and is asked for consent.</source>
-        <translation>Se retiró el acuerdo. Quien quiera que se le conozca de nuevo empieza otra vez en el mostrador, y se le pregunta.</translation>
+        <translation>Se retiró el acuerdo. Quien quiera que se le conozca de nuevo empieza otra vez en recepción, y se le pregunta.</translation>
     </message>
     <message>
         <source>Withdrawn, or for one room only. Ask the player and record the answer first.</source>

@@ -6424,7 +6424,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Tous les joueurs</translation>
+        <translation>Tous</translation>
     </message>
     <message>
         <source>Change player</source>
@@ -6460,7 +6460,7 @@
     </message>
     <message>
         <source>Player card</source>
-        <translation>Carte du joueur</translation>
+        <translation>Carte</translation>
     </message>
 </context>
 <context>
