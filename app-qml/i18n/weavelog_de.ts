@@ -2658,12 +2658,16 @@
         <translation>Das ist kein ganzer Code. Scannen Sie ihn noch einmal, oder tippen Sie die fünf Wörter.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>Das sind nicht die fünf Wörter eines Codes. Jedes hat fünf Buchstaben; vergleichen Sie Buchstabe für Buchstabe.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>Das ist keine Adresse. Eine sieht aus wie desk.local oder 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>Wort %1 kann nicht zu einem Code gehören. Jedes hat fünf Buchstaben; vergleichen Sie es Buchstabe für Buchstabe.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Ein Code hat fünf Wörter mit je fünf Buchstaben. Vergleichen Sie sie mit dem anderen Bildschirm.</translation>
     </message>
 </context>
 <context>

@@ -2658,12 +2658,16 @@
         <translation>No es un código completo. Escanéelo otra vez o escriba las cinco palabras.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>No son las cinco palabras de un código. Cada una tiene cinco letras; compárelas letra por letra.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>No es una dirección. Es como desk.local o 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>La palabra %1 no puede ser de un código. Cada una tiene cinco letras; compárela letra por letra.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Un código tiene cinco palabras de cinco letras. Compárelas con la otra pantalla.</translation>
     </message>
 </context>
 <context>

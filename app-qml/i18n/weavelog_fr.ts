@@ -2658,12 +2658,16 @@
         <translation>Ce n’est pas un code entier. Scannez-le encore une fois, ou tapez les cinq mots.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>Ce ne sont pas les cinq mots d’un code. Chacun a cinq lettres&#xa0;; comparez lettre par lettre.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>Ce n’est pas une adresse. Elle ressemble à desk.local ou 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>Le mot %1 ne peut pas être d’un code. Chacun a cinq lettres ; comparez-le lettre par lettre.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Un code a cinq mots de cinq lettres. Comparez-les avec l’autre écran.</translation>
     </message>
 </context>
 <context>
