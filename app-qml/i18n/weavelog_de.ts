@@ -7106,6 +7106,10 @@
         <source>two linked books of this player differ</source>
         <translation>zwei verknüpfte Bücher dieses Spielers weichen ab</translation>
     </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>Was davon stimmt?</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>

@@ -6436,7 +6436,7 @@
     </message>
     <message>
         <source>Consent</source>
-        <translation>Consentimiento</translation>
+        <translation>Acuerdo</translation>
     </message>
     <message>
         <source>Pick a player</source>
@@ -7105,6 +7105,10 @@
     <message>
         <source>two linked books of this player differ</source>
         <translation>dos libros vinculados de este jugador difieren</translation>
+    </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>¿Cuál es la correcta?</translation>
     </message>
 </context>
 <context>

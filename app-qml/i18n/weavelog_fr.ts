@@ -2663,7 +2663,7 @@
     </message>
     <message>
         <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
-        <translation>Le mot %1 ne peut pas être d’un code. Chacun a cinq lettres ; comparez-le lettre par lettre.</translation>
+        <translation>Le mot %1 ne peut pas être d’un code. Chacun a cinq lettres&#xa0;; comparez-le lettre par lettre.</translation>
     </message>
     <message>
         <source>A code has five words of five letters each. Compare them with the other screen.</source>
@@ -7105,6 +7105,10 @@
     <message>
         <source>two linked books of this player differ</source>
         <translation>deux livres liés de ce joueur diffèrent</translation>
+    </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>Laquelle est juste ?</translation>
     </message>
 </context>
 <context>
