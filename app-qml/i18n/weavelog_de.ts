@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>whoever knows the passphrase</source>
-        <translation>wer die Passphrase kennt</translation>
+        <translation>alle, die die Passphrase kennen</translation>
     </message>
     <message>
         <source>taken in by %1, %2</source>
@@ -2658,12 +2658,16 @@
         <translation>Das ist kein ganzer Code. Scannen Sie ihn noch einmal, oder tippen Sie die fünf Wörter.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>Das sind nicht die fünf Wörter eines Codes. Jedes hat fünf Buchstaben; vergleichen Sie Buchstabe für Buchstabe.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>Das ist keine Adresse. Eine sieht aus wie desk.local oder 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>Wort %1 kann nicht zu einem Code gehören. Jedes hat fünf Buchstaben; vergleichen Sie es Buchstabe für Buchstabe.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Ein Code hat fünf Wörter mit je fünf Buchstaben. Vergleichen Sie sie mit dem anderen Bildschirm.</translation>
     </message>
 </context>
 <context>
@@ -2774,6 +2778,10 @@
     <message>
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>Die andere Uhr geht vor. Sehen Sie beide an und stellen Sie die falsche; inzwischen geht nichts verloren.</translation>
+    </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Mit einem anderen koppeln</translation>
     </message>
 </context>
 <context>
@@ -6440,7 +6448,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Alle Spieler</translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Change player</source>
@@ -7125,6 +7133,10 @@
     <message>
         <source>two linked books of this player differ</source>
         <translation>zwei verknüpfte Bücher dieses Spielers weichen ab</translation>
+    </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>Was davon stimmt?</translation>
     </message>
 </context>
 <context>

@@ -215,7 +215,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en recepción.</translation>
     </message>
     <message numerus="yes">
         <source>Both hold the same, over %n book(s). The other side tells the same words: compare them.</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>%1 known, %2 to be looked at, %3 new</source>
-        <translation>%1 conocidos, %2 por mirar, %3 nuevos</translation>
+        <translation>conocidos: %1, por mirar: %2, nuevos: %3</translation>
     </message>
     <message>
         <source>Both bring each other up to date</source>
@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>They have not agreed that their history goes to this room: %1. Ask them at the desk; their card there has the question.</source>
-        <translation>No han aceptado que su historial vaya a esta sala: %1. Pregúnteles en el mostrador; su ficha tiene la pregunta.</translation>
+        <translation>No han aceptado que su historial vaya a esta sala: %1. Pregúnteles en recepción; su ficha tiene la pregunta.</translation>
     </message>
     <message>
         <source>Entry list</source>
@@ -832,7 +832,7 @@
     </message>
     <message>
         <source>The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.</source>
-        <translation>Aquí está la próxima raqueta por encordar, con su ajuste en cifras grandes, en cuanto el mostrador reciba una.</translation>
+        <translation>Aquí está la próxima raqueta por encordar, con su ajuste en cifras grandes, en cuanto la recepción reciba una.</translation>
     </message>
     <message>
         <source>On-court rush: %1</source>
@@ -856,7 +856,7 @@
     </message>
     <message>
         <source>Ask the desk which one the player wants before you string it; they are under Questions.</source>
-        <translation>Pregunte en el mostrador cuál quiere el jugador antes de encordar; están en Preguntas.</translation>
+        <translation>Pregunte en recepción cuál quiere el jugador antes de encordar; están en Preguntas.</translation>
     </message>
     <message>
         <source>Note to the stringer</source>
@@ -2280,7 +2280,7 @@
     <name>DeskFind</name>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>No event yet: rackets get no tag numbers</source>
@@ -2354,7 +2354,7 @@
     </message>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>Stringer</source>
@@ -2658,12 +2658,16 @@
         <translation>No es un código completo. Escanéelo otra vez o escriba las cinco palabras.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>No son las cinco palabras de un código. Cada una tiene cinco letras; compárelas letra por letra.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>No es una dirección. Es como desk.local o 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>La palabra %1 no puede ser de un código. Cada una tiene cinco letras; compárela letra por letra.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Un código tiene cinco palabras de cinco letras. Compárelas con la otra pantalla.</translation>
     </message>
 </context>
 <context>
@@ -2698,7 +2702,7 @@
     </message>
     <message>
         <source>One side may not hand them on, or holds them otherwise. Nothing is lost and everything else has crossed; compare those players at the desk.</source>
-        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en el mostrador.</translation>
+        <translation>Un lado no puede entregarlos o los tiene de otra forma. No se ha perdido nada y todo lo demás ha pasado; compare esos jugadores en recepción.</translation>
     </message>
     <message>
         <source>An arrival is under way</source>
@@ -2774,6 +2778,10 @@
     <message>
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>El otro reloj va adelantado. Mire ambos y ponga en hora el que esté mal; mientras tanto no se pierde nada.</translation>
+    </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Emparejar con otro</translation>
     </message>
 </context>
 <context>
@@ -3867,7 +3875,7 @@
     </message>
     <message>
         <source>Desk</source>
-        <translation>Mostrador</translation>
+        <translation>Recepción</translation>
     </message>
     <message>
         <source>Stringer</source>
@@ -3955,7 +3963,7 @@
     </message>
     <message>
         <source>What the desk takes in and what comes by an exchange stands here, newest first.</source>
-        <translation>Lo que recibe el mostrador y lo que llega por un intercambio está aquí, lo más nuevo primero.</translation>
+        <translation>Lo que recibe la recepción y lo que llega por un intercambio está aquí, lo más nuevo primero.</translation>
     </message>
     <message>
         <source>Tag %1</source>
@@ -4253,7 +4261,7 @@
     </message>
     <message>
         <source>Take another machine, or ask at the desk; the machine maker’s instructions come first.</source>
-        <translation>Tome otra máquina o pregunte en el mostrador; las instrucciones del fabricante de la máquina van primero.</translation>
+        <translation>Tome otra máquina o pregunte en recepción; las instrucciones del fabricante de la máquina van primero.</translation>
     </message>
 </context>
 <context>
@@ -6440,7 +6448,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Todos los jugadores</translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>Change player</source>
@@ -6448,7 +6456,7 @@
     </message>
     <message>
         <source>Consent</source>
-        <translation>Consentimiento</translation>
+        <translation>Acuerdo</translation>
     </message>
     <message>
         <source>Pick a player</source>
@@ -6476,7 +6484,7 @@
     </message>
     <message>
         <source>Player card</source>
-        <translation>Tarjeta del jugador</translation>
+        <translation>Tarjeta</translation>
     </message>
     <message>
         <source>All that is held on this player</source>
@@ -7126,6 +7134,10 @@
         <source>two linked books of this player differ</source>
         <translation>dos libros vinculados de este jugador difieren</translation>
     </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>¿Cuál es la correcta?</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -7352,7 +7364,7 @@
     </message>
     <message>
         <source>desk</source>
-        <translation>mostrador</translation>
+        <translation>recepción</translation>
     </message>
     <message>
         <source>stringer</source>
@@ -8764,7 +8776,7 @@
     </message>
     <message>
         <source>The player withdrew. Who wants to be known again begins anew at the desk, and is asked for consent.</source>
-        <translation>Se retiró el acuerdo. Quien quiera que se le conozca de nuevo empieza otra vez en el mostrador, y se le pregunta.</translation>
+        <translation>Se retiró el acuerdo. Quien quiera que se le conozca de nuevo empieza otra vez en recepción, y se le pregunta.</translation>
     </message>
     <message>
         <source>Withdrawn, or for one room only. Ask the player and record the answer first.</source>

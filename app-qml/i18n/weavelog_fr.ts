@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>%1 known, %2 to be looked at, %3 new</source>
-        <translation>%1 connus, %2 à regarder, %3 nouveaux</translation>
+        <translation>connus&#xa0;: %1, à regarder&#xa0;: %2, nouveaux&#xa0;: %3</translation>
     </message>
     <message>
         <source>Both bring each other up to date</source>
@@ -2658,12 +2658,16 @@
         <translation>Ce n’est pas un code entier. Scannez-le encore une fois, ou tapez les cinq mots.</translation>
     </message>
     <message>
-        <source>Those are not five words of a code. Each has five letters; compare them letter by letter.</source>
-        <translation>Ce ne sont pas les cinq mots d’un code. Chacun a cinq lettres&#xa0;; comparez lettre par lettre.</translation>
-    </message>
-    <message>
         <source>That is no address. One looks like desk.local or 192.168.1.20:26110.</source>
         <translation>Ce n’est pas une adresse. Elle ressemble à desk.local ou 192.168.1.20:26110.</translation>
+    </message>
+    <message>
+        <source>Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.</source>
+        <translation>Le mot %1 ne peut pas être d’un code. Chacun a cinq lettres&#xa0;; comparez-le lettre par lettre.</translation>
+    </message>
+    <message>
+        <source>A code has five words of five letters each. Compare them with the other screen.</source>
+        <translation>Un code a cinq mots de cinq lettres. Comparez-les avec l’autre écran.</translation>
     </message>
 </context>
 <context>
@@ -2774,6 +2778,10 @@
     <message>
         <source>The other clock is ahead. Look at both and set the wrong one; nothing is lost meanwhile.</source>
         <translation>L’autre horloge avance. Regardez les deux et réglez celle qui est fausse&#xa0;; rien n’est perdu entre-temps.</translation>
+    </message>
+    <message>
+        <source>Pair with another one</source>
+        <translation>Associer avec un autre</translation>
     </message>
 </context>
 <context>
@@ -6440,7 +6448,7 @@
     </message>
     <message>
         <source>All players</source>
-        <translation>Tous les joueurs</translation>
+        <translation>Tous</translation>
     </message>
     <message>
         <source>Change player</source>
@@ -6476,7 +6484,7 @@
     </message>
     <message>
         <source>Player card</source>
-        <translation>Carte du joueur</translation>
+        <translation>Carte</translation>
     </message>
     <message>
         <source>All that is held on this player</source>
@@ -7125,6 +7133,10 @@
     <message>
         <source>two linked books of this player differ</source>
         <translation>deux livres liés de ce joueur diffèrent</translation>
+    </message>
+    <message>
+        <source>Which of them is right?</source>
+        <translation>Laquelle est juste ?</translation>
     </message>
 </context>
 <context>

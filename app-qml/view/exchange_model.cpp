@@ -190,7 +190,13 @@ QString ExchangeModel::pair(const QString& codeOrWords, const QString& address) 
     options = weavelog::ExchangeGuest::to_pair(*code);
   } else {
     const auto secret = weavelog::parse_spoken_code(codeOrWords.trimmed().toStdString());
-    if (!secret) return tr("Those are not five words of a code. Each has five letters; compare them letter by letter.");
+    if (!secret) {
+      // The fault names the word by its number.
+      const QString where = QString::fromStdString(secret.error().where);
+      const bool oneWord = where.startsWith(QStringLiteral("word "));
+      return oneWord ? tr("Word %1 can’t be one of a code. Each has five letters; compare it letter by letter.").arg(where.mid(5))
+                     : tr("A code has five words of five letters each. Compare them with the other screen.");
+    }
     const auto at = weavelog::Address::parse(address.trimmed().toStdString());
     if (!at) return tr("That is no address. One looks like desk.local or 192.168.1.20:26110.");
     options.address = *at;

@@ -18,6 +18,7 @@ std::string choice_key(std::string_view field, std::int64_t number) {
     return "choice." + std::string(choice_name<StringOwner>(number));
   if (field == "consent") return "consent." + std::string(choice_name<ConsentChoice>(number));
   if (field == "answer") return "remedy." + std::string(choice_name<FrameRemedy>(number));
+  if (field == "hand") return "hand." + std::string(choice_name<Hand>(number));
   if (field == "stage") return "stage." + std::string(choice_name<Stage>(number));
   return {};
 }
@@ -41,6 +42,9 @@ std::string value_words(const Language& language, std::string_view field, const 
     const std::string key = choice_key(field, *number);
     if (!key.empty() && desk_words().has(key)) return desk_words().say(language, key);
   }
+  if (field == "language")
+    if (const auto* tag = std::get_if<std::string>(&value))
+      if (const auto spoken = Language::from(*tag)) return spoken->own_name();
   return text_of(value);
 }
 

@@ -66,7 +66,8 @@ TEST_CASE("a code that is used, wrong or no code at all each says its own troubl
   ExchangeRoom room;
   ExchangeModel model(*room.device);
   CHECK_FALSE(model.pair("weavelog:pair?v=1", "").isEmpty());
-  CHECK_FALSE(model.pair("lusab-babad", "desk.local").isEmpty());
+  CHECK(model.pair("lusab-babad", "desk.local").startsWith("A code has five words"));
+  CHECK(model.pair("lusab-babad-gutih-tuqad-gutuk", "desk.local").startsWith("Word 4 can"));
   CHECK_FALSE(model.pair("lusab-babad-gutih-tugad-gutuk", "").isEmpty());
   CHECK(model.state() == ExchangeModel::Alone);
 

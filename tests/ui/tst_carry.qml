@@ -132,7 +132,7 @@ AppCase {
         HostModel.start("127.0.0.1");
         tryVerify(() => HostModel.on);
         find("hostInvite").clicked();
-        tryVerify(() => find("hostWords").visible);
+        tryVerify(() => find("hostCode").visible);
         compare(HostModel.inviteWords.split("-").length, 5);
         look();
         find("hostStop").clicked();

@@ -206,6 +206,24 @@ AppCase {
         made.width = 800;
         verify(!made.stacked);
     }
+    function test_choices_are_equally_wide_after_their_words_have_changed() {
+        const words = list => list.map(text => ({ value: text.slice(0, 2), text: text }));
+        const made = make(choiceBar, { width: 380, label: "", options: words(["English", "Français", "Español", "Deutsch"]), value: "De" });
+        waitForRendering(test, 50);
+        for (const brief of [true, false, true]) {
+            made.options = words(brief ? ["EN", "FR", "ES", "De"] : ["English", "Français", "Español", "Deutsch"]);
+            for (const width of [380, 300, 380]) {
+                made.width = width;
+                wait(20);
+                const choices = Walker.interactive(made);
+                compare(choices.length, 4);
+                for (const one of choices) {
+                    verify(Math.abs(one.width - choices[0].width) <= 1, width + ": " + one.text + " " + one.width);
+                    verify(one.x >= 0 && one.x + one.width <= width);
+                }
+            }
+        }
+    }
     function test_choice_with_nothing_chosen_is_reached_by_tab() {
         const made = make(choiceBar, { value: undefined });
         const choices = Walker.interactive(made);

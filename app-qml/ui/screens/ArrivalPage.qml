@@ -17,8 +17,19 @@ FocusScope {
     function standing(of) {
         return step === of ? ArrivalStepHead.Now : step > of ? ArrivalStepHead.Done : ArrivalStepHead.Later;
     }
-    function toTop() { frame.flickable.contentY = 0; }
-    onStepChanged: toTop()
+    // What one is at comes into sight, not the steps that are done.
+    function toStep() {
+        const column = frame.flickable;
+        const at = [meetHead, listHead, peopleHead, acrossHead, accountHead][page.step];
+        const y = at ? at.mapToItem(column.contentItem, 0, 0).y - frame.margin : 0;
+        column.contentY = Math.max(0, Math.min(y, column.contentHeight - column.height));
+    }
+    onStepChanged: settled.restart()
+    Timer {
+        id: settled
+        interval: 50 // when the step stands in its place
+        onTriggered: if (page.step > ArrivalSteps.List) page.toStep(); else frame.flickable.contentY = 0
+    }
 
     Binding {
         target: ArrivalModel
@@ -54,6 +65,7 @@ FocusScope {
         }
 
         ArrivalStepHead {
+            id: meetHead
             Layout.fillWidth: true
             number: 1
             title: qsTr("Meet the event server")
@@ -66,6 +78,7 @@ FocusScope {
             visible: page.step === ArrivalSteps.Meet
         }
         ArrivalStepHead {
+            id: listHead
             Layout.fillWidth: true
             number: 2
             title: qsTr("The entry list comes over")
@@ -78,6 +91,7 @@ FocusScope {
             waitsForList: true
         }
         ArrivalStepHead {
+            id: peopleHead
             Layout.fillWidth: true
             number: 3
             title: qsTr("Who of it is known here, and what each side gains")
@@ -90,6 +104,7 @@ FocusScope {
             visible: page.step === ArrivalSteps.People
         }
         ArrivalStepHead {
+            id: acrossHead
             Layout.fillWidth: true
             number: 4
             title: qsTr("Both bring each other up to date")
@@ -100,6 +115,7 @@ FocusScope {
             visible: page.step === ArrivalSteps.Across
         }
         ArrivalStepHead {
+            id: accountHead
             Layout.fillWidth: true
             number: 5
             title: qsTr("What came of it")

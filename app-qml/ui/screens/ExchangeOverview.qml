@@ -16,6 +16,8 @@ PageFrame {
 
     // Before the first event server pairing is what one comes here for.
     readonly property bool paired: ExchangeModel.hosts.length > 0
+    // Afterwards it is asked for, and does not stand in the way.
+    property bool pairsAgain: false
 
     // The network is asked only while somebody can see the answers.
     Binding {
@@ -88,7 +90,10 @@ PageFrame {
     }
     NearCard {
         Layout.fillWidth: true
-        onAddressPicked: address => (page.paired ? later : first).takeAddress(address)
+        onAddressPicked: address => {
+            page.pairsAgain = page.paired;
+            (page.paired ? later : first).takeAddress(address);
+        }
     }
     PairCard {
         id: first
@@ -96,11 +101,23 @@ PageFrame {
         visible: !page.paired
         onPaired: page.flickable.contentY = 0
     }
+    ActionButton {
+        objectName: "pairAnother"
+        Layout.fillWidth: true
+        visible: page.paired && !page.pairsAgain
+        kind: ActionButton.Quiet
+        iconName: "plus"
+        text: qsTr("Pair with another one")
+        onClicked: page.pairsAgain = true
+    }
     PairCard {
         id: later
         Layout.fillWidth: true
-        visible: page.paired
-        onPaired: page.flickable.contentY = 0
+        visible: page.paired && page.pairsAgain
+        onPaired: {
+            page.pairsAgain = false;
+            page.flickable.contentY = 0;
+        }
     }
     OthersCard { Layout.fillWidth: true }
     CarryCard { Layout.fillWidth: true }

@@ -62,7 +62,7 @@ Card {
     Words {
         Layout.fillWidth: true
         text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?")
-            : card.amount ? qsTr("What does it cost?") : qsTr("What does the player want?")
+            : card.amount ? qsTr("What does it cost?") : card.books ? qsTr("Which of them is right?") : qsTr("What does the player want?")
     }
     Repeater {
         model: card.answers

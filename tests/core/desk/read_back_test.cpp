@@ -122,6 +122,10 @@ TEST_CASE("values of the choices are said in words") {
   CHECK(value_words(german, "mains_supply", Value{std::int64_t{1}}) == "Rolle");
   CHECK(value_words(german, "mains_tension", Value{lb("55")}) == "55\u00a0lb");
   CHECK(value_words(german, "mains_tension", Value{}) == "nicht gesagt");
+  CHECK(value_words(german, "language", Value{std::string("es")}) == "español");
+  CHECK(value_words(german, "language", Value{std::string("not a tag")}) == "not a tag");
+  CHECK(value_words(german, "hand", Value{std::int64_t{2}}) == "links");
+  CHECK(field_words(german, "birth_year") == "Geburtsjahr");
   CHECK(value_words(german, "knots", Value{std::int64_t{4}}) == "4");
   CHECK(field_words(german, "mains_tension") == "Spannung längs");
   CHECK(field_words(german, "no_such_field") == "no_such_field");
