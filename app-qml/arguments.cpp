@@ -32,7 +32,7 @@ std::string checkGrabFile(const std::string& text) {
 std::string checkPage(const std::string& text) {
   for (const char* page : {"player:", "drop-off:", "first:", "confirm:", "consent:", "new:", "inspect:", "bed:", "camera:", "check:", "stencils:",
                            "people:", "machines:", "lists:", "numbers:", "evenness:", "account:", "day:", "prices:", "benches:", "schedule:", "forecast:",
-                           "card:", "cards:", "take-card:", "past-jobs:"})
+                           "card:", "record:", "cards:", "take-card:", "past-jobs:"})
     if (text.starts_with(page)) return {};
   return "'" + text + "' is no page; write one such as player:NAME";
 }
@@ -105,7 +105,7 @@ std::variant<Arguments, EarlyEnd> readArguments(int argc, const char* const* arg
                  "inspect:NAME for the frame of a racket in the room, bed:NAME for its string bed; camera: to scan with it; "
                  "check: or stencils: for the first strung racket in the room; "
                  "of the team: people:, machines:, lists:, numbers:, evenness:; of the money: account:NAME, day:, prices:; of the plan: benches:, schedule:, forecast:; "
-                 "of the players: card:NAME to give, cards: for several, take-card:PICTURE to take one in, past-jobs:TABLE to bring in")
+                 "of the players: card:NAME to give, record:NAME for all that is held, cards: for several, take-card:PICTURE to take one in, past-jobs:TABLE to bring in")
       ->type_name("PAGE")
       ->check(CLI::Validator(checkPage, ""));
   app.add_option("--place", place,

@@ -57,7 +57,7 @@ Window {
         go(place);
         if (startPage.startsWith("inspect:")) InspectionModel.showFirst(startPage.slice(8));
         else if (startPage.startsWith("bed:")) BedModel.showFirst(startPage.slice(4));
-        else if (/^(card|cards|past-jobs):/.test(startPage)) playersBegin();
+        else if (/^(card|record|cards|past-jobs):/.test(startPage)) playersBegin();
         else if (startPage.startsWith("take-card:")) {
             TakeCardModel.ask();
             if (startPage.length > 10) TakeCardModel.takePicture(Qt.resolvedUrl("file:" + startPage.slice(10)));

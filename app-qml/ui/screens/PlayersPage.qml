@@ -13,7 +13,7 @@ FocusScope {
     readonly property bool picked: PlayersPlace.card.book.length > 0
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
-    // "card" of the first player so found, "cards" of several, or "past-jobs" out of a table.
+    // "card" or "record" of the first player so found, "cards" of several, or "past-jobs" out of a table.
     function begin(what, which) {
         if (what === "cards") return picksSheet.begin();
         if (what === "past-jobs") {
@@ -25,7 +25,8 @@ FocusScope {
         const found = PlayersPlace.list.firstBook();
         if (found.length === 0) return;
         PlayersPlace.card.show(found);
-        giveSheet.show(found);
+        if (what === "record") recordSheet.showRecord(found);
+        else giveSheet.show(found);
     }
 
     ColumnLayout {
