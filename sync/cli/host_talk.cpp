@@ -19,6 +19,10 @@ bool over(const GuestStatus& status) {
 Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
   if (status.session.fault) return *status.session.fault;
   if (status.fault) return *status.fault;
+  if (status.session.at_odds && status.session.not_kept > 0)
+    return {FaultCode::refused,
+            std::to_string(status.session.not_kept) + " players' books were given that may not be kept here, by what the players agreed to; they were let go again, everything else crossed",
+            address.text(), "ask the players for their consent at the desk, or have the other device updated"};
   if (status.session.at_odds)
     return {FaultCode::conflict, "everything crossed that can, but of some books the two devices hold different entries",
             address.text(), "run `weavelog-cli verify` on both; a device that was copied, or a consent withdrawn on one side, does this"};
