@@ -32,6 +32,16 @@ std::string level_words(const Language& language, const BedCorrection& correctio
   return levels.empty() ? levels : bed_words().say(language, "figure.levels", {{"levels", levels}});
 }
 
+std::string one_age_words(const Language& language, const ReadingAges& ages) {
+  if (ages.known == 0) return {};
+  std::string out = bed_words().say(language, "ages.one",
+                                    {{"readings", static_cast<std::int64_t>(ages.known)},
+                                     {"mean", Decimal::rounded(ages.mean_percent, 1)},
+                                     {"most", Decimal::rounded(ages.most_percent, 1)}});
+  if (ages.unknown > 0) out += " " + bed_words().say(language, "ages.unknown", {{"readings", static_cast<std::int64_t>(ages.unknown)}});
+  return out;
+}
+
 std::string age_words(const Language& language, const ReadingAges& ages) {
   std::string out;
   const auto add = [&](const char* phrase, const PhraseArgs& args) { out += (out.empty() ? "" : " ") + bed_words().say(language, phrase, args); };

@@ -19,5 +19,7 @@ namespace weavelog {
 [[nodiscard]] std::string level_words(const Language& language, const BedCorrection& correction);
 /// What was done about the readings' time since stringing; "" where there are none.
 [[nodiscard]] std::string age_words(const Language& language, const ReadingAges& ages);
+/// The same of readings that were brought to one age (core/bed/one_age.h); "" where nobody told any.
+[[nodiscard]] std::string one_age_words(const Language& language, const ReadingAges& ages);
 
 }  // namespace weavelog
