@@ -19,7 +19,7 @@ constexpr std::size_t kMiddling = 2;
 constexpr double kLate = 0.25, kDied = 0.1;
 constexpr std::size_t kFewest = 3, kMostStarts = 10;
 // What taps say is a mean of logarithms of power over noise, so that a loud voice at one tap does not outvote the others; noise alone has 0.6.
-constexpr double kMost = 1000, kPlain = 2.0;
+constexpr double kMost = 1000, kPlain = 2.0, kHalfPlain = 1.2;
 constexpr double kSpeaks = 6;      // a tap has the tone: its power over the noise there
 constexpr double kSame = 0.012;    // within which taps speak of one tone
 constexpr double kMostOf = 0.4;    // of what may be taps have to have it
@@ -75,11 +75,11 @@ class Together {
     const double here = said_by_own(best);
     for (std::size_t k = bin(at / 1.38); k <= bin(at * 1.38) && k <= to; ++k)
       if (std::abs(hz(k) / at - 1) > 1.5 * kSame && is_top(k) && said_by_own(k) > here - kMargin) several = true;
-    // A lower mode as strong as this one would have to be heard at most taps, or it could hide.
+    // A lower mode as strong as this one would have to be heard at nearly all taps, or it could hide; and what is half plain could be one.
     for (std::size_t k = bin(std::max(low_, at / 1.8)); k < bin(at / 1.38); ++k) {
       std::size_t heard = 0;
       for (const Tap* tap : own) heard += kHides * tap->noise[k] < tap->power[d][best] ? 1 : 0;
-      if (2 * heard <= own.size()) several = true;
+      if (heard + (own.size() > 4 ? 1 : 0) < own.size() || (is_top(k) && said_by_own(k) > kHalfPlain)) several = true;
     }
     measure(out, best, d, own);
     if (several && out.hz) {
