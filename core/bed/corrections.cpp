@@ -134,12 +134,12 @@ BedCorrection BedCorrections::told(const BedWhose& one, const BedWhose* other) c
   // The sum over one's levels less that over the other's, by name, so that what both stand on falls out.
   std::map<std::string, std::pair<int, double>> parts;
   const auto add = [&](const BedWhose& whose, double sign) {
-    // Whoever names no frame or no model asks for any one of them.
+    // Whoever names no frame or no model asks for any one of them; a string that is named has one material.
     static const std::string kAny = "\x01";
     const std::string own = sign > 0 ? kAny : kAny + kAny;
     for (const auto& level :
          levels_of(whose.frame.empty() ? own : whose.frame, whose.model.empty() ? own : whose.model, whose.string.empty() ? own : whose.string,
-                   whose.material.empty() ? own : whose.material)) {
+                   !whose.material.empty() ? whose.material : whose.string.empty() ? own : kAny + whose.string)) {
       auto& part = parts.try_emplace(level.first, level.second, 0.0).first->second;
       part.second += sign;
     }

@@ -19,7 +19,7 @@ constexpr std::size_t kMiddling = 2;
 constexpr double kLate = 0.25, kDied = 0.1;
 constexpr std::size_t kFewest = 3, kMostStarts = 10;
 // What taps say is a mean of logarithms of power over noise, so that a loud voice at one tap does not outvote the others; noise alone has 0.6.
-constexpr double kMost = 1000, kPlain = 2.0, kHalfPlain = 1.2;
+constexpr double kMost = 1000, kPlain = 2.0, kHalfPlain = 1.2, kAsLoud = -1.4;
 constexpr double kSpeaks = 6;      // a tap has the tone: its power over the noise there
 constexpr double kSame = 0.012;    // within which taps speak of one tone
 constexpr double kMostOf = 0.4;    // of what may be taps have to have it
@@ -52,15 +52,14 @@ class Together {
       return sum / static_cast<double>(own.size());
     };
     // It may be a higher mode: what is plain in a mode's ratio below is the bed's lowest.
-    if (own.size() >= kFewest) {
+    for (int down = 0; down < 3 && own.size() >= kFewest; ++down) {
       std::size_t lower = 0;
       for (std::size_t k = bin(std::max(low_, hz(best) / 2.45)); k < bin(hz(best) / 1.38); ++k)
         if (is_top(k) && said_by_own(k) > kPlain && (lower == 0 || said_by_own(k) > said_by_own(lower))) lower = k;
-      if (lower != 0) {
-        best = lower;
-        d = centre(best);
-        own = having(best, d);
-      }
+      if (lower == 0) break;
+      best = lower;
+      d = centre(best);
+      own = having(best, d);
     }
     const double at = hz(best);
     if (own.size() < kFewest || static_cast<double>(own.size()) < kMostOf * static_cast<double>(taps_.size())) return out;
@@ -78,8 +77,10 @@ class Together {
     // A lower mode as strong as this one would have to be heard at nearly all taps, or it could hide; and what is half plain could be one.
     for (std::size_t k = bin(std::max(low_, at / 1.8)); k < bin(at / 1.38); ++k) {
       std::size_t heard = 0;
+      double louder = 0;  // than this one, before noise is looked at
+      for (const Tap* tap : own) louder += std::log(tap->power[decay_[k]][k] / tap->power[d][best]) / static_cast<double>(own.size());
       for (const Tap* tap : own) heard += kHides * tap->noise[k] < tap->power[d][best] ? 1 : 0;
-      if (heard + (own.size() > 4 ? 1 : 0) < own.size() || (is_top(k) && said_by_own(k) > kHalfPlain)) several = true;
+      if (2 * heard <= own.size() || (is_top(k) && said_by_own(k) > (louder > kAsLoud ? kHalfPlain : kPlain))) several = true;
     }
     measure(out, best, d, own);
     if (several && out.hz) {
