@@ -1,5 +1,6 @@
 #include "core/bed/one_age.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -23,6 +24,15 @@ double rising_of(const ReadingTable& table) { return table.unit == Unit::hertz ?
 
 }  // namespace
 
+std::optional<double> one_age_of(const ReadingTable& table) {
+  std::vector<double> told;
+  for (const StrungReading& one : table.readings)
+    if (one.after) told.push_back(*one.after);
+  if (told.empty()) return std::nullopt;
+  std::nth_element(told.begin(), told.begin() + static_cast<std::ptrdiff_t>(told.size() / 2), told.end());
+  return told[told.size() / 2];
+}
+
 RelaxationModel relaxation_of(std::span<const StrungReading> readings, double rising) {
   constexpr std::size_t kMostRackets = 300;
   std::map<std::string, std::vector<std::size_t>> of;
@@ -44,9 +54,8 @@ RelaxationModel relaxation_of(std::span<const StrungReading> readings, double ri
 
 Outcome<ReadingAges> bring_to_one_age(ReadingTable& table, const RelaxationModel& relaxation) {
   ReadingAges out;
-  bool any = false;
-  for (const StrungReading& one : table.readings) any = any || one.after;
-  if (!any) {
+  const auto one_age = one_age_of(table);
+  if (!one_age) {
     out.assumed = table.readings.size();
     return out;
   }
@@ -59,7 +68,7 @@ Outcome<ReadingAges> bring_to_one_age(ReadingTable& table, const RelaxationModel
     }
     const auto what = case_of(one);
     if (!what) return fail(what.error());
-    const auto then = relaxation.left_at(*what, *one.after), at_one = relaxation.left_at(*what, kOneAge);
+    const auto then = relaxation.left_at(*what, *one.after), at_one = relaxation.left_at(*what, *one_age);
     for (const auto* left : {&then, &at_one})
       if (!*left) {
         Fault fault = left->error();

@@ -38,7 +38,7 @@ struct QualityRacket {
   std::string stringer, machine, frame, string;  ///< "" where nobody said
   Deviation deviation;
   std::optional<double> after;  ///< s from coming off the machine to the reading; none where no stage tells it
-  double aged_percent = 0;      ///< by which the reading was raised, so that it compares with others at ten minutes
+  double aged_percent = 0;      ///< by which the reading was raised, so that it compares with others at one age
   /// Where the averages of its machine and stringer stood after it, in per cent; none where they are not named or it tells nothing.
   std::optional<RoomWatch::Average> machine_average, stringer_average;
 };

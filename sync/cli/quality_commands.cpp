@@ -42,6 +42,7 @@ Outcome<RoomReadings> readings_in(const ReadingsArguments& arguments) {
   if (!bytes) return fail(bytes.error());
   auto table = read_strung(*bytes, arguments.file, arguments.zone);
   if (!table) return fail(table.error());
+  const auto one_age = one_age_of(*table);
   const auto ages = bring_to_one_age(*table);
   if (!ages) return fail(ages.error());
   DeviationOptions options;
@@ -51,7 +52,7 @@ Outcome<RoomReadings> readings_in(const ReadingsArguments& arguments) {
   if (arguments.against == "setup") options.only = Against::setup;
   auto deviations = deviations_of(*table, options);
   if (!deviations) return fail(deviations.error());
-  RoomReadings out{std::move(*table), std::move(*deviations), {}, *ages};
+  RoomReadings out{std::move(*table), std::move(*deviations), {}, one_age, *ages};
   out.scatter = arguments.scatter > 0 ? Scatter{arguments.scatter, 0} : scatter_of(out.table.readings, out.deviations);
   return out;
 }
@@ -70,8 +71,9 @@ std::string one_age_text(const ReadingAges& ages) {
   return words.empty() ? words : words + "\n";
 }
 
-json::object one_age_json(const ReadingAges& ages) {
-  return {{"brought_to_s", ages.known > 0 ? json::value(kOneAge) : json::value(nullptr)},
+json::object one_age_json(const RoomReadings& room) {
+  const ReadingAges& ages = room.ages;
+  return {{"brought_to_s", number_or_null(room.one_age)},
           {"known", ages.known},
           {"kept_apart", ages.unknown},
           {"taken_as_of_one_age", ages.assumed},

@@ -30,6 +30,7 @@ struct RoomReadings {
   ReadingTable table;
   std::vector<Deviation> deviations;
   Scatter scatter;  ///< as given (of 0 readings), or as the readings say
+  std::optional<double> one_age;  ///< s, to which readings were brought
   ReadingAges ages; ///< what was done about the time since stringing
 };
 /// Faults: those of plan_file(), read_strung() and deviations_of().
@@ -40,7 +41,7 @@ struct RoomReadings {
 [[nodiscard]] std::string scatter_text(const Scatter& scatter, bool given);
 /// What was done about the readings' time since stringing; "" where nobody tells it.
 [[nodiscard]] std::string one_age_text(const ReadingAges& ages);
-[[nodiscard]] json::object one_age_json(const ReadingAges& ages);
+[[nodiscard]] json::object one_age_json(const RoomReadings& room);
 /// What a reading is called: its racket, else its number from 1.
 [[nodiscard]] std::string racket_name(const ReadingTable& table, std::size_t at);
 
