@@ -678,6 +678,13 @@
         <translation>Spannung in den Quersaiten</translation>
     </message>
     <message numerus="yes">
+        <source>%n reading(s) are of other players’ rackets that this device holds.</source>
+        <translation>
+            <numerusform>%n Messung ist von Schlägern anderer Spieler auf diesem Gerät.</numerusform>
+            <numerusform>%n Messungen sind von Schlägern anderer Spieler auf diesem Gerät.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
             <numerusform>%n Messung bleibt außen vor: auf einer eigenen Skala des Geräts, oder ganz anders als dieser Schläger.</numerusform>

@@ -134,6 +134,13 @@
 <context>
     <name>BedModel</name>
     <message numerus="yes">
+        <source>%n reading(s) are of other players’ rackets that this device holds.</source>
+        <translation>
+            <numerusform>%n reading is of other players’ rackets that this device holds.</numerusform>
+            <numerusform>%n readings are of other players’ rackets that this device holds.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
             <numerusform>%n reading is left out: on a scale of the instrument’s own, or nothing like this racket.</numerusform>

@@ -678,6 +678,13 @@
         <translation>Tensión en las horizontales</translation>
     </message>
     <message numerus="yes">
+        <source>%n reading(s) are of other players’ rackets that this device holds.</source>
+        <translation>
+            <numerusform>%n medición es de raquetas de otros jugadores en este dispositivo.</numerusform>
+            <numerusform>%n mediciones son de raquetas de otros jugadores en este dispositivo.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
             <numerusform>%n medición queda fuera: en la escala propia del dispositivo, o nada parecida a esta raqueta.</numerusform>

@@ -678,6 +678,13 @@
         <translation>Tension dans les travers</translation>
     </message>
     <message numerus="yes">
+        <source>%n reading(s) are of other players’ rackets that this device holds.</source>
+        <translation>
+            <numerusform>%n mesure vient de raquettes d’autres joueurs présentes sur cet appareil.</numerusform>
+            <numerusform>%n mesures viennent de raquettes d’autres joueurs présentes sur cet appareil.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.</source>
         <translation>
             <numerusform>%n mesure est laissée de côté&#xa0;: sur l’échelle propre de l’appareil, ou sans rapport avec cette raquette.</numerusform>

@@ -123,6 +123,8 @@ class BedTeller {
                       say("bed.map_note", {{"radius", Decimal::rounded(map.contact, 0)},
                                            {"percent", Decimal::rounded(std::ceil(100 * (std::exp(1.6448536 * map.between_sd) - 1)), 0)}}),
                       words(weavelog::data_words(language_, sheet_.figures.from_data, sheet_.figures.readings))};
+    for (const std::string& more : {weavelog::level_words(language_, sheet_.figures.correction), weavelog::age_words(language_, sheet_.measured.ages)})
+      if (!more.empty()) notes.append(words(more));
     const QStringList assumed = assumedWords();
     if (!assumed.isEmpty()) notes.append(say("bed.assumed") + QChar::LineSeparator + assumed.join(QChar::LineSeparator));
     const bool beside = flow_.width() > 120;
@@ -348,7 +350,7 @@ Outcome<BedSheet> sheetOf(const weavelog::Ledger& ledger, const PaperRequest& re
   const auto match = weavelog::match_of(ledger, request.event, record->person.now, request.now);
   auto bed = weavelog::room_bed(*record, row.job, choices, request.now, match);
   if (!bed) return weavelog::fail(bed.error());
-  auto measured = weavelog::measured_beds(*record, choices);
+  auto measured = weavelog::measured_beds(*record, choices, weavelog::measured_players(ledger, row.book));
   auto figures = weavelog::figures_of(*bed, measured);
   if (!figures) return weavelog::fail(figures.error());
   auto map = weavelog::stiffness_map(bed->setup, measured.reckoner, figures->stiffness);

@@ -93,7 +93,7 @@ void BedModel::refresh() {
       if (!layout) return weavelog::fail(layout.error());
       made->strings = weavelog::drawn_strings(*layout);
       made->outline = layout->head.drawing();
-      made->measured = weavelog::measured_beds(*record, made->choices);
+      made->measured = weavelog::measured_beds(*record, made->choices, weavelog::measured_players(work_.ledger(), book));
       auto figures = weavelog::figures_of(made->bed, made->measured);
       if (!figures) return weavelog::fail(figures.error());
       made->figures = std::move(*figures);

@@ -92,6 +92,11 @@ void BedModel::say() {
   row(tr("Tension in the crosses"), figures.crosses, figures.crosses_match, one, places, unit_);
   matchTime_ = work_.timeText(bed.match_at);
   data_ = qtext(weavelog::data_words(work_.language(), figures.from_data, figures.readings));
+  for (const std::string& words :
+       {weavelog::level_words(work_.language(), figures.correction), weavelog::age_words(work_.language(), made_->measured.ages)})
+    if (!words.empty()) data_ += QStringLiteral(" ") + qtext(words);
+  if (const std::size_t all = made_->measured.readings, own = made_->measured.own; all > own)
+    data_ += QStringLiteral(" ") + tr("%n reading(s) are of other players’ rackets that this device holds.", nullptr, static_cast<int>(all - own));
   if (made_->measured.left_out > 0)
     data_ += QStringLiteral(" ") + tr("%n reading(s) are left out: on a scale of the instrument’s own, or nothing like this racket.", nullptr,
                                       static_cast<int>(made_->measured.left_out));
@@ -236,7 +241,8 @@ void BedModel::sayProposal(const weavelog::Outcome<weavelog::Equivalent>& made, 
               : words.say(work_.language(), "equivalent.set", {{"mains", tension(made->mains.set)}, {"crosses", tension(made->crosses.set)}});
     proposal_ = {{"set", qtext(set)},
                  {"lines", lines},
-                 {"data", qtext(weavelog::data_words(work_.language(), made->from_data, made->readings.of_all))},
+                 {"data", qtext(weavelog::data_words(work_.language(), made->from_data, made->readings.of_all) + " " +
+                                weavelog::level_words(work_.language(), made->readings))},
                  {"other", otherRacket},
                  {"caution", caution}};
   }

@@ -9,6 +9,7 @@
 #include "app-qml/papers/paper.h"
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_cards.h"
+#include "core/bed/bed_words.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
 #include "core/base/localised.h"
@@ -150,6 +151,7 @@ void QualityModel::showRoom() {
   scatter_ = (scatter.readings > 0 ? tr("One reading scatters by about %1 % (estimate of %n reading(s)).", nullptr, static_cast<int>(scatter.readings))
                                    : tr("Too few readings to tell their scatter: %1 % is assumed, as such gauges and rooms usually have."))
                  .arg(figure(scatter.percent));
+  if (const auto aged = weavelog::one_age_words(work_.language(), room.ages()); !aged.empty()) scatter_ += QStringLiteral(" ") + qtext(aged);
   capability_ = capabilityWords();
   for (const auto& part : room.variance()) {
     const QString share = tr("%1 % of the variance (estimate, 95 %: %2 to %3 %), between %n of them", nullptr, static_cast<int>(part.groups))

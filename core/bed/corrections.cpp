@@ -2,6 +2,7 @@
 
 #include <Eigen/Cholesky>
 #include <Eigen/Core>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -11,28 +12,48 @@ namespace {
 constexpr std::size_t kMostReadings = 5'000, kMostNames = 600;
 constexpr double kPriorReadings = 4;  // as which BedSpread counts
 
-/// The levels that a reading stands on, with their kinds: 0 all, 1 model, 2 frame, 3 string. What is not named stands on no level of that kind.
-std::vector<std::pair<std::string, int>> levels_of(const std::string& frame, const std::string& model, const std::string& string) {
+/// The levels that a reading stands on, with their kinds, numbered as BedLevel::Of. What is not named stands on no level of that kind.
+std::vector<std::pair<std::string, int>> levels_of(const std::string& frame, const std::string& model, const std::string& string,
+                                                   const std::string& material) {
   std::vector<std::pair<std::string, int>> out{{"all", 0}};
   if (!model.empty()) out.emplace_back("model " + model, 1);
   if (!frame.empty()) out.emplace_back("frame " + std::to_string(model.size()) + " " + model + " / " + frame, 2);
   if (!string.empty()) out.emplace_back("string " + string, 3);
+  if (!material.empty()) out.emplace_back("material " + material, 4);
   return out;
 }
 
 double spread_of(const BedSpread& spread, int kind) {
-  return kind == 0 ? spread.all : kind == 1 ? spread.model : kind == 2 ? spread.frame : spread.string;
+  return kind == 0 ? spread.all : kind == 1 ? spread.model : kind == 2 ? spread.frame : kind == 3 ? spread.string : spread.material;
 }
 
 }  // namespace
 
+std::string_view name_of(BedLevel::Of level) {
+  static constexpr std::array<std::string_view, 5> names{"all", "model", "frame", "string", "material"};
+  return names[static_cast<std::size_t>(level)];
+}
+
+void ReadingAges::add(double left) {
+  const double lost = 100 * (1 - left);
+  mean_percent += (lost - mean_percent) / static_cast<double>(++known);
+  most_percent = std::max(most_percent, lost);
+}
+
 BedCorrections::BedCorrections() = default;
+
+Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readings, const BedSpread& spread) {
+  return solved(readings, spread, false);
+}
+Outcome<BedCorrections> BedCorrections::predicted(std::span<const BedReading> readings, const BedSpread& spread) {
+  return solved(readings, spread, true);
+}
 
 // Given the spreads all is normal: one solve. Given the levels each spread is the mean of its levels' squares; both in turns (EM), with the prior
 // spreads as some readings more.
-Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readings, const BedSpread& spread) {
+Outcome<BedCorrections> BedCorrections::solved(std::span<const BedReading> readings, const BedSpread& spread, bool known) {
   if (readings.size() > kMostReadings) return fail(FaultCode::bad_input, "more than 5,000 readings", "readings", "give the latest ones");
-  for (const double one : {spread.all, spread.model, spread.frame, spread.string})
+  for (const double one : {spread.all, spread.model, spread.frame, spread.string, spread.material})
     if (!(one > 0 && one < 2)) return fail(FaultCode::bad_input, "a spread is above 0 and below 2", "spread", "give 0.06 for 6 percent");
   BedCorrections out;
   out.spread_ = out.prior_ = spread;
@@ -47,7 +68,7 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
     if (!(one.relative_sd > 0 && one.relative_sd < 1))
       return fail(FaultCode::bad_input, "a reading is doubted by more than 0 and less than all", where, "give 0.03 for 3 percent");
     rows.emplace_back();
-    for (const auto& level : levels_of(one.frame, one.model, one.string)) {
+    for (const auto& level : levels_of(one.frame, one.model, one.string, one.material)) {
       const auto [place, is_new] = out.levels_.try_emplace(level.first, kinds.size());
       if (is_new) {
         kinds.push_back(level.second);
@@ -62,7 +83,7 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
   const auto n = static_cast<Eigen::Index>(kinds.size());
   Eigen::MatrixXd covariance;
   Eigen::VectorXd mean;
-  for (int turn = 0; turn < (readings.empty() ? 0 : 60); ++turn) {
+  for (int turn = 0; turn < (readings.empty() ? 0 : known ? 1 : 60); ++turn) {
     Eigen::MatrixXd normal = Eigen::MatrixXd::Zero(n, n);
     Eigen::VectorXd right = Eigen::VectorXd::Zero(n);
     for (Eigen::Index k = 0; k < n; ++k) normal(k, k) = 1 / std::pow(spread_of(out.spread_, kinds[static_cast<std::size_t>(k)]), 2);
@@ -76,7 +97,8 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
     const Eigen::LDLT<Eigen::MatrixXd> factor(normal);
     mean = factor.solve(right);
     covariance = factor.solve(Eigen::MatrixXd::Identity(n, n));
-    std::array<double, 4> squares{}, counts{};
+    if (known) break;
+    std::array<double, 5> squares{}, counts{};
     for (Eigen::Index k = 0; k < n; ++k) {
       const auto kind = static_cast<std::size_t>(kinds[static_cast<std::size_t>(k)]);
       squares[kind] += mean[k] * mean[k] + covariance(k, k);
@@ -96,10 +118,10 @@ Outcome<BedCorrections> BedCorrections::fitted(std::span<const BedReading> readi
     }
     const BedSpread before = out.spread_;
     const double noise_before = out.noise_;
-    out.spread_ = {spread.all, drawn(1, spread.model), drawn(2, spread.frame), drawn(3, spread.string)};
+    out.spread_ = {spread.all, drawn(1, spread.model), drawn(2, spread.frame), drawn(3, spread.string), drawn(4, spread.material)};
     out.noise_ = std::sqrt((noise + kPriorReadings) / (static_cast<double>(readings.size()) + kPriorReadings));
     if (std::abs(before.model - out.spread_.model) + std::abs(before.frame - out.spread_.frame) + std::abs(before.string - out.spread_.string) +
-            std::abs(noise_before - out.noise_) <
+            std::abs(before.material - out.spread_.material) + std::abs(noise_before - out.noise_) <
         1e-6)
       break;
   }
@@ -112,11 +134,12 @@ BedCorrection BedCorrections::told(const BedWhose& one, const BedWhose* other) c
   // The sum over one's levels less that over the other's, by name, so that what both stand on falls out.
   std::map<std::string, std::pair<int, double>> parts;
   const auto add = [&](const BedWhose& whose, double sign) {
-    // Whoever names no frame or no model asks for any one of them.
+    // Whoever names no frame or no model asks for any one of them; a string that is named has one material.
     static const std::string kAny = "\x01";
     const std::string own = sign > 0 ? kAny : kAny + kAny;
     for (const auto& level :
-         levels_of(whose.frame.empty() ? own : whose.frame, whose.model.empty() ? own : whose.model, whose.string.empty() ? own : whose.string)) {
+         levels_of(whose.frame.empty() ? own : whose.frame, whose.model.empty() ? own : whose.model, whose.string.empty() ? own : whose.string,
+                   !whose.material.empty() ? whose.material : whose.string.empty() ? own : kAny + whose.string)) {
       auto& part = parts.try_emplace(level.first, level.second, 0.0).first->second;
       part.second += sign;
     }
@@ -142,10 +165,16 @@ BedCorrection BedCorrections::told(const BedWhose& one, const BedWhose* other) c
   }
   out.sd = std::sqrt(variance);
   out.from_data = before > 0 ? std::min(1.0, std::max(0.0, 1 - variance / before)) : 0;
-  for (const auto& level : levels_of(one.frame, one.model, one.string)) {
+  for (const auto& level : levels_of(one.frame, one.model, one.string, one.material)) {
     const auto found = levels_.find(level.first);
-    const std::size_t count = found == levels_.end() ? 0 : seen_[found->second];
-    (level.second == 0 ? out.of_all : level.second == 1 ? out.of_model : level.second == 2 ? out.of_frame : out.of_string) = count;
+    if (found == levels_.end()) continue;
+    const std::size_t at = found->second, n = mean_.size();
+    (level.second == 0   ? out.of_all
+     : level.second == 1 ? out.of_model
+     : level.second == 2 ? out.of_frame
+     : level.second == 3 ? out.of_string
+                         : out.of_material) = seen_[at];
+    out.levels.push_back({static_cast<BedLevel::Of>(level.second), seen_[at], mean_[at], std::sqrt(covariance_[at * n + at])});
   }
   return out;
 }

@@ -7,6 +7,12 @@ namespace {
 
 constexpr double kLeast = 40, kMost = 500;  // N, what machines pull
 
+/// A material that nobody named is that of the strings.
+BedWhose measured_as(BedWhose whose, const BedSetup& setup) {
+  if (whose.material.empty()) whose.material = material_of(setup);
+  return whose;
+}
+
 double newtons_of(Unit unit) {
   return in_newtons({Decimal{1, 0}, unit}).value_or(0);
 }
@@ -36,7 +42,9 @@ Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reck
   }
   if (from.string.empty() && to.string.empty() && ask.from.mains.kind == ask.to.mains.kind && ask.from.crosses.kind == ask.to.crosses.kind)
     from.string = to.string = "\x02";
-  const BedCorrection between = corrections.between(to, from), here = corrections.of(ask.of_from);
+  from = measured_as(from, ask.from);
+  to = measured_as(to, ask.to);
+  const BedCorrection between = corrections.between(to, from), here = corrections.of(measured_as(ask.of_from, ask.from));
   // Corrections are of stiffness, which goes with the square of a tone.
   const double share = ask.goal.kind == BedGoal::Kind::tone ? 0.5 : 1;
   const auto wanted = reckoner.value(ask.from, ask.goal);
@@ -96,7 +104,7 @@ Outcome<Equivalent> equivalent(const EquivalentAsk& ask, const BedReckoner& reck
   if (measured) out.doubts.push_back({"readings", share * between.sd, share * between.sd});
   out.from_data = between.from_data;
   out.correction = std::exp(share * between.log);
-  out.readings = corrections.of(ask.of_to);
+  out.readings = corrections.of(measured_as(ask.of_to, ask.to));
   const BedSetup exact = with(std::exp(x));
   BedSetup rounded = exact;
   const double band = std::exp(1.6448536269514722 * out.relative_sd / slope);

@@ -1,13 +1,13 @@
 #include "core/bed/listen.h"
 
-#include <kiss_fftr.h>
-
 #include <algorithm>
 #include <cmath>
 #include <complex>
-#include <memory>
 #include <numbers>
 #include <string>
+
+#include "core/bed/spectrum.h"
+#include "core/bed/taps_together.h"
 
 namespace weavelog {
 namespace {
@@ -28,75 +28,6 @@ std::string counted(double value) {
   return std::to_string(std::lround(value));
 }
 
-/// Power spectra of a piece of the recording under a window, zero-padded to a length of its own. Power is by the window's energy, so that white
-/// noise has its variance in every bin, whatever the window.
-class Spectrum {
- public:
-  explicit Spectrum(std::size_t size)
-      : size_(size), plan_(kiss_fftr_alloc(static_cast<int>(size), 0, nullptr, nullptr)), in_(size), out_(size / 2 + 1), power_(size / 2 + 1) {}
-
-  const std::vector<double>& of(std::span<const float> samples, std::size_t from, std::span<const float> window) {
-    double energy = 0;
-    std::fill(in_.begin(), in_.end(), 0.0F);
-    const std::size_t count = std::min({window.size(), size_, from < samples.size() ? samples.size() - from : 0});
-    for (std::size_t i = 0; i < count; ++i) {
-      in_[i] = samples[from + i] * window[i];
-      energy += static_cast<double>(window[i]) * static_cast<double>(window[i]);
-    }
-    kiss_fftr(plan_.get(), in_.data(), out_.data());
-    for (std::size_t k = 0; k < power_.size(); ++k) {
-      const double r = static_cast<double>(out_[k].r), i = static_cast<double>(out_[k].i);
-      power_[k] = energy > 0 ? (r * r + i * i) / energy : 0;
-    }
-    return power_;
-  }
-  [[nodiscard]] std::size_t size() const { return size_; }
-
- private:
-  struct Freed {
-    void operator()(kiss_fftr_state* plan) const { kiss_fftr_free(plan); }
-  };
-  std::size_t size_;
-  std::unique_ptr<kiss_fftr_state, Freed> plan_;
-  std::vector<float> in_;
-  std::vector<kiss_fft_cpx> out_;
-  std::vector<double> power_;
-};
-
-std::size_t power_of_two(double least) {
-  std::size_t out = 256;
-  while (static_cast<double>(out) < least) out *= 2;
-  return out;
-}
-
-/// What falls by e in `decay` seconds, four times as long; at its end it is faded out.
-std::vector<float> dying(double decay, double rate) {
-  const auto length = static_cast<std::size_t>(4 * decay * rate);
-  std::vector<float> out(length);
-  for (std::size_t i = 0; i < length; ++i) out[i] = static_cast<float>(std::exp(-static_cast<double>(i) / rate / decay));
-  return out;
-}
-
-std::vector<float> hann(std::size_t length) {
-  std::vector<float> out(length);
-  for (std::size_t i = 0; i < length; ++i)
-    out[i] = static_cast<float>(0.5 - 0.5 * std::cos(2 * std::numbers::pi * (static_cast<double>(i) + 0.5) / static_cast<double>(length)));
-  return out;
-}
-
-struct Peak {
-  double hz = 0, power = 0;
-};
-
-/// The top of the parabola through a maximum and its neighbours, in logarithms.
-Peak top_at(const std::vector<double>& power, std::size_t k, double hz_by_bin) {
-  if (k == 0 || k + 1 >= power.size() || !(power[k - 1] > 0 && power[k] > 0 && power[k + 1] > 0))
-    return {static_cast<double>(k) * hz_by_bin, power[k]};
-  const double a = std::log(power[k - 1]), b = std::log(power[k]), c = std::log(power[k + 1]);
-  const double bend = a - 2 * b + c, shift = bend < 0 ? std::clamp(0.5 * (a - c) / bend, -0.5, 0.5) : 0;
-  return {(static_cast<double>(k) + shift) * hz_by_bin, std::exp(b - 0.25 * (a - c) * shift)};
-}
-
 class Listener {
  public:
   Listener(std::span<const float> samples, double rate, double low, double high)
@@ -106,7 +37,11 @@ class Listener {
     HeardTone out;
     const std::vector<double> onsets = find_onsets();
     for (const double at : onsets) out.taps.push_back(hear_tap(at));
-    return agree(std::move(out));
+    out = agree(std::move(out));
+    if (out.hz) return out;
+    // No tap is clear enough by itself: what they have in common.
+    HeardTone together = taps_together(samples_, rate_, low_, high_);
+    return together.hz ? together : out;
   }
 
  private:
@@ -176,70 +111,36 @@ class Listener {
     if (count == 0) return false;
     for (double& one : noise) one /= count;
     const auto reach = static_cast<std::size_t>(std::max(1.0, 12.0 * static_cast<double>(fine_.size()) / rate_));
-    std::vector<double> sums(noise.size() + 1, 0);
-    for (std::size_t k = 0; k < noise.size(); ++k) sums[k + 1] = sums[k] + noise[k];
-    std::vector<double> smooth(noise.size());
-    for (std::size_t k = 0; k < noise.size(); ++k) {
-      const std::size_t a = k >= reach ? k - reach : 0, b = std::min(noise.size(), k + reach + 1);
-      smooth[k] = std::max((sums[b] - sums[a]) / static_cast<double>(b - a), 0.5 * noise[k]);
-    }
-    noise = std::move(smooth);
+    noise = smoothed(noise, reach);
     return true;
   }
 
-  /// Strongest bin between two frequencies.
-  static std::size_t highest(const std::vector<double>& power, double from, double to, double by_bin) {
-    const auto a = static_cast<std::size_t>(std::max(1.0, std::ceil(from / by_bin)));
-    const auto b = std::min(power.size() - 2, static_cast<std::size_t>(to / by_bin));
-    std::size_t best = a;
-    for (std::size_t k = a; k <= b; ++k)
-      if (power[k] > power[best]) best = k;
-    return best;
-  }
-
-  /// Maxima that stand out of what lies between them and anything stronger by 4 dB at least, rising.
-  static std::vector<Peak> peaks_between(const std::vector<double>& power, double from, double to, double by_bin, double least) {
-    std::vector<Peak> out;
-    const auto a = static_cast<std::size_t>(std::max(1.0, std::ceil(from / by_bin))),
-               b = std::min(power.size() - 2, static_cast<std::size_t>(to / by_bin));
-    for (std::size_t k = a; k <= b; ++k) {
-      if (power[k] < least || power[k] < power[k - 1] || power[k] <= power[k + 1]) continue;
-      const auto stands = [&](int way) {
-        double lowest = power[k];
-        for (std::size_t i = k; i > 0 && i + 1 < power.size(); i = way > 0 ? i + 1 : i - 1) {
-          lowest = std::min(lowest, power[i]);
-          if (power[i] > power[k]) return lowest * 2.5 < power[k];
-          if (std::abs(static_cast<double>(i) - static_cast<double>(k)) * by_bin > 600) break;
-        }
-        return true;
-      };
-      if (stands(-1) && stands(1)) out.push_back(top_at(power, k, by_bin));
+  /// When a tap begins: where what dies away fits best from. Below 0: the recording ends there.
+  double start_of(double near) {
+    const double by_bin = rate_ / static_cast<double>(fine_.size());
+    const std::vector<float> middling = dying(0.03, rate_);
+    double best = -1, start = -1;
+    for (double from = std::max(0.0, near - 0.005); from <= near + 0.045; from += 0.004) {
+      if (from + 0.06 > length()) break;
+      const std::vector<double>& power = fine_.of(samples_, sample_at(from), middling);
+      const double here = power[strongest_bin(power, low_, high_, by_bin)];
+      if (here > best) best = here, start = from;
     }
-    return out;
+    return start;
   }
 
   HeardTap hear_tap(double near) {
     HeardTap out;
     out.at = near;
     const double by_bin = rate_ / static_cast<double>(fine_.size());
-    // When it begins: where what dies away fits best from. The click of the blow itself is left out.
-    const std::vector<float> middling = dying(0.03, rate_);
-    double best = -1, start = near;
-    for (double from = std::max(0.0, near - 0.005); from <= near + 0.045; from += 0.004) {
-      if (from + 0.06 > length()) break;
-      const std::vector<double>& power = fine_.of(samples_, sample_at(from), middling);
-      const double here = power[highest(power, low_, high_, by_bin)];
-      if (here > best) {
-        best = here;
-        start = from;
-      }
-    }
-    if (best < 0) {
+    double start = start_of(near);
+    if (start < 0) {
       out.doubt = ToneDoubt::too_noisy;
       return out;
     }
     out.at = start;
     start += 0.004;
+    const std::vector<float> middling = dying(0.03, rate_);
     std::vector<double> noise;
     const bool quiet_known = noise_about(out.at, middling, noise);
     const std::vector<double> power = fine_.of(samples_, sample_at(start), middling);
@@ -258,23 +159,23 @@ class Listener {
     };
 
     // Which of the partials. The strongest one between low and high, unless one below it explains it as a higher mode.
-    const Peak strongest = top_at(power, highest(power, low_, high_, by_bin), by_bin);
+    const SpectrumPeak strongest = top_at(power, strongest_bin(power, low_, high_, by_bin), by_bin);
     const double least = strongest.power * 0.12;  // 9 dB below
-    const std::vector<Peak> partials = peaks_between(power, 200, std::min(2 * high_, 0.45 * rate_), by_bin, least);
-    Peak base = strongest;
-    for (const Peak& other : partials) {
+    const std::vector<SpectrumPeak> partials = peaks_between(power, 200, std::min(2 * high_, 0.45 * rate_), by_bin, least);
+    SpectrumPeak base = strongest;
+    for (const SpectrumPeak& other : partials) {
       const double below = strongest.hz / other.hz;
       if (other.hz >= low_ && other.hz < base.hz && below > 1.40 && below < 2.45 && over(other.hz, other.power) >= 8) base = other;
     }
     // Whatever else is near as strong has to be a higher mode of it.
     bool several = false;
-    for (const Peak& other : partials)
+    for (const SpectrumPeak& other : partials)
       if (std::abs(other.hz / base.hz - 1) >= 0.01 && other.hz < 1.38 * base.hz && over(other.hz, other.power) >= 4) several = true;
     // A lower mode that is as strong could hide in the noise there: then nobody can tell whether this is the lowest.
     for (double at = std::max(low_, base.hz / 1.8); at < base.hz / 1.38; at += by_bin)
       if (8 * noise[static_cast<std::size_t>(at / by_bin)] > strongest.power) several = true;
     // A louder tone just above the range, of which this could be a skirt or which could be the tone itself.
-    const Peak above = top_at(power, highest(power, high_, std::min(1.38 * high_, 0.45 * rate_), by_bin), by_bin);
+    const SpectrumPeak above = top_at(power, strongest_bin(power, high_, std::min(1.38 * high_, 0.45 * rate_), by_bin), by_bin);
     if (above.power > strongest.power && above.hz < 1.38 * base.hz) several = true;
     if (base.hz <= low_ + 2 * by_bin || base.hz >= high_ - 2 * by_bin) several = true;
     fit(out, base.hz, start, noise, by_bin);
@@ -286,11 +187,11 @@ class Listener {
   void fit(HeardTap& out, double hz, double start, const std::vector<double>& noise, double by_bin) {
     constexpr double kDecays[] = {0.008, 0.012, 0.018, 0.026, 0.038, 0.055, 0.080, 0.115, 0.165};
     const auto noise_at = [&](double at) { return noise[std::min(noise.size() - 1, static_cast<std::size_t>(std::lround(at / by_bin)))]; };
-    Peak best;
+    SpectrumPeak best;
     for (const double decay : kDecays) {
       if (start + 1.5 * decay > length()) break;
       const std::vector<double>& power = fine_.of(samples_, sample_at(start), dying(decay, rate_));
-      const Peak top = top_at(power, highest(power, hz * 0.955, hz * 1.045, by_bin), by_bin);
+      const SpectrumPeak top = top_at(power, strongest_bin(power, hz * 0.955, hz * 1.045, by_bin), by_bin);
       if (top.power > best.power) {
         best = top;
         out.decay = decay;
@@ -308,7 +209,7 @@ class Listener {
     const std::vector<float> window = dying(out.decay, rate_), brief = dying(std::max(0.008, 0.5 * out.decay), rate_);
     const auto heard_from = [&](double from, const std::vector<float>& through) {
       const std::vector<double>& power = fine_.of(samples_, sample_at(from), through);
-      return top_at(power, highest(power, best.hz * 0.97, best.hz * 1.03, by_bin), by_bin).hz;
+      return top_at(power, strongest_bin(power, best.hz * 0.97, best.hz * 1.03, by_bin), by_bin).hz;
     };
     const double early = heard_from(start, brief), later = heard_from(start + 0.5 * out.decay, window), late = heard_from(start + out.decay, window);
     const double moved = std::max({std::abs(early - best.hz) / 2, std::abs(later - best.hz), std::abs(late - best.hz) / 1.5});
@@ -329,7 +230,7 @@ class Listener {
     for (int i = -1; i <= 1; ++i) {
       const double decay = out.decay * std::exp(0.3 * i);
       const std::vector<double>& power = fine_.of(samples_, sample_at(start), dying(decay, rate_));
-      logs[i + 1] = std::log(power[highest(power, out.hz * 0.985, out.hz * 1.015, by_bin)] + 1e-30);
+      logs[i + 1] = std::log(power[strongest_bin(power, out.hz * 0.985, out.hz * 1.015, by_bin)] + 1e-30);
     }
     const double bend = logs[0] - 2 * logs[1] + logs[2];
     if (bend < 0) out.decay *= std::exp(0.3 * std::clamp(0.5 * (logs[0] - logs[2]) / bend, -1.0, 1.0));
@@ -355,7 +256,7 @@ class Listener {
     double most = 0;
     const std::span<const float> through(longer.data(), std::min(longer.size(), count));
     const std::vector<double>& power = fine_.of(left, 0, through);
-    most = power[highest(power, tap.hz - 30, tap.hz + 30, by_bin)];
+    most = power[strongest_bin(power, tap.hz - 30, tap.hz + 30, by_bin)];
     return most;
   }
 

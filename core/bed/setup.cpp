@@ -148,6 +148,11 @@ Outcome<BedFigure> with_doubts(const std::vector<std::string>& doubts, double mo
 
 }  // namespace
 
+std::string material_of(const BedSetup& setup) {
+  const std::string mains(name_of(setup.mains.kind.material)), crosses(name_of(setup.crosses.kind.material));
+  return mains == crosses ? mains : mains + " / " + crosses;
+}
+
 Outcome<BedLayout> layout_of(const BedSetup& setup) {
   if (auto fine = checked(setup); !fine) return fail(fine.error());
   const auto head = setup.corners.empty() ? HeadOutline::of_area(setup.area, setup.aspect, setup.shape) : HeadOutline::of_corners(setup.corners);

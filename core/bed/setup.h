@@ -44,6 +44,9 @@ struct BedSetup {
   BedAssumptions assumed;
 };
 
+/// Of the strings, as corrections know it: "polyester", of a hybrid "polyester / natural_gut".
+[[nodiscard]] std::string material_of(const BedSetup& setup);
+
 /// Faults, with the field: bad_input (geometry as of HeadOutline and lay_out(); a gauge outside 0.8 to 1.8 mm, a pull outside 40 to 500 N, a
 /// pre-stretch above 30 %, a temperature or time that can't be, an assumption that leaves no tension).
 [[nodiscard]] Outcome<BedLayout> layout_of(const BedSetup& setup);

@@ -1,5 +1,6 @@
 #include "core/bed/setup_words.h"
 
+#include <algorithm>
 #include <boost/json.hpp>
 #include <cmath>
 
@@ -230,7 +231,10 @@ Outcome<> tell(ToldSetup& told, std::string_view word) {
     return {};
   }
   if (name == "temperature") return set_to(setup.temperature, plain(value, name, Unit::none));
-  if (name == "after") return set_to(setup.after, seconds_in(value, name));
+  if (name == "after") {
+    told.after_told = true;
+    return set_to(setup.after, seconds_in(value, name));
+  }
   if (name == "contact") return set_to(setup.assumed.contact, plain(value, name, Unit::millimetre));
   if (name == "off_machine" || name == "weaving_loss") {
     const auto percent = plain(value, name, Unit::percent);
@@ -256,6 +260,7 @@ Outcome<> tell(ToldSetup& told, std::string_view word) {
 Outcome<ToldSetup> setup_in_words(std::span<const std::string> words, ToldSetup before) {
   for (const std::string& word : words)
     if (auto taken = tell(before, word); !taken) return fail(taken.error());
+  before.whose.material = material_of(before.setup);
   before.whose.string = kind_words(before.setup.mains.kind) +
                         (before.setup.crosses.kind == before.setup.mains.kind ? "" : " / " + kind_words(before.setup.crosses.kind));
   return before;
@@ -344,13 +349,14 @@ Outcome<std::vector<RelaxationReading>> read_relaxation(std::string_view bytes, 
   return out;
 }
 
-Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const BedReckoner& reckoner, std::string_view source) {
+Outcome<MeasuredRows> read_measured(std::string_view bytes, const BedReckoner& reckoner, std::string_view source) {
   const auto table = whole_table(bytes, source);
   if (!table) return fail(table.error());
   const Columns columns(*table);
   if (!columns.has("setup"))
     return fail(FaultCode::bad_input, "the column setup is missing", csv_place(source, 1), "give the words of a setup, divided by spaces");
-  std::vector<BedReading> out;
+  MeasuredRows out;
+  std::vector<double> ages;  // of the readings; below 0: not told
   for (const CsvRow& row : table->rows) {
     std::vector<std::string> words;
     std::string word;
@@ -384,8 +390,26 @@ Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const Bed
     }
     if (!(*measured > 0)) return fail(at_row({FaultCode::bad_input, "a reading is above 0", "", "give what was measured"}, source, row));
     one.log_ratio = (hz.empty() ? 1 : 2) * std::log(*measured / *reckoned);
-    out.push_back(std::move(one));
+    const auto tensions = reckoner.tensions(told->setup);
+    if (!tensions) return fail(at_row(tensions.error(), source, row));
+    one.material = told->whose.material;
+    ages.push_back(told->after_told ? tensions->left : -1);
+    out.readings.push_back(std::move(one));
   }
+  if (std::all_of(ages.begin(), ages.end(), [](double left) { return left < 0; })) {
+    out.ages.assumed = ages.size();
+    return out;
+  }
+  std::vector<BedReading> known;
+  for (std::size_t i = 0; i < ages.size(); ++i) {
+    if (ages[i] < 0) {
+      ++out.ages.unknown;
+      continue;
+    }
+    out.ages.add(ages[i]);
+    known.push_back(std::move(out.readings[i]));
+  }
+  out.readings = std::move(known);
   return out;
 }
 

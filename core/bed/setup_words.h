@@ -20,6 +20,7 @@ struct ToldSetup {
   BedWhose whose;             ///< frame, model, and the strings as kind and gauge
   bool tension_told = false;  ///< none of the figures holds without one
   bool crosses_told = false;
+  bool after_told = false;  ///< the time since stringing
 };
 
 /// Takes one word ("gauge=1.25", "crosses=24 kg") over what was told before. A name of strings without
@@ -43,7 +44,12 @@ struct ToldSetup {
 /// Faults, with the place: those of read_csv(); bad_input.
 [[nodiscard]] Outcome<std::vector<RelaxationReading>> read_relaxation(std::string_view bytes, std::string_view source = {});
 /// Measured beds: setup (words, divided by spaces or ;) with stiffness (with unit) or hz, and frame, model, string, doubt (percent); each beside what
-/// is reckoned for it. Faults, with the place: those of read_csv(); bad_input.
-[[nodiscard]] Outcome<std::vector<BedReading>> read_measured(std::string_view bytes, const BedReckoner& reckoner, std::string_view source = {});
+/// is reckoned for it at its own time since stringing (`after`). Where some rows tell that time, those that do not are kept apart; where none does,
+/// all are taken as read just off the machine. Faults, with the place: those of read_csv(); bad_input.
+struct MeasuredRows {
+  std::vector<BedReading> readings;
+  ReadingAges ages;
+};
+[[nodiscard]] Outcome<MeasuredRows> read_measured(std::string_view bytes, const BedReckoner& reckoner, std::string_view source = {});
 
 }  // namespace weavelog

@@ -16,8 +16,6 @@ constexpr double kUsualHead = 632;
 constexpr UnixMs kUsualWait = 2LL * 3'600'000;
 constexpr UnixMs kLongestAgo = 2LL * 365 * 86'400'000;  // as far as core/bed reckons
 constexpr UnixMs kFarthestMatch = 60LL * 86'400'000;     // longer than any event
-constexpr std::size_t kMostMeasured = 60;
-constexpr double kStiffnessSd = 0.03, kToneSd = 0.012;  // of readings, as files of measured beds have it
 
 std::optional<BedMaterial> bed_material(StringMaterial said) {
   switch (said) {
@@ -223,73 +221,7 @@ Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::
   out.whose.frame = held->now.racket ? held->now.racket.hex() : std::string();
   if (racket != nullptr) out.whose.model = search_key(racket->now.maker + " " + racket->now.model);
   out.whose.string = strings_key(out.mains_string, out.crosses_string, out.setup);
-  return out;
-}
-
-MeasuredBeds measured_beds(const PlayerRecord& record, std::span<const BedStringChoice> strings) {
-  MeasuredBeds out;
-  std::vector<const Loaded<Reading>*> newest;
-  for (const auto& one : record.readings)
-    if ((one.now.what == ReadingKind::bed_stiffness || one.now.what == ReadingKind::tone) && one.now.value && one.now.at && one.now.job)
-      newest.push_back(&one);
-  std::stable_sort(newest.begin(), newest.end(), [](const auto* a, const auto* b) { return *a->now.at > *b->now.at; });
-  if (newest.size() > kMostMeasured) newest.resize(kMostMeasured);
-  struct Taken {
-    RoomBed bed;
-    std::string stringing;
-    bool tone = false;
-    double value = 0;  // N/m or Hz
-  };
-  std::vector<Taken> taken;
-  for (const auto* one : newest) {
-    const Reading& reading = one->now;
-    auto bed = room_bed(record, reading.job, strings, *reading.at);
-    double value = reading.value->amount.to_double();
-    const bool tone = reading.what == ReadingKind::tone && reading.value->unit == Unit::hertz;
-    const bool stiffness = reading.what == ReadingKind::bed_stiffness;
-    if (stiffness && reading.value->unit == Unit::newton_per_millimetre)
-      value *= 1000;
-    else if (stiffness && reading.value->unit == Unit::kilogram_force_per_centimetre)
-      value *= 980.665;
-    else if (!tone)
-      value = 0;
-    if (!bed || !(value > 0)) {
-      ++out.left_out;
-      continue;
-    }
-    // What is read before anybody tapped "strung" is read while the racket comes off the machine.
-    taken.push_back({std::move(*bed), {}, tone, value});
-    taken.back().stringing = reading.job.hex() + " " + std::to_string(taken.back().bed.strung_at.value_or(0)) + (tone ? " tone" : " stiffness");
-  }
-  std::map<std::string, std::size_t> of_stringing;
-  for (const Taken& one : taken) ++of_stringing[one.stringing];
-  std::vector<RelaxationReading> over_time;
-  for (const Taken& one : taken) {
-    const BedSetup& setup = one.bed.setup;
-    if (of_stringing[one.stringing] < 2 || !one.bed.strung_at || setup.mains.kind.material != setup.crosses.kind.material) continue;
-    over_time.push_back({one.stringing,
-                         {setup.mains.kind.material, (setup.mains.pre_stretch + setup.crosses.pre_stretch) / 2, setup.temperature},
-                         setup.after,
-                         one.tone ? one.value * one.value : one.value});
-  }
-  // Readings that can't belong together say nothing of relaxation; what they say of the bed is judged one by one below.
-  if (auto relaxation = RelaxationModel::fitted(over_time)) out.reckoner = BedReckoner(std::move(*relaxation));
-  std::vector<BedReading> readings;
-  for (const Taken& one : taken) {
-    const auto reckoned = out.reckoner.value(one.bed.setup, {one.tone ? BedGoal::Kind::tone : BedGoal::Kind::stiffness, 0});
-    const double log_ratio = reckoned ? (one.tone ? 2 : 1) * std::log(one.value / *reckoned) : HUGE_VAL;
-    if (!(std::abs(log_ratio) <= std::log(2.0))) {
-      ++out.left_out;
-      continue;
-    }
-    readings.push_back({one.bed.whose.frame, one.bed.whose.model, one.bed.whose.string, log_ratio, one.tone ? kToneSd : kStiffnessSd});
-  }
-  out.readings = readings.size();
-  if (auto fitted = BedCorrections::fitted(readings))
-    out.corrections = std::move(*fitted);
-  else {
-    out.left_out += std::exchange(out.readings, 0);
-  }
+  out.whose.material = material_of(out.setup);
   return out;
 }
 
@@ -337,6 +269,7 @@ Outcome<BedFigures> figures_of(const RoomBed& bed, const MeasuredBeds& measured)
   out.mains_share = whole->mains_share;
   out.from_data = read ? correction.from_data : 0;
   out.readings = measured.readings;
+  out.correction = correction;
   out.doubts = whole->stiffness.doubts;
   return out;
 }
@@ -391,6 +324,7 @@ Outcome<Equivalent> same_feel(const RoomBed& bed, const MeasuredBeds& measured, 
     ask.of_to.model.clear();
   }
   ask.of_to.string = strings_key(mains, crosses, ask.to);
+  ask.of_to.material = material_of(ask.to);
   if (change.mains_more != 0) {
     ask.to.mains.pulled += change.mains_more;
     ask.adjust = EquivalentAsk::Adjust::crosses;

@@ -56,15 +56,19 @@ struct RoomBed {
 [[nodiscard]] Outcome<RoomBed> room_bed(const PlayerRecord& record, const EntityId& job, std::span<const BedStringChoice> strings, UnixMs at,
                                         std::optional<UnixMs> match = {});
 
-/// What this player's rackets measured before, beside what is reckoned for each at that very moment.
+/// What this player's rackets, and those of others that are held here, measured before, beside what is reckoned for each at that very moment.
 struct MeasuredBeds {
-  BedReckoner reckoner;       ///< knows how strings of this player's rackets lose tension, where two readings of one stringing say so
+  BedReckoner reckoner;       ///< knows how strings of these rackets lose tension, where two readings of one stringing say so
   BedCorrections corrections;
   std::size_t readings = 0;   ///< that count
+  std::size_t own = 0;        ///< of these those of this player's rackets
+  ReadingAges ages;           ///< of those that count, and how many are kept apart because their time since stringing is not known
   std::size_t left_out = 0;   ///< on an instrument's own scale, of a racket that can't be reckoned, or more than twice or less than half of it
 };
-/// Stiffnesses and tones of all jobs; the newest 60 readings, so that a screen does not wait.
-[[nodiscard]] MeasuredBeds measured_beds(const PlayerRecord& record, std::span<const BedStringChoice> strings);
+/// Players of this device whose beds were measured, but for one; those measured last, 150 at most.
+[[nodiscard]] std::vector<PlayerRecord> measured_players(const Ledger& ledger, const BookId& but);
+/// Stiffnesses and tones of all jobs; the newest 60 readings of this player and 120 of the others, so that a screen does not wait.
+[[nodiscard]] MeasuredBeds measured_beds(const PlayerRecord& record, std::span<const BedStringChoice> strings, std::span<const PlayerRecord> others = {});
 
 /// What is known of a bed now and at its match, all estimates.
 struct BedFigures {
@@ -76,6 +80,7 @@ struct BedFigures {
   double mains_share = 0;  ///< of the stiffness
   double from_data = 0;    ///< 0 all model
   std::size_t readings = 0;
+  BedCorrection correction;      ///< with what each level says
   std::vector<BedDoubt> doubts;  ///< of the stiffness without readings
 };
 /// Faults: those of BedReckoner.

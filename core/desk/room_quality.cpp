@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <utility>
 
 #include "core/base/csv.h"
 #include "core/base/iso_time.h"
@@ -11,6 +12,7 @@
 #include "core/desk/event_book.h"
 #include "core/desk/machines.h"
 #include "core/desk/phrases.h"
+#include "core/desk/room_bed.h"
 #include "core/log/derived_id.h"
 #include "core/model/job_facts.h"
 #include "core/quality/distributions.h"
@@ -25,6 +27,7 @@ constexpr std::int64_t kMostDaysBack = 365;
 constexpr double kDayMs = 86'400'000;
 constexpr std::size_t kMostReadings = 20'000;  // of an event: far beyond what a room strings; older ones are not looked at
 constexpr std::size_t kMostLeftOut = 300;
+constexpr double kLongestAge = 60.0 * 86'400;  // s; longer after stringing than any event lasts nobody reads a racket of the room
 
 bool tolerance_can_be(std::int64_t per_mille) { return per_mille >= kLeastTolerance && per_mille <= kMostTolerance; }
 bool days_can_be(std::int64_t days) { return days >= 1 && days <= kMostDaysBack; }
@@ -68,6 +71,7 @@ struct Strung {
   std::string by;
   EntityId machine;
   std::size_t times = 0;  // how often it had been strung
+  std::optional<UnixMs> off;  // when it came off the machine; the reading's moment while it is on it
 };
 Strung strung_at(const PlayerRecord& record, const EntityId& job, UnixMs at) {
   std::vector<const PlacedMark*> marks;
@@ -85,7 +89,9 @@ Strung strung_at(const PlayerRecord& record, const EntityId& job, UnixMs at) {
     } else {
       out.by = placed->mark.by;
     }
+    if (!mounted && placed->mark.at) out.off = std::min(*placed->mark.at, at);
     if (placed->mark.at.value_or(0) <= at && !mounted) ++out.times;
+    if (mounted) out.off = at;
   }
   return out;
 }
@@ -140,10 +146,18 @@ Outcome<Draft> set_quality_rules(const BookId& event, const QualityRulesNow& now
 
 namespace {
 
-std::vector<Gathered> gather(const Ledger& ledger, const BookId& event, std::span<const Loaded<Machine>> machines,
+/// Of a hybrid the mains, which are more of it in the middle; "" where nobody said.
+std::string material_said(const Agreed& agreed, std::span<const BedStringChoice> strings) {
+  for (const BedStringChoice& one : strings)
+    if (one.material_said && search_key(one.name) == search_key(agreed.mains_string)) return std::string(name_of(one.kind.material));
+  return {};
+}
+
+std::vector<Gathered> gather(const Ledger& ledger, const BookId& event, std::span<const Loaded<Machine>> machines, std::vector<StrungReading>& earlier,
                              std::map<std::string, std::vector<GaugeReading>>& pulls, std::map<std::string, Unit>& units) {
   std::vector<Gathered> out;
   Names frames, machine_names;
+  const auto strings = bed_strings(ledger, event);
   std::map<std::string, std::string> known;
   for (const auto& machine : machines) known[machine.id().hex()] = machine_names.of(machine.id(), machine.now.name);
   std::set<BookId> players;
@@ -214,12 +228,23 @@ std::vector<Gathered> gather(const Ledger& ledger, const BookId& event, std::spa
                             said(job->now.mains_prestretch) + "|" + said(job->now.crosses_prestretch);
       one.reading.wanted = pulled(job->now);
       one.reading.at = racket.at;
+      if (strung.off) racket.after = one.reading.after = static_cast<double>(racket.at - *strung.off) / 1000;
+      if (one.reading.after && *one.reading.after > kLongestAge) racket.after = one.reading.after = std::nullopt;
+      one.reading.racket = reading.job.hex() + " " + std::to_string(strung.times);
+      one.reading.material = material_said(job->now, strings);
+      if (job->now.mains_prestretch && job->now.mains_prestretch->unit == Unit::percent)
+        one.reading.pre_stretch = std::clamp(job->now.mains_prestretch->amount.to_double(), 0.0, 30.0);
       one.reading.stringer = racket.stringer, one.reading.machine = racket.machine;
       one.reading.frame = racket.frame, one.reading.string = racket.string;
       const auto key = std::pair(reading.job.hex(), strung.times);
       const auto before = newest.find(key);
-      if (before == newest.end()) newest.emplace(key, std::move(one));
-      else if (before->second.racket.at <= racket.at) before->second = std::move(one);
+      if (before == newest.end()) {
+        newest.emplace(key, std::move(one));
+      } else if (before->second.racket.at <= racket.at) {
+        earlier.push_back(std::exchange(before->second, std::move(one)).reading);
+      } else {
+        earlier.push_back(std::move(one.reading));
+      }
     }
     for (auto& one : newest) out.push_back(std::move(one.second));
   }
@@ -258,7 +283,8 @@ Outcome<RoomQuality> RoomQuality::make(const Ledger& ledger, const BookId& event
   const auto cares = load_cares(ledger, event);
   std::map<std::string, std::vector<GaugeReading>> pulls;
   std::map<std::string, Unit> units;
-  auto gathered = gather(ledger, event, machines, pulls, units);
+  std::vector<StrungReading> earlier;
+  auto gathered = gather(ledger, event, machines, earlier, pulls, units);
   take_cares(ledger, event, cares, pulls, units);
   Names names;
   CalibrationOptions options;
@@ -295,15 +321,23 @@ Outcome<RoomQuality> RoomQuality::make(const Ledger& ledger, const BookId& event
     out.rackets_.push_back(std::move(one.racket));
     readings.push_back(std::move(one.reading));
   }
-  out.judge(std::move(readings), mended);
+  out.judge(std::move(readings), earlier, mended);
   out.part_variance();
   return out;
 }
 
-void RoomQuality::judge(std::vector<StrungReading> readings, const std::vector<std::pair<UnixMs, std::string>>& mended) {
+void RoomQuality::judge(std::vector<StrungReading> readings, std::span<const StrungReading> earlier, const std::vector<std::pair<UnixMs, std::string>>& mended) {
   // The fault names the reading by its place; what can't be of its racket is left out and said, and the others are judged without it.
   ReadingTable table;
   table.wanted_unit = Unit::newton;
+  {  // how fast strings lose tension, where readings of one stringing tell; then all at one age
+    std::vector<StrungReading> over_time(earlier.begin(), earlier.end());
+    over_time.insert(over_time.end(), readings.begin(), readings.end());
+    table.readings = std::move(readings);
+    if (auto ages = bring_to_one_age(table, relaxation_of(over_time))) ages_ = *ages;
+    readings = std::move(table.readings);
+    for (std::size_t i = 0; i < readings.size(); ++i) rackets_[i].aged_percent = readings[i].aged_percent;
+  }
   for (;;) {
     for (std::size_t i = 0; i < readings.size(); ++i) readings[i].place = std::to_string(i);
     table.readings = readings;
@@ -462,7 +496,7 @@ std::string RoomQuality::verdict_words(const Language& language, const Verdict& 
 std::string quality_csv(const RoomQuality& room, Watched of, const std::string& name) {
   CsvWriter csv;
   csv.row({"at", "tag", "player", "racket", "stringer", "machine", "frame", "string", "reading", "unit", "deviation_percent", "uncertainty_percent", "against",
-           "compared_with", "limit_percent", "tolerance_percent", "alarms"});
+           "compared_with", "limit_percent", "tolerance_percent", "alarms", "after_stringing_s", "raised_for_age_percent"});
   const auto tenth = [](double value) { return Decimal::rounded(value, 2).text(); };
   static constexpr const char* against[] = {"nothing", "wanted", "kind", "setup"};
   for (std::size_t i = 0; i < room.rackets().size(); ++i) {
@@ -476,7 +510,7 @@ std::string quality_csv(const RoomQuality& room, Watched of, const std::string& 
     csv.row({iso_utc(one.at), one.tag ? std::to_string(*one.tag) : "", one.name, one.label, one.stringer, one.machine, one.frame, one.string,
              one.read.amount.text(), std::string(symbol_of(one.read.unit)), told ? tenth(one.deviation.percent) : "", told ? tenth(1.96 * scatter) : "",
              against[static_cast<std::size_t>(one.deviation.against)], told ? std::to_string(one.deviation.others) : "", told ? tenth(3 * scatter) : "",
-             tenth(room.rules().tolerance), alarms});
+             tenth(room.rules().tolerance), alarms, one.after ? Decimal::rounded(*one.after, 0).text() : "", one.after ? tenth(one.aged_percent) : ""});
   }
   return csv.text();
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/model/quality_rules.h"
+#include "core/bed/one_age.h"
 #include "core/quality/calibration.h"
 #include "core/quality/causes.h"
 #include "core/quality/readings.h"
@@ -36,6 +37,8 @@ struct QualityRacket {
   bool redone = false;  ///< the racket went back to be strung again after that
   std::string stringer, machine, frame, string;  ///< "" where nobody said
   Deviation deviation;
+  std::optional<double> after;  ///< s from coming off the machine to the reading; none where no stage tells it
+  double aged_percent = 0;      ///< by which the reading was raised, so that it compares with others at one age
   /// Where the averages of its machine and stringer stood after it, in per cent; none where they are not named or it tells nothing.
   std::optional<RoomWatch::Average> machine_average, stringer_average;
 };
@@ -77,6 +80,8 @@ class RoomQuality {
   /// Readings that can't be of this racket, each with what is wrong with it.
   [[nodiscard]] const std::vector<Fault>& left_out() const { return left_out_; }
   [[nodiscard]] const Scatter& scatter() const { return scatter_; }
+  /// What was done about the readings' time since stringing.
+  [[nodiscard]] const ReadingAges& ages() const { return ages_; }
   [[nodiscard]] const QualityRulesNow& rules() const { return rules_; }
   /// In order of time.
   [[nodiscard]] const std::vector<QualityAlarm>& alarms() const { return alarms_; }
@@ -103,7 +108,7 @@ class RoomQuality {
 
  private:
   RoomQuality() = default;
-  void judge(std::vector<StrungReading> readings, const std::vector<std::pair<UnixMs, std::string>>& mended);
+  void judge(std::vector<StrungReading> readings, std::span<const StrungReading> earlier, const std::vector<std::pair<UnixMs, std::string>>& mended);
   void part_variance();
   [[nodiscard]] CauseReport causes(std::size_t racket, CauseQuestion question) const;
 
@@ -113,6 +118,7 @@ class RoomQuality {
   std::vector<std::size_t> suspect_places_;  // of rackets, in suspects_; only where a deviation is told
   std::vector<Fault> left_out_;
   Scatter scatter_{kUsualScatter, 0};
+  ReadingAges ages_;
   std::vector<QualityAlarm> alarms_;
   std::vector<MachineQuality> machines_;
   std::vector<VariancePart> variance_;

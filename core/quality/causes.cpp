@@ -10,6 +10,7 @@
 namespace weavelog {
 namespace {
 
+constexpr double kClearly = 3;
 constexpr std::size_t kFarthest = 5000;  // rackets that are looked back over, whoever strung them
 
 /// Readings that a cause would have moved alike: their information and their weighted sum.
@@ -159,9 +160,18 @@ Outcome<CauseReport> causes_of(std::span<const SuspectRacket> rackets, std::size
   if (!here.machine.empty()) {
     of_machine = one.back([&](const SuspectRacket& other) { return other.machine == here.machine; });
     const auto gauged = options.gauged.find(here.machine);
-    Weighed weighed = gauged == options.gauged.end() ? one.step(Cause::machine_calibration, of_machine, 0, options.shift)
-                                                     : one.step(Cause::machine_calibration, of_machine, gauged->second.percent,
-                                                                std::max(0.1, gauged->second.error));
+    Weighed weighed = one.step(Cause::machine_calibration, of_machine, 0, options.shift);
+    if (gauged != options.gauged.end()) {
+      // It is off as the gauge says, or has moved since. That it is off has the chance that it had before, by how well either explains the gauge.
+      const double moved = std::clamp(gauged->second.moved, 1e-6, 1.0), error = std::max(0.1, gauged->second.error), percent = gauged->second.percent;
+      const double often = options.before[static_cast<std::size_t>(Cause::machine_calibration)];
+      const double odds = std::log(often / (1 - often)) + log_normal(percent, 0, std::hypot(error, options.shift)) - log_normal(percent, 0, error);
+      const double off = 1 / (1 + std::exp(-std::clamp(odds, -600.0, 600.0)));
+      const Weighed still = one.step(Cause::machine_calibration, of_machine, percent, error);
+      const double held = still.log + std::log(off), free = weighed.log + std::log((1 - off) * often * moved + 1e-300), most = std::max(free, held);
+      if (held > free) weighed.finding = still.finding;
+      weighed.log = most + std::log(std::exp(free - most) + std::exp(held - most)) - before(Cause::machine_calibration);
+    }
     for (std::size_t i = 0; i < weighed.finding.rackets; ++i)
       if (rackets[of_machine[i]].stringer != here.stringer) ++weighed.finding.elsewhere;
     put(weighed);
@@ -203,7 +213,13 @@ Outcome<CauseReport> causes_of(std::span<const SuspectRacket> rackets, std::size
     out.findings.push_back(weighed.finding);
   }
   std::stable_sort(out.findings.begin(), out.findings.end(), [](const CauseFinding& a, const CauseFinding& b) { return a.chance > b.chance; });
-  out.machine_or_stringer = of_machine.size() > 1 && of_machine == of_stringer;
+  std::vector<const CauseFinding*> named;
+  for (const CauseFinding& finding : out.findings)
+    if (finding.cause != Cause::scatter) named.push_back(&finding);
+  const auto pair = [](const CauseFinding& a) { return a.cause == Cause::machine_calibration || a.cause == Cause::stringer; };
+  out.stands_out = !named.empty() && (named.size() == 1 || named[0]->chance > kClearly * named[1]->chance);
+  out.machine_or_stringer =
+      (of_machine.size() > 1 && of_machine == of_stringer) || (named.size() > 1 && !out.stands_out && pair(*named[0]) && pair(*named[1]));
   return out;
 }
 

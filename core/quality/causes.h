@@ -31,9 +31,10 @@ struct SuspectRacket {
   std::string stringer, machine, frame, string;  ///< "" where it is not known
 };
 
-/// What a gauge said of a machine: how far it pulls from what is set, uncorrected, in per cent.
+/// What a gauge said of a machine: how far it pulls from what is set, uncorrected, in per cent; `moved`: the chance that it has moved since.
 struct KnownBias {
   double percent = 0, error = 0;
+  double moved = 0.2;  ///< common practice, no source
 };
 
 /// What is asked: why this racket is as it is, or why the chart of its machine or stringer moved. Where a clamp slips now and then, a racket that
@@ -62,7 +63,11 @@ struct CauseFinding {
 };
 struct CauseReport {
   std::vector<CauseFinding> findings;  ///< the most likely first; all that are possible
-  bool machine_or_stringer = false;    ///< these two moved the same rackets: a gauge, or an exchange of places, would tell
+  /// These two lead, and neither is more than three times as likely as the other, as they worked together on most of what moved: a gauge, or an
+  /// exchange of places, would tell.
+  bool machine_or_stringer = false;
+  /// The first, scatter left out, is more than three times as likely as the next.
+  bool stands_out = false;
 };
 /// Why racket `at` of a list in order of time is as it is; later ones are not looked at. Faults: bad_input (no such racket, no scatter, a deviation
 /// that is no number).

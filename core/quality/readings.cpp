@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/text.h"
 #include "core/plan/day_tables.h"
 #include "core/quality/charts.h"
 #include "core/quality/measured.h"
@@ -27,6 +28,33 @@ Deviation against_kind(double ratio, const Kind& kind) {
   // The median of n normal readings is about sqrt(pi / 2n) of their scatter uncertain.
   const double n = static_cast<double>(kind.ratios.size());
   return {Against::kind, 100 * (ratio / kind.median - 1), std::sqrt(1 + 1.5708 / n), kind.ratios.size()};
+}
+
+/// "90s", "20min", "2h", "3d".
+std::optional<double> seconds_of(std::string_view text) {
+  static constexpr std::pair<std::string_view, double> units[] = {{"s", 1}, {"min", 60}, {"h", 3600}, {"d", 86'400}};
+  const std::size_t end = std::min(text.find_first_not_of("0123456789."), text.size());
+  const auto number = Decimal::parse(text.substr(0, end));
+  if (!number) return std::nullopt;
+  const std::string_view unit = trimmed(text.substr(end));
+  for (const auto& one : units)
+    if (unit == one.first) return number->to_double() * one.second;
+  return std::nullopt;
+}
+
+Outcome<> read_age(const PlanTable& table, const CsvRow& row, StrungReading& one) {
+  if (const std::string after = table.cell(row, "after"); !after.empty()) {
+    one.after = seconds_of(after);
+    if (!one.after) return table.wrong(row, "after", "'" + shortened(after, 30) + "' is no time since stringing", "write 90s, 20min, 2h or 3d");
+  }
+  one.material = table.cell(row, "material");
+  for (const auto& [column, into] : {std::pair{"pre_stretch", &one.pre_stretch}, std::pair{"temperature", &one.temperature}})
+    if (const std::string text = table.cell(row, column); !text.empty()) {
+      const auto number = Decimal::parse(text);
+      if (!number) return table.wrong(row, column, "'" + shortened(text, 30) + "' is no number", "write 10 for ten per cent or degrees");
+      *into = number->to_double();
+    }
+  return {};
 }
 
 }  // namespace
@@ -80,6 +108,7 @@ Outcome<ReadingTable> read_strung(std::string_view bytes, std::string_view sourc
     if (one.at) ++timed;
     if (timed != 0 && timed != out.readings.size() + 1)
       return table->wrong(row, "at", "some rows say when they were read and some do not", "say it in all rows, or in none that then stand in order");
+    if (auto aged = read_age(*table, row, one); !aged) return fail(aged.error());
     one.place = table->place(row, "reading");
     out.readings.push_back(std::move(one));
   }
@@ -95,7 +124,7 @@ Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const D
   const auto across = unit_factor(table.wanted_unit, table.unit);
   std::map<std::string, Kind> kinds;
   for (const StrungReading& one : table.readings)
-    if (one.wanted && !one.kind.empty()) kinds[one.kind].ratios.push_back(one.value / *one.wanted);
+    if (one.wanted && !one.kind.empty() && !one.age_unknown) kinds[one.kind].ratios.push_back(one.value / *one.wanted);
   for (auto& kind : kinds) kind.second.median = median_of(kind.second.ratios);
   struct Setup {
     double sum = 0;
@@ -105,6 +134,10 @@ Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const D
   std::vector<Deviation> out;
   for (const StrungReading& one : table.readings) {
     Deviation deviation;
+    if (one.age_unknown) {
+      out.push_back(deviation);
+      continue;
+    }
     Setup* setup = one.setup.empty() ? nullptr : &setups[one.setup];
     if (one.wanted && across && !force_wanted && may(Against::wanted)) {
       deviation = {Against::wanted, 100 * (one.value / (*one.wanted * *across) - 1), 1, 0};
@@ -114,6 +147,7 @@ Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const D
       const double n = static_cast<double>(setup->count);
       deviation = {Against::setup, 100 * (one.value / (setup->sum / n) - 1), std::sqrt(1 + 1 / n), setup->count};
     }
+    if (deviation.against != Against::nothing && one.aged_sd > 0) deviation.doubt = std::hypot(deviation.doubt, one.aged_sd / scatter);
     const double expected = 1 / (1 + deviation.percent / 100);
     if (deviation.against != Against::nothing)
       if (auto plausible = plausible_reading(1, expected); !plausible) {

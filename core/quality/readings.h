@@ -22,6 +22,12 @@ struct StrungReading {
   std::string kind;              ///< frame model, pattern: what makes readings at one tension comparable
   std::optional<UnixMs> at;
   std::string place;             ///< where it stands in its file, for faults
+  std::optional<double> after = {};  ///< s from coming off the machine to the reading
+  std::string material = {};         ///< of the strings
+  double pre_stretch = 0, temperature = 20;  ///< per cent, C
+  double aged_percent = 0;  ///< by which the value was raised because of its age (core/bed/one_age.h)
+  double aged_sd = 0;       ///< per cent, doubt of that
+  bool age_unknown = false; ///< others tell their age and this one does not: it is held against nothing
 };
 
 struct ReadingTable {
@@ -30,8 +36,8 @@ struct ReadingTable {
   Unit wanted_unit = Unit::none;
 };
 
-/// Columns `reading`, and `wanted`, `unit`, `wanted_unit`, `racket`, `setup`, `stringer`, `machine`, `frame`, `kind`, `string`, `at`; CSV, or JSON as a
-/// list of objects. A number may have its unit behind it; all of a column have one (N/mm and kg/cm, or kg, lb and N, are made one). Rows are in
+/// Columns `reading`, and `wanted`, `unit`, `wanted_unit`, `racket`, `setup`, `stringer`, `machine`, `frame`, `kind`, `string`, `at`, `after` (`20min`),
+/// `material`, `pre_stretch`, `temperature`; CSV, or JSON as a list of objects. A number may have its unit behind it; all of a column have one (N/mm and kg/cm, or kg, lb and N, are made one). Rows are in
 /// order of time where `at` does not say more. Faults: bad_input with the place (no number, not above 0, units that do not go together, a
 /// reading that stands apart from what was wanted as far as another unit would).
 [[nodiscard]] Outcome<ReadingTable> read_strung(std::string_view bytes, std::string_view source, const std::string& zone = "UTC");
@@ -55,7 +61,7 @@ struct DeviationOptions {
 inline constexpr std::size_t kFewestOfSetup = 3, kFewestOfKind = 5;
 /// One a reading. Against what was wanted where that is in the reading's own measure; else, where a force was wanted, reading per force against
 /// the median of its kind (an absolute stiffness from a tension is good to perhaps 20 per cent, ratios are far better); else against the mean
-/// of the setup's earlier readings, in which what is always wrong is not seen. Faults: those of plausible_reading(), with the place.
+/// of the setup's earlier readings, in which what is always wrong is not seen. The doubt of what was corrected for age is in theirs. Faults: those of plausible_reading(), with the place.
 [[nodiscard]] Outcome<std::vector<Deviation>> deviations_of(const ReadingTable& table, const DeviationOptions& options = {});
 
 /// The scatter of one reading in per cent.

@@ -75,7 +75,8 @@ Outcome<Ending> stiffness(const Settings& settings, const StiffnessArguments& ar
   if (!reckoner) return fail(reckoner.error());
   const auto whole = reckoner->whole(told->setup, arguments.load);
   if (!whole) return fail(whole.error());
-  const auto corrections = bed_corrections(arguments.bed, *reckoner);
+  ReadingAges ages;
+  const auto corrections = bed_corrections(arguments.bed, *reckoner, ages);
   if (!corrections) return fail(corrections.error());
   const BedCorrection correction = corrections->of(told->whose);
   BedFigure small = whole->stiffness, loaded = whole->loaded, tone = whole->tone;
@@ -101,13 +102,15 @@ Outcome<Ending> stiffness(const Settings& settings, const StiffnessArguments& ar
                    {"doubts", doubts_json(small.doubts)},
                    {"correction", json::object{{"factor", std::exp(correction.log)},
                                                {"from_data", correction.of_all > 0 ? correction.from_data : 0.0},
-                                               {"readings", correction.of_all}}}};
+                                               {"readings", correction.of_all},
+                                               {"levels", levels_json(correction)},
+                                               {"ages", ages_json(ages)}}}};
   const std::string text = "estimates, contact disc of " + fixed(told->setup.assumed.contact, 0) + " mm radius in the middle\n" + "stiffness " +
                            estimate_text(small.estimate, 1000, 1, "N/mm") + ", mains " + fixed(100 * whole->mains_share, 0) + " % of it\n" +
                            "under " + fixed(arguments.load, 0) + " N " + estimate_text(loaded.estimate, 1000, 1, "N/mm") + ", sinks " +
                            fixed(whole->sinks * 1000, 1) + " mm\n" + "tone " + estimate_text(tone.estimate, 1, 0, "Hz") + "\n" +
                            "tension in the bed " + tension_text(mains, told->unit) + " / " + tension_text(crosses, told->unit) + "\n" +
-                           data_words(Context(settings).language(), correction.from_data, correction.of_all) + "\n";
+                           data_lines(Context(settings).language(), correction.from_data, correction, ages);
   Context(settings).answer(out, text);
   return Ending::done;
 }
@@ -215,7 +218,8 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
   if (!to) return fail(to.error());
   const auto reckoner = bed_reckoner(arguments.bed);
   if (!reckoner) return fail(reckoner.error());
-  const auto corrections = bed_corrections(arguments.bed, *reckoner);
+  ReadingAges ages;
+  const auto corrections = bed_corrections(arguments.bed, *reckoner, ages);
   if (!corrections) return fail(corrections.error());
   EquivalentAsk ask;
   ask.from = from->setup;
@@ -246,7 +250,10 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
                    {"readings", json::object{{"frame", made->readings.of_frame},
                                              {"model", made->readings.of_model},
                                              {"string", made->readings.of_string},
+                                             {"material", made->readings.of_material},
                                              {"all", made->readings.of_all}}},
+                   {"levels", levels_json(made->readings)},
+                   {"ages", ages_json(ages)},
                    {"doubts", doubts_json(made->doubts)}};
   const auto line = [&](const char* which, const EquivalentTension& one) {
     return std::string(which) + " " + text_of(one.set) + " (estimate " + tension_text(one.exact, ask.unit) + ", " + tension_text(one.low, ask.unit) +
@@ -254,7 +261,7 @@ Outcome<Ending> equivalents(const Settings& settings, const EquivalentArguments&
   };
   const std::string text = line("mains", made->mains) + line("crosses", made->crosses) + "keeps " + fixed(made->wanted / by, 1) + " " + unit +
                            " (reaches " + fixed(made->reached / by, 1) + ")\n" +
-                           data_words(Context(settings).language(), made->from_data, made->readings.of_all) + "\n";
+                           data_lines(Context(settings).language(), made->from_data, made->readings, ages);
   Context(settings).answer(out, text);
   return Ending::done;
 }

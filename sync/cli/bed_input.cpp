@@ -3,6 +3,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/bed/bed_words.h"
+
 namespace weavelog::cli {
 
 void add_bed_options(CLI::App& command, BedArguments& arguments, bool corrected) {
@@ -57,19 +59,45 @@ Outcome<BedReckoner> bed_reckoner(const BedArguments& arguments) {
   return BedReckoner(std::move(*model));
 }
 
-Outcome<BedCorrections> bed_corrections(const BedArguments& arguments, const BedReckoner& reckoner) {
+Outcome<BedCorrections> bed_corrections(const BedArguments& arguments, const BedReckoner& reckoner, ReadingAges& ages) {
   if (arguments.measured.empty()) return BedCorrections();
   const auto bytes = plan_file(arguments.measured);
   if (!bytes) return fail(bytes.error());
   const auto readings = read_measured(*bytes, reckoner, arguments.measured);
   if (!readings) return fail(readings.error());
-  auto fitted = BedCorrections::fitted(*readings);
+  ages = readings->ages;
+  auto fitted = BedCorrections::fitted(readings->readings);
   if (!fitted) {
     Fault fault = fitted.error();
     fault.where = arguments.measured + ", " + fault.where;
     return fail(std::move(fault));
   }
   return fitted;
+}
+
+json::array levels_json(const BedCorrection& correction) {
+  json::array out;
+  for (const BedLevel& level : correction.levels)
+    out.push_back(json::object{{"of", name_of(level.of)},
+                               {"readings", level.readings},
+                               {"percent", 100 * std::expm1(level.log)},
+                               {"doubt_percent", 100 * level.sd}});
+  return out;
+}
+
+json::object ages_json(const ReadingAges& ages) {
+  return {{"known", ages.known},
+          {"kept_apart", ages.unknown},
+          {"taken_as_fresh", ages.assumed},
+          {"lost_percent_mean", ages.mean_percent},
+          {"lost_percent_most", ages.most_percent}};
+}
+
+std::string data_lines(const Language& language, double from_data, const BedCorrection& correction, const ReadingAges& ages) {
+  std::string out = data_words(language, from_data, correction.of_all) + "\n";
+  for (const std::string& line : {level_words(language, correction), age_words(language, ages)})
+    if (!line.empty()) out += line + "\n";
+  return out;
 }
 
 json::object estimate_json(const BedEstimate& estimate, double by) {

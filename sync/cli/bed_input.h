@@ -17,7 +17,13 @@ void add_bed_options(CLI::App& command, BedArguments& arguments, bool corrected 
 [[nodiscard]] Outcome<ToldSetup> told_setup(const BedArguments& arguments, bool needs_tension = true);
 /// With own readings of relaxation, if there are any.
 [[nodiscard]] Outcome<BedReckoner> bed_reckoner(const BedArguments& arguments);
-[[nodiscard]] Outcome<BedCorrections> bed_corrections(const BedArguments& arguments, const BedReckoner& reckoner);
+/// Out of --measured; `ages` says what was done about the readings' time since stringing.
+[[nodiscard]] Outcome<BedCorrections> bed_corrections(const BedArguments& arguments, const BedReckoner& reckoner, ReadingAges& ages);
+/// Readings, correction and its band by level; how old the readings were.
+[[nodiscard]] json::array levels_json(const BedCorrection& correction);
+[[nodiscard]] json::object ages_json(const ReadingAges& ages);
+/// How much is data, by level, and what was done about ages: lines for people.
+[[nodiscard]] std::string data_lines(const Language& language, double from_data, const BedCorrection& correction, const ReadingAges& ages);
 
 /// {"value", "low", "high"} in a unit that is `by` of the estimate's.
 [[nodiscard]] json::object estimate_json(const BedEstimate& estimate, double by = 1);

@@ -38,7 +38,7 @@ Outcome<Ending> charts(const Settings& settings, const ChartArguments& arguments
   json::array list;
   CsvWriter csv;
   csv.row({"chart", "name", "racket", "value", "unit", "centre", "lower", "upper", "average", "average_limit", "rules"});
-  std::string text = scatter_text(room->scatter, arguments.readings.scatter > 0);
+  std::string text = scatter_text(room->scatter, arguments.readings.scatter > 0) + one_age_text(room->ages);
   for (const RoomChart& chart : all) {
     const std::string unit = unit_of(chart, room->table);
     json::array points;
@@ -81,7 +81,7 @@ Outcome<Ending> charts(const Settings& settings, const ChartArguments& arguments
   const Context context(settings);
   if (!arguments.csv.empty())
     if (auto written = context.deliver(csv.text(), arguments.csv); !written) return fail(written.error());
-  context.answer(json::object{{"scatter", scatter_json(room->scatter)}, {"rules", arguments.rules}, {"charts", std::move(list)}}, text);
+  context.answer(json::object{{"scatter", scatter_json(room->scatter)}, {"ages", one_age_json(*room)}, {"rules", arguments.rules}, {"charts", std::move(list)}}, text);
   return Ending::done;
 }
 
@@ -159,7 +159,7 @@ Outcome<Ending> variance(const Settings& settings, const ReadingsArguments& argu
     }
     list.push_back(std::move(one));
   }
-  Context(settings).answer(json::object{{"scatter", scatter_json(room->scatter)}, {"splits", std::move(list)}}, text);
+  Context(settings).answer(json::object{{"scatter", scatter_json(room->scatter)}, {"ages", one_age_json(*room)}, {"splits", std::move(list)}}, text);
   return Ending::done;
 }
 

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/bed/bed_words.h"
+
 namespace weavelog::cli {
 
 std::string all_digits(double value) {
@@ -25,7 +27,8 @@ json::object interval_json(const Interval& interval) { return {{"low", interval.
 void add_readings_options(CLI::App& command, ReadingsArguments& arguments) {
   command
       .add_option("file", arguments.file,
-                  "CSV or JSON with reading (with its unit), and as known: racket, wanted, setup, stringer, machine, frame, kind, string, at")
+                  "CSV or JSON with reading (with its unit), and as known: racket, wanted, setup, stringer, machine, frame, kind, string, at,\n"
+                  "after (time since stringing: 20min, 2h), material, pre_stretch, temperature")
       ->required();
   command.add_option("--against", arguments.against, "What readings are held against; default: for each reading the best that is there")
       ->check(CLI::IsMember({"wanted", "kind", "setup"}));
@@ -39,6 +42,9 @@ Outcome<RoomReadings> readings_in(const ReadingsArguments& arguments) {
   if (!bytes) return fail(bytes.error());
   auto table = read_strung(*bytes, arguments.file, arguments.zone);
   if (!table) return fail(table.error());
+  const auto one_age = one_age_of(*table);
+  const auto ages = bring_to_one_age(*table);
+  if (!ages) return fail(ages.error());
   DeviationOptions options;
   options.scatter = arguments.scatter;
   if (arguments.against == "wanted") options.only = Against::wanted;
@@ -46,7 +52,7 @@ Outcome<RoomReadings> readings_in(const ReadingsArguments& arguments) {
   if (arguments.against == "setup") options.only = Against::setup;
   auto deviations = deviations_of(*table, options);
   if (!deviations) return fail(deviations.error());
-  RoomReadings out{std::move(*table), std::move(*deviations), {}};
+  RoomReadings out{std::move(*table), std::move(*deviations), {}, one_age, *ages};
   out.scatter = arguments.scatter > 0 ? Scatter{arguments.scatter, 0} : scatter_of(out.table.readings, out.deviations);
   return out;
 }
@@ -58,6 +64,21 @@ std::string scatter_text(const Scatter& scatter, bool given) {
          (given ? std::string("as given") : scatter.readings == 0 ? std::string("assumed: too few readings") :
                                                                     "estimate out of " + std::to_string(scatter.readings) + " readings") +
          ")\n";
+}
+
+std::string one_age_text(const ReadingAges& ages) {
+  const std::string words = one_age_words(Language(), ages);
+  return words.empty() ? words : words + "\n";
+}
+
+json::object one_age_json(const RoomReadings& room) {
+  const ReadingAges& ages = room.ages;
+  return {{"brought_to_s", number_or_null(room.one_age)},
+          {"known", ages.known},
+          {"kept_apart", ages.unknown},
+          {"taken_as_of_one_age", ages.assumed},
+          {"lost_percent_mean", ages.mean_percent},
+          {"lost_percent_most", ages.most_percent}};
 }
 
 std::string racket_name(const ReadingTable& table, std::size_t at) {

@@ -2,6 +2,7 @@
 // The subcommands of `quality`, one family a file, and `calibrate`. They work on files alone.
 
 #include "core/quality/line_fit.h"
+#include "core/bed/one_age.h"
 #include "core/quality/readings.h"
 #include "sync/cli/plan_commands.h"
 
@@ -29,6 +30,8 @@ struct RoomReadings {
   ReadingTable table;
   std::vector<Deviation> deviations;
   Scatter scatter;  ///< as given (of 0 readings), or as the readings say
+  std::optional<double> one_age;  ///< s, to which readings were brought
+  ReadingAges ages; ///< what was done about the time since stringing
 };
 /// Faults: those of plan_file(), read_strung() and deviations_of().
 [[nodiscard]] Outcome<RoomReadings> readings_in(const ReadingsArguments& arguments);
@@ -36,6 +39,9 @@ struct RoomReadings {
 [[nodiscard]] json::object scatter_json(const Scatter& scatter);
 /// "scatter of a reading 1.8 % (estimate out of 84 readings)".
 [[nodiscard]] std::string scatter_text(const Scatter& scatter, bool given);
+/// What was done about the readings' time since stringing; "" where nobody tells it.
+[[nodiscard]] std::string one_age_text(const ReadingAges& ages);
+[[nodiscard]] json::object one_age_json(const RoomReadings& room);
 /// What a reading is called: its racket, else its number from 1.
 [[nodiscard]] std::string racket_name(const ReadingTable& table, std::size_t at);
 

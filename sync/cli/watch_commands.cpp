@@ -61,7 +61,7 @@ Outcome<Ending> signals(const Settings& settings, const ReadingsArguments& argum
   design.scatter = room->scatter.percent;
   RoomWatch watch(design);
   json::array list;
-  std::string text = scatter_text(room->scatter, arguments.scatter > 0);
+  std::string text = scatter_text(room->scatter, arguments.scatter > 0) + one_age_text(room->ages);
   CauseOptions options;
   options.scatter = design.scatter;
   for (std::size_t i = 0; i < rackets.size(); ++i) {
@@ -88,7 +88,7 @@ Outcome<Ending> signals(const Settings& settings, const ReadingsArguments& argum
     list.push_back(std::move(one));
   }
   if (list.empty()) text += "no signal in " + std::to_string(rackets.size()) + " rackets\n";
-  context.answer(json::object{{"scatter", scatter_json(room->scatter)}, {"compared", rackets.size()}, {"readings", room->table.readings.size()},
+  context.answer(json::object{{"scatter", scatter_json(room->scatter)}, {"ages", one_age_json(*room)}, {"compared", rackets.size()}, {"readings", room->table.readings.size()},
                               {"signals", std::move(list)}},
                  text);
   return Ending::done;
@@ -130,7 +130,7 @@ Outcome<Ending> causes(const Settings& settings, const CausesArguments& argument
   const auto report = causes_of(rackets, at, options);
   if (!report) return fail(report.error());
   std::string text = racket_name(room->table, places[at]) + ": " + with_decimals(rackets[at].percent, 1) + " % from what was to be expected (estimate)\n";
-  json::object document{{"racket", racket_name(room->table, places[at])}, {"percent", rackets[at].percent}, {"scatter", scatter_json(room->scatter)}};
+  json::object document{{"racket", racket_name(room->table, places[at])}, {"percent", rackets[at].percent}, {"scatter", scatter_json(room->scatter)}, {"ages", one_age_json(*room)}, {"raised_percent_for_age", room->table.readings[places[at]].aged_percent}};
   document["causes"] = causes_json(context.language(), rackets[at], *report, text);
   if (report->machine_or_stringer) {
     document["together"] = together(context.language(), rackets[at]);

@@ -72,6 +72,9 @@ void string_bed(Report& report, const Setting& setting) {
     for (const double level : {20.0, 0.0}) {
       hear(report, noise, name, level, 100, 1, recordings);
       for (const double echo : {20.0, 12.0}) hear(report, noise, name, level, echo, 3, recordings);
+      if (level > 0) continue;
+      hear(report, noise, name, level, 100, 3, recordings / 2);  // what several taps say together
+      for (const double echo : {100.0, 20.0, 12.0}) hear(report, noise, name, level, echo, 5, recordings / 2);
     }
 }
 

@@ -65,19 +65,28 @@ void planted(Report& report, std::size_t weeks) {
       test::WeekSetting setting;
       setting.scatter = scatter;
       Chance chance(static_cast<std::uint64_t>(scatter * 100));
-      double soon = 0, after = 0, found = 0, first = 0, tenth = 0, tenths = 0;
+      double soon = 0, after = 0, found = 0, first = 0, tenth = 0, tenths = 0, clear = 0, clear_right = 0, said = 0, gauged = 0;
       for (std::size_t week = 0; week < weeks; ++week) {
         test::Planted fault;
         fault.kind = one.kind, fault.percent = one.percent, fault.often = one.often, fault.who = week % 4;
         fault.from = week % 2 == 0 ? 0 : 140;  // from the start, or from the middle of the week
         const auto result = test::find_fault(setting, fault, chance);
         if (result.after) found += 1, after += static_cast<double>(*result.after), soon += *result.after <= 10 ? 1 : 0, first += result.first == one.cause ? 1 : 0;
+        if (result.after) {
+          const bool right = result.first == one.cause, among = right || result.second == one.cause;
+          said += result.either ? among : right, gauged += result.gauged == one.cause;
+          if (result.stands_out) clear += 1, clear_right += right;
+        }
         if (result.at_tenth) tenths += 1, tenth += result.at_tenth == one.cause ? 1 : 0;
       }
       const std::string name = std::string(one.name) + ", scatter " + digits(scatter) + " %: ";
       report.say(kBench, name + "found within ten rackets", "of 100", 100 * soon / static_cast<double>(weeks), "before ten went out");
       report.say(kBench, name + "found after", "rackets", after / found);
       report.say(kBench, name + "cause named first at once", "of 100", 100 * first / found);
+      report.say(kBench, name + "cause named first, or machine and stringer named as not told apart yet", "of 100", 100 * said / found);
+      report.say(kBench, name + "one cause stands out three to one", "of 100", 100 * clear / found);
+      report.say(kBench, name + "of these it is the cause", "of 100", 100 * clear_right / std::max(1.0, clear));
+      report.say(kBench, name + "cause named first once a gauge was put on the machine", "of 100", 100 * gauged / found);
       report.say(kBench, name + "cause named first at the tenth", "of 100", 100 * tenth / tenths);
     }
 }

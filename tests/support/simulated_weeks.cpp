@@ -34,14 +34,17 @@ std::vector<SuspectRacket> simulated_week(const WeekSetting& setting, const Plan
 namespace {
 
 /// The causes named at a racket, scatter left out, the likeliest first.
-std::vector<Cause> named(const std::vector<SuspectRacket>& week, std::size_t at, double scatter, CauseQuestion question) {
+std::vector<Cause> named(const std::vector<SuspectRacket>& week, std::size_t at, double scatter, CauseQuestion question, Found* told = nullptr,
+                         const std::map<std::string, KnownBias>& gauged = {}) {
   CauseOptions options;
+  options.gauged = gauged;
   options.question = question;
   options.scatter = scatter;
   std::vector<Cause> out;
   const CauseReport report = causes_of(week, at, options).value();
   for (const CauseFinding& finding : report.findings)
     if (finding.cause != Cause::scatter) out.push_back(finding.cause);
+  if (told != nullptr) told->stands_out = report.stands_out, told->either = report.machine_or_stringer;
   return out;
 }
 
@@ -63,8 +66,13 @@ Found find_fault(const WeekSetting& setting, const Planted& fault, Chance& chanc
                          (fault.kind == Planted::Kind::stringer_long ? alarm.watched == Watched::stringer : alarm.watched == Watched::machine);
       if (!meant || alarm.percent * fault.percent < 0) continue;
       out.after = since;
-      const auto causes = named(week, i, design.scatter, alarm.watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart);
+      const auto causes = named(week, i, design.scatter, alarm.watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart, &out);
       out.first = causes.at(0), out.second = causes.at(1);
+      const bool low = fault.kind == Planted::Kind::machine_low && touched(fault, week[i]);
+      const KnownBias read{(low ? fault.percent : 0) + 0.5 * chance.normal(), 0.5, 0.02};
+      out.gauged = named(week, i, design.scatter, alarm.watched == Watched::racket ? CauseQuestion::racket : CauseQuestion::chart, nullptr,
+                         {{week[i].machine, read}})
+                       .front();
     }
     if (counts && since == 10) out.at_tenth = named(week, i, design.scatter, CauseQuestion::chart).front();
     if (since >= 10 && out.after) break;

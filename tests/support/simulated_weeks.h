@@ -42,6 +42,9 @@ struct Planted {
 struct Found {
   std::optional<std::size_t> after;  ///< rackets of that machine or stringer since it began, when a chart that it moves signalled first
   std::optional<Cause> first, second;  ///< causes named then, scatter left out
+  bool stands_out = false;             ///< the first of these is more than three times as likely as the next
+  bool either = false;                 ///< machine and stringer lead and are said not to be told apart yet
+  std::optional<Cause> gauged;         ///< the first named once a gauge (0.5 per cent uncertain) was put on that machine at the alarm
   std::optional<Cause> at_tenth;       ///< the first one named when ten such rackets were strung
 };
 /// Plays a week with a fault and looks how soon it is found: by the racket's own chart where it is a touched one, or by the average of the

@@ -105,3 +105,98 @@ TEST_CASE("a bed speaks all four languages", "[bed]") {
     CHECK_FALSE(advice_words(english, doubt).empty());
   CHECK(data_words(english, 0.4, 3).find("40 %") != std::string::npos);
 }
+
+TEST_CASE("one level of groups is the best linear unbiased prediction of the textbook", "[bed]") {
+  // Six batches of dyestuff, five preparations each (Davies and Goldsmith, Statistical Methods in Research and Production, 1972, table 6.3), with the
+  // variances 1764.05 and 2451.25 of restricted maximum likelihood and the predictions that are published with them (Bates, lme4: Mixed-effects
+  // Modeling with R, chapter 1). All from memory; the formula beside them is the one-way model's: n s / (n s + e) times the batch's distance.
+  const double yields[6][5] = {{1545, 1440, 1440, 1520, 1580}, {1540, 1555, 1490, 1560, 1495}, {1595, 1550, 1605, 1510, 1560},
+                               {1445, 1440, 1595, 1465, 1545}, {1595, 1630, 1515, 1635, 1625}, {1520, 1455, 1450, 1480, 1445}};
+  const double published[6] = {-17.607, 0.391, 28.562, -23.085, 56.733, -44.995};
+  constexpr double kMean = 1527.5, kBetween = 1764.05, kWithin = 2451.25, kScale = 1000;  // so that all lies within a factor of two
+  std::vector<BedReading> readings;
+  double squares = 0, means = 0;
+  for (int batch = 0; batch < 6; ++batch) {
+    double mean = 0;
+    for (const double one : yields[batch]) mean += one / 5;
+    for (const double one : yields[batch]) {
+      readings.push_back({"", "batch " + std::to_string(batch), "", (one - kMean) / kScale, std::sqrt(kWithin) / kScale});
+      squares += std::pow(one - mean, 2);
+    }
+    means += std::pow(mean - kMean, 2);
+  }
+  // The variances are those of these very figures: analysis of variance gives them for groups of one size.
+  CHECK(squares / 24 == Approx(kWithin).epsilon(1e-6));
+  CHECK((5 * means / 5 - squares / 24) / 5 == Approx(kBetween).epsilon(1e-5));
+  BedSpread spread;
+  spread.all = 1.99;  // as good as nothing known of the whole
+  spread.model = std::sqrt(kBetween) / kScale;
+  const auto said = BedCorrections::predicted(readings, spread).value();
+  CHECK(said.noise() == 1);
+  for (int batch = 0; batch < 6; ++batch) {
+    const auto of = said.of({"", "batch " + std::to_string(batch), ""});
+    REQUIRE(of.levels.size() == 2);
+    CHECK(kScale * of.levels[0].log == Approx(0).margin(1e-6));
+    CHECK(of.levels[1].of == BedLevel::Of::model);
+    CHECK(kScale * of.levels[1].log == Approx(published[batch]).margin(0.001));
+    CHECK(of.levels[0].readings == 30);
+    CHECK(of.levels[1].readings == 5);
+    double mean = 0;
+    for (const double one : yields[batch]) mean += one / 5;
+    CHECK(kScale * of.log == Approx((mean - kMean) * 5 * kBetween / (5 * kBetween + kWithin)).epsilon(1e-6));
+  }
+}
+
+TEST_CASE("frame, model and all are drawn to each other as two nested levels are by formula", "[bed]") {
+  // Balanced and nested: a frames in each of b models, n readings each. With variances f (frames), m (models), e (readings) and nothing known of the
+  // whole, the model's part is m a n / (m a n + f n + e) of its mean's distance, the frame's n f / (n f + e) of its mean less the
+  // whole and the model's part; both follow from the normal equations of the mixed model (common textbook form, from memory).
+  constexpr int b = 4, a = 3, n = 2;
+  constexpr double f = 0.03 * 0.03, m = 0.06 * 0.06, e = 0.04 * 0.04;
+  Chance chance(12);
+  std::vector<BedReading> readings;
+  double of_frame[b][a] = {}, of_model[b] = {}, whole = 0;
+  for (int model = 0; model < b; ++model)
+    for (int frame = 0; frame < a; ++frame)
+      for (int i = 0; i < n; ++i) {
+        const double value = 0.07 * chance.normal();
+        readings.push_back({std::to_string(frame), std::to_string(model), "", value, 0.04});
+        of_frame[model][frame] += value / n;
+        of_model[model] += value / (n * a);
+        whole += value / (n * a * b);
+      }
+  BedSpread spread;
+  spread.all = 1.99;
+  const auto said = BedCorrections::predicted(readings, spread).value();
+  for (int model = 0; model < b; ++model)
+    for (int frame = 0; frame < a; ++frame) {
+      const double models = (of_model[model] - whole) * m * a * n / (m * a * n + f * n + e);
+      const double frames = (of_frame[model][frame] - whole - models) * n * f / (n * f + e);
+      CHECK(said.of({std::to_string(frame), std::to_string(model), ""}).log == Approx(whole + models + frames).margin(2e-5));
+    }
+}
+
+TEST_CASE("a racket of nobody known yet is corrected by all, and by its material", "[bed]") {
+  std::vector<BedReading> readings;
+  for (int i = 0; i < 40; ++i) {
+    const bool poly = i % 2 == 0;
+    readings.push_back({"frame " + std::to_string(i), "model " + std::to_string(i % 5), "string " + std::to_string(i % 8), poly ? 0.13 : 0.07, 0.03,
+                        poly ? "polyester" : "multifilament"});
+  }
+  const auto fitted = BedCorrections::fitted(readings).value();
+  const auto poly = fitted.of({"new", "new", "new", "polyester"}), soft = fitted.of({"new", "new", "new", "multifilament"});
+  CHECK(poly.log == Approx(0.13).margin(0.03));
+  CHECK(soft.log == Approx(0.07).margin(0.03));
+  CHECK(poly.log - soft.log > 0.02);
+  CHECK(poly.from_data > 0.5);
+  REQUIRE(poly.levels.size() == 2);
+  CHECK(poly.levels[0].of == BedLevel::Of::all);
+  CHECK(poly.levels[1].of == BedLevel::Of::material);
+  CHECK(poly.levels[1].readings == 20);
+  CHECK(poly.levels[0].log + poly.levels[1].log == Approx(poly.log));
+  const std::string words = level_words(Language(), poly);
+  CHECK(words.find("all rackets +") != std::string::npos);
+  CHECK(words.find("(of 40)") != std::string::npos);
+  CHECK(words.find("this material") != std::string::npos);
+  CHECK(level_words(Language(), {}).empty());
+}

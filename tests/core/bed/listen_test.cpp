@@ -63,6 +63,23 @@ TEST_CASE("tones in noise are heard to half a percent, and never told wrong with
     }
 }
 
+TEST_CASE("five taps among voices as loud as they are told in most cases, and never wrong", "[bed]") {
+  const Tally tally = heard(Noise::voices, 0, 100, 12, 5);
+  INFO(tally.right << " right, " << tally.wrong << " wrong, " << tally.unknown << " not known");
+  CHECK(tally.wrong == 0);
+  CHECK(tally.right >= 7);
+}
+
+TEST_CASE("voices and machines alone have nothing in common that could be a tone", "[bed]") {
+  Chance chance(6);
+  for (const Noise noise : {Noise::white, Noise::voices, Noise::machine})
+    for (int i = 0; i < 4; ++i) {
+      std::vector<float> samples;
+      for (const double one : made::noise_of(noise, 35'000, 11'025, chance)) samples.push_back(static_cast<float>(0.05 * one));
+      CHECK_FALSE(listen(samples, 11'025).value().hz);
+    }
+}
+
 TEST_CASE("a room that rings along is heard through by three taps or admitted", "[bed]") {
   int right = 0;
   for (const double echo : {20.0, 14.0}) {

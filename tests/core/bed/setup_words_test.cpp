@@ -75,9 +75,19 @@ TEST_CASE("tables of readings are read, and a wrong row is named with its line",
   CHECK_FALSE(read_relaxation("racket,after,value,hz\nA,1h,200,500\n", "r.csv"));
   const BedReckoner reckoner;
   const auto measured = read_measured("setup,stiffness,frame\nhead=100in2 string=poly gauge=1.25 tension=24kg,36N/mm,A\n", reckoner, "m.csv").value();
-  REQUIRE(measured.size() == 1);
-  CHECK(measured[0].frame == "A");
-  CHECK(std::abs(measured[0].log_ratio) < 0.4);
+  REQUIRE(measured.readings.size() == 1);
+  CHECK(measured.readings[0].frame == "A");
+  CHECK(std::abs(measured.readings[0].log_ratio) < 0.4);
+  CHECK(measured.readings[0].material == "polyester");
+  CHECK(measured.ages.assumed == 1);
+  // A bed that is read a day later is held against what is left of it then; one of which nobody knows when is kept apart.
+  const auto aged = read_measured("setup,stiffness\ntension=24kg after=10min,36N/mm\ntension=24kg after=1d,36N/mm\ntension=24kg,30N/mm\n", reckoner, "m.csv").value();
+  REQUIRE(aged.readings.size() == 2);
+  CHECK(aged.ages.known == 2);
+  CHECK(aged.ages.unknown == 1);
+  const RelaxationCase plain;
+  CHECK(aged.readings[1].log_ratio - aged.readings[0].log_ratio ==
+        Approx(std::log(reckoner.relaxation().left_at(plain, 600)->left.value / reckoner.relaxation().left_at(plain, 86'400)->left.value)).margin(1e-6));
   CHECK(read_measured("setup,stiffness\nhead=100in2,36N/mm\n", reckoner, "m.csv").error().what.find("tension") != std::string::npos);
   CHECK(read_measured("setup,stiffness\ntension=24kg,36\n", reckoner, "m.csv").error().where.find("line 2") != std::string::npos);
   CHECK(read_corners("x,y\n0,0\n1,0\n1,a\n", "o.csv").error().where.find("line 4") != std::string::npos);

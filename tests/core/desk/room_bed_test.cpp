@@ -304,3 +304,54 @@ TEST_CASE("the strings of the stock carry their material and gauge, each once") 
   CHECK(std::find(bed.assumed.begin(), bed.assumed.end(), BedGap::gauge) != bed.assumed.end());
   CHECK_FALSE(match_of(*room.ledger, room.event, room.load(room.book).person.now, room.clock.now()));
 }
+
+TEST_CASE("a racket that nobody measured yet is corrected by those of other players on this device") {
+  BedRoom room;
+  // Three other players' rackets, of other models with the same string: all a tenth stiffer than reckoned.
+  const BookId own = room.book;
+  const EntityId own_racket = room.racket;
+  for (int player = 0; player < 3; ++player) {
+    room.book = room.ledger->create_book_id();
+    Draft draft(room.book, kPlayerBook, kActDropOff);
+    Person person;
+    person.family_name = "Ondrel " + std::to_string(player);
+    (void)put_new(draft, person, room.clock.now());
+    Racket one;
+    one.maker = "Orrel";
+    one.model = "Hill " + std::to_string(player);
+    one.head_size = Quantity{{100, 0}, Unit::square_inch};
+    room.racket = put_new(draft, one, room.clock.now()).id;
+    room.append(draft);
+    for (int i = 0; i < 4; ++i) {
+      const EntityId job = room.job(BedRoom::agreed(), room.racket);
+      room.strung(job);
+      room.clock.set(room.clock.now() + (i + 1) * 5 * kHour);
+      const MeasuredBeds nothing;
+      room.read(job, ReadingKind::bed_stiffness, newtons_per_mm(1.1 * must(nothing.reckoner.value(room.bed(job).setup, {BedGoal::Kind::stiffness, 0}))));
+    }
+  }
+  // One that came without its stages: nobody knows how long after stringing it was read.
+  const EntityId past = room.job(BedRoom::agreed(), room.racket);
+  room.read(past, ReadingKind::bed_stiffness, newtons_per_mm(30'000));
+  room.book = own;
+  room.racket = own_racket;
+  const EntityId job = room.job(BedRoom::agreed(), own_racket);
+  room.strung(job);
+  const auto others = measured_players(*room.ledger, own);
+  CHECK(others.size() == 3);
+  const MeasuredBeds alone = measured_beds(room.load(own), BedRoom::stock()), all = measured_beds(room.load(own), BedRoom::stock(), others);
+  CHECK(alone.readings == 0);
+  CHECK(all.readings == 12);
+  CHECK(all.own == 0);
+  CHECK(all.ages.known == 12);
+  CHECK(all.ages.unknown == 1);
+  CHECK(all.ages.mean_percent > 3);
+  const BedFigures model = must(figures_of(room.bed(job), alone)), read = must(figures_of(room.bed(job), all));
+  CHECK(read.stiffness.value / model.stiffness.value > 1.05);
+  CHECK(read.stiffness.value / model.stiffness.value < 1.1);
+  CHECK(read.stiffness.relative_sd < model.stiffness.relative_sd);
+  CHECK(read.from_data > 0.3);
+  CHECK(read.from_data < 0.95);
+  REQUIRE(read.correction.levels.size() == 3);  // all, the string, its material; nothing of this racket or its model
+  CHECK(read.correction.levels[0].readings == 12);
+}
