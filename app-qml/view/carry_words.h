@@ -14,8 +14,8 @@
 
 // What is said of bundles on the screens.
 
-// What went wrong and what to do about it: {title, text, detail}, detail where it lies, or in the program's own words where only those tell; empty for no fault. `bringing`: a file is read,
-// not written.
+// What went wrong and what to do about it: {title, text, detail}; empty for no fault. `detail`: where it lies, or the program's own words where
+// only those tell. `bringing`: a file is read, not written.
 [[nodiscard]] QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing);
 // Why a book may not go; "" if it may.
 [[nodiscard]] QString crossingText(weavelog::Crossing crossing);

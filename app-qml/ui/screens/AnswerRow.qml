@@ -9,7 +9,7 @@ Basic.RadioButton {
     id: row
 
     property string detail
-    property alias more: below.data  // below the detail; nothing usually
+    property list<Item> more  // below the detail; nothing usually
 
     implicitHeight: Math.max(Theme.mainTouch, implicitContentHeight + topPadding + bottomPadding)
     topPadding: Theme.tight
@@ -68,8 +68,10 @@ Basic.RadioButton {
                 Accessible.ignored: true
             }
             Column {
-                id: below
                 Layout.fillWidth: true
+                Component.onCompleted: {
+                    for (let i = 0; i < row.more.length; ++i) row.more[i].parent = this;
+                }
             }
         }
     }

@@ -15,10 +15,11 @@ Column {
     property color quietInk: Theme.colour.quietInk
     property color otherInk: Theme.colour.attention  // where they differ
 
-    readonly property var rows: [
+    readonly property var labelled: [
         { key: "name", text: qsTr("Name") }, { key: "born", text: qsTr("Born") }, { key: "country", text: qsTr("Country") },
         { key: "rackets", text: qsTr("Rackets") }, { key: "setup", text: qsTr("Last setup") }, { key: "seen", text: qsTr("Last seen") }
-    ].filter(one => said(list, one.key).length > 0 || said(here, one.key).length > 0)
+    ]
+    readonly property var rows: Array.from(labelled).filter(one => said(list, one.key).length > 0 || said(here, one.key).length > 0)
 
     function said(of, key) { return of[key] ?? ""; }
     function shown(text) { return text.length > 0 ? text : "–"; }

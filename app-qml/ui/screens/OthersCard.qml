@@ -10,7 +10,7 @@ Card {
     enum Where { AtServer, Here }
     readonly property bool head: ExchangeModel.role === ExchangeModel.Head
     property int picked: -1
-    readonly property int where: !head ? OthersCard.Here : picked >= 0 ? picked : HostModel.on ? OthersCard.Here : OthersCard.AtServer
+    readonly property int where: !head ? OthersCard.Here : picked >= 0 ? picked : OthersCard.AtServer
 
     objectName: "others"
     title: qsTr("Let another tablet in")
