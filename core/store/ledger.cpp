@@ -69,6 +69,9 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
 constexpr const char* kBooks =
     "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
     "WHERE b.forgotten=0 ORDER BY b.id, a.id";
+constexpr const char* kBooksOfKind =
+    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
+    "WHERE b.forgotten=0 AND b.kind=? ORDER BY b.id, a.id";
 constexpr const char* kOneBook =
     "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
     "WHERE b.forgotten=0 AND b.id=? ORDER BY a.id";
@@ -469,8 +472,11 @@ std::vector<EntityState> Ledger::entities(const BookId& book, std::optional<Enti
 
 std::vector<BookInfo> Ledger::books(std::optional<BookKind> kind) const {
   std::vector<BookInfo> out;
-  impl_->database->read([&](Connection& db) { out = book_infos(db.statement(kBooks)); });
-  if (kind) std::erase_if(out, [&](const BookInfo& book) { return book.kind != *kind; });
+  impl_->database->read([&](Connection& db) {
+    auto& query = db.statement(kind ? kBooksOfKind : kBooks);
+    if (kind) query.bind(1, static_cast<int>(*kind));
+    out = book_infos(query);
+  });
   return out;
 }
 
