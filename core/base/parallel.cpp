@@ -10,6 +10,16 @@
 
 namespace weavelog {
 
+namespace {
+
+/// Asked once: the machine's answer is read from files.
+std::size_t cores() {
+  static const std::size_t count = std::thread::hardware_concurrency();
+  return count;
+}
+
+}  // namespace
+
 void in_parallel(std::size_t count, const std::function<void(std::size_t)>& work) {
   std::atomic<std::size_t> next{0};
   std::mutex mutex;
@@ -24,7 +34,7 @@ void in_parallel(std::size_t count, const std::function<void(std::size_t)>& work
     }
   };
   std::vector<std::thread> others;
-  const std::size_t most = std::min<std::size_t>(std::thread::hardware_concurrency(), count / kWorthAThread);
+  const std::size_t most = std::min(cores(), count / kWorthAThread);
   try {
     while (others.size() + 1 < most) others.emplace_back(take_part);
   } catch (const std::system_error&) {

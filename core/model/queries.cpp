@@ -187,8 +187,8 @@ std::vector<PlayerRow> find_players(const Ledger& ledger, std::string_view typed
 std::optional<PlayerRow> find_player(const Ledger& ledger, const BookId& book) {
   std::optional<PlayerRow> found;
   ledger.read([&](Connection& db) {
-    SQLite::Statement& query = db.statement(
-        ("SELECT " + std::string(kPlayerColumns) + " FROM model_player p WHERE p.book=?").c_str());
+    static const std::string sql = "SELECT " + std::string(kPlayerColumns) + " FROM model_player p WHERE p.book=?";
+    SQLite::Statement& query = db.statement(sql.c_str());
     bind_blob(query, 1, book.bytes);
     if (query.executeStep()) found = player_row(query);
   });

@@ -6,6 +6,7 @@
 #include "core/model/player.h"
 #include "core/model/queries.h"
 #include "core/model/stage_now.h"
+#include "core/store/database.h"
 
 namespace weavelog {
 namespace {
@@ -13,6 +14,19 @@ namespace {
 /// All answers that stand, usually one.
 std::vector<ConsentChoice> standing_answers(const Ledger& ledger, const BookId& book) {
   std::vector<ConsentChoice> answers;
+  // Asked for every book that changed, at every comparison; that there are several answers is rare.
+  bool open = false;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement(
+        "SELECT (SELECT consent FROM model_player WHERE book=?1), "
+        "EXISTS(SELECT 1 FROM question q JOIN book b ON b.n=q.book WHERE b.id=?1 AND q.tag=?2)");
+    bind_blob(query, 1, book.bytes);
+    query.bind(2, static_cast<std::int64_t>(tag_of<Person>(&Person::consent)));
+    query.executeStep();
+    open = query.getColumn(1).getInt() != 0;
+    if (!open && !query.getColumn(0).isNull()) answers.push_back(static_cast<ConsentChoice>(query.getColumn(0).getInt()));
+  });
+  if (!open) return answers;
   for (const OpenQuestion& question : ledger.open_questions(book)) {
     if (question.cell.tag != tag_of<Person>(&Person::consent)) continue;
     for (const CellValue& held : question.cell.values) {

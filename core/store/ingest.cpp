@@ -51,6 +51,7 @@ class Intake {
       ledger_.forget_what_was_read();
     } else {
       applier_.keep();
+      if (report_.position != 0) ledger_.known_newest.move_to(report_.position);
     }
   }
 
@@ -444,7 +445,9 @@ Outcome<IngestReport> Ledger::ingest(const Batch& batch, std::int64_t from) {
   }();
   std::optional<Intake> intake;
   const auto work = [&](Connection& db) {
-    impl_->own_books.clear();  // it may bring entries of ours
+    const PublicKey& ours = impl_->options.key.public_key();
+    if (std::any_of(batch.authors.begin(), batch.authors.end(), [&](const AuthorCard& author) { return author.key == ours; }))
+      impl_->own_books.clear();
     intake.emplace(*impl_, db, batch, from);
     report = intake->run();
   };

@@ -69,6 +69,9 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
 constexpr const char* kBooks =
     "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
     "WHERE b.forgotten=0 ORDER BY b.id, a.id";
+constexpr const char* kBooksOfKind =
+    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
+    "WHERE b.forgotten=0 AND b.kind=? ORDER BY b.id, a.id";
 constexpr const char* kOneBook =
     "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
     "WHERE b.forgotten=0 AND b.id=? ORDER BY a.id";
@@ -130,6 +133,20 @@ void Ledger::Impl::forget_what_was_read() {
   entities.clear();
   own_books.clear();
   next_position = 0;
+  known_newest.forget();
+}
+
+Newest::Place Ledger::Impl::newest_place() const {
+  const auto read = [this] {
+    Newest::Place out;
+    database->read([&](Connection& db) {
+      auto& query = db.statement("SELECT coalesce((SELECT max(position) FROM entry), 0), deletions FROM gone");
+      query.executeStep();
+      out = {query.getColumn(0).getInt64(), query.getColumn(1).getInt64()};
+    });
+    return out;
+  };
+  return database->in_snapshot() ? read() : known_newest.get(read);
 }
 
 void Ledger::Impl::announce(std::int64_t position) const {
@@ -409,6 +426,7 @@ Outcome<Committed> Ledger::append(const Draft& draft) {
       [&] {
         applier->keep();
         impl_->own_books.insert_or_assign(wanted.book, own);
+        impl_->known_newest.move_to(committed.position);
       });
   if (!written) return fail(written.error());
   impl_->announce(committed.position);
@@ -454,18 +472,25 @@ std::vector<EntityState> Ledger::entities(const BookId& book, std::optional<Enti
 
 std::vector<BookInfo> Ledger::books(std::optional<BookKind> kind) const {
   std::vector<BookInfo> out;
-  impl_->database->read([&](Connection& db) { out = book_infos(db.statement(kBooks)); });
-  if (kind) std::erase_if(out, [&](const BookInfo& book) { return book.kind != *kind; });
+  impl_->database->read([&](Connection& db) {
+    auto& query = db.statement(kind ? kBooksOfKind : kBooks);
+    if (kind) query.bind(1, static_cast<int>(*kind));
+    out = book_infos(query);
+  });
   return out;
 }
 
 Ledger::BooksSince Ledger::books_since(std::int64_t position, std::int64_t deletions) const {
   BooksSince out;
+  if (const auto now = impl_->newest_place(); position != 0 && now.position == position && now.deletions == deletions) {
+    out.position = position;
+    out.deletions = deletions;
+    return out;
+  }
   impl_->database->read([&](Connection& db) {
-    auto& state = db.statement("SELECT coalesce((SELECT max(position) FROM entry), 0), deletions FROM gone");
-    state.executeStep();
-    out.position = state.getColumn(0).getInt64();
-    out.deletions = state.getColumn(1).getInt64();
+    const auto now = impl_->newest_place();
+    out.position = now.position;
+    out.deletions = now.deletions;
     out.all = position == 0 || out.deletions != deletions;
     if (out.all) {
       out.books = book_infos(db.statement(kBooks));
@@ -574,15 +599,7 @@ std::optional<Entry> Ledger::quarantined_entry(std::int64_t number) const {
   return out;
 }
 
-std::int64_t Ledger::position() const {
-  std::int64_t out = 0;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT coalesce(max(position), 0) FROM entry");
-    query.executeStep();
-    out = query.getColumn(0).getInt64();
-  });
-  return out;
-}
+std::int64_t Ledger::position() const { return impl_->newest_place().position; }
 
 void Ledger::read(const std::function<void(Connection&)>& query) const { impl_->database->read(query); }
 
@@ -595,10 +612,10 @@ std::optional<Bytes> Ledger::remembered(std::string_view key) const {
 }
 
 Outcome<> Ledger::remember(std::string_view key, ByteView value) {
-  return impl_->write([&](Connection& db) { set_meta(db, "room " + std::string(key), value); });
+  return transact([&](Connection& db) { set_meta(db, "room " + std::string(key), value); });
 }
 
-Outcome<> Ledger::transact(const std::function<void(Connection&)>& work) { return impl_->write(work); }
+Outcome<> Ledger::transact(const std::function<void(Connection&)>& work) { return impl_->write_on(work, [] {}); }
 
 int Ledger::subscribe(std::function<void(std::int64_t)> listener) {
   const std::lock_guard guard(impl_->listeners_mutex);

@@ -258,7 +258,8 @@ class Ledger {
   // elements of a JSON array that do, else the whole value.
   [[nodiscard]] std::optional<Bytes> remembered(std::string_view key) const;
   [[nodiscard]] Outcome<> remember(std::string_view key, ByteView value);
-  /// Runs `work` in a write transaction (tables of other rooms live beside the ledger's). Exceptions of SQLite become faults.
+  /// Runs `work` in a write transaction, for tables of other rooms, which live beside the ledger's; those it leaves alone. Exceptions of
+  /// SQLite become faults.
   [[nodiscard]] Outcome<> transact(const std::function<void(Connection&)>& work);
 
   /// Called after every commit of entries, on the committing thread, outside the lock. Keep it short; returns a handle for unsubscribe.

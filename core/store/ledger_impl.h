@@ -9,6 +9,7 @@
 #include "core/store/database.h"
 #include "core/store/entity_cache.h"
 #include "core/store/ledger.h"
+#include "core/store/newest.h"
 
 namespace weavelog {
 
@@ -64,6 +65,8 @@ struct Ledger::Impl {
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
   int next_listener = 1;
 
+  mutable Newest known_newest;
+
   explicit Impl(LedgerOptions given) : options(std::move(given)), clock(*options.clock) {}
 
   /// Reads or makes our author. Changes members that a rolled-back transaction would have to restore: call it last.
@@ -75,6 +78,8 @@ struct Ledger::Impl {
   /// The same for work that keeps what the writer remembers true; `keep` adds to it once the work is on disk.
   [[nodiscard]] Outcome<> write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
   void forget_what_was_read();
+  /// As of the caller's snapshot, if it has one, else as of now.
+  [[nodiscard]] Newest::Place newest_place() const;
   void announce(std::int64_t position) const;
 
   // Rows, inside a transaction.

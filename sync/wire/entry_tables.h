@@ -135,7 +135,13 @@ class LastWrites {
       if (slot.key != 0) slots_[place(slot.key)] = slot;
   }
 
-  std::uint64_t salt_ = std::random_device()();
+  /// One for all of this process: asking the machine for chance takes longer than a small batch.
+  static std::uint64_t process_salt() {
+    static const std::uint64_t salt = std::random_device()();
+    return salt;
+  }
+
+  std::uint64_t salt_ = process_salt();
   std::vector<Slot> slots_ = std::vector<Slot>(64);  ///< a power of two
   std::size_t used_ = 0;
 };

@@ -2,6 +2,8 @@
 
 #include <zstd.h>
 
+#include <memory>
+#include <new>
 #include <stdexcept>
 
 #include "core/log/archive.h"
@@ -71,6 +73,18 @@ constexpr std::size_t kWorthCompressing = 256;
 // Time that the sender spends for fewer bytes: on large ones it pays.
 constexpr int level_for(std::size_t bytes) { return bytes < 16 * 1024 ? 3 : 9; }
 
+/// Small messages are the most, and making what zstd works in takes longer than compressing one; for large ones it would also hold on
+/// to megabytes.
+constexpr std::size_t kKeptUpTo = 64 * 1024;
+
+std::size_t deflate(Bytes& packed, const Bytes& body) {
+  const int level = level_for(body.size());
+  if (body.size() > kKeptUpTo) return ZSTD_compress(packed.data(), packed.size(), body.data(), body.size(), level);
+  static thread_local const std::unique_ptr<ZSTD_CCtx, decltype(&ZSTD_freeCCtx)> kept(ZSTD_createCCtx(), &ZSTD_freeCCtx);
+  if (!kept) throw std::bad_alloc();
+  return ZSTD_compressCCtx(kept.get(), packed.data(), packed.size(), body.data(), body.size(), level);
+}
+
 template <std::size_t Number = 0>
 Message load_message(InArchive& ar, std::size_t number) {
   if constexpr (Number < std::variant_size_v<Message>) {
@@ -120,7 +134,7 @@ Bytes encode_frame(const Message& message) {
   // Pictures are compressed already.
   if (body.size() >= kWorthCompressing && !std::holds_alternative<ContentPart>(message)) {
     Bytes packed(ZSTD_compressBound(body.size()));
-    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), body.data(), body.size(), level_for(body.size()));
+    const std::size_t size = deflate(packed, body);
     if (ZSTD_isError(size) == 0 && size + 4 < body.size()) {
       frame[1] |= kCompressed;
       out.varint(body.size());

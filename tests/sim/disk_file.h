@@ -48,6 +48,10 @@ struct DiskFile {
     }
     if (const std::size_t end = offset + data.size(); bytes.size() < end) {
       if (bytes.capacity() < end) bytes.reserve(std::max<std::size_t>(2 * end, 256 * 1024));
+      if (offset == bytes.size()) {  // as a log grows
+        bytes.insert(bytes.end(), data.begin(), data.end());
+        return;
+      }
       bytes.resize(end);
     }
     std::copy(data.begin(), data.end(), bytes.begin() + static_cast<std::ptrdiff_t>(offset));
