@@ -9232,8 +9232,8 @@
         <translation>Was ein Ton sagt</translation>
     </message>
     <message>
-        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
-        <translation>Halten Sie den Schläger am Griff nah ans Mikrofon, klopfen Sie dreimal mit etwas Leichtem in die Mitte der Bespannung und bewegen Sie den Schläger dazwischen ein wenig.</translation>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times (five where it is loud) with something light, and move the racket a little in between.</source>
+        <translation>Halten Sie den Schläger am Griff nah ans Mikrofon, klopfen Sie dreimal (wo es laut ist, fünfmal) mit etwas Leichtem in die Mitte der Bespannung und bewegen Sie den Schläger dazwischen ein wenig.</translation>
     </message>
     <message>
         <source>That is enough</source>

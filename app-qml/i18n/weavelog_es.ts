@@ -9232,8 +9232,8 @@
         <translation>Lo que dice un tono</translation>
     </message>
     <message>
-        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
-        <translation>Sujete la raqueta por el mango cerca del micrófono, golpee tres veces el centro del encordado con algo ligero y mueva un poco la raqueta entre golpes.</translation>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times (five where it is loud) with something light, and move the racket a little in between.</source>
+        <translation>Sujete la raqueta por el mango cerca del micrófono, golpee tres veces (cinco donde haya ruido) el centro del encordado con algo ligero y mueva un poco la raqueta entre golpes.</translation>
     </message>
     <message>
         <source>That is enough</source>

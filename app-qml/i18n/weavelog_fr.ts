@@ -9232,8 +9232,8 @@
         <translation>Ce que dit un son</translation>
     </message>
     <message>
-        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.</source>
-        <translation>Tenez la raquette par le manche près du microphone, tapez trois fois au milieu du tamis avec un objet léger et déplacez un peu la raquette entre les coups.</translation>
+        <source>Hold the racket at its handle close to the microphone, tap the middle of the bed three times (five where it is loud) with something light, and move the racket a little in between.</source>
+        <translation>Tenez la raquette par le manche près du microphone, tapez trois fois (cinq là où c’est bruyant) au milieu du tamis avec un objet léger et déplacez un peu la raquette entre les coups.</translation>
     </message>
     <message>
         <source>That is enough</source>

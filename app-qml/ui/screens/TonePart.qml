@@ -45,7 +45,7 @@ ColumnLayout {
     }
     Words {
         Layout.fillWidth: true
-        text: qsTr("Hold the racket at its handle close to the microphone, tap the middle of the bed three times with something light, and move the racket a little in between.")
+        text: qsTr("Hold the racket at its handle close to the microphone, tap the middle of the bed three times (five where it is loud) with something light, and move the racket a little in between.")
     }
     SideBySide {
         id: ways
