@@ -178,10 +178,7 @@ MatchResult PersonIndex::match(const PersonFacts& facts) const {
     out.candidates.push_back(std::move(candidate));
   }
   // Several who share the probability are each worth asking about if together they pass.
-  const bool one_number = std::any_of(out.candidates.begin(), out.candidates.end(), [](const Candidate& one) {
-    return one.agreement(EvidenceField::tour_number) == Likeness::same;
-  });
-  if (together < tables_->costs.likely(one_number)) return {};
+  if (together < tables_->costs.likely()) return {};
   out.band = beyond_doubt(out.candidates.front(), tables_->costs) ? MatchBand::known : MatchBand::likely;
   return out;
 }

@@ -58,14 +58,13 @@ struct MatchResult {
 /// What mistakes cost, in questions: the bands follow from it.
 struct MatchCosts {
   double wrong = 2'500;  ///< one player's history given to another without a question
-  double against = 6;    ///< so many times more, where strings speak against it and no tour number for it: namesakes of one racket come out so
-  double missed = 3;     ///< one who is known taken for new: found out later, then linked by hand
+  double against = 5;    ///< so many times more, where strings speak against it and no tour number for it: namesakes of one racket come out so
+  double missed = 5;     ///< one who is known taken for new: found out later, then linked by hand
 
   /// From here on asking costs more than taking it for true.
   [[nodiscard]] double known(bool doubtful = false) const { return 1 - 1 / (doubtful ? against * wrong : wrong); }
   /// Below this asking costs more than taking it for false.
-  /// `one_number`: the tour number agrees. Whoever is missed in spite of that counts twice, because anybody could have seen it.
-  [[nodiscard]] double likely(bool one_number = false) const { return 1 / (one_number ? 2 * missed : missed); }
+  [[nodiscard]] double likely() const { return 1 / missed; }
 };
 
 /// All persons known here, ready to be asked. Immutable, so any number of threads may ask. 5,000 persons take

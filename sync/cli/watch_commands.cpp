@@ -125,7 +125,7 @@ Outcome<Ending> causes(const Settings& settings, const CausesArguments& argument
     const auto comma = numbers.find(',');
     const auto percent = WrittenNumber::parse(numbers.substr(0, comma)), error = WrittenNumber::parse(comma == std::string::npos ? "0.5" : numbers.substr(comma + 1));
     if (!percent || !error || !(error->to_double() > 0)) return wrong();
-    options.gauged[one.substr(0, equals)] = {percent->to_double(), error->to_double()};
+    options.gauged[one.substr(0, equals)] = {percent->to_double(), error->to_double(), 0};  // it was put there now: nothing has moved since
   }
   const auto report = causes_of(rackets, at, options);
   if (!report) return fail(report.error());

@@ -85,7 +85,9 @@ TEST_CASE("who is ticked goes across and is linked to the list, and stays ticked
   ExchangeModel exchange(*room.device);
   REQUIRE(exchange.pair(QString::fromStdString(server.invite(Role::head).text()), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
-  room.device->chooseEvent(room.event);
+  // The event of that server has the list; of another room's event nobody would be let in there.
+  list(room, server.event, "family_name,given_name,country,birth_year\nWendelmoor,Ilse,NED,2002\nVantreel,Ilse,BEL,1999\nOkonjo,Ada,NGR,2001\n");
+  room.device->chooseEvent(server.event);
   REQUIRE(waitUntil([&] { return model.count() == 3; }));
   model.tick(2, 0);  // another event was looked at meanwhile
   REQUIRE(model.ticked() == 1);
@@ -94,7 +96,7 @@ TEST_CASE("who is ticked goes across and is linked to the list, and stays ticked
   CHECK(model.ticked() == 0);
   REQUIRE(waitUntil([&] { return server.station->ledger().book(ilse).has_value(); }));
   int linked = 0;
-  for (const auto& state : room.ledger().entities(room.event, kEntryListItem)) linked += from_state<EntryListItem>(state).player == ilse ? 1 : 0;
+  for (const auto& state : room.ledger().entities(server.event, kEntryListItem)) linked += from_state<EntryListItem>(state).player == ilse ? 1 : 0;
   CHECK(linked == 1);
 }
 

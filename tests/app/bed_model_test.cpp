@@ -177,6 +177,8 @@ TEST_CASE("readings of the player's rackets are told as data, and a job without 
   bed.setWatched(true);
   REQUIRE(settle(bed));
   const double before = first(at(bed.figures(), 0), "now");
+  // Of a racket that nobody strung here the age is not known: such a reading is kept apart.
+  for (const Stage stage : {Stage::cut_out, Stage::on_machine, Stage::strung}) room.step(made, stage, "Bo");
   room.read(made, ReadingKind::bed_stiffness, {Decimal::rounded(before * 1.2, 1), Unit::newton_per_millimetre});
   room.read(made, ReadingKind::bed_stiffness, {Decimal{70, 0}, Unit::none});
   room.device->work().refresh();
