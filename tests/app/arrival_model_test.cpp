@@ -85,9 +85,10 @@ TEST_CASE("who is ticked goes across and is linked to the list, and stays ticked
   ExchangeModel exchange(*room.device);
   REQUIRE(exchange.pair(QString::fromStdString(server.invite(Role::head).text()), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
-  // The event of that server has the list; of another room's event nobody would be let in there.
+  // The event of that server is today's from now on; its list is brought in anew.
+  REQUIRE(waitUntil([&] { return room.device->work().event() == server.event; }));
   list(room, server.event, "family_name,given_name,country,birth_year\nWendelmoor,Ilse,NED,2002\nVantreel,Ilse,BEL,1999\nOkonjo,Ada,NGR,2001\n");
-  room.device->chooseEvent(server.event);
+  model.look();
   REQUIRE(waitUntil([&] { return model.count() == 3; }));
   model.tick(2, 0);  // another event was looked at meanwhile
   REQUIRE(model.ticked() == 1);
