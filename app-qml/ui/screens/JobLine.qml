@@ -14,12 +14,15 @@ ColumnLayout {
     RowLayout {
         Layout.fillWidth: true
         spacing: Theme.gap
+        // At the top: the row is laid out first at a width at which its words break, and is not laid out anew when it is less high then.
         Words {
             Layout.fillWidth: true
+            Layout.alignment: Qt.AlignTop
             meaning: Words.Strong
             text: line.modelData.tension
         }
         Words {
+            Layout.alignment: Qt.AlignTop
             quiet: true
             wrapMode: Text.NoWrap
             text: line.modelData.day
