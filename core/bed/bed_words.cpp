@@ -33,7 +33,8 @@ std::string level_words(const Language& language, const BedCorrection& correctio
 }
 
 std::string one_age_words(const Language& language, const ReadingAges& ages) {
-  if (ages.known == 0) return {};
+  // All read at one age: nothing was moved, and nothing need be said.
+  if (ages.known == 0 || (ages.unknown == 0 && ages.most_percent < 0.05)) return {};
   std::string out = bed_words().say(language, "ages.one",
                                     {{"readings", static_cast<std::int64_t>(ages.known)},
                                      {"mean", Decimal::rounded(ages.mean_percent, 1)},
