@@ -57,6 +57,7 @@ Outcome<Address> Address::parse(std::string_view text, bool listening) {
     if (has_port) port = text.substr(colon + 1);
   }
   if (out.host.empty()) return wrong("there is no name before the port");
+  if (ipv6 && out.host.find(':') == std::string::npos) return wrong("in brackets only an IPv6 address can stand");
   if (!std::all_of(out.host.begin(), out.host.end(), ipv6 ? is_ipv6_letter : is_host_letter)) {
     return wrong("there is a letter that no address has");
   }
