@@ -129,8 +129,10 @@ PlayerCard load_body(ByteView body, bool may_say_more) {
     std::sort(item.values.begin(), item.values.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     for (std::size_t i = 1; i < item.values.size(); ++i)
       if (item.values[i].first == item.values[i - 1].first) throw ArchiveError("a field that stands there twice");
-    for (const CardItem& other : card.items)
+    for (const CardItem& other : card.items) {
       if (other.id == item.id) throw ArchiveError("a thing that stands there twice");
+      if (other.kind == kPerson && item.kind == kPerson) throw ArchiveError("two people");
+    }
     keep_sound_values(item);
     if (item.kind == kPerson || item.kind == kSetup || item.kind == kRacket) card.items.push_back(std::move(item));
   }
