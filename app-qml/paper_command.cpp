@@ -25,6 +25,7 @@ weavelog::Outcome<> writeCards(const Arguments& arguments, const Work& work, Pap
   if (arguments.players.empty() && arguments.country.isEmpty())
     for (const auto& row : openJobs(work.ledger(), request.event))
       if (std::find(request.players.begin(), request.players.end(), row.book) == request.players.end()) request.players.push_back(row.book);
+  std::vector<weavelog::BookId> given = request.players;
   weavelog::Outcome<> written;
   if (arguments.outFile.endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) {
     written = writePicture(work.ledger(), request, arguments.outFile);
@@ -32,10 +33,11 @@ weavelog::Outcome<> writeCards(const Arguments& arguments, const Work& work, Pap
     const auto paper = makePaper(work.ledger(), request);
     if (!paper) return fail(paper.error());
     for (const QString& one : paper->leftOut) std::cerr << "weavelog: left out: " << one.toStdString() << "\n";
+    given = paper->cards;
     written = writePdf(*paper, arguments.outFile);
   }
   if (!written) return written;
-  return work.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, request.players, work.now());
+  return work.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, given, work.now());
 }
 
 }  // namespace

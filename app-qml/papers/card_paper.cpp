@@ -119,6 +119,7 @@ Outcome<CardsOnPaper> cardsOnPaper(const weavelog::Ledger& ledger, const PaperRe
     const auto made = weavelog::make_card(ledger, player);
     if (made) {
       out.cards.push_back(onPaper(*made, request));
+      out.cards.back().player = player;
       continue;
     }
     if (!first) first = made.error();

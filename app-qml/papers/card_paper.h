@@ -6,6 +6,7 @@
 
 // Player cards on paper: the code, and beside it in print whose it is, what was agreed last, who signed it and when.
 struct CardOnPaper {
+  weavelog::BookId player;
   std::string code;
   weavelog::Language language;  // the player's, where papers speak it
   QString name, given, native;

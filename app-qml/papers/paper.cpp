@@ -45,14 +45,15 @@ Pages tagPages(const weavelog::Ledger& ledger, const PaperRequest& request, cons
 }
 
 // Cards are made before they are laid out: who has none is told beside the paper.
-Pages cardPages(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, QStringList& leftOut) {
+Pages cardPages(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, Paper& paper) {
   auto cards = cardsOnPaper(ledger, request);
   if (!cards) return fail(cards.error());
-  leftOut = std::move(cards->leftOut);
+  paper.leftOut = std::move(cards->leftOut);
+  for (const CardOnPaper& card : cards->cards) paper.cards.push_back(card.player);
   return request.kind == PaperKind::card ? singleCards(cards->cards, size) : cardSheets(cards->cards, size);
 }
 
-Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, QStringList& leftOut) {
+Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const PaperSize& size, Paper& paper) {
   switch (request.kind) {
     case PaperKind::workList:
       return workList(ledger, request, size);
@@ -70,7 +71,7 @@ Pages pagesOf(const weavelog::Ledger& ledger, const PaperRequest& request, const
       return recordPages(ledger, request, size);
     case PaperKind::card:
     case PaperKind::cardSheet:
-      return cardPages(ledger, request, size, leftOut);
+      return cardPages(ledger, request, size, paper);
     default:
       return tagPages(ledger, request, size);
   }
@@ -86,12 +87,14 @@ Outcome<Paper> makePaper(const weavelog::Ledger& ledger, const PaperRequest& req
   // A player's, of whatever event.
   const bool players = request.kind == PaperKind::card || request.kind == PaperKind::cardSheet || request.kind == PaperKind::record;
   if (!request.event && !players) return fail(FaultCode::not_found, "there is no event", {}, "pair with an event server, or make an event");
-  QStringList leftOut;
-  auto pages = pagesOf(ledger, request, *size, leftOut);
+  Paper paper;
+  auto pages = pagesOf(ledger, request, *size, paper);
   if (!pages) return fail(pages.error());
   std::string key = "paper." + std::string(nameOf(request.kind));
   std::replace(key.begin(), key.end(), '-', '_');
-  return Paper{paperSay(request.language, key), std::move(*pages), std::move(leftOut)};
+  paper.title = paperSay(request.language, key);
+  paper.pages = std::move(*pages);
+  return paper;
 }
 
 Outcome<> writePdf(const Paper& paper, const QString& file) {

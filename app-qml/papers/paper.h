@@ -35,6 +35,7 @@ struct PaperRequest {
 struct Paper {
   QString title;  // names the file and the printer's job
   std::vector<PaperPage> pages;
+  std::vector<weavelog::BookId> cards;  // players whose cards are on it
   QStringList leftOut;  // who of those that were asked for is not on it, and why
 };
 

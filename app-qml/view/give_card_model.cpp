@@ -41,7 +41,8 @@ void GiveCardModel::show(const QString& book) {
     made_ = dateOnPaper(work_.language(), made->card.made, work_.zone());
     device_ = qtext(made->card.device);
     // Whoever looks at the screen may have taken it.
-    (void)work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, {&id, 1}, work_.now());
+    const auto noted = work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, {&id, 1}, work_.now());
+    if (!noted) (void)work_.commit(weavelog::fail(noted.error()), {});
   } else {
     trouble_ = made.error().code == weavelog::FaultCode::refused ? NoConsent : Other;
     troubleText_ = qtext(made.error().message());

@@ -197,7 +197,7 @@ void PrintModel::setPrinter(const QString& printer) {
 void PrintModel::make() {
   auto made = makePaper(work_.ledger(), request_);
   trouble_ = made ? QString() : QString::fromStdString(made.error().what);
-  paper_ = made ? std::move(*made) : Paper{kindWords(work_.language(), request_.kind), {}, {}};
+  paper_ = made ? std::move(*made) : Paper{kindWords(work_.language(), request_.kind), {}, {}, {}};
   end(Nothing, {});
   emit pagesChanged();
 }
@@ -228,8 +228,8 @@ void PrintModel::savePdf() {
 }
 
 void PrintModel::noteCards() {
-  if (request_.kind != PaperKind::card && request_.kind != PaperKind::cardSheet) return;
-  (void)work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, request_.players, work_.now());
+  const auto noted = work_.workplace().station().peers().note_handed(weavelog::HandedAs::card, {}, paper_.cards, work_.now());
+  if (!noted) (void)work_.commit(weavelog::fail(noted.error()), {});
 }
 
 void PrintModel::saveData() {

@@ -117,7 +117,7 @@ class PrintModel : public QObject {
   void show(std::vector<PaperKind> kinds, const weavelog::BookId& player, std::vector<weavelog::JobRow> jobs,
             std::vector<weavelog::BookId> players = {});
   void make();
-  // That the players' cards went out; those of the paper that have none were left out of it, but are few.
+  // With whose cards went out.
   void noteCards();
   void end(Result result, const QString& told);
   void printersKnown();

@@ -196,6 +196,29 @@ Batch Session::without_held_back(const Batch& batch) {
   return out;
 }
 
+void Session::after_ingest(const Batch& batch, const IngestReport& report) {
+  for (const AuthorId& author : report.wrong_clocks)
+    for (const AuthorCard& card : batch.authors)
+      if (card.id() == author && std::find(status_.wrong_clocks.begin(), status_.wrong_clocks.end(),
+                                           card.device) == status_.wrong_clocks.end())
+        status_.wrong_clocks.push_back(card.device);
+  if (options_.side == Side::host)
+    if (auto counted = options_.devices->count_late(report.applied_by); !counted)
+      return close(counted.error());
+  for (const auto& [book, author] : report.forks) {
+    if (const auto known = forks_.find(book); known != forks_.end() && known->second.contains(author))
+      continue;
+    const auto held = options_.ledger->book(book);
+    if (!held) continue;
+    note_forks(book, {author});
+    held_back_.erase(book);  // the other branch has come already
+    BookHeads ours{book, held->kind, options_.ledger->heads(book)};
+    leave_out(ours.heads, {author});
+    if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), {author}}}});
+    if (may_send(book, held->kind)) lacking_.push_back({book, held->kind, {}});
+  }
+}
+
 // ------------------------------------------------------------------------------------------------ what may not stay
 
 void Session::note_brought(const Batch& batch) {
@@ -218,36 +241,18 @@ bool Session::let_go_of_brought(bool settled) {
   for (const BookId& id : brought_) {
     const auto book = options_.ledger->book(id);
     if (!book || options_.may_stay(id, book->kind, status_.event, settled)) continue;
+    const auto gone = options_.ledger->shed({&id, 1});
     // Refused where this device wrote into it itself: its own words stay.
-    if (!options_.ledger->shed({&id, 1})) continue;
+    if (!gone && gone.error().code != FaultCode::refused && settled) {
+      close(gone.error());  // what could not be let go stays here, and that is said
+      return false;
+    }
+    if (!gone) continue;
     not_kept_.insert(id);
     ++status_.not_kept;
   }
   if (settled) brought_.clear();
   return status_.not_kept != before;
-}
-
-void Session::after_ingest(const Batch& batch, const IngestReport& report) {
-  for (const AuthorId& author : report.wrong_clocks)
-    for (const AuthorCard& card : batch.authors)
-      if (card.id() == author && std::find(status_.wrong_clocks.begin(), status_.wrong_clocks.end(),
-                                           card.device) == status_.wrong_clocks.end())
-        status_.wrong_clocks.push_back(card.device);
-  if (options_.side == Side::host)
-    if (auto counted = options_.devices->count_late(report.applied_by); !counted)
-      return close(counted.error());
-  for (const auto& [book, author] : report.forks) {
-    if (const auto known = forks_.find(book); known != forks_.end() && known->second.contains(author))
-      continue;
-    const auto held = options_.ledger->book(book);
-    if (!held) continue;
-    note_forks(book, {author});
-    held_back_.erase(book);  // the other branch has come already
-    BookHeads ours{book, held->kind, options_.ledger->heads(book)};
-    leave_out(ours.heads, {author});
-    if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), {author}}}});
-    if (may_send(book, held->kind)) lacking_.push_back({book, held->kind, {}});
-  }
 }
 
 // ------------------------------------------------------------------------------------------------ devices

@@ -233,6 +233,7 @@ void Session::weigh_agreement() {
     said_.reset();
     offer_agreement();
   }
+  if (status_.state == SessionState::closed) return;
   const auto& books = common_books();
   const Digest digest = books.digest();
   if (digest != theirs.digest) {

@@ -158,6 +158,7 @@ TEST_CASE("who did not agree has no card, and is named beside the sheet") {
   const BookId ilse = room.player("Wendelmoor", "Ilse"), ada = room.player("Okonjo", "Ada");
   room.refuseOthers(ada);
   const auto paper = room.made(room.cards(PaperKind::cardSheet, {ilse, ada}));
+  CHECK(paper.cards == std::vector<BookId>{ilse});
   CHECK(codesIn(paper.pages.front().picture(8)).size() == 1);
   REQUIRE(paper.leftOut.size() == 1);
   CHECK(paper.leftOut[0] == "Okonjo Ada: no card, because the player did not agree that this goes to others");
