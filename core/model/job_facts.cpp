@@ -72,9 +72,10 @@ std::vector<JobFacts> job_facts(const Ledger& ledger, const BookId& event) {
 std::vector<OpenJob> open_jobs(const Ledger& ledger, const BookId& event) {
   std::vector<OpenJob> out;
   ledger.read([&](Connection& db) {
+    // The plus keeps the index of all that the event ever had from being walked for its order.
     static const std::string sql =
         sql_of({"SELECT ", kFacts, ", p.book, j.id, p.family, p.given, coalesce(r.label, ''), j.tag_number, j.stage_by, j.clash", kFrom,
-                "JOIN model_player p ON p.n=j.player WHERE j.event=? AND j.stage>=? AND j.stage<=? ORDER BY j.at, j.n"});
+                "JOIN model_player p ON p.n=j.player WHERE j.open=1 AND j.event=? AND j.stage>=? AND j.stage<=? ORDER BY +j.at, j.n"});
     SQLite::Statement& query = db.statement(sql.c_str());
     bind_blob(query, 1, event.bytes);
     query.bind(2, static_cast<int>(Stage::received));

@@ -60,6 +60,13 @@ MarksByJob stored_marks(Connection& db, const BookId& book) {
   return marks;
 }
 
+/// What model_job.open says: the racket is still to be seen to in the room.
+bool is_open(Stage stage) {
+  // Stages of jobs in the room are numbered below those of jobs that have left the run.
+  static_assert(Stage::ready < Stage::collected && Stage::collected < Stage::aside);
+  return stage < Stage::collected;
+}
+
 /// Binds stage, stage_at, stage_by, stage_stamp, newest, clash from `index` on; `newest` must live until the
 /// statement ran.
 void bind_stage(SQLite::Statement& statement, int index, const StageNow& now, const Bytes& newest) {
@@ -149,13 +156,14 @@ class JobRows {
         "INSERT INTO model_job(drop_off, racket, event, at, ready_by, rush, ord, tag_number, mains_string, "
         "mains_amount, mains_unit, "
         "crosses_string, crosses_amount, crosses_unit, pieces, stage, stage_at, stage_by, stage_stamp, newest, "
-        "clash, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, times_stamp, player, id) "
-        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
+        "clash, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, times_stamp, player, id, open) "
+        "VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
     bind_job(add, job, mains, crosses);
     bind_stage(add, 16, now, newest);
     bind_times(add, 22, times);
     add.bind(32, player_);
     bind_blob(add, 33, state.id.bytes);
+    add.bind(34, is_open(now.stage) ? 1 : 0);
     add.exec();
   }
 
@@ -163,7 +171,7 @@ class JobRows {
   void step(const EntityId& job, const std::vector<PlacedMark>& marks) {
     SQLite::Statement& query =
         db_.statement("SELECT n, newest, stage_stamp, machine, mounted_at, strung_at, strung_by, strung_count, ready_at, collected_at, waiting_since, waited, "
-                      "times_stamp FROM model_job WHERE player=? AND id=?");
+                      "times_stamp, open FROM model_job WHERE player=? AND id=?");
     query.bind(1, player_);
     bind_blob(query, 2, job.bytes);
     if (!query.executeStep()) return note_waiting(job);
@@ -172,13 +180,14 @@ class JobRows {
     Bytes newest(held.begin(), held.end());
     auto stamp = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
     JobTimes times = times_at(query, 3);
+    const bool open = query.getColumn(13).getInt() != 0;
     for (const PlacedMark& placed : marks) {
       if (placed.mark.after != newest || placed.stamp.raw <= stamp || placed.stamp <= times.stamp) return set_stage(row, all_marks()[job]);
       newest.assign(placed.id.bytes.begin(), placed.id.bytes.end());
       stamp = placed.stamp.raw;
       times.take(placed);
     }
-    set_stage(row, {&marks.back(), 1}, times);
+    set_stage(row, {&marks.back(), 1}, times, open);
   }
 
   /// Every job of the player from all its marks: a mark that is not fresh may have named another job before.
@@ -201,8 +210,9 @@ class JobRows {
   }
 
  private:
-  void set_stage(std::int64_t row, const std::vector<PlacedMark>& all) { set_stage(row, all, job_times(all)); }
-  void set_stage(std::int64_t row, std::span<const PlacedMark> marks, const JobTimes& times) {
+  void set_stage(std::int64_t row, const std::vector<PlacedMark>& all) { set_stage(row, all, job_times(all), std::nullopt); }
+  /// `open`: what the row says of that, if it is known. A step that leaves it as it is leaves the indexes as they are.
+  void set_stage(std::int64_t row, std::span<const PlacedMark> marks, const JobTimes& times, std::optional<bool> open) {
     const StageNow now = stage_now(marks);
     const Bytes newest = join_ids(now.newest);
     SQLite::Statement& set = db_.statement(
@@ -212,6 +222,11 @@ class JobRows {
     bind_times(set, 7, times);
     set.bind(17, row);
     set.exec();
+    if (open == is_open(now.stage)) return;
+    SQLite::Statement& move = db_.statement("UPDATE model_job SET open=? WHERE n=?");
+    move.bind(1, is_open(now.stage) ? 1 : 0);
+    move.bind(2, row);
+    move.exec();
   }
 
   /// True if there were marks before there is a row; there will be one now.

@@ -231,7 +231,10 @@ std::optional<JobRow> find_job(const Ledger& ledger, const BookId& player, const
 }
 
 std::vector<JobRow> jobs_at_stage(const Ledger& ledger, const BookId& event, Stage stage, std::size_t limit) {
-  return jobs(ledger, "WHERE j.event=?1 AND j.stage=?2 ORDER BY j.ready_by, j.n LIMIT ?3",
+  // An index has what is in the room, another one what has left it.
+  return jobs(ledger,
+              stage < Stage::collected ? "WHERE j.open=1 AND j.event=?1 AND j.stage=?2 ORDER BY j.ready_by, j.n LIMIT ?3"
+                                       : "WHERE j.open=0 AND j.event=?1 AND j.stage=?2 ORDER BY j.ready_by, j.n LIMIT ?3",
               [&](SQLite::Statement& query) {
                 bind_blob(query, 1, event.bytes);
                 query.bind(2, static_cast<int>(stage));
@@ -250,7 +253,7 @@ std::vector<JobRow> clashing_jobs(const Ledger& ledger, const BookId& event, std
 std::vector<JobRow> next_jobs(const Ledger& ledger, const BookId& event, std::size_t limit) {
   return jobs(
       ledger,
-      "WHERE j.event=?1 AND j.stage IN (?2, ?3) ORDER BY j.rush DESC, j.ready_by, j.at, j.ord, j.n LIMIT ?4",
+      "WHERE j.open=1 AND j.event=?1 AND j.stage IN (?2, ?3) ORDER BY j.rush DESC, j.ready_by, j.at, j.ord, j.n LIMIT ?4",
       [&](SQLite::Statement& query) {
         bind_blob(query, 1, event.bytes);
         query.bind(2, static_cast<int>(Stage::received));
@@ -263,7 +266,8 @@ std::array<std::int64_t, kStageCount> count_by_stage(const Ledger& ledger, const
   std::array<std::int64_t, kStageCount> counts{};
   ledger.read([&](Connection& db) {
     SQLite::Statement& query =
-        db.statement("SELECT stage, count(*) FROM model_job WHERE event=? GROUP BY stage");
+        db.statement("SELECT stage, count(*) FROM model_job WHERE open=1 AND event=?1 GROUP BY stage "
+                     "UNION ALL SELECT stage, count(*) FROM model_job WHERE open=0 AND event=?1 GROUP BY stage");
     bind_blob(query, 1, event.bytes);
     while (query.executeStep()) {
       const auto stage = static_cast<std::size_t>(query.getColumn(0).getInt());
@@ -278,9 +282,9 @@ std::vector<BoardJob> board_jobs(const Ledger& ledger, const BookId& event, bool
   ledger.read([&](Connection& db) {
     SQLite::Statement& query =
         with_names ? db.statement("SELECT j.player, j.tag_number, j.stage, j.stage_at, j.clash, j.ready_by, p.family, p.given "
-                                  "FROM model_job j JOIN model_player p ON p.n=j.player WHERE j.event=?1 AND j.stage BETWEEN ?2 AND ?3")
+                                  "FROM model_job j JOIN model_player p ON p.n=j.player WHERE j.open=1 AND j.event=?1 AND j.stage BETWEEN ?2 AND ?3")
                    : db.statement("SELECT player, tag_number, stage, stage_at, clash, ready_by FROM model_job "
-                                  "WHERE event=?1 AND stage BETWEEN ?2 AND ?3");
+                                  "WHERE open=1 AND event=?1 AND stage BETWEEN ?2 AND ?3");
     bind_blob(query, 1, event.bytes);
     query.bind(2, static_cast<int>(Stage::received));
     query.bind(3, static_cast<int>(Stage::ready));
@@ -346,11 +350,7 @@ std::vector<EventRow> all_events(const Ledger& ledger) {
     SQLite::Statement& query = db.statement(
         "SELECT e.book, e.id, e.name, e.place, e.first_day, e.last_day, (SELECT count(*) FROM model_job j "
         "WHERE j.event=e.book "
-        "AND j.stage < ?1) FROM model_event e ORDER BY e.first_day DESC, e.name, e.book");
-    // Stages of jobs in the room are numbered below those of jobs that have left the run, so that the index
-    // serves.
-    static_assert(Stage::ready < Stage::collected && Stage::collected < Stage::aside);
-    query.bind(1, static_cast<int>(Stage::collected));
+        "AND j.open=1) FROM model_event e ORDER BY e.first_day DESC, e.name, e.book");
     while (query.executeStep()) {
       EventRow row;
       row.book = id_at<BookId>(query, 0);

@@ -41,7 +41,7 @@ CREATE TABLE model_job(
   at INTEGER NOT NULL, ready_by INTEGER NOT NULL, rush INTEGER NOT NULL, ord INTEGER NOT NULL, tag_number INTEGER,
   mains_string TEXT NOT NULL, mains_amount TEXT NOT NULL, mains_unit INTEGER NOT NULL,
   crosses_string TEXT NOT NULL, crosses_amount TEXT NOT NULL, crosses_unit INTEGER NOT NULL,
-  pieces INTEGER NOT NULL DEFAULT 0, stage INTEGER NOT NULL DEFAULT 0, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
+  pieces INTEGER NOT NULL DEFAULT 0, stage INTEGER NOT NULL DEFAULT 0, open INTEGER NOT NULL DEFAULT 1, stage_at INTEGER, stage_by TEXT NOT NULL DEFAULT '',
   stage_stamp INTEGER NOT NULL DEFAULT 0, newest BLOB NOT NULL DEFAULT x'', clash INTEGER NOT NULL DEFAULT 0,
   machine BLOB, mounted_at INTEGER, strung_at INTEGER, strung_by TEXT NOT NULL DEFAULT '', strung_count INTEGER NOT NULL DEFAULT 0, ready_at INTEGER, collected_at INTEGER,
   waiting_since INTEGER, waited INTEGER NOT NULL DEFAULT 0, times_stamp INTEGER NOT NULL DEFAULT 0);
@@ -49,7 +49,9 @@ CREATE UNIQUE INDEX model_job_id ON model_job(player, id);
 CREATE INDEX model_job_time ON model_job(at DESC, n DESC);
 CREATE INDEX model_job_player ON model_job(player, at DESC, n DESC);
 CREATE INDEX model_job_event ON model_job(event, at DESC, n DESC);
-CREATE INDEX model_job_board ON model_job(event, stage, ready_by, n);
+-- What is in the room, without its stage: so that a step in the room leaves this index alone. And what has left it.
+CREATE INDEX model_job_board ON model_job(event, ready_by, n) WHERE open=1;
+CREATE INDEX model_job_done ON model_job(event, stage) WHERE open=0;
 CREATE INDEX model_job_event_tag ON model_job(event, tag_number) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_tag ON model_job(tag_number, at DESC) WHERE tag_number IS NOT NULL;
 CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;

@@ -12,7 +12,7 @@ namespace weavelog {
 class ModelTables final : public Projection {
  public:
   [[nodiscard]] std::string_view name() const override { return "model"; }
-  [[nodiscard]] int version() const override { return 8; }
+  [[nodiscard]] int version() const override { return 9; }
   void create(Connection& db) override;
   void apply(Connection& db, std::span<const EntityChange> changes) override;
   void forget(Connection& db, const BookId& book) override;

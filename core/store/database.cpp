@@ -50,6 +50,7 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
   if (tables == 0) writer.raw().exec(kSchema);
   if (tables > 0 && version < 2) writer.raw().exec(kFromVersion1);
   if (tables > 0 && version < 3) writer.raw().exec(kFromVersion2);
+  if (tables > 0 && version < 4) writer.raw().exec(kFromVersion3);
   writer.raw().exec(kCareSchema);
   writer.raw().exec("PRAGMA application_id=" + std::to_string(kApplicationId));
   writer.raw().exec("PRAGMA user_version=" + std::to_string(kSchemaVersion));

@@ -4,7 +4,7 @@ namespace weavelog {
 namespace {
 
 /// About 5 KB each.
-constexpr std::size_t kMost = 2048;
+constexpr std::size_t kMost = 512;
 
 }  // namespace
 

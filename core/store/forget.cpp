@@ -133,7 +133,7 @@ bool Ledger::Impl::wipe_traces(Connection& db, const BookId& id, std::optional<s
 }
 
 void Ledger::Impl::wipe(Connection& db, const BookId& id, std::int64_t book) {
-  run(db, "DELETE FROM entry WHERE book=?", book);
+  run(db, "DELETE FROM entry WHERE position IN (SELECT position FROM link WHERE book=?)", book);
   run(db, "DELETE FROM chain WHERE book=?", book);
   run(db, "DELETE FROM question WHERE book=?", book);
   run(db, "DELETE FROM entity WHERE book=?", book);

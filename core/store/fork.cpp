@@ -26,8 +26,8 @@ struct OwnEntry {
 std::vector<OwnEntry> entries_of_key(Connection& db, std::int64_t book, const PublicKey& key) {
   std::vector<OwnEntry> out;
   auto& query = db.statement(
-      "SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? AND a.key=? ORDER BY "
-      "e.position");
+      "SELECT a.id, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author "
+      "WHERE l.book=? AND a.key=? ORDER BY l.position");
   query.bind(1, book);
   bind_blob(query, 2, key);
   while (query.executeStep()) {
@@ -56,12 +56,13 @@ Digest digest_of_heads(const Heads& heads) {
 
 Digest Ledger::Impl::chain_hash(Connection& db, std::int64_t book, std::int64_t author, Digest start,
                                 std::uint64_t seq) const {
-  auto& query = db.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq<=? ORDER BY seq");
+  if (seq == 0) return start;
+  auto& query = db.statement("SELECT hash FROM link WHERE book=? AND author=? AND seq=?");
   query.bind(1, book);
   query.bind(2, author);
   query.bind(3, static_cast<std::int64_t>(seq));
-  while (query.executeStep()) start = chain_next(start, digest_of(blob_of(query, 0)));
-  return start;
+  if (!query.executeStep()) damaged("a chain with a gap");
+  return digest_in(query, 0);
 }
 
 int Ledger::Impl::note_fork(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq) const {
@@ -131,15 +132,15 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
                              const ChainRow& to) const {
   auto& keep = db.statement(
       "INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) SELECT b.id, a.id, e.seq, "
-      "e.body, ?, ? FROM entry e JOIN "
-      "book b ON b.n=e.book JOIN author a ON a.n=e.author WHERE e.book=? AND e.author=? AND e.seq>?");
+      "e.body, ?, ? FROM link l JOIN entry e ON e.position=l.position JOIN "
+      "book b ON b.n=l.book JOIN author a ON a.n=l.author WHERE l.book=? AND l.author=? AND l.seq>?");
   keep.bind(1, kSteppedBack);
   keep.bind(2, options.clock->now());
   keep.bind(3, book);
   keep.bind(4, author);
   keep.bind(5, static_cast<std::int64_t>(to.seq));
   keep.exec();
-  auto& remove = db.statement("DELETE FROM entry WHERE book=? AND author=? AND seq>?");
+  auto& remove = db.statement("DELETE FROM entry WHERE position IN (SELECT position FROM link WHERE book=? AND author=? AND seq>?)");
   remove.bind(1, book);
   remove.bind(2, author);
   remove.bind(3, static_cast<std::int64_t>(to.seq));
@@ -149,9 +150,7 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
   waypoints.bind(2, author);
   waypoints.bind(3, static_cast<std::int64_t>(to.seq));
   waypoints.exec();
-  if (to.seq > 0) {
-    store_chain(db, book, author, to);
-  } else {
+  if (to.seq == 0) {
     auto& none = db.statement("DELETE FROM chain WHERE book=? AND author=?");
     none.bind(1, book);
     none.bind(2, author);
@@ -163,6 +162,7 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
 std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, std::int64_t book, const BookId& book_id) {
   struct Row {
     std::int64_t position, author_number, source;
+    Digest hash;
     Bytes body;
     AuthorId author;
     Entry entry;
@@ -171,8 +171,8 @@ std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, st
   std::map<std::pair<AuthorId, std::uint64_t>, std::size_t> numbered;
   {
     auto& query = db.statement(
-        "SELECT e.position, e.author, e.source, e.body, a.id FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? ORDER BY "
-        "e.position");
+        "SELECT e.position, e.author, e.source, e.body, a.id, l.hash FROM link l JOIN entry e ON e.position=l.position "
+        "JOIN author a ON a.n=l.author WHERE l.book=? ORDER BY l.position");
     query.bind(1, book);
     while (query.executeStep()) {
       const ByteView body = blob_of(query, 3);
@@ -181,7 +181,7 @@ std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, st
       if (!entry) damaged(entry.error().message());
       numbered[{*author, entry->seq}] = rows.size();
       rows.push_back({query.getColumn(0).getInt64(), query.getColumn(1).getInt64(), query.getColumn(2).getInt64(),
-                      Bytes(body.begin(), body.end()), *author, std::move(*entry)});
+                      digest_in(query, 5), Bytes(body.begin(), body.end()), *author, std::move(*entry)});
     }
   }
   std::vector<bool> placed(rows.size());
@@ -219,7 +219,7 @@ std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, st
   std::int64_t newest = 0;
   for (std::size_t i = same; i < order.size(); ++i) {
     const Row& row = rows[order[i]];
-    newest = insert_entry(db, book, row.author_number, row.entry.seq, row.source, row.body);
+    newest = insert_entry(db, book, row.author_number, {row.entry.seq, row.hash}, row.source, row.body);
   }
   rebuild_book(db, book, book_id);
   return newest;

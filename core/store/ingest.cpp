@@ -66,7 +66,7 @@ class Intake {
     prove();
     for (std::size_t i = 0; i < batch_.entries.size(); ++i) take(i);
     applier_.finish();
-    store_chains();
+    store_seals();
     if (!late_branches_.empty()) rewrite();
     for (const auto& [book, id] : late_branches_)
       if (const auto newest = ledger_.put_in_causal_order(db_, book, id)) report_.position = *newest;
@@ -272,10 +272,10 @@ class Intake {
       chain.book = books_[incoming.book].number = ledger_.book_number(db_, book.id, book.kind);
       applier_.begins(chain.book);
     }
-    report_.position = ledger_.insert_entry(db_, chain.book, chain.author, incoming.seq, from_, incoming.body);
+    chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
+    report_.position = ledger_.insert_entry(db_, chain.book, chain.author, chain.head, from_, incoming.body);
     if (some_aside_) take_out(i);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
-    chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
     if (incoming.seq % kSealEvery == 0) keep_waypoint(incoming.author, chain);
     ++chain.applied;
     ++report_.applied;
@@ -325,7 +325,7 @@ class Intake {
   std::optional<Stamp> stored_stamp(std::int64_t book, const Dot& dot) {
     const auto author = ledger_.find_author(db_, dot.author);
     if (!author) return std::nullopt;
-    auto& query = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
+    auto& query = db_.statement(kBodyInChain);
     query.bind(1, book);
     query.bind(2, *author);
     query.bind(3, static_cast<std::int64_t>(dot.seq));
@@ -336,7 +336,7 @@ class Intake {
   }
 
   Bytes stored_body(const Chain& chain, std::uint64_t seq) {
-    auto& query = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
+    auto& query = db_.statement(kBodyInChain);
     query.bind(1, chain.book);
     query.bind(2, chain.author);
     query.bind(3, static_cast<std::int64_t>(seq));
@@ -377,10 +377,9 @@ class Intake {
     ++report_.quarantined;
   }
 
-  void store_chains() {
+  void store_seals() {
     for (auto& [key, chain] : chains_) {
       if (chain.applied == 0) continue;
-      ledger_.store_chain(db_, chain.book, chain.author, chain.head);
       report_.applied_by.emplace_back(batch_.authors[key.second], chain.applied);
       if (ids_[key.second] == ledger_.self_id) continue;  // we seal our own whenever we hand it over
       Bytes tail;

@@ -51,14 +51,6 @@ T id_of(SQLite::Statement& row, int column) {
   return *id;
 }
 
-Digest digest_in(SQLite::Statement& row, int column) {
-  const ByteView held = blob_of(row, column);
-  if (held.size() != sizeof(Digest)) damaged("a digest of the wrong length");
-  Digest out;
-  std::copy(held.begin(), held.end(), out.begin());
-  return out;
-}
-
 EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId& id, int column) {
   auto state = decode_state(book, id, blob_of(row, column));
   if (!state) damaged(state.error().message());
@@ -66,15 +58,14 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
 }
 
 /// Books with their heads, one row a chain; ordered by book, then by author. One of which nothing was taken is not among them.
-constexpr const char* kBooks =
-    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
-    "WHERE b.forgotten=0 ORDER BY b.id, a.id";
-constexpr const char* kBooksOfKind =
-    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
-    "WHERE b.forgotten=0 AND b.kind=? ORDER BY b.id, a.id";
-constexpr const char* kOneBook =
-    "SELECT b.id, b.kind, a.id, c.seq, c.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "
-    "WHERE b.forgotten=0 AND b.id=? ORDER BY a.id";
+#define WEAVELOG_BOOKS                                                                                                   \
+  "SELECT b.id, b.kind, a.id, l.seq, l.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "       \
+  "JOIN link l ON l.book=c.book AND l.author=c.author AND "                                                              \
+  "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE b.forgotten=0 "
+constexpr const char* kBooks = WEAVELOG_BOOKS "ORDER BY b.id, a.id";
+constexpr const char* kBooksOfKind = WEAVELOG_BOOKS "AND b.kind=? ORDER BY b.id, a.id";
+constexpr const char* kOneBook = WEAVELOG_BOOKS "AND b.id=? ORDER BY a.id";
+#undef WEAVELOG_BOOKS
 
 std::vector<BookInfo> book_infos(SQLite::Statement& rows) {
   std::vector<BookInfo> out;
@@ -98,6 +89,14 @@ std::vector<BookInfo> book_infos(SQLite::Statement& rows) {
 }  // namespace
 
 // ------------------------------------------------------------------------------------------------ rows
+
+Digest digest_in(SQLite::Statement& row, int column) {
+  const ByteView held = blob_of(row, column);
+  if (held.size() != sizeof(Digest)) damaged("a digest of the wrong length");
+  Digest out;
+  std::copy(held.begin(), held.end(), out.begin());
+  return out;
+}
 
 Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
   const std::lock_guard guard(writing);
@@ -202,7 +201,7 @@ std::int64_t Ledger::Impl::book_number(Connection& db, const BookId& book, BookK
 }
 
 ChainRow Ledger::Impl::chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const {
-  auto& query = db.statement("SELECT seq, hash FROM chain WHERE book=? AND author=?");
+  auto& query = db.statement("SELECT seq, hash FROM link WHERE book=? AND author=? ORDER BY seq DESC LIMIT 1");
   query.bind(1, book);
   query.bind(2, author);
   if (!query.executeStep()) return {0, start};
@@ -218,17 +217,30 @@ std::int64_t Ledger::Impl::take_position(Connection& db) {
   return next_position++;
 }
 
-std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq,
+std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link,
                                         std::int64_t source, ByteView body) {
   const std::int64_t position = take_position(db);
   auto& add = db.statement("INSERT INTO entry(position, book, author, seq, source, body) VALUES(?,?,?,?,?,?)");
   add.bind(1, position);
   add.bind(2, book);
   add.bind(3, author);
-  add.bind(4, static_cast<std::int64_t>(seq));
+  add.bind(4, static_cast<std::int64_t>(link.seq));
   add.bind(5, source);
   bind_blob(add, 6, body);
   add.exec();
+  auto& chained = db.statement("INSERT INTO link(book, author, seq, position, hash) VALUES(?,?,?,?,?)");
+  chained.bind(1, book);
+  chained.bind(2, author);
+  chained.bind(3, static_cast<std::int64_t>(link.seq));
+  chained.bind(4, position);
+  bind_blob(chained, 5, link.hash);
+  chained.exec();
+  if (link.seq == 1) {
+    auto& begin = db.statement("INSERT OR IGNORE INTO chain(book, author) VALUES(?,?)");
+    begin.bind(1, book);
+    begin.bind(2, author);
+    begin.exec();
+  }
   return position;
 }
 
@@ -251,19 +263,10 @@ void Ledger::Impl::store_waypoint(Connection& db, std::int64_t book, std::int64_
   put.exec();
 }
 
-void Ledger::Impl::store_chain(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& head) const {
-  auto& put = db.statement(
-      "INSERT INTO chain(book, author, seq, hash) VALUES(?,?,?,?) ON CONFLICT(book, author) DO UPDATE SET "
-      "seq=excluded.seq, hash=excluded.hash");
-  put.bind(1, book);
-  put.bind(2, author);
-  put.bind(3, static_cast<std::int64_t>(head.seq));
-  bind_blob(put, 4, head.hash);
-  put.exec();
-}
-
 Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
-  auto& query = db.statement("SELECT a.id, c.seq, c.hash FROM chain c JOIN author a ON a.n=c.author WHERE c.book=? ORDER BY a.id");
+  auto& query = db.statement(
+      "SELECT a.id, l.seq, l.hash FROM chain c JOIN author a ON a.n=c.author JOIN link l ON l.book=c.book AND l.author=c.author AND "
+      "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE c.book=? ORDER BY a.id");
   query.bind(1, book);
   Heads out;
   while (query.executeStep())
@@ -350,6 +353,10 @@ Outcome<> Ledger::Impl::start() {
       // A new file, or one that another device's key made: from here on a new author writes.
       new_incarnation(db);
     }
+    if (meta(db, kRelinkKey)) {
+      relink(db);
+      db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRelinkKey + "'");
+    }
     sweep_forgotten(db);
     read_clock(db);
     const bool anew = meta(db, kRebuildKey).has_value();
@@ -397,8 +404,7 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& 
   if (body.size() > kMaxEntryBytes)
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
   own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
-  const Committed committed{insert_entry(db, own.number, self_number, entry.seq, 0, body), Dot{self_id, entry.seq, 0}, entry.stamp};
-  store_chain(db, own.number, self_number, own.head);
+  const Committed committed{insert_entry(db, own.number, self_number, own.head, 0, body), Dot{self_id, entry.seq, 0}, entry.stamp};
   if (entry.seq % kSealEvery == 0)
     store_waypoint(db, own.number, self_number, entry.seq, options.key.sign(seal_message(entry.seq, own.head.hash)));
   // Now and then is enough, since our own entries tell the rest; not so one whose stamp is not the clock's.
@@ -552,7 +558,7 @@ std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, s
     const auto number = impl_->find_book(db, book);
     const auto author_number = impl_->find_author(db, author);
     if (!number || !author_number) return;
-    auto& query = db.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq=?");
+    auto& query = db.statement(kBodyInChain);
     query.bind(1, *number);
     query.bind(2, *author_number);
     query.bind(3, static_cast<std::int64_t>(seq));

@@ -27,6 +27,12 @@ struct ChainRow {
   Digest hash{};
 };
 
+/// The body of one entry, by book, author and number.
+inline constexpr const char* kBodyInChain =
+    "SELECT e.body FROM link l JOIN entry e ON e.position=l.position WHERE l.book=? AND l.author=? AND l.seq=?";
+
+[[nodiscard]] Digest digest_in(SQLite::Statement& row, int column);
+
 /// What an entry of our own is made from.
 struct NewEntry {
   BookId book;
@@ -90,10 +96,10 @@ struct Ledger::Impl {
   [[nodiscard]] std::optional<std::int64_t> find_book(Connection& db, const BookId& book) const;
   /// The chain's head, or its start if there is none yet.
   [[nodiscard]] ChainRow chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const;
-  std::int64_t insert_entry(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source,
+  /// `link`: its number, and its chain's hash up to it.
+  std::int64_t insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link, std::int64_t source,
                             ByteView body);
   void store_waypoint(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, const Signature& signature) const;
-  void store_chain(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& head) const;
   /// Stores the clock as of the entry of that position.
   void store_clock(Connection& db, std::int64_t position);
   /// The stored clock, and what our own entries since then have given.
@@ -135,6 +141,8 @@ struct Ledger::Impl {
   void sweep_forgotten(Connection& db);
   /// Overwrites what was erased, if that is still to be done.
   [[nodiscard]] Outcome<> scrub_if_due();
+  /// Works out the hash of every link, for a file that had none.
+  void relink(Connection& db) const;
   /// Makes layers two and three anew, inside the caller's transaction.
   void rebuild(Connection& db) const;
   void rebuild_projection(Connection& db, Projection& projection) const;

@@ -102,7 +102,9 @@ class Packer {
 
   /// The digests of the bodies after `last` up to `end` as the seal's tail.
   void add_bodies(Seal& seal, std::uint64_t last, std::uint64_t end) {
-    auto& bodies = db_.statement("SELECT body FROM entry WHERE book=? AND author=? AND seq>? AND seq<=? ORDER BY seq");
+    auto& bodies = db_.statement(
+        "SELECT e.body FROM link l JOIN entry e ON e.position=l.position WHERE l.book=? AND l.author=? AND l.seq>? AND l.seq<=? "
+        "ORDER BY l.seq");
     bodies.bind(1, books_.number(seal.book));
     bodies.bind(2, authors_.number(seal.author));
     bodies.bind(3, static_cast<std::int64_t>(last));
@@ -113,27 +115,24 @@ class Packer {
   void seal_by_head(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
     const std::int64_t book = books_.number(book_place);
     const std::int64_t author = authors_.number(author_place);
-    auto& query = db_.statement("SELECT seq, hash, sealed, signature, tail FROM chain WHERE book=? AND author=?");
-    query.bind(1, book);
-    query.bind(2, author);
-    if (!query.executeStep()) damaged("entries without a chain");
-    const auto head = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
-    Seal seal{book_place, author_place, head, {}, {}};
+    const ChainRow head = ledger_.chain(db_, book, author, {});
+    Seal seal{book_place, author_place, head.seq, {}, {}};
     Bytes beyond;
     if (author == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key()) {
       // Ours, also of an earlier incarnation: signed as it is handed over.
-      ToSign& one = to_sign_.emplace_back(ToSign{batch_.seals.size(), {}});
-      const ByteView held = blob_of(query, 1);
-      if (held.size() != one.hash.size()) damaged("a digest of the wrong length");
-      std::copy(held.begin(), held.end(), one.hash.begin());
+      to_sign_.push_back({batch_.seals.size(), head.hash});
     } else {
-      seal.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
-      if (seal.seq < head) damaged("a chain without its seal");
-      seal.signature = signature_in(query, 3);
-      const ByteView tail = blob_of(query, 4);
+      auto& query = db_.statement("SELECT sealed, signature, tail FROM chain WHERE book=? AND author=?");
+      query.bind(1, book);
+      query.bind(2, author);
+      if (!query.executeStep()) damaged("entries without a chain");
+      seal.seq = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
+      if (seal.seq < head.seq) damaged("a chain without its seal");
+      seal.signature = signature_in(query, 1);
+      const ByteView tail = blob_of(query, 2);
       beyond.assign(tail.begin(), tail.end());
     }
-    add_bodies(seal, last, head);
+    add_bodies(seal, last, head.seq);
     for (std::size_t at = 0; at + sizeof(Digest) <= beyond.size(); at += sizeof(Digest))
       std::copy_n(beyond.begin() + static_cast<std::ptrdiff_t>(at), sizeof(Digest), seal.tail.emplace_back().begin());
     batch_.seals.push_back(std::move(seal));
@@ -196,7 +195,7 @@ std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int6
     const std::uint64_t after = known == theirs.end() ? 0 : known->seq;
     if (after >= ours.seq) continue;
     const auto author = ledger.find_author(db, ours.author);
-    auto& query = db.statement("SELECT position, seq FROM entry WHERE book=? AND author=? AND seq>?");
+    auto& query = db.statement("SELECT position, seq FROM link WHERE book=? AND author=? AND seq>?");
     query.bind(1, book);
     query.bind(2, *author);
     query.bind(3, static_cast<std::int64_t>(after));

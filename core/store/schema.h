@@ -6,7 +6,7 @@ namespace weavelog {
 /// Says whose file it is, in SQLite's header: "WVLG".
 inline constexpr int kApplicationId = 0x57564c47;
 /// Raised with every change of the tables below; a database of a higher number is refused.
-inline constexpr int kSchemaVersion = 3;
+inline constexpr int kSchemaVersion = 4;
 
 inline constexpr const char* kSchema = R"sql(
 -- Small state: our own author, the clock, versions of projections, and what other rooms remember.
@@ -20,16 +20,20 @@ CREATE TABLE book(n INTEGER PRIMARY KEY, id BLOB NOT NULL UNIQUE, kind INTEGER N
 -- never given twice: AUTOINCREMENT would keep a page for that in every transaction, so deletions note what they take.
 CREATE TABLE entry(position INTEGER PRIMARY KEY, book INTEGER NOT NULL, author INTEGER NOT NULL,
                    seq INTEGER NOT NULL, source INTEGER NOT NULL, body BLOB NOT NULL);
-CREATE UNIQUE INDEX entry_by_chain ON entry(book, author, seq);
 CREATE TABLE gone(one INTEGER PRIMARY KEY CHECK(one=1), position INTEGER NOT NULL, deletions INTEGER NOT NULL);
 INSERT INTO gone VALUES(1, 0, 0);
+-- Every entry in its chain, with the chain's hash up to it. The last of a chain is its head: a row of its own for that would be
+-- one more page in every transaction.
+CREATE TABLE link(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, position INTEGER NOT NULL,
+                  hash BLOB NOT NULL, PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
 CREATE TRIGGER entry_gone AFTER DELETE ON entry BEGIN
   UPDATE gone SET position=max(position, OLD.position), deletions=deletions+1;
+  DELETE FROM link WHERE book=OLD.book AND author=OLD.author AND seq=OLD.seq;
 END;
--- The head of every chain, and the newest seal of those that are not ours. `tail` holds the digests of the bodies between
--- the head and the sealed entry, 32 bytes each.
-CREATE TABLE chain(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL,
-                   sealed INTEGER NOT NULL DEFAULT 0, signature BLOB, tail BLOB, PRIMARY KEY(book, author)) WITHOUT ROWID;
+-- Every chain, and the newest seal of those that are not ours. `tail` holds the digests of the bodies between the head and
+-- the sealed entry, 32 bytes each.
+CREATE TABLE chain(book INTEGER NOT NULL, author INTEGER NOT NULL, sealed INTEGER NOT NULL DEFAULT 0, signature BLOB, tail BLOB,
+                   PRIMARY KEY(book, author)) WITHOUT ROWID;
 -- Seals at every so many entries of a chain (kSealEvery), so that what proves a part of a long chain stays short.
 CREATE TABLE waypoint(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, signature BLOB NOT NULL,
                       PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
@@ -72,6 +76,24 @@ ALTER TABLE book DROP COLUMN heads;
 inline constexpr const char* kFromVersion2 = "INSERT OR REPLACE INTO meta VALUES('rebuild', x'01')";
 /// In `meta`: layers two and three are to be made anew at the next start.
 inline constexpr const char* kRebuildKey = "rebuild";
+
+/// From version 3, which kept the hash of each chain's head only: those of the links are worked out at the next start (kRelinkKey).
+inline constexpr const char* kFromVersion3 = R"sql(
+CREATE TABLE link(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, position INTEGER NOT NULL,
+                  hash BLOB NOT NULL, PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
+INSERT INTO link SELECT book, author, seq, position, x'' FROM entry ORDER BY book, author, seq;
+DROP INDEX entry_by_chain;
+DROP TRIGGER entry_gone;
+CREATE TRIGGER entry_gone AFTER DELETE ON entry BEGIN
+  UPDATE gone SET position=max(position, OLD.position), deletions=deletions+1;
+  DELETE FROM link WHERE book=OLD.book AND author=OLD.author AND seq=OLD.seq;
+END;
+ALTER TABLE chain DROP COLUMN seq;
+ALTER TABLE chain DROP COLUMN hash;
+INSERT OR REPLACE INTO meta VALUES('relink', x'01');
+)sql";
+/// In `meta`: the hashes of the links are to be worked out.
+inline constexpr const char* kRelinkKey = "relink";
 
 /// Made where it is missing: databases of the same number have it or not.
 inline constexpr const char* kCareSchema = R"sql(

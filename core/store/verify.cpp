@@ -1,4 +1,4 @@
-// Ledger::verify and Ledger::rebuild: layers two and three can always be made again from layer one.
+// Ledger::verify and Ledger::rebuild: links, and layers two and three, can always be made again from the entries.
 
 #include <map>
 
@@ -13,19 +13,18 @@ struct BookAuthor {
   auto operator<=>(const BookAuthor&) const = default;
 };
 
-/// Walks all entries in ledger order. `visit` gets book number and id, author id, entry.
+/// Walks all entries book by book in ledger order. `visit` gets book number and id, author id, body, and the hash of its link.
 void walk(Connection& db,
-          const std::function<void(std::int64_t, const BookId&, BookKind, std::int64_t, const AuthorId&, ByteView)>& visit) {
+          const std::function<void(std::int64_t, const BookId&, BookKind, std::int64_t, const AuthorId&, ByteView, ByteView)>& visit) {
   auto& query = db.statement(
-      "SELECT e.book, b.id, b.kind, e.author, a.id, e.body FROM entry e JOIN book b ON b.n=e.book JOIN "
-      "author a ON a.n=e.author "
-      "ORDER BY e.book, e.position");
+      "SELECT l.book, b.id, b.kind, l.author, a.id, e.body, l.hash FROM link l JOIN entry e ON e.position=l.position "
+      "JOIN book b ON b.n=l.book JOIN author a ON a.n=l.author ORDER BY l.book, l.position");
   while (query.executeStep()) {
     const auto book = BookId::from_bytes(blob_of(query, 1));
     const auto author = AuthorId::from_bytes(blob_of(query, 4));
     if (!book || !author) continue;
     visit(query.getColumn(0).getInt64(), *book, static_cast<BookKind>(query.getColumn(2).getInt()), query.getColumn(3).getInt64(),
-          *author, blob_of(query, 5));
+          *author, blob_of(query, 5), blob_of(query, 6));
   }
 }
 
@@ -47,7 +46,7 @@ class Verification {
     ask_sqlite();
     std::int64_t current = -1;
     walk(db_, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id,
-                  ByteView body) {
+                  ByteView body, ByteView link) {
       if (book != current) compare(current);
       current = book;
       ++report_.entries;
@@ -60,6 +59,8 @@ class Verification {
       }
       if (entry->seq != chain.seq + 1) complain("a gap before entry " + std::to_string(entry->seq) + " of " + author_id.hex());
       chain = {entry->seq, chain_next(chain.hash, digest_of(body))};
+      if (!std::equal(link.begin(), link.end(), chain.hash.begin(), chain.hash.end()))
+        complain("the link of entry " + std::to_string(entry->seq) + " of " + author_id.hex() + " is not what its chain gives");
       apply_to(states_, book_id, author_id, *entry);
     });
     compare(current);
@@ -99,29 +100,30 @@ class Verification {
 
   void compare_chains() {
     auto& query = db_.statement(
-        "SELECT c.book, c.author, c.seq, c.hash, c.sealed, c.signature, c.tail, a.key, a.device FROM chain c JOIN author a ON a.n=c.author");
+        "SELECT c.book, c.author, c.sealed, c.signature, c.tail, a.key, a.device FROM chain c JOIN author a ON a.n=c.author");
     std::size_t count = 0;
     while (query.executeStep()) {
       ++count;
       const auto found = chains_.find({query.getColumn(0).getInt64(), query.getColumn(1).getInt64()});
-      const ByteView hash = blob_of(query, 3);
-      if (found == chains_.end() || found->second.seq != static_cast<std::uint64_t>(query.getColumn(2).getInt64()) ||
-          !std::equal(hash.begin(), hash.end(), found->second.hash.begin(), found->second.hash.end()))
-        complain("a chain's head is not what its entries give");
-      else if (!query.getColumn(5).isNull() && !seal_holds(query, found->second))
-        complain("the signature of \"" + query.getColumn(8).getString() + "\" does not cover a chain that is held under its name");
+      if (found == chains_.end())
+        complain("a chain of which there is no entry");
+      else if (!query.getColumn(3).isNull() && !seal_holds(query, found->second))
+        complain("the signature of \"" + query.getColumn(6).getString() + "\" does not cover a chain that is held under its name");
     }
-    if (count != chains_.size()) complain("chain heads are missing");
+    if (count != chains_.size()) complain("chains are missing");
+    auto& links = db_.statement("SELECT (SELECT count(*) FROM entry)<>?1 OR (SELECT count(*) FROM link)<>?1");
+    links.bind(1, static_cast<std::int64_t>(report_.entries));
+    if (links.executeStep() && links.getColumn(0).getInt() != 0) complain("entries without a link, or links without an entry");
   }
 
   /// Of a row of compare_chains: the seal, and the digests between the head and what it signs.
   static bool seal_holds(SQLite::Statement& row, const ChainRow& head) {
-    const ByteView tail = blob_of(row, 6);
-    const ByteView signature = blob_of(row, 5);
-    const ByteView key = blob_of(row, 7);
+    const ByteView tail = blob_of(row, 4);
+    const ByteView signature = blob_of(row, 3);
+    const ByteView key = blob_of(row, 5);
     Signature signed_by_author;
     PublicKey author;
-    const auto sealed = static_cast<std::uint64_t>(row.getColumn(4).getInt64());
+    const auto sealed = static_cast<std::uint64_t>(row.getColumn(2).getInt64());
     if (tail.size() % sizeof(Digest) != 0 || sealed != head.seq + tail.size() / sizeof(Digest) ||
         signature.size() != signed_by_author.size() || key.size() != author.size())
       return false;
@@ -166,6 +168,35 @@ VerifyReport Ledger::verify() const {
   return report;
 }
 
+void Ledger::Impl::relink(Connection& db) const {
+  struct Link {
+    std::int64_t book, author;
+    ChainRow head;
+  };
+  std::vector<Link> links;  // of one book: what is read is not changed meanwhile
+  const auto store = [&] {
+    auto& put = db.statement("UPDATE link SET hash=? WHERE book=? AND author=? AND seq=?");
+    for (const Link& link : links) {
+      bind_blob(put, 1, link.head.hash);
+      put.bind(2, link.book);
+      put.bind(3, link.author);
+      put.bind(4, static_cast<std::int64_t>(link.head.seq));
+      put.exec();
+      put.reset();
+    }
+    links.clear();
+  };
+  std::map<BookAuthor, ChainRow> heads;
+  walk(db, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id, ByteView body,
+               ByteView) {
+    if (!links.empty() && links.front().book != book) store();
+    auto& head = heads.try_emplace({book, author}, ChainRow{0, chain_start(book_id, kind, author_id)}).first->second;
+    head = {head.seq + 1, chain_next(head.hash, digest_of(body))};
+    links.push_back({book, author, head});
+  });
+  store();
+}
+
 void Ledger::Impl::rebuild(Connection& db) const {
   db.reset_statements();
   db.raw().exec("DELETE FROM entity; DELETE FROM question;");
@@ -175,7 +206,7 @@ void Ledger::Impl::rebuild(Connection& db) const {
   std::int64_t current = -1;
   EntityCache none;
   auto applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
-  walk(db, [&](std::int64_t book, const BookId& book_id, BookKind, std::int64_t, const AuthorId& author, ByteView body) {
+  walk(db, [&](std::int64_t book, const BookId& book_id, BookKind, std::int64_t, const AuthorId& author, ByteView body, ByteView) {
     if (book != current) {
       applier->finish();
       applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
@@ -197,7 +228,9 @@ void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId&
   for (const auto& projection : options.projections) projection->forget(db, book_id);
   EntityCache none;
   Applier applier(db, *options.registry, options.projections, none);
-  auto& query = db.statement("SELECT a.id, e.body FROM entry e JOIN author a ON a.n=e.author WHERE e.book=? ORDER BY e.position");
+  auto& query = db.statement(
+      "SELECT a.id, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author WHERE l.book=? "
+      "ORDER BY l.position");
   query.bind(1, book);
   while (query.executeStep()) {
     const auto author = AuthorId::from_bytes(blob_of(query, 0));

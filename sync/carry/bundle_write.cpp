@@ -44,7 +44,7 @@ Outcome<Plan> plan_of(const Ledger& ledger, const BundleWish& wish) {
   }
   ledger.read([&](Connection& db) {
     for (const BookHeads& book : plan.books) {
-      auto& query = db.statement("SELECT count(*), coalesce(sum(length(e.body)), 0) FROM entry e JOIN book b ON b.n=e.book WHERE b.id=?");
+      auto& query = db.statement("SELECT count(*), coalesce(sum(length(e.body)), 0) FROM book b JOIN link l ON l.book=b.n JOIN entry e ON e.position=l.position WHERE b.id=?");
       bind_blob(query, 1, book.book.bytes);
       if (!query.executeStep()) continue;
       plan.entries += static_cast<std::uint64_t>(query.getColumn(0).getInt64());

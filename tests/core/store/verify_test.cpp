@@ -53,10 +53,11 @@ TEST_CASE("a sound ledger passes, and each kind of damage is found and named") {
   CHECK(names(
       after(
           "UPDATE entry SET body=CAST(replace(body, CAST('label' AS BLOB), CAST('lapel' AS BLOB)) AS BLOB)"),
-      "chain's head"));
+      "is not what its chain gives"));
   CHECK(names(after("UPDATE entry SET body=x'00' WHERE position=1"), "entry 1"));
   CHECK(names(after("DELETE FROM entry WHERE seq=1 AND author<>1"), "gap"));
-  CHECK(names(after("UPDATE chain SET hash=zeroblob(32) WHERE author=1"), "chain's head"));
+  CHECK(names(after("UPDATE link SET hash=zeroblob(32) WHERE author=1"), "is not what its chain gives"));
+  CHECK(names(after("DELETE FROM link WHERE author=1"), "without a link"));
   CHECK(names(after("UPDATE chain SET signature=zeroblob(64) WHERE signature IS NOT NULL"),
               "signature of \"other\""));
   CHECK(names(after("UPDATE chain SET tail=zeroblob(32) WHERE signature IS NOT NULL"),
