@@ -51,7 +51,9 @@ Entry load_entry(InArchive& ar, const AuthorId& author) {
   for (std::size_t groups = ar.count(19, kMaxWritesPerEntry); groups > 0; --groups) {
     const EntityId entity = *EntityId::from_bytes(ar.take(16));
     const auto kind = static_cast<EntityKind>(ar.varint_as<std::uint16_t>());
-    for (std::size_t writes = ar.count(3, kMaxWritesPerEntry); writes > 0; --writes) {
+    std::size_t writes = ar.count(3, kMaxWritesPerEntry);
+    if (entry.writes.size() + writes <= kMaxWritesPerEntry) entry.writes.reserve(entry.writes.size() + writes);
+    for (; writes > 0; --writes) {
       if (entry.writes.size() == kMaxWritesPerEntry) throw ArchiveError("too many writes");
       Write& write = entry.writes.emplace_back();
       write.entity = entity;
@@ -72,6 +74,7 @@ Bytes encode_entry(const Entry& entry, const AuthorId& author) {
   AuthorTable authors;
   authors.add(author);
   Bytes groups;
+  groups.reserve(48 * entry.writes.size());  // so that most entries take one piece of memory
   OutArchive body(groups);
   std::size_t group_count = 0;
   for (std::size_t i = 0; i < entry.writes.size();) {
@@ -90,6 +93,7 @@ Bytes encode_entry(const Entry& entry, const AuthorId& author) {
     ++group_count;
   }
   Bytes out;
+  out.reserve(32 + 16 * authors.all().size() + groups.size());
   OutArchive ar(out);
   ar.varint(kFormat);
   ar.varint(entry.seq);
