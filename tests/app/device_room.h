@@ -26,7 +26,7 @@ inline GuardedApplication& needApplication() {
 
 /// Runs the loop until it holds; false if it does not within five seconds.
 inline bool waitUntil(const std::function<bool()>& holds) {
-  const QDeadlineTimer end(5000);
+  const QDeadlineTimer end(60'000);  // for a machine that does other things as well
   while (!holds()) {
     if (end.hasExpired()) return false;
     QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 20);

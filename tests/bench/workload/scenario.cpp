@@ -1,7 +1,5 @@
 #include "tests/bench/workload/scenario.h"
 
-#include <time.h>
-
 #include <boost/json.hpp>
 #include <iostream>
 #include <random>
@@ -14,11 +12,13 @@
 #include "tests/bench/workload/floor.h"
 #include "tests/bench/workload/meeting.h"
 #include "tests/bench/workload/replica.h"
+#include "tests/support/processor_time.h"
 
 namespace weavelog::bench {
 namespace {
 
 namespace fs = std::filesystem;
+using testing::processor_ms;
 
 std::uintmax_t bytes_of(const fs::path& file) {
   std::error_code none;
@@ -34,13 +34,6 @@ void copy_over(const fs::path& from, const fs::path& to) {
 
 void remove_database(const fs::path& file) {
   for (const char* part : {"", "-wal", "-shm"}) fs::remove(file.string() + part);
-}
-
-/// Processor time of this process in ms: what the wall clock says less what other programs took.
-double processor_ms() {
-  timespec now{};
-  ::clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-  return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
 }
 
 class Run {

