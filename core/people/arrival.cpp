@@ -9,8 +9,9 @@ namespace {
 
 class Arrivals {
  public:
-  Arrivals(const Ledger& ledger, const BookId& event, UnixMs now, const Arrival* going_on)
+  Arrivals(const Ledger& ledger, const BookId& event, UnixMs now, const Arrival* going_on, const std::vector<PersonFacts>& entries)
       : ledger_(ledger), event_(event), going_on_(going_on), people_(ledger, now, false) {
+    people_.learn_from(entries);
     if (going_on_ != nullptr) before_.emplace(people_.index_of([going_on](const BookId& book) { return going_on->was_here(book); }));
   }
 
@@ -58,11 +59,17 @@ class Arrivals {
 }  // namespace
 
 std::vector<ArrivalLine> arrival(const Ledger& ledger, const BookId& event, UnixMs now, const Arrival* going_on) {
-  const Arrivals arrivals(ledger, event, now, going_on);
+  std::vector<std::pair<EntityId, EntryListItem>> entries;
+  std::vector<PersonFacts> facts;
+  for (const EntryRow& row : entry_list(ledger, event)) {
+    const auto state = ledger.entity(event, row.id);
+    if (!state) continue;
+    entries.emplace_back(row.id, from_state<EntryListItem>(*state));
+    facts.push_back(facts_of(entries.back().second));
+  }
+  const Arrivals arrivals(ledger, event, now, going_on, facts);
   std::vector<ArrivalLine> lines;
-  for (const EntryRow& row : entry_list(ledger, event))
-    if (const auto state = ledger.entity(event, row.id))
-      lines.push_back(arrivals.line(row.id, from_state<EntryListItem>(*state)));
+  for (auto& [id, item] : entries) lines.push_back(arrivals.line(id, std::move(item)));
   return lines;
 }
 

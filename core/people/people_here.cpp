@@ -6,6 +6,7 @@
 
 #include "core/model/linked.h"
 #include "core/people/consent.h"
+#include "core/people/learn_weights.h"
 #include "core/store/database.h"
 
 namespace weavelog {
@@ -117,7 +118,7 @@ struct PeopleHere::Tables {
         rows(find_players(from, {}, kAllPlayers)),
         groups(all_linked_books(from)),
         persons(Known(from, rows, groups, with_gear ? all_gear(from) : Gear()).persons()),
-        index(persons) {
+        index(persons, weights) {
     for (const PlayerRow& one : rows) by_book.emplace(one.book, &one);
     for (const LinkedBooks& group : groups)
       for (const BookId& book : group.here) group_of.emplace(book, &group);
@@ -128,17 +129,24 @@ struct PeopleHere::Tables {
   std::vector<PlayerRow> rows;
   std::vector<LinkedBooks> groups;
   std::vector<std::pair<BookId, PersonFacts>> persons;
+  MatchWeights weights = MatchWeights::usual();
   PersonIndex index;
   std::unordered_map<BookId, const PlayerRow*, IdHash> by_book;
   std::unordered_map<BookId, const LinkedBooks*, IdHash> group_of;
 };
 
-PeopleHere::PeopleHere(const Ledger& ledger, UnixMs now, bool with_gear) : tables_(std::make_unique<const Tables>(ledger, now, with_gear)) {}
+PeopleHere::PeopleHere(const Ledger& ledger, UnixMs now, bool with_gear) : tables_(std::make_unique<Tables>(ledger, now, with_gear)) {}
 PeopleHere::~PeopleHere() = default;
 
 const PlayerRow* PeopleHere::row(const BookId& book) const {
   const auto found = tables_->by_book.find(book);
   return found == tables_->by_book.end() ? nullptr : found->second;
+}
+
+void PeopleHere::learn_from(const std::vector<PersonFacts>& entries) {
+  if (entries.size() < kEnoughToLearn || tables_->persons.size() < kEnoughToLearn) return;
+  tables_->weights = learn_weights(tables_->index, entries, LearnOptions::at_arrival()).weights;
+  tables_->index = PersonIndex(tables_->persons, tables_->weights);
 }
 
 PersonFound PeopleHere::like(const PersonFacts& facts, const BookId& room) const {
@@ -151,7 +159,7 @@ PersonFound PeopleHere::like(const PersonFacts& facts, const BookId& room) const
 PersonIndex PeopleHere::index_of(const std::function<bool(const BookId&)>& which) const {
   auto some = tables_->persons;
   std::erase_if(some, [&](const auto& person) { return !which(person.first); });
-  return PersonIndex(some);
+  return PersonIndex(some, tables_->weights);
 }
 
 ArrivalCandidate PeopleHere::candidate(Candidate match, const BookId& room) const {

@@ -52,6 +52,9 @@ class PeopleHere {
   PeopleHere(const PeopleHere&) = delete;
   PeopleHere& operator=(const PeopleHere&) = delete;
 
+  /// How the entries of a list differ from the persons known here is learnt from them all, without labels, if both are many (kEnoughToLearn);
+  /// until then, and otherwise, it is what is usual. Takes as long as asking for each of them does. Not while others ask.
+  void learn_from(const std::vector<PersonFacts>& entries);
   /// Of the books of one person only the one with the newest job is a candidate. `room`: where the books may have to go.
   [[nodiscard]] PersonFound like(const PersonFacts& facts, const BookId& room) const;
   /// The same among some of them only, prepared once.
@@ -63,7 +66,7 @@ class PeopleHere {
 
  private:
   struct Tables;
-  std::unique_ptr<const Tables> tables_;
+  std::unique_ptr<Tables> tables_;
 };
 
 /// The persons known here, ready to be asked.

@@ -12,8 +12,6 @@ namespace {
 
 /// More rows than any circuit has players; beyond, a comparison of all would take minutes.
 constexpr std::size_t kMostRows = 50'000;
-/// From here on a list says more of its own errors than what is usual.
-constexpr std::size_t kEnoughToLearn = 200;
 
 struct MatchArguments {
   std::string a, b, weights = "auto", encoding;

@@ -1,6 +1,7 @@
 // Matching people on invented lists: how many are mistaken, asked about, missed, and whether probabilities are what they say.
 
 #include <cstdio>
+#include <optional>
 
 #include "core/people/learn_weights.h"
 #include "fixtures/people/measure.h"
@@ -18,7 +19,7 @@ struct Measured {
   double learning_s = 0;
 };
 
-Measured measured_lists(std::size_t lists_count, std::size_t entries, bool sparse, bool learn) {
+Measured measured_lists(std::size_t lists_count, std::size_t entries, bool sparse, const std::optional<LearnOptions>& learn) {
   Measured out;
   for (std::size_t i = 0; i < lists_count; ++i) {
     ListSizes sizes;
@@ -31,7 +32,7 @@ Measured measured_lists(std::size_t lists_count, std::size_t entries, bool spars
       std::vector<PersonFacts> asked;
       for (const ListedPerson& one : lists.entries) asked.push_back(one.facts);
       Stopwatch watch;
-      index = index_of(lists, learn_weights(index, asked).weights);
+      index = index_of(lists, learn_weights(index, asked, *learn).weights);
       out.learning_s += watch.seconds();
     }
     out.table.add(measured(lists, index));
@@ -97,13 +98,16 @@ void match(Report& report, const Setting& setting) {
   speed(report);
   // Fifteen peoples of 10,000 each: another people, not only other lists, so that no pair of namesakes decides.
   const std::size_t lists = setting.full ? 15 : 3;
-  const Measured learnt = measured_lists(lists, 10'000, false, true);
+  const Measured learnt = measured_lists(lists, 10'000, false, LearnOptions{});
   say(report, "weights learnt from the lists", learnt.table, true);
   report.say(kBench, "learning, for 10,000 entries and 7,000 books", "s", learnt.learning_s / static_cast<double>(lists), "");
   say_calibration(report, learnt.table);
   say_noises(report, learnt.table);
-  say(report, "usual weights", measured_lists(lists, 10'000, false, false).table, false);
-  say(report, "lists that say little, learnt", measured_lists(setting.full ? 5 : 1, 10'000, true, true).table, false);
+  const Measured arrivals = measured_lists(setting.full ? 500 : 20, 300, false, LearnOptions::at_arrival());
+  say(report, "300 entries, learnt as at an arrival", arrivals.table, true);
+  report.say(kBench, "learning, for 300 entries and 7,000 books", "s", arrivals.learning_s / (setting.full ? 500 : 20), "");
+  say(report, "usual weights", measured_lists(lists, 10'000, false, std::nullopt).table, false);
+  say(report, "lists that say little, learnt", measured_lists(setting.full ? 5 : 1, 10'000, true, LearnOptions{}).table, false);
 }
 
 }  // namespace weavelog::bench

@@ -60,7 +60,8 @@ TEST_CASE("a draw is kept line by line and played on by who won") {
   CHECK(room.winner(1, 1) == 3);
   room.append(room.won(2, 0, EndOfMatch::retired));
   CHECK(room.winner(2, 0) == 0);
-  const auto* match = room.draw().match(2, 0);
+  const HeldDraw played = room.draw();
+  const auto* match = played.match(2, 0);
   REQUIRE(match != nullptr);
   CHECK(match->now.end == EndOfMatch::retired);
   CHECK(match->now.score == "6-4 6-4");

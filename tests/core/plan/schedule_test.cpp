@@ -246,8 +246,10 @@ TEST_CASE("five hundred rackets and twenty benches are planned while somebody wa
   sound(day, *again);
   INFO("500 rackets: " << whole << " ms, late " << plan->cost.late / kMinuteMs << " for at least " << plan->bound / kMinuteMs << "; a rush: " << event
                        << " ms, " << again->cost.changed << " changes");
+#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
   CHECK(whole < 1000);  // ten times what is wanted, for a machine that does other things; the bench measures
   CHECK(event < 200);
+#endif
 }
 
 TEST_CASE("shifts that can't carry the load are said, with the rackets") {
