@@ -70,8 +70,8 @@ TEST_CASE("pipe: another certificate than the pinned one is untrusted", "[net]")
   REQUIRE(at_guest.wait([&] { return at_guest.failures.size() == 1; }));
   CHECK(at_guest.failures[0].code == FaultCode::untrusted);
   CHECK_FALSE(at_guest.failures[0].what_to_do.empty());
-  CHECK(at_guest.opened == 0);
-  CHECK(at_host.opened == 0);
+  CHECK(at_guest.wait([&] { return at_guest.opened == 0; }, 0s));
+  CHECK(at_host.wait([&] { return at_host.opened == 0; }, 0s));
 }
 
 TEST_CASE("pipe: without a pin the fingerprint is told", "[net]") {
@@ -98,7 +98,7 @@ TEST_CASE("pipe: a message over the limit ends that pipe with a reason, and the 
   REQUIRE(at_host.wait([&] { return at_host.ends.size() == 1; }));
   REQUIRE(at_host.ends[0]);
   CHECK(at_host.ends[0]->code == FaultCode::malformed);
-  CHECK(at_host.messages.empty());
+  CHECK(at_host.wait([&] { return at_host.messages.empty(); }, 0s));
 
   // Trusted, the same message passes, and so does one of full size.
   WebGuest next(guest_of(*host), at_next.handlers());
@@ -184,7 +184,7 @@ TEST_CASE("pipe: pings keep a silent one open", "[net]") {
   REQUIRE(at_guest.pipe());
   std::this_thread::sleep_for(2s);
   const std::lock_guard lock(at_host.mutex);
-  CHECK(at_host.ends.empty());
+  CHECK(at_host.wait([&] { return at_host.ends.empty(); }, 0s));
 }
 
 TEST_CASE("host: fifty guests at once, each with its own messages in order", "[net]") {

@@ -114,7 +114,7 @@ TEST_CASE("host: garbage and half-open connections cost nothing", "[net]") {
     CHECK(at_guest.pipe() != nullptr);
     for (const auto& socket : silent) CHECK(socket->read_to_end());
   }
-  CHECK(at_host.opened == 1);
+  CHECK(at_host.wait([&] { return at_host.opened == 1; }));
 }
 
 TEST_CASE("host: who connects and keeps silent shuts nobody out", "[net]") {
@@ -135,7 +135,7 @@ TEST_CASE("host: who connects and keeps silent shuts nobody out", "[net]") {
   CHECK(silent[60]->read_to_end());
   pipe->send(Bytes(5));
   CHECK(at_host.wait([&] { return at_host.messages.size() == 1; }));
-  CHECK(at_guest.ends.empty());
+  CHECK(at_guest.wait([&] { return at_guest.ends.empty(); }, 0s));
 }
 
 TEST_CASE("host: over its number of connections it cuts the new ones, not those known", "[net]") {
@@ -175,7 +175,7 @@ TEST_CASE("host: stops while busy, tells its guests, and pipes outlive it", "[ne
   REQUIRE(at_guest.wait([&] { return at_guest.ends.size() == 1; }));
   done = true;
   sender.join();
-  CHECK(at_host.ends.size() == 1);
+  CHECK(at_host.wait([&] { return at_host.ends.size() == 1; }, 0s));
   host.reset();
   pipe_of_host->send(Bytes(10));
   pipe_of_host->close();
@@ -198,7 +198,7 @@ TEST_CASE("host and guest: stop from their own worker, and from several threads 
     });
   }
   for (auto& thread : threads) thread.join();
-  CHECK(at_host.ends.size() == 1);
+  CHECK(at_host.wait([&] { return at_host.ends.size() == 1; }, 0s));
 }
 
 TEST_CASE("guest: nobody there is a clear fault, and stop does not wait for it", "[net]") {
