@@ -9,6 +9,7 @@
 #include <cstdio>
 #include <iostream>
 
+#include "tests/sim/memory.h"
 #include "tests/sim/shrink.h"
 #include "tests/sim/world.h"
 
@@ -57,6 +58,7 @@ void tell(const Plan& plan, const Result& result, bool shrinks, double shrink_se
 }  // namespace
 
 int main(int argc, char** argv) {
+  give_sqlite_memory();
   CLI::App app{"Simulates rooms of devices with bad networks, disks and clocks; one seed is one run.",
                "weavelog-sim"};
   std::uint64_t first = 1, seeds = 1000;
