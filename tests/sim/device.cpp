@@ -38,12 +38,34 @@ Fields fields_of(Program program) {
   return out;
 }
 
+/// The product's tables for screens. At the end of a run they are made anew on every device, to be compared; to drop and create them is
+/// most of what that costs, and makes SQLite read its schema and prepare every statement again. Where they stand they are emptied.
+class Tables final : public Projection {
+ public:
+  [[nodiscard]] std::string_view name() const override { return tables_.name(); }
+  [[nodiscard]] int version() const override { return tables_.version(); }
+  void create(Connection& db) override {
+    std::vector<std::string> names;
+    auto& query = db.statement("SELECT name FROM sqlite_master WHERE type='table' AND name LIKE 'model~_%' ESCAPE '~' "
+                               "AND name NOT LIKE 'model~_name~_%' ESCAPE '~'");
+    while (query.executeStep()) names.push_back(query.getColumn(0).getString());
+    if (names.empty()) return tables_.create(db);
+    for (const std::string& name : names) db.raw().exec("DELETE FROM " + name);
+  }
+  void apply(Connection& db, std::span<const EntityChange> changes) override { tables_.apply(db, changes); }
+  void forget(Connection& db, const BookId& book) override { tables_.forget(db, book); }
+
+ private:
+  ModelTables tables_;
+};
+
 StationOptions options_for(const std::string& name, const std::string& vfs, const DeviceKey& key,
-                           Program program, const WallClock& clock) {
-  static const auto tables = std::make_shared<ModelTables>();
+                           Program program, bool one_connection, const WallClock& clock) {
+  static const auto tables = std::make_shared<Tables>();
   StationOptions options;
   options.folder = kFolder;
   options.vfs = vfs;
+  options.one_thread = one_connection;
   options.key = key;
   options.device_name = name;
   options.registry = &registry_of(program);
@@ -60,7 +82,7 @@ const DiskImage& blank_image() {
     const DeviceClock clock(time);
     Disk disk("blank", 1, 4096);
     if (const auto made =
-            Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, clock));
+            Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, true, clock));
         !made)
       throw std::logic_error(made.error().message());
     return disk.image();
@@ -108,7 +130,7 @@ Device::Device(const Making& how, const Time& time)
 
 bool Device::start() {
   if (up()) return true;
-  auto opened = Station::open(options_for(name, disk.vfs(), key_of(key_number), making.program, clock));
+  auto opened = Station::open(options_for(name, disk.vfs(), key_of(key_number), making.program, making.one_connection, clock));
   if (!opened) {
     fault = opened.error();
     return false;

@@ -79,6 +79,7 @@ struct Plan {
   bool hostile = false;         ///< one more device, with a valid key
   bool mixed_programs = false;  ///< some are older, some newer
   std::size_t sector = 512;
+  bool one_connection = false;  ///< every program reads its database where it writes it
   std::vector<Event> events;
 };
 
