@@ -74,20 +74,22 @@ StationOptions options_for(const std::string& name, const std::string& vfs, cons
   return options;
 }
 
+DiskImage make_blank_image(std::size_t page) {
+  seed_libraries(1);
+  Time time{1'900'000'000'000};
+  const DeviceClock clock(time);
+  Disk disk("blank", 1, 4096);
+  SQLite::Database(std::string(kFolder) + "/ledger.db", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 0, disk.vfs())
+      .exec("PRAGMA page_size=" + std::to_string(page) + "; PRAGMA journal_mode=WAL");
+  if (const auto made = Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, true, clock)); !made)
+    throw std::logic_error(made.error().message());
+  return disk.image();
+}
+
 /// The files of a device that has never done anything.
-const DiskImage& blank_image() {
-  static const DiskImage image = [] {
-    seed_libraries(1);
-    Time time{1'900'000'000'000};
-    const DeviceClock clock(time);
-    Disk disk("blank", 1, 4096);
-    if (const auto made =
-            Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, true, clock));
-        !made)
-      throw std::logic_error(made.error().message());
-    return disk.image();
-  }();
-  return image;
+const DiskImage& blank_image(std::size_t page) {
+  static const std::map<std::size_t, DiskImage> images{{1024, make_blank_image(1024)}, {4096, make_blank_image(4096)}};
+  return images.at(page);
 }
 
 }  // namespace
@@ -103,7 +105,7 @@ const FieldRegistry& registry_of(Program program) {
 }
 
 void prepare_devices() {
-  (void)blank_image();
+  (void)blank_image(4096);
 }
 
 const DeviceKey& key_of(std::size_t number) {
@@ -125,7 +127,7 @@ Device::Device(const Making& how, const Time& time)
            std::to_string(how.number)),
       clock(time),
       disk(name, how.seed, how.sector) {
-  disk.load(blank_image());
+  disk.load(blank_image(how.page));
 }
 
 bool Device::start() {

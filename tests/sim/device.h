@@ -39,6 +39,7 @@ class Device {
     Program program = Program::today;
     std::uint64_t seed = 0;
     std::size_t sector = 512;
+    std::size_t page = 4096;      ///< of its database
     bool one_connection = false;  ///< of its program to its database: it reads where it writes
   };
   /// Its disk holds an empty ledger of another key, which opens faster than none and makes it a new author

@@ -1,5 +1,6 @@
-// Memory for a program that takes and gives back millions of small pieces a second: lists of free blocks, one for each size, a set
-// for each thread, without a word of bookkeeping in front of the blocks. Debian's SQLite is built without its own store of small
+// Memory for a program that takes and gives back millions of small pieces a second: stacks of free blocks, one for each size, a set
+// for each thread, without a word of bookkeeping in or in front of the blocks (whoever takes one writes to it; to read it first would be
+// to wait for it). Debian's SQLite is built without its own store of small
 // blocks, and was the greatest user of malloc here; both together cost a seventh of a run. Only the program is linked with this,
 // not the tests of the simulator; and with a sanitizer, which has to see every block, it does nothing.
 
@@ -26,7 +27,7 @@ void weavelog::sim::give_sqlite_memory() {}
 namespace {
 
 // Addresses for all blocks together, of which only what is used is backed by memory. A piece of them holds blocks of one size.
-constexpr std::size_t kReserved = std::size_t{64} << 30, kPiece = 64 * 1024, kPieces = kReserved / kPiece;
+constexpr std::size_t kReserved = std::size_t{8} << 30, kPiece = 64 * 1024, kPieces = kReserved / kPiece;
 constexpr std::size_t kLargest = 16 * 1024;
 // Multiples of 16 up to 256, then eight sizes between a power of two and the next.
 constexpr std::size_t kSmall = 256, kClasses = kSmall / 16 + 8 * 6 + 1;
@@ -46,13 +47,24 @@ constexpr std::size_t size_of(std::size_t size_class) {
 static_assert(class_of(kLargest) == kClasses - 1 && size_of(kClasses - 1) == kLargest);
 static_assert(size_of(class_of(257)) == 288 && size_of(class_of(512)) == 512 && size_of(class_of(4360)) == 4608);
 
-struct Block {
-  Block* next;
+/// Where the free blocks of one size are.
+struct Stack {
+  void** begin = nullptr;
+  std::size_t size = 0, room = 0;
+  bool make_room(std::size_t more) {
+    if (size + more <= room) return true;
+    const std::size_t wanted = std::max(2 * room, size + more);
+    auto* grown = static_cast<void**>(std::realloc(begin, wanted * sizeof(void*)));
+    if (grown == nullptr) return false;
+    begin = grown;
+    room = wanted;
+    return true;
+  }
 };
 
 std::atomic<std::size_t> pieces_used{0};
 std::array<std::uint8_t, kPieces> classes;  // of the pieces
-thread_local std::array<Block*, kClasses> free_blocks;
+thread_local std::array<Stack, kClasses> free_blocks;
 
 char* reserved() {
   static char* const begin = [] {
@@ -66,27 +78,25 @@ char* reserved() {
 // For the quick question whether a block is one of these.
 std::atomic<std::uintptr_t> first_address{~std::uintptr_t{0}};
 
-/// Cuts a new piece into blocks. Null if all is used.
-Block* cut_piece(std::size_t size_class) {
+/// Cuts a new piece into blocks. False if there is no more.
+bool cut_piece(Stack& stack, std::size_t size_class) {
+  const std::size_t size = size_of(size_class), count = kPiece / size;
+  if (!stack.make_room(count)) return false;
   const std::size_t piece = pieces_used.fetch_add(1);
-  if (piece >= kPieces) return nullptr;
+  if (piece >= kPieces) return false;
   char* begin = reserved();
   first_address.store(reinterpret_cast<std::uintptr_t>(begin), std::memory_order_relaxed);
   classes[piece] = static_cast<std::uint8_t>(size_class);
-  const std::size_t size = size_of(size_class);
-  Block* list = nullptr;
-  for (std::size_t at = kPiece / size; at-- > 0;) list = new (begin + piece * kPiece + at * size) Block{list};
-  return list;
+  for (std::size_t at = count; at-- > 0;) stack.begin[stack.size++] = begin + piece * kPiece + at * size;
+  return true;
 }
 
 void* take(std::size_t size) {
   if (size > kLargest) return std::malloc(size);
   const std::size_t size_class = class_of(size);
-  Block*& list = free_blocks[size_class];
-  if (list == nullptr && (list = cut_piece(size_class)) == nullptr) return nullptr;
-  Block* block = list;
-  list = block->next;
-  return block;
+  Stack& stack = free_blocks[size_class];
+  if (stack.size == 0 && !cut_piece(stack, size_class)) return nullptr;
+  return stack.begin[--stack.size];
 }
 
 /// 0: it is malloc's.
@@ -99,7 +109,8 @@ void give(void* block) {
   if (block == nullptr) return;
   const std::size_t size_class = class_at(block);
   if (size_class == 0) return std::free(block);
-  free_blocks[size_class] = new (block) Block{free_blocks[size_class]};
+  Stack& stack = free_blocks[size_class];
+  if (stack.make_room(1)) stack.begin[stack.size++] = block;  // else it is lost, with a little of the memory that is short
 }
 
 // As sqlite3_mem_methods wants it. SQLite's sizes are positive; what malloc holds for it has its size in front.

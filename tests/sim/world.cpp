@@ -47,6 +47,7 @@ void World::make_devices() {
                                                       : Duty::hostile;
     making.seed = random.next();
     making.sector = plan_.sector;
+    making.page = plan_.page;
     making.one_connection = plan_.one_connection;
     if (plan_.mixed_programs && making.duty != Duty::hostile)
       making.program = static_cast<Program>(random.below(3));
