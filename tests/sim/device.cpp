@@ -61,7 +61,9 @@ class Tables final : public Projection {
 
 StationOptions options_for(const std::string& name, const std::string& vfs, const DeviceKey& key,
                            Program program, bool one_connection, const WallClock& clock) {
-  static const auto tables = std::make_shared<Tables>();
+  // As they are where there are two connections, one of which then hears that the other has changed the schema.
+  static const auto usual = std::make_shared<ModelTables>();
+  static const auto kept = std::make_shared<Tables>();
   StationOptions options;
   options.folder = kFolder;
   options.vfs = vfs;
@@ -69,7 +71,11 @@ StationOptions options_for(const std::string& name, const std::string& vfs, cons
   options.key = key;
   options.device_name = name;
   options.registry = &registry_of(program);
-  options.projections.push_back(tables);
+  if (one_connection) {
+    options.projections.push_back(kept);
+  } else {
+    options.projections.push_back(usual);
+  }
   options.clock = &clock;
   return options;
 }
