@@ -25,7 +25,9 @@ int pragma_number(Connection& connection, const char* sql) {
 }
 
 /// Tables on a new file; a fault on one that is not ours or is newer.
-Outcome<> settle(Connection& writer, const std::filesystem::path& file) {
+Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connections connections) {
+  // Before the first look at the file, so that the index of its log is this connection's own memory.
+  if (connections == Connections::one) writer.raw().exec("PRAGMA locking_mode=EXCLUSIVE");
   const int version = pragma_number(writer, "PRAGMA user_version");
   const int application = pragma_number(writer, "PRAGMA application_id");
   const int tables = pragma_number(writer, "SELECT count(*) FROM sqlite_master");
@@ -81,9 +83,8 @@ SQLite::Statement& Connection::statement(const char* sql) {
   return statement;
 }
 
-void Connection::reset_statements() {
-  for (SQLite::Statement* statement : in_use_) statement->tryReset();
-  in_use_.clear();
+void Connection::reset_statements(std::size_t from) {
+  for (; in_use_.size() > from; in_use_.pop_back()) in_use_.back()->tryReset();
 }
 
 void Connection::drop_statements() {
@@ -102,7 +103,8 @@ Database::Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, s
 
 Database::~Database() = default;
 
-Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& file, const std::string& vfs) {
+Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& file, const std::string& vfs,
+                                                  Connections connections) {
   std::unique_ptr<FileLock> lock;
   if (!in_memory(file) && vfs.empty()) {
     auto taken = FileLock::take(file);
@@ -113,9 +115,9 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
     auto joined = in_memory(file) ? nullptr : std::make_unique<JoinedWrites>(vfs);
     auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE,
                                                joined ? joined->name() : vfs);
-    if (auto settled = settle(*writer, file); !settled) return fail(settled.error());
+    if (auto settled = settle(*writer, file, connections); !settled) return fail(settled.error());
     std::unique_ptr<Connection> reader;
-    if (!in_memory(file)) {
+    if (!in_memory(file) && connections == Connections::two) {
       reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY, vfs);
       reader->raw().exec("PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
     }
@@ -130,9 +132,10 @@ Outcome<> Database::write(const std::function<void(Connection&)>& work) {
   // Undoes what was not committed, and leaves no statement that would keep a snapshot open.
   struct Transaction {
     Connection& connection;
+    const std::size_t others = connection.in_use();  ///< of somebody who reads around it
     bool open = false;
     ~Transaction() {
-      connection.reset_statements();
+      connection.reset_statements(others);
       if (open) connection.raw().tryExec("ROLLBACK");
     }
   };
@@ -141,7 +144,7 @@ Outcome<> Database::write(const std::function<void(Connection&)>& work) {
     writer_->statement("BEGIN IMMEDIATE").exec();
     transaction.open = true;
     work(*writer_);
-    writer_->reset_statements();
+    writer_->reset_statements(transaction.others);
     writer_->statement("COMMIT").exec();
     transaction.open = false;
     return {};
@@ -153,6 +156,12 @@ Outcome<> Database::write(const std::function<void(Connection&)>& work) {
 void Database::read(const std::function<void(Connection&)>& work) const {
   if (!reader_) {
     const std::lock_guard guard(write_mutex_);
+    // Nobody else writes: without BEGIN, too, this sees one state. Nothing may keep it open afterwards.
+    struct Reading {
+      Connection& connection;
+      const std::size_t others = connection.in_use();
+      ~Reading() { connection.reset_statements(others); }
+    } reading{*writer_};
     work(*writer_);
     return;
   }

@@ -31,8 +31,10 @@ class Connection {
 
   /// The prepared statement, reset and without bindings. Valid until the same text is asked for again.
   SQLite::Statement& statement(const char* sql);
-  /// Ends every statement in use, so that none keeps a snapshot open past its transaction.
-  void reset_statements();
+  /// Ends every statement in use, so that none keeps a snapshot open past its transaction; with a number, only those that were
+  /// asked for since in_use() gave that.
+  void reset_statements(std::size_t from = 0);
+  [[nodiscard]] std::size_t in_use() const { return in_use_.size(); }
   SQLite::Database& raw() { return db_; }
   /// Forgets prepared statements, which would otherwise hold on to tables that are about to be dropped.
   void drop_statements();
@@ -51,12 +53,21 @@ class Connection {
   std::vector<SQLite::Statement*> in_use_;
 };
 
+/// How many connections a database has.
+enum class Connections : std::uint8_t {
+  two,  ///< readers see the state before while somebody writes
+  /// For a program that reads and writes on one thread: half the statements to prepare, one schema to read, and the file is its own alone.
+  /// Whoever reads inside of a write sees what was written so far.
+  one,
+};
+
 class Database {
  public:
   /// Opens or creates. ":memory:" gives a private one whose reader is its writer.
   /// `vfs` names another file system of SQLite's than the machine's (a simulated disk, which has no lock file).
   /// Faults: locked, damaged, newer, no_space, io; each names the file.
-  [[nodiscard]] static Outcome<std::unique_ptr<Database>> open(const std::filesystem::path& file, const std::string& vfs = {});
+  [[nodiscard]] static Outcome<std::unique_ptr<Database>> open(const std::filesystem::path& file, const std::string& vfs = {},
+                                                               Connections connections = Connections::two);
   ~Database();
   Database(const Database&) = delete;
   Database& operator=(const Database&) = delete;
@@ -92,7 +103,7 @@ class Database {
   mutable int read_depth_ = 0;
   mutable std::atomic<std::thread::id> snapshot_of_{};
   std::unique_ptr<Connection> writer_;
-  std::unique_ptr<Connection> reader_;  ///< null for a database in memory
+  std::unique_ptr<Connection> reader_;  ///< null if the writer reads too
 };
 
 /// What SQLite's exception means to a person.

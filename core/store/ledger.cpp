@@ -335,7 +335,7 @@ void Ledger::Impl::new_incarnation(Connection& db) {
 
 Outcome<> Ledger::Impl::start() {
   if (options.registry == nullptr) throw std::logic_error("a ledger needs a field registry");
-  auto opened = Database::open(options.file, options.vfs);
+  auto opened = Database::open(options.file, options.vfs, options.one_thread ? Connections::one : Connections::two);
   if (!opened) return fail(opened.error());
   database = std::move(*opened);
   auto started = write([&](Connection& db) {

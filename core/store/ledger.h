@@ -51,6 +51,7 @@ class Projection {
 struct LedgerOptions {
   std::filesystem::path file;  ///< ":memory:" for a private one in memory
   std::string vfs;             ///< SQLite's name of the disk, if it is not the machine's (a simulated one)
+  bool one_thread = false;     ///< only one reads and writes: one connection does both (Connections::one)
   const FieldRegistry* registry = nullptr;
   const WallClock* clock = &WallClock::system();
   DeviceKey key = DeviceKey::generate();

@@ -72,6 +72,8 @@ struct SessionOptions {
   std::function<std::vector<BookId>(const PublicKey& guest)> shares;
   ContentRules contents;  ///< pictures; none are exchanged unless it says where they lie
   std::size_t batch_bytes = 192 * 1024;
+  /// Told of every batch of entries before it goes, with the number that its answer will have: for who checks what peers confirm.
+  std::function<void(std::uint64_t number, const Batch& batch)> sends;
   std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
 };
 

@@ -40,6 +40,7 @@ void Session::pump() {
     count_exchanged(batch, true);
     in_flight_.push_back(batch.entries.size());
     Entries entries{++sent_, std::move(batch)};
+    if (options_.sends) options_.sends(entries.number, entries.batch);
     if (protocol_ >= kProtocolWithPackedEntries) {
       send(PackedEntries{std::move(entries)});
     } else {

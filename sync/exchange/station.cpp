@@ -33,6 +33,7 @@ Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
   ledger.registry = options.registry;
   ledger.clock = options.clock;
   ledger.vfs = options.vfs;
+  ledger.one_thread = options.one_thread;
   ledger.key = *options.key;
   ledger.device_name = options.device_name;
   ledger.projections = std::move(options.projections);

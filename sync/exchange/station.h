@@ -17,6 +17,7 @@ namespace weavelog {
 struct StationOptions {
   std::filesystem::path folder;  ///< made (mode 0700) if it is missing
   std::string vfs;               ///< SQLite's name of a simulated disk; then `key` is given, and no folder is made
+  bool one_thread = false;       ///< see LedgerOptions
   std::optional<DeviceKey> key;  ///< instead of the one in the folder
   std::string device_name;
   const FieldRegistry* registry = nullptr;

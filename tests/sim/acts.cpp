@@ -9,6 +9,7 @@
 #include "core/desk/questions.h"
 #include "core/desk/stages.h"
 #include "core/desk/undo.h"
+#include "core/store/database.h"
 
 namespace weavelog::sim {
 namespace {
@@ -46,9 +47,9 @@ Agreed wish(Random& random) {
 std::optional<PlayerRecord> some_player(Device& device, Random& random) {
   if (device.seen_record && random.chance(300))
     return device.seen_record;  // what stands there may be old by now
-  const auto books = device.ledger().books(kPlayerBook);
+  const auto books = books_at(device, kPlayerBook);
   if (books.empty()) return std::nullopt;
-  auto record = load_player(device.ledger(), random.pick(books).id);
+  auto record = load_player(device.ledger(), random.pick(books));
   if (!record) return std::nullopt;
   return std::move(*record);
 }
@@ -61,8 +62,8 @@ std::optional<Act> made(Outcome<Draft> draft, std::string what) {
 /// The event at which the device works: its own, or that of a server whose event book it holds.
 BookId event_here(Device& device) {
   if (device.event) return device.event;
-  const auto events = device.ledger().books(kEventBook);
-  return events.empty() ? BookId{} : events.front().id;
+  const auto events = books_at(device, kEventBook);
+  return events.empty() ? BookId{} : events.front();
 }
 
 DropOffRequest request_for(Device& device, Random& random) {
@@ -201,9 +202,9 @@ std::optional<Act> close(Device& device, Random& random) {
 }
 
 std::optional<Act> take_back(Device& device, Random& random) {
-  const auto books = device.ledger().books(kPlayerBook);
+  const auto books = books_at(device, kPlayerBook);
   if (books.empty()) return std::nullopt;
-  const BookId book = random.pick(books).id;
+  const BookId book = random.pick(books);
   const auto seq = last_action(device.ledger(), book, 20);
   if (!seq) return std::nullopt;
   return made(undo(device.ledger(), book, *seq), "undoes action " + std::to_string(*seq));
@@ -271,6 +272,19 @@ std::string mark_of(const BookId& book) {
     out += static_cast<char>('a' + byte / 16);
     out += static_cast<char>('a' + byte % 16);
   }
+  return out;
+}
+
+std::vector<BookId> books_at(Device& device, std::optional<BookKind> kind) {
+  std::vector<BookId> out;
+  device.ledger().read([&](Connection& db) {
+    // As Ledger::books() gives them, which works out their heads too.
+    auto& query = db.statement(
+        "SELECT id FROM book WHERE forgotten=0 AND (?1 IS NULL OR kind=?1) AND EXISTS(SELECT 1 FROM chain c WHERE c.book=book.n) "
+        "ORDER BY id");
+    if (kind) query.bind(1, static_cast<int>(*kind));
+    while (query.executeStep()) out.push_back(BookId::from_bytes(blob_of(query, 0)).value());
+  });
   return out;
 }
 

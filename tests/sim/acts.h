@@ -20,6 +20,9 @@ struct Act {
 /// looked for once the book is forgotten.
 [[nodiscard]] std::string mark_of(const BookId& book);
 
+/// The books that a device holds, of one kind if given, ordered by number.
+[[nodiscard]] std::vector<BookId> books_at(Device& device, std::optional<BookKind> kind = {});
+
 /// True for kinds that this file makes drafts of.
 [[nodiscard]] bool is_act(EventKind kind);
 /// Nothing if there is nothing to do (no question open, no player known), or the desk refuses. Reads only;

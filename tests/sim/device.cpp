@@ -38,34 +38,64 @@ Fields fields_of(Program program) {
   return out;
 }
 
+/// The product's tables for screens. At the end of a run they are made anew on every device, to be compared; to drop and create them is
+/// most of what that costs, and makes SQLite read its schema and prepare every statement again. Where they stand they are emptied.
+class Tables final : public Projection {
+ public:
+  [[nodiscard]] std::string_view name() const override { return tables_.name(); }
+  [[nodiscard]] int version() const override { return tables_.version(); }
+  void create(Connection& db) override {
+    std::vector<std::string> names;
+    auto& query = db.statement("SELECT name FROM sqlite_master WHERE type='table' AND name LIKE 'model~_%' ESCAPE '~' "
+                               "AND name NOT LIKE 'model~_name~_%' ESCAPE '~'");
+    while (query.executeStep()) names.push_back(query.getColumn(0).getString());
+    if (names.empty()) return tables_.create(db);
+    for (const std::string& name : names) db.raw().exec("DELETE FROM " + name);
+  }
+  void apply(Connection& db, std::span<const EntityChange> changes) override { tables_.apply(db, changes); }
+  void forget(Connection& db, const BookId& book) override { tables_.forget(db, book); }
+
+ private:
+  ModelTables tables_;
+};
+
 StationOptions options_for(const std::string& name, const std::string& vfs, const DeviceKey& key,
-                           Program program, const WallClock& clock) {
-  static const auto tables = std::make_shared<ModelTables>();
+                           Program program, bool one_connection, const WallClock& clock) {
+  // As they are where there are two connections, one of which then hears that the other has changed the schema.
+  static const auto usual = std::make_shared<ModelTables>();
+  static const auto kept = std::make_shared<Tables>();
   StationOptions options;
   options.folder = kFolder;
   options.vfs = vfs;
+  options.one_thread = one_connection;
   options.key = key;
   options.device_name = name;
   options.registry = &registry_of(program);
-  options.projections.push_back(tables);
+  if (one_connection) {
+    options.projections.push_back(kept);
+  } else {
+    options.projections.push_back(usual);
+  }
   options.clock = &clock;
   return options;
 }
 
+DiskImage make_blank_image(std::size_t page) {
+  seed_libraries(1);
+  Time time{1'900'000'000'000};
+  const DeviceClock clock(time);
+  Disk disk("blank", 1, 4096);
+  SQLite::Database(std::string(kFolder) + "/ledger.db", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 0, disk.vfs())
+      .exec("PRAGMA page_size=" + std::to_string(page) + "; PRAGMA journal_mode=WAL");
+  if (const auto made = Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, true, clock)); !made)
+    throw std::logic_error(made.error().message());
+  return disk.image();
+}
+
 /// The files of a device that has never done anything.
-const DiskImage& blank_image() {
-  static const DiskImage image = [] {
-    seed_libraries(1);
-    Time time{1'900'000'000'000};
-    const DeviceClock clock(time);
-    Disk disk("blank", 1, 4096);
-    if (const auto made =
-            Station::open(options_for("blank", disk.vfs(), key_of(kBlankKey), Program::today, clock));
-        !made)
-      throw std::logic_error(made.error().message());
-    return disk.image();
-  }();
-  return image;
+const DiskImage& blank_image(std::size_t page) {
+  static const std::map<std::size_t, DiskImage> images{{1024, make_blank_image(1024)}, {4096, make_blank_image(4096)}};
+  return images.at(page);
 }
 
 }  // namespace
@@ -81,7 +111,7 @@ const FieldRegistry& registry_of(Program program) {
 }
 
 void prepare_devices() {
-  (void)blank_image();
+  (void)blank_image(4096);
 }
 
 const DeviceKey& key_of(std::size_t number) {
@@ -103,12 +133,12 @@ Device::Device(const Making& how, const Time& time)
            std::to_string(how.number)),
       clock(time),
       disk(name, how.seed, how.sector) {
-  disk.load(blank_image());
+  disk.load(blank_image(how.page));
 }
 
 bool Device::start() {
   if (up()) return true;
-  auto opened = Station::open(options_for(name, disk.vfs(), key_of(key_number), making.program, clock));
+  auto opened = Station::open(options_for(name, disk.vfs(), key_of(key_number), making.program, making.one_connection, clock));
   if (!opened) {
     fault = opened.error();
     return false;

@@ -39,6 +39,8 @@ class Device {
     Program program = Program::today;
     std::uint64_t seed = 0;
     std::size_t sector = 512;
+    std::size_t page = 4096;      ///< of its database
+    bool one_connection = false;  ///< of its program to its database: it reads where it writes
   };
   /// Its disk holds an empty ledger of another key, which opens faster than none and makes it a new author
   /// all the same.
@@ -87,6 +89,7 @@ class Device {
       0;                 ///< how often its files were put back: what it confirmed before no longer binds it
   bool unaware = false;  ///< see forget_knowing()
   std::set<BookId> forgot;  ///< books that its ledger knows to be forgotten: they must not come back
+  std::set<BookId> not_to_stay;  ///< that it was given and was to let go again, because of what the player said
 
  private:
   std::unique_ptr<Station> station_;

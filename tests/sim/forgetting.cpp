@@ -58,13 +58,22 @@ bool under_another_book(Device& device, const BookId& book) {
   return out;
 }
 
+/// The file with words of a forgotten book, and the book.
+std::optional<std::pair<std::string, BookId>> bytes_left(Device& device) {
+  for (const BookId& book : device.forgot)
+    if (std::string file = device.disk.file_with(mark_of(book)); !file.empty() && !under_another_book(device, book))
+      return std::pair(std::move(file), book);
+  return std::nullopt;
+}
+
 }  // namespace
 
+bool are_bytes_gone(Device& device) { return !bytes_left(device); }
+
 void check_bytes_gone(Device& device) {
-  for (const BookId& book : device.forgot)
-    if (const std::string file = device.disk.file_with(mark_of(book)); !file.empty() && !under_another_book(device, book))
-      throw Violation("not gone",
-                      file + " of " + device.name + " still has words of forgotten book " + book.hex());
+  if (const auto left = bytes_left(device))
+    throw Violation("not gone",
+                    left->first + " of " + device.name + " still has words of forgotten book " + left->second.hex());
 }
 
 }  // namespace weavelog::sim

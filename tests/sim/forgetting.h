@@ -20,5 +20,6 @@ void check_stays_forgotten(Device& device);
 
 /// What people wrote into its forgotten books is nowhere in its files, write-ahead log included.
 void check_bytes_gone(Device& device);
+[[nodiscard]] bool are_bytes_gone(Device& device);
 
 }  // namespace weavelog::sim

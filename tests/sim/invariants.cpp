@@ -162,6 +162,9 @@ class Check {
       if (!promise.holders.contains(place)) continue;
       const auto found = held.find(promise.key);
       if (found != held.end() && found->second == promise.body) continue;
+      // Let go whole, or not at all; what it wrote itself it never lets go.
+      if (device.not_to_stay.contains(promise.key.book) && !device.ledger().book(promise.key.book) && !room_.promises.wrote_in(promise.key.book, place))
+        continue;
       const auto refused = refused_from.find({promise.key.book, promise.key.author});
       if (refused != refused_from.end() && refused->second <= promise.key.seq &&
           (room_.promises.forked(promise.key.book) || hostile_ != PublicKey{}))

@@ -18,6 +18,13 @@ std::size_t message_of(const Bytes& frame) {
   return frame.size() < 2 ? 0 : frame[1] & 0x7f;
 }
 
+/// A book that a racket's stage makes one of another room, say, while it is on its way: confirmed batch by batch, and let go in the end.
+bool stays(Device& device, const BookId& book, BookKind kind, const BookId& room, bool settled) {
+  const bool may = may_stay(device.ledger(), book, kind, room, settled);
+  if (!may) device.not_to_stay.insert(book);
+  return may;
+}
+
 }  // namespace
 
 Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
@@ -45,13 +52,15 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
     return host.may_leave(book, kind, host.event);
   };
   guest_side.may_stay = [&guest](const BookId& book, BookKind kind, const BookId& room, bool settled) {
-    return may_stay(guest.ledger(), book, kind, room, settled);
+    return stays(guest, book, kind, room, settled);
   };
   host_side.may_stay = [&host](const BookId& book, BookKind kind, const BookId& room, bool settled) {
-    return may_stay(host.ledger(), book, kind, room, settled);
+    return stays(host, book, kind, room, settled);
   };
   guest_side.leaves_by = [&guest, event = host.event] { return LeaveRule{event, crossing_mark(guest.ledger(), event)}; };
   host_side.leaves_by = [&host] { return LeaveRule{host.event, crossing_mark(host.ledger(), host.event)}; };
+  guest_side.sends = [this, link = next_link_](std::uint64_t number, const Batch& batch) { note_sent(link, kGuest, number, batch); };
+  host_side.sends = [this, link = next_link_](std::uint64_t number, const Batch& batch) { note_sent(link, kHost, number, batch); };
   // The older program is one of the protocol before.
   for (const auto& [device, side] : {std::pair(&guest, &guest_side), std::pair(&host, &host_side)})
     if (device->making.program == Program::older) side->newest_protocol = kNewestProtocol - 1;
@@ -90,7 +99,6 @@ void Network::send(Link& link, std::size_t side, Session::Frames frames) {
   End& from = link.ends[side];
   const End& to = link.ends[1 - side];
   for (Bytes& frame : frames) {
-    note_sent(link, side, frame);
     note_answer(link, side, frame);
     if (link.liar && side == kGuest) frame = link.liar->altered(std::move(frame));
     if (room_.parted.contains({from.device, to.device})) from.stalled = true;
@@ -101,19 +109,14 @@ void Network::send(Link& link, std::size_t side, Session::Frames frames) {
   }
 }
 
-void Network::note_sent(Link& link, std::size_t side, const Bytes& frame) {
-  if (link.tainted || (message_of(frame) != kEntriesMessage && message_of(frame) != kPackedEntriesMessage))
-    return;
-  const auto message = decode_frame(frame);
-  if (!message)
-    throw Violation("own frame", "a session sent a frame that can't be read: " + message.error().message());
-  const Entries& entries = *entries_in(*message);
+void Network::note_sent(std::size_t number, std::size_t side, std::uint64_t batch_number, const Batch& sent) {
+  const auto link = links_.find(number);
+  if (link == links_.end() || link->second.tainted) return;
   std::vector<AuthorId> authors;
-  for (const AuthorCard& card : entries.batch.authors) authors.push_back(card.id());
-  auto& batch = link.ends[side].sent[entries.number];
-  for (const BatchEntry& entry : entries.batch.entries)
-    batch.emplace_back(EntryKey{entries.batch.books.at(entry.book).id, authors.at(entry.author), entry.seq},
-                       digest_of(entry.body));
+  for (const AuthorCard& card : sent.authors) authors.push_back(card.id());
+  auto& batch = link->second.ends[side].sent[batch_number];
+  for (const BatchEntry& entry : sent.entries)
+    batch.emplace_back(EntryKey{sent.books.at(entry.book).id, authors.at(entry.author), entry.seq}, digest_of(entry.body));
 }
 
 /// The protocol before has no word for a batch of which a part was left out because entries before it are lacking: in its chain (not

@@ -86,7 +86,7 @@ class Network {
 
   void push(Link& link, std::size_t side, What what, Bytes frame, UnixMs at);
   void send(Link& link, std::size_t side, Session::Frames frames);
-  void note_sent(Link& link, std::size_t side, const Bytes& frame);
+  void note_sent(std::size_t link, std::size_t side, std::uint64_t number, const Batch& sent);
   void note_answer(Link& link, std::size_t side, const Bytes& frame);
   [[nodiscard]] bool speaks_older(const Link& link) const;
   void note_arrived(Link& link, std::size_t side, const Bytes& frame);

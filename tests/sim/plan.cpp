@@ -84,6 +84,8 @@ Plan plan_of(std::uint64_t seed) {
   if (random.chance(30)) plan.tablets += 20;
   plan.sector = random.chance(500) ? 512 : 4096;
   plan.mixed_programs = random.chance(400);
+  plan.one_connection = seed % 4 != 0;
+  plan.page = seed / 4 % 4 == 0 ? 4096 : 1024;
   // Each run has troubles of its own: all at once would hide one behind the other.
   std::array<bool, 8> troubled{};
   for (std::size_t group = 1; group < troubled.size(); ++group)

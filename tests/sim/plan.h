@@ -79,6 +79,8 @@ struct Plan {
   bool hostile = false;         ///< one more device, with a valid key
   bool mixed_programs = false;  ///< some are older, some newer
   std::size_t sector = 512;
+  std::size_t page = 4096;      ///< of their databases; SQLite's usual size, or a smaller one, with which less is written
+  bool one_connection = false;  ///< every program reads its database where it writes it
   std::vector<Event> events;
 };
 

@@ -18,6 +18,7 @@ bool Promises::acknowledge(const EntryKey& key, const Digest& body, std::size_t 
   const std::size_t at = place(key, body);
   all_[at].holders.insert(device);
   all_[at].by_person = true;
+  all_[at].writer = device;
   return by_key_[key].size() > 1;
 }
 
@@ -40,6 +41,12 @@ bool Promises::by_person(const EntryKey& key, const Digest& body) const {
   return found != by_key_.end() &&
          std::any_of(found->second.begin(), found->second.end(),
                      [&](std::size_t at) { return all_[at].body == body && all_[at].by_person; });
+}
+
+bool Promises::wrote_in(const BookId& book, std::size_t device) const {
+  return std::any_of(all_.begin(), all_.end(), [&](const Promise& one) {
+    return one.key.book == book && one.by_person && one.writer == device && one.holders.contains(device);
+  });
 }
 
 bool Promises::attempted(const BookId& book, const std::vector<Write>& writes) const {

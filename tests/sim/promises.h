@@ -22,6 +22,7 @@ struct Promise {
   Digest body{};
   std::set<std::size_t> holders;  ///< devices that must hold it
   bool by_person = false;         ///< a simulated person wrote it
+  std::size_t writer = 0;         ///< and at which device
 };
 
 class Promises {
@@ -40,6 +41,8 @@ class Promises {
 
   [[nodiscard]] const std::vector<Promise>& all() const { return all_; }
   [[nodiscard]] bool by_person(const EntryKey& key, const Digest& body) const;
+  /// True if people wrote into the book at this device, and it must still hold that.
+  [[nodiscard]] bool wrote_in(const BookId& book, std::size_t device) const;
   [[nodiscard]] bool attempted(const BookId& book, const std::vector<Write>& writes) const;
   /// The same with other values replaced, or a part of it: what a copied device says again of its branch of a
   /// fork.

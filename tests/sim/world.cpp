@@ -47,6 +47,8 @@ void World::make_devices() {
                                                       : Duty::hostile;
     making.seed = random.next();
     making.sector = plan_.sector;
+    making.page = plan_.page;
+    making.one_connection = plan_.one_connection;
     if (plan_.mixed_programs && making.duty != Duty::hostile)
       making.program = static_cast<Program>(random.below(3));
     room_.devices.push_back(std::make_unique<Device>(making, room_.time));
@@ -242,9 +244,9 @@ void World::look(Device& device, Random& random) {
   if (!device.up()) return;
   device.seen_questions = device.ledger().open_questions();
   device.seen_record.reset();
-  const auto books = device.ledger().books(kPlayerBook);
+  const auto books = books_at(device, kPlayerBook);
   if (books.empty()) return;
-  if (auto record = load_player(device.ledger(), random.pick(books).id))
+  if (auto record = load_player(device.ledger(), random.pick(books)))
     device.seen_record = std::move(*record);
 }
 
@@ -254,9 +256,9 @@ void World::tick_books(Device& device, Random& random) {
     device.host = random.below(plan_.servers);
     device.work().set_host(room_.device(*device.host).key());
   }
-  const auto books = device.ledger().books();
+  const auto books = books_at(device);
   if (books.empty()) return;
-  const auto ticked = device.work().tick({random.pick(books).id, random.pick(books).id});
+  const auto ticked = device.work().tick({random.pick(books), random.pick(books)});
   if (!ticked && !device.gone() && !device.disk.in_trouble() && blames_disk(ticked.error()))
     throw Violation("act", device.name + " cannot tick: " + ticked.error().message());
 }
@@ -265,9 +267,9 @@ void World::tick_books(Device& device, Random& random) {
 void World::forget(Device& device, std::size_t place, Random& random) {
   start(place);
   if (!device.up()) return;
-  const auto books = device.ledger().books(kPlayerBook);
+  const auto books = books_at(device, kPlayerBook);
   if (books.empty()) return;
-  const BookId book = random.pick(books).id;
+  const BookId book = random.pick(books);
   room_.orders.insert({book, device.key()});
   const auto report = device.ledger().forget(book);
   room_.trace.line("   book " + short_of(book) + ": " + (report ? "forgotten" : report.error().message()));
@@ -443,6 +445,7 @@ void World::clone(std::size_t place) {
   clone.latest_wall = std::max(source.latest_wall, source.clock.now());
   clone.host = source.host;
   clone.forgot = source.forgot;
+  clone.not_to_stay = source.not_to_stay;
   clones_[place] = fresh;
   room_.promises.now_holds(fresh, room_.promises.held_by(place));
   for (std::size_t server = 0; server < plan_.servers; ++server) {

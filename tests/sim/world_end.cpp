@@ -68,7 +68,7 @@ void World::come_together() {
   }
   // What could not be overwritten when a book was forgotten is overwritten at the next start.
   for (std::size_t i = 0; i < room_.devices.size(); ++i)
-    if (!room_.device(i).forgot.empty()) {
+    if (!room_.device(i).up() || !are_bytes_gone(room_.device(i))) {
       room_.device(i).end();
       start(i);
     }

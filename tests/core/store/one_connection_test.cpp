@@ -1,0 +1,91 @@
+// A database with one connection for reading and writing.
+
+#include <catch2/catch.hpp>
+#include <filesystem>
+
+#include "core/store/database.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace weavelog;
+using namespace weavelog::testing;
+
+namespace {
+
+struct OneConnection {
+  TemporaryFolder folder;
+  std::unique_ptr<Database> db = open();
+
+  std::unique_ptr<Database> open() const { return Database::open(folder / "a.db", {}, Connections::one).value(); }
+  void add(const std::string& key) {
+    REQUIRE(db->write([&](Connection& writer) { put(writer, key); }));
+  }
+  static void put(Connection& writer, const std::string& key) {
+    auto& statement = writer.statement("INSERT INTO meta VALUES(?, x'01')");
+    statement.bind(1, key);
+    statement.exec();
+  }
+  std::string keys() const {
+    std::string out;
+    db->read([&](Connection& reader) {
+      auto& query = reader.statement("SELECT key FROM meta ORDER BY key");
+      while (query.executeStep()) out += query.getColumn(0).getString();
+    });
+    return out;
+  }
+};
+
+}  // namespace
+
+TEST_CASE("with one connection who reads inside of a write sees what was written so far, and nothing of what was undone") {
+  OneConnection one;
+  one.add("a");
+  struct Stop {};
+  std::string seen;
+  const auto write = [&] {
+    (void)one.db->write([&](Connection& writer) {
+      OneConnection::put(writer, "b");
+      seen = one.keys();
+      throw Stop{};
+    });
+  };
+  CHECK_THROWS_AS(write(), Stop);
+  CHECK(seen == "ab");
+  CHECK(one.keys() == "a");
+}
+
+TEST_CASE("with one connection who writes or reads inside of a read does not disturb it") {
+  OneConnection one;
+  for (const char* key : {"a", "b", "c"}) one.add(key);
+  std::string seen;
+  one.db->read([&](Connection& reader) {
+    auto& query = reader.statement("SELECT key FROM meta WHERE key<'d' ORDER BY key");
+    while (query.executeStep()) {
+      seen += query.getColumn(0).getString();
+      one.add("x" + std::to_string(seen.size()));
+      CHECK(one.keys().size() == 3 + 2 * seen.size());
+    }
+  });
+  CHECK(seen == "abc");
+  CHECK(one.keys() == "abcx1x2x3");
+}
+
+TEST_CASE("with one connection nothing keeps the log open, and another program finds all when this one dies") {
+  OneConnection one;
+  for (int i = 0; i < 30; ++i) {
+    one.add(std::to_string(100 + i));
+    CHECK(one.keys().size() == 3 * static_cast<std::size_t>(i + 1));
+  }
+  const auto copy = one.folder / "copy.db";
+  for (const char* suffix : {"", "-wal"}) std::filesystem::copy_file((one.folder / "a.db").string() + suffix, copy.string() + suffix);
+  CHECK(Database::open(copy).value()->file() == copy);
+  SQLite::Database found(copy.string(), SQLite::OPEN_READONLY);
+  CHECK(found.execAndGet("SELECT count(*) FROM meta").getInt() == 30);
+  CHECK_FALSE(std::filesystem::exists((one.folder / "a.db").string() + "-shm"));
+  REQUIRE(one.db->scrub());
+  CHECK(std::filesystem::file_size((one.folder / "a.db").string() + "-wal") == 0);
+  // Its own alone: not for a second of this program either.
+  CHECK(Database::open(one.folder / "a.db").error().code == FaultCode::locked);
+  one.db.reset();
+  one.db = one.open();
+  CHECK(one.keys().size() == 90);
+}
