@@ -77,7 +77,8 @@ TEST_CASE("rackets that lie a day look even with fresh ones once their age is kn
   REQUIRE(bring_to_one_age(believed, RelaxationModel()));
   const auto widest = [](const ReadingTable& one) {
     double most = 0;
-    for (const Deviation& deviation : deviations_of(one).value()) most = std::max(most, std::abs(deviation.percent));
+    const auto deviations = deviations_of(one).value();
+    for (const Deviation& deviation : deviations) most = std::max(most, std::abs(deviation.percent));
     return most;
   };
   CHECK(widest(raw) > 6);
