@@ -450,11 +450,13 @@ TEST_CASE("board host: five hundred phones poll at once, and each sees a change"
     CHECK(good == 500);
     return std::chrono::duration<double>(Clock::now() - begin).count();
   };
+  const auto since = Clock::now();
   round("\"none\"", 200);
   CHECK(round("\"firsten\"", 304) < 15);  // a tenth of a second on a quiet machine
   board.say("second");
   std::this_thread::sleep_for(1100ms);
   round("\"firsten\"", 200);
   CHECK(board.host->connections() == 500);
-  CHECK(board.host->renders() <= 4);
+  // One a second, however many ask: three or four on a quiet machine.
+  CHECK(static_cast<double>(board.host->renders()) <= std::chrono::duration<double>(Clock::now() - since).count() + 2);
 }
