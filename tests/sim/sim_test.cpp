@@ -333,6 +333,11 @@ TEST_CASE("a device may let go of a book that it confirmed and that may not stay
   }
 }
 
+TEST_CASE("a revocation that a power cut overtook may stand, and its device is then refused") {
+  const Plan plan = plan_of(40'000'132);
+  CHECK_FALSE(run(plan, false).violation);
+}
+
 TEST_CASE("a failing plan shrinks to the events that it needs") {
   // Nothing fails without events, so what is left after shrinking for a promise that is never broken is
   // everything.

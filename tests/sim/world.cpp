@@ -425,9 +425,13 @@ void World::restore(std::size_t place, Random&) {
   if (place >= plan_.servers) return;
   // The server knows of enrolments and revocations what it knew then.
   std::erase_if(room_.revoked, [&](const Visit& visit) { return visit.server == place; });
-  for (const EnrolledDevice& known : device.station().devices().devices())
+  note_revoked(place);
+}
+
+void World::note_revoked(std::size_t server) {
+  for (const EnrolledDevice& known : room_.device(server).station().devices().devices())
     for (std::size_t guest = 0; guest < room_.devices.size(); ++guest)
-      if (known.revoked && room_.device(guest).key() == known.key) room_.revoked.insert({place, guest});
+      if (known.revoked && room_.device(guest).key() == known.key) room_.revoked.insert({server, guest});
 }
 
 void World::clone(std::size_t place) {
@@ -482,6 +486,8 @@ void World::start(std::size_t place) {
     if (device.host) device.work().set_host(room_.device(*device.host).key());
     heed_forgetting(room_, place);
     check_stays_forgotten(device);
+    // A revocation during which its power went may stand all the same.
+    if (place < plan_.servers) note_revoked(place);
     return;
   }
   room_.trace.line("   " + device.name + " does not start: " + device.fault->message());

@@ -42,6 +42,8 @@ class World {
   void meet_some(const Event& event, std::size_t place, Random& random);
   void lie(Random& random);
   void revoke(std::size_t place, std::size_t other);
+  /// What a server that runs knows of revocations is known to the room.
+  void note_revoked(std::size_t server);
   void trouble(const Event& event, Device& device, Random& random);
   void move_clock(Device& device, Random& random);
   void copy(std::size_t place);
