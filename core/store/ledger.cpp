@@ -57,20 +57,26 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
   return std::move(*state);
 }
 
-/// Books with their heads, one row a chain; ordered by book, then by author. One of which nothing was taken is not among them.
+/// Books with their heads, one row a chain; ordered by book. One of which nothing was taken is not among them.
 #define WEAVELOG_BOOKS                                                                                                   \
   "SELECT b.id, b.kind, a.id, l.seq, l.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "       \
   "JOIN link l ON l.book=c.book AND l.author=c.author AND "                                                              \
   "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE b.forgotten=0 "
-constexpr const char* kBooks = WEAVELOG_BOOKS "ORDER BY b.id, a.id";
-constexpr const char* kBooksOfKind = WEAVELOG_BOOKS "AND b.kind=? ORDER BY b.id, a.id";
-constexpr const char* kOneBook = WEAVELOG_BOOKS "AND b.id=? ORDER BY a.id";
+constexpr const char* kBooks = WEAVELOG_BOOKS "ORDER BY b.id";
+constexpr const char* kBooksOfKind = WEAVELOG_BOOKS "AND b.kind=? ORDER BY b.id";
+constexpr const char* kOneBook = WEAVELOG_BOOKS "AND b.id=?";
 #undef WEAVELOG_BOOKS
+
+/// Cheaper than by SQLite's sorter: most books have a few.
+void sort_by_author(Heads& heads) {
+  std::sort(heads.begin(), heads.end(), [](const Head& a, const Head& b) { return a.author < b.author; });
+}
 
 std::vector<BookInfo> book_infos(SQLite::Statement& rows) {
   std::vector<BookInfo> out;
   Heads heads;
   const auto end_book = [&] {
+    sort_by_author(heads);
     if (!out.empty()) out.back().heads = digest_of_heads(heads);
     heads.clear();
   };
@@ -266,11 +272,12 @@ void Ledger::Impl::store_waypoint(Connection& db, std::int64_t book, std::int64_
 Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
   auto& query = db.statement(
       "SELECT a.id, l.seq, l.hash FROM chain c JOIN author a ON a.n=c.author JOIN link l ON l.book=c.book AND l.author=c.author AND "
-      "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE c.book=? ORDER BY a.id");
+      "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE c.book=?");
   query.bind(1, book);
   Heads out;
   while (query.executeStep())
     out.push_back({id_of<AuthorId>(query, 0), static_cast<std::uint64_t>(query.getColumn(1).getInt64()), digest_in(query, 2)});
+  sort_by_author(out);
   return out;
 }
 
