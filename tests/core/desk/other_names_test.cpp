@@ -17,7 +17,7 @@ TEST_CASE("another name is kept with who said it, found by, and taken back") {
   before.why = NameWhy::former;
   desk.append(add_other_name(desk.load(book), before, "Mara", desk.clock.now()));
   REQUIRE(desk.load(book).other_names.size() == 1);
-  const auto& held = desk.load(book).other_names[0];
+  const auto held = desk.load(book).other_names[0];
   CHECK(held.now.by == "Mara");
   CHECK(other_name_words(held.now) == "Ilse Ostrel");
   CHECK(find_players(*desk.ledger, "ostr").size() == 1);
