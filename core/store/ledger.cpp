@@ -330,9 +330,11 @@ void Ledger::Impl::become(Connection& db, std::uint64_t incarnation) {
 }
 
 void Ledger::Impl::new_incarnation(Connection& db) {
+  const PublicKey& key = options.key.public_key();
+  // A machine whose chance repeats itself (the image of a running one, started twice) must not come back to a self that it left.
   std::uint64_t incarnation = 0;
   randombytes_buf(&incarnation, sizeof incarnation);
-  const PublicKey& key = options.key.public_key();
+  while (find_author(db, AuthorCard{key, incarnation, options.device_name}.id())) ++incarnation;
   Bytes record(key.begin(), key.end());
   const Bytes number = big_endian(incarnation);
   record.insert(record.end(), number.begin(), number.end());

@@ -338,6 +338,12 @@ TEST_CASE("a revocation that a power cut overtook may stand, and its device is t
   CHECK_FALSE(run(plan, false).violation);
 }
 
+TEST_CASE("a device whose chance repeats itself does not come back to a self that it left") {
+  // Its files are put back twice, it is cloned, and draws the number of its first self again.
+  const Plan plan = plan_of(42'000'366);
+  CHECK_FALSE(run(plan, false).violation);
+}
+
 TEST_CASE("a failing plan shrinks to the events that it needs") {
   // Nothing fails without events, so what is left after shrinking for a promise that is never broken is
   // everything.
