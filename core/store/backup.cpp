@@ -94,9 +94,7 @@ Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
 /// Our own chains are signed whenever they are handed over; in the copy there is nobody to do so.
 void seal_own(SQLite::Database& db, const DeviceKey& key) {
   SQLite::Statement chains(
-      db,
-      "SELECT c.book, c.author, l.seq, l.hash FROM chain c JOIN author a ON a.n=c.author JOIN link l ON l.book=c.book AND "
-      "l.author=c.author AND l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE a.key=?");
+      db, "SELECT h.book, h.author, h.seq, h.hash FROM head h JOIN author a ON a.n=h.author WHERE a.key=?");
   bind_blob(chains, 1, key.public_key());
   SQLite::Statement seal(db, "UPDATE chain SET sealed=?, signature=?, tail=x'' WHERE book=? AND author=?");
   std::vector<std::tuple<std::int64_t, std::int64_t, std::int64_t, Signature>> seals;

@@ -58,14 +58,15 @@ EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId&
 }
 
 /// Books with their heads, one row a chain; ordered by book. One of which nothing was taken is not among them.
-#define WEAVELOG_BOOKS                                                                                                   \
-  "SELECT b.id, b.kind, a.id, l.seq, l.hash FROM book b JOIN chain c ON c.book=b.n JOIN author a ON a.n=c.author "       \
-  "JOIN link l ON l.book=c.book AND l.author=c.author AND "                                                              \
-  "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE b.forgotten=0 "
-constexpr const char* kBooks = WEAVELOG_BOOKS "ORDER BY b.id";
-constexpr const char* kBooksOfKind = WEAVELOG_BOOKS "AND b.kind=? ORDER BY b.id";
-constexpr const char* kOneBook = WEAVELOG_BOOKS "AND b.id=?";
-#undef WEAVELOG_BOOKS
+constexpr const char* kBooks =
+    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
+    "WHERE b.forgotten=0 ORDER BY b.id";
+constexpr const char* kBooksOfKind =
+    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
+    "WHERE b.forgotten=0 AND b.kind=? ORDER BY b.id";
+constexpr const char* kOneBook =
+    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
+    "WHERE b.forgotten=0 AND b.id=?";
 
 /// Cheaper than by SQLite's sorter: most books have a few.
 void sort_by_author(Heads& heads) {
@@ -270,9 +271,7 @@ void Ledger::Impl::store_waypoint(Connection& db, std::int64_t book, std::int64_
 }
 
 Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
-  auto& query = db.statement(
-      "SELECT a.id, l.seq, l.hash FROM chain c JOIN author a ON a.n=c.author JOIN link l ON l.book=c.book AND l.author=c.author AND "
-      "l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author) WHERE c.book=?");
+  auto& query = db.statement("SELECT a.id, h.seq, h.hash FROM head h JOIN author a ON a.n=h.author WHERE h.book=?");
   query.bind(1, book);
   Heads out;
   while (query.executeStep())

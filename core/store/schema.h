@@ -97,6 +97,9 @@ inline constexpr const char* kRelinkKey = "relink";
 
 /// Made where it is missing: databases of the same number have it or not.
 inline constexpr const char* kCareSchema = R"sql(
+-- The last link of every chain.
+CREATE VIEW IF NOT EXISTS head AS SELECT c.book, c.author, l.seq, l.hash FROM chain c JOIN link l ON l.book=c.book AND l.author=c.author
+  AND l.seq=(SELECT max(seq) FROM link WHERE book=c.book AND author=c.author);
 -- Books that were forgotten: what stays of each (core/log/stub.h), in the order in which it was heard here. `heard_from` is the
 -- key of the device that handed it over, zeros if it was ordered here.
 CREATE TABLE IF NOT EXISTS stub(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB NOT NULL UNIQUE, kind INTEGER NOT NULL,
