@@ -7,6 +7,14 @@
 #include <QPainter>
 #include <algorithm>
 
+namespace {
+
+// Our tags' barcodes have 13 characters or more. In the modules of a QR code zbar now and then sees a Code 128 of no characters at all: whoever holds one card
+// before the camera would be told that there are several.
+constexpr int kShortestBarcode = 8;
+
+}  // namespace
+
 // A code that is held before a camera fills much of the picture; more dots than usualLook only take time.
 QStringList codesOn(const QImage& picture, int longestSide) {
   if (picture.isNull()) return {};
@@ -22,6 +30,7 @@ QStringList codesOn(const QImage& picture, int longestSide) {
   zbar::ImageScanner scanner;
   scanner.set_config(zbar::ZBAR_NONE, zbar::ZBAR_CFG_ENABLE, 0);
   for (const auto kind : {zbar::ZBAR_QRCODE, zbar::ZBAR_CODE128}) scanner.set_config(kind, zbar::ZBAR_CFG_ENABLE, 1);
+  scanner.set_config(zbar::ZBAR_CODE128, zbar::ZBAR_CFG_MIN_LEN, kShortestBarcode);
   zbar::Image image(static_cast<unsigned>(grey.width()), static_cast<unsigned>(grey.height()), "Y800", dots.constData(),
                     static_cast<unsigned long>(dots.size()));
   QStringList out;

@@ -5,7 +5,7 @@
 
 #include "core/base/outcome.h"
 
-// Texts of all QR codes and Code 128 barcodes that are to be seen on a picture, in any orientation; none if there is none. A picture whose longer side has more dots
+// Texts of all QR codes and Code 128 barcodes (of eight characters or more) that are to be seen on a picture, in any orientation; none if there is none. A picture whose longer side has more dots
 // is looked at in that size. Any thread.
 inline constexpr int usualLook = 1280;
 [[nodiscard]] QStringList codesOn(const QImage& picture, int longestSide = usualLook);

@@ -1,6 +1,7 @@
 #include "app-qml/view/camera_model.h"
 
 #include <qrcodegen/qrcodegen.hpp>
+#include <zbar.h>
 
 #include <QDeadlineTimer>
 #include <QPainter>
@@ -118,6 +119,28 @@ TEST_CASE("codes are read off pictures, turned, large, small; none off what has 
   nothing.fill(Qt::white);
   CHECK(codesOn(nothing).isEmpty());
   CHECK(codesOn(QImage()).isEmpty());
+}
+
+TEST_CASE("a barcode of no characters beside a code is none, so that one card before the camera is one") {
+  const QString tag = QString::fromStdString(tag_code(BookId{{1, 2, 3}}, 137).value());
+  QImage picture = picture_of(tag, {640, 480});
+  // Code 128 (ISO/IEC 15417): start B, the check digit of nothing (104 mod 103 = 1), stop; widths of bars and gaps by turns.
+  QPainter painter(&picture);
+  painter.fillRect(10, 5, 220, 70, Qt::white);
+  int x = 40;
+  bool bar = true;
+  for (const char width : std::string("211214" "222122" "2331112")) {
+    const int dots = 2 * (width - '0');
+    if (bar) painter.fillRect(x, 10, dots, 60, Qt::black);
+    x += dots;
+    bar = !bar;
+  }
+  painter.end();
+  zbar::ImageScanner scanner;
+  const QImage grey = picture.convertToFormat(QImage::Format_Grayscale8);
+  zbar::Image seen(static_cast<unsigned>(grey.width()), static_cast<unsigned>(grey.height()), "Y800", grey.constBits(), static_cast<unsigned long>(grey.sizeInBytes()));
+  CHECK(scanner.scan(seen) == 2);  // what is planted is what zbar takes for a code
+  CHECK(codesOn(picture) == QStringList{tag});
 }
 
 TEST_CASE("the camera says a code once while it is held before it, and again after it was away") {
