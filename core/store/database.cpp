@@ -119,7 +119,7 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
     std::unique_ptr<Connection> reader;
     if (!in_memory(file) && connections == Connections::two) {
       reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY, vfs);
-      reader->raw().exec("PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
+      reader->raw().exec("PRAGMA cache_size=-8000; PRAGMA temp_store=MEMORY;");
     }
     return std::unique_ptr<Database>(new Database(file, std::move(lock), std::move(joined), std::move(writer), std::move(reader)));
   } catch (const SQLite::Exception& error) {

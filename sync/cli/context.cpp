@@ -44,6 +44,7 @@ void complain(const Fault& fault, bool as_json) {
 Outcome<> Context::open() {
   StationOptions options;
   options.folder = settings_.folder;
+  options.one_thread = true;  // a command does one thing after another; opening takes a third less
   options.device_name = settings_.device;
   options.registry = &model_registry();
   options.projections = {std::make_shared<ModelTables>()};

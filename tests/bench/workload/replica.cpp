@@ -39,6 +39,7 @@ Replica::Replica(const std::filesystem::path& folder, const std::string& name)
     : clock_(kStart), database_(folder / "ledger.db") {
   StationOptions options;
   options.folder = folder;
+  options.one_thread = true;  // as the command line opens it
   options.device_name = name;
   options.registry = &workload_registry();
   options.projections = {std::make_shared<ModelTables>()};
