@@ -28,6 +28,14 @@ void heed_forgetting(Room& room, std::size_t place) {
   device.forgot = std::move(stubs);
 }
 
+void heed_letting_go(Room& room, std::size_t place) {
+  Device& device = room.device(place);
+  std::set<BookId> gone;
+  for (const BookId& book : device.not_to_stay)
+    if (!device.ledger().book(book) && !room.promises.wrote_in(book, place)) gone.insert(book);
+  if (!gone.empty()) room.promises.release(place, gone);
+}
+
 void check_stays_forgotten(Device& device) {
   for (const BookId& book : device.forgot)
     device.ledger().read([&](Connection& db) {

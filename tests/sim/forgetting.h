@@ -1,6 +1,6 @@
 #pragma once
 // A player withdraws: what must hold of a forgotten book at a device, from the moment on at which the
-// device's ledger held the stub. Each check throws a Violation.
+// device's ledger held the stub. Each check throws a Violation. And books that a device was given and may not keep.
 
 #include "tests/sim/room.h"
 
@@ -10,6 +10,10 @@ namespace weavelog::sim {
 /// ends, no stub is there that nobody ordered, and none that was there is gone. To be called whenever the
 /// device may have heard of some.
 void heed_forgetting(Room& room, std::size_t place);
+
+/// Books that were to let go again and are gone: what was promised of them ends. To be called before the device takes anything
+/// in, since they may come again, by another's word or in another branch.
+void heed_letting_go(Room& room, std::size_t place);
 
 /// Nothing of a forgotten book came back: no entry of it is in the ledger.
 void check_stays_forgotten(Device& device);

@@ -216,6 +216,7 @@ void Network::arrive(Arrival arrival) {
     room_.trace.bytes(arrival.frame);
     if (link.liar && arrival.side == kGuest && link.liar->ignores(arrival.frame)) return;
     note_arrived(link, arrival.side, arrival.frame);
+    heed_letting_go(room_, end.device);
     answer = end.session->receive(arrival.frame);
     if (!device.gone()) mind_forgotten(end.device, message_of(arrival.frame));
   } else if (arrival.what == What::wake) {

@@ -183,6 +183,7 @@ void World::carry_out(const Act& wanted, Device& device, std::size_t place) {
 void World::carry(const Event& event, Device& device, std::size_t place, Random& random) {
   start(place);
   if (!device.up()) return;
+  heed_letting_go(room_, place);
   switch (event.kind) {
     case EventKind::make_bundle:
       carriers_.make_bundle(place, event.other, random);
