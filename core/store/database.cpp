@@ -25,8 +25,9 @@ int pragma_number(Connection& connection, const char* sql) {
 }
 
 /// A program that was killed between writing and syncing left transactions that the system holds and the disk may not. Whoever reads them
-/// builds on them, and tells other devices: so they reach the disk first.
-void sync_log(Connection& writer) {
+/// builds on them, and tells other devices: so they reach the disk first. And it left half of one that nothing ever reads or erases, though
+/// it may hold words of somebody who withdraws: so the log is emptied, unless the disk is so full that it has to stay as it is.
+void settle_log(Connection& writer) {
   sqlite3_file* log = nullptr;
   sqlite3_file_control(writer.raw().getHandle(), nullptr, SQLITE_FCNTL_JOURNAL_POINTER, &log);
   if (log == nullptr || log->pMethods == nullptr) return;
@@ -34,6 +35,7 @@ void sync_log(Connection& writer) {
   int result = log->pMethods->xFileSize(log, &size);
   if (result == SQLITE_OK && size > 0) result = log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);
   if (result != SQLITE_OK) throw SQLite::Exception("the log of the last program does not reach the disk", result);
+  if (size > 0) writer.raw().tryExec("PRAGMA wal_checkpoint(TRUNCATE)");
 }
 
 /// Tables on a new file; a fault on one that is not ours or is newer.
@@ -56,7 +58,7 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connecti
   // What is deleted is overwritten, so that nothing of a forgotten player stays in free space (forget.cpp does the rest).
   writer.raw().exec("PRAGMA secure_delete=ON");
   writer.raw().exec("PRAGMA wal_autocheckpoint=2000; PRAGMA cache_size=-16000; PRAGMA temp_store=MEMORY;");
-  if (tables > 0) sync_log(writer);
+  if (tables > 0) settle_log(writer);
   if (tables > 0 && version == kSchemaVersion) {
     writer.raw().exec(kCareSchema);
     return {};
