@@ -75,6 +75,8 @@ class Database {
   /// Runs `work` in one durable write transaction; a thrown exception undoes it. SQLite's become faults,
   /// others pass on.
   [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
+  /// Nobody else writes while this is held.
+  [[nodiscard]] std::unique_lock<std::recursive_mutex> hold() const { return std::unique_lock(write_mutex_); }
   /// Runs `work` on one snapshot. May be nested.
   void read(const std::function<void(Connection&)>& work) const;
 

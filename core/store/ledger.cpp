@@ -106,7 +106,7 @@ Digest digest_in(SQLite::Statement& row, int column) {
 }
 
 Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
-  const std::lock_guard guard(writing);
+  const auto held = database->hold();
   // Until it is on disk nothing may be remembered of it, whatever throws.
   struct Forgetting {
     Impl& impl;

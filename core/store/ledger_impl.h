@@ -55,8 +55,7 @@ struct Ledger::Impl {
   std::mutex erasers_mutex;
   std::vector<std::function<void(Connection&, const BookId&)>> erasers;
 
-  // What the writer need not read again, as of the last commit; changed by who holds this lock only.
-  std::recursive_mutex writing;
+  // What the writer need not read again, as of the last commit; changed by who holds the database only.
   EntityCache entities;
   std::int64_t next_position = 0;   ///< 0: to be read
   std::int64_t clock_position = 0;  ///< up to which the stored clock covers our own entries

@@ -2,8 +2,11 @@
 
 #include <catch2/catch.hpp>
 #include <filesystem>
+#include <thread>
 
 #include "core/store/database.h"
+#include "core/store/ledger.h"
+#include "tests/support/small_registry.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
@@ -88,4 +91,24 @@ TEST_CASE("with one connection nothing keeps the log open, and another program f
   one.db.reset();
   one.db = one.open();
   CHECK(one.keys().size() == 90);
+}
+
+TEST_CASE("with one connection threads that write inside of a read and threads that write do not wait for each other for ever") {
+  // The command line has one that exchanges beside the one that shows how it goes.
+  TemporaryFolder folder;
+  LedgerOptions options;
+  options.file = folder / "a.db";
+  options.registry = &small_registry();
+  options.one_thread = true;
+  const auto ledger = Ledger::open(std::move(options)).value();
+  constexpr int kTimes = 300;
+  const auto say = [&](const std::string& key, int i) { return ledger->remember(key, as_bytes(std::to_string(i))).has_value(); };
+  int outside = 0, inside = 0;
+  std::thread other([&] {
+    for (int i = 0; i < kTimes; ++i) outside += say("outside", i) ? 1 : 0;
+  });
+  for (int i = 0; i < kTimes; ++i) ledger->read([&](Connection&) { inside += say("inside", i) ? 1 : 0; });
+  other.join();
+  CHECK(outside == kTimes);
+  CHECK(inside == kTimes);
 }
