@@ -89,6 +89,7 @@ class Device {
       0;                 ///< how often its files were put back: what it confirmed before no longer binds it
   bool unaware = false;  ///< see forget_knowing()
   std::set<BookId> forgot;  ///< books that its ledger knows to be forgotten: they must not come back
+  std::set<BookId> tried_in;  ///< books into which somebody tried to write: whether that was stored is seen at the next start
   std::set<BookId> not_to_stay;  ///< that it was given and was to let go again, because of what the player said
 
  private:

@@ -36,6 +36,8 @@ class Promises {
   void release(std::size_t device, const std::set<BookId>& books);
   /// A person tried to write this; whether it was written nobody knows, for the device stopped meanwhile.
   void attempt(const BookId& book, std::vector<Write> writes);
+  /// The device holds this of its own, which it need not have acknowledged: its number is given.
+  void found(const EntryKey& key, const Digest& body) { (void)place(key, body); }
   /// A person did this, whatever became of it.
   void say(const BookId& book, std::vector<Write> writes) { said_.emplace_back(book, std::move(writes)); }
 

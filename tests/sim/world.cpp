@@ -7,6 +7,7 @@
 #include "core/desk/event_book.h"
 #include "tests/sim/forgetting.h"
 #include "tests/sim/invariants.h"
+#include "tests/sim/reference.h"
 
 namespace weavelog::sim {
 namespace {
@@ -168,6 +169,7 @@ void World::carry_out(const Act& wanted, Device& device, std::size_t place) {
     std::vector<Write> writes = wanted.draft.writes();
     sort_as_stored(writes);
     room_.promises.attempt(wanted.draft.book(), std::move(writes));
+    device.tried_in.insert(wanted.draft.book());
     room_.trace.line("   " + wanted.what + ": " +
                      (device.gone() ? "stops in the middle" : committed.error().message()));
     if (!device.gone() && !device.disk.in_trouble() && blames_disk(committed.error()))
@@ -451,6 +453,7 @@ void World::clone(std::size_t place) {
   clone.host = source.host;
   clone.forgot = source.forgot;
   clone.not_to_stay = source.not_to_stay;
+  clone.tried_in = source.tried_in;
   clones_[place] = fresh;
   room_.promises.now_holds(fresh, room_.promises.held_by(place));
   for (std::size_t server = 0; server < plan_.servers; ++server) {
@@ -487,6 +490,7 @@ void World::start(std::size_t place) {
     if (device.host) device.work().set_host(room_.device(*device.host).key());
     heed_forgetting(room_, place);
     check_stays_forgotten(device);
+    look_for_tried(device);
     // A revocation during which its power went may stand all the same.
     if (place < plan_.servers) note_revoked(place);
     return;
@@ -494,6 +498,17 @@ void World::start(std::size_t place) {
   room_.trace.line("   " + device.name + " does not start: " + device.fault->message());
   if (!device.gone() && !device.disk.in_trouble())
     throw Violation("start", device.name + " does not start: " + device.fault->message());
+}
+
+/// What was stored although nobody was told took a number of its author's.
+void World::look_for_tried(Device& device) {
+  if (device.tried_in.empty()) return;
+  std::set<AuthorId> own;
+  for (const KnownAuthor& one : device.ledger().authors())
+    if (one.card.key == device.key()) own.insert(one.card.id());
+  for (const BookId& book : std::exchange(device.tried_in, {}))
+    for (const BookEntry& held : entries_of(device.ledger(), book))
+      if (own.contains(held.author)) room_.promises.found({book, held.author, held.entry.seq}, held.body);
 }
 
 void World::learn() {

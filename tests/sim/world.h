@@ -53,6 +53,7 @@ class World {
   void start(std::size_t place);
   void bury();
   void learn();
+  void look_for_tried(Device& device);
   [[nodiscard]] std::size_t place_of(std::size_t number, std::uint64_t salt) const;
   std::size_t some_link(Random& random);
   [[nodiscard]] static bool withholds(Device& guest, Device& server);
