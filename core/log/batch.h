@@ -2,6 +2,7 @@
 // Batch: a run of entries on its way between two ledgers, in an order that respects causality, with the seals that prove it.
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/log/author.h"
@@ -42,14 +43,33 @@ struct BatchEntry {
   bool operator==(const BatchEntry&) const = default;
 };
 
+/// What can be told of a batch without a ledger, worked out before its turn. Whoever changes the batch empties this.
+struct ReadAhead {
+  struct Body {
+    Digest digest{};
+    std::optional<Entry> entry;  ///< none if the body is malformed
+  };
+  std::vector<Body> bodies;                 ///< of each of Batch::entries, or none at all
+  std::vector<std::optional<Digest>> signs;  ///< of each of Batch::seals: the chain's hash that its signature was found to be good for
+};
+
 /// Proves itself: every chain that occurs in `entries` has one seal at or beyond its last entry here.
 struct Batch {
   std::vector<AuthorCard> authors;
   std::vector<BatchBook> books;
   std::vector<BatchEntry> entries;
   std::vector<Seal> seals;
+  ReadAhead ahead;  ///< filled or empty; no part of what is said
   [[nodiscard]] bool empty() const { return entries.empty(); }
-  bool operator==(const Batch&) const = default;
+  bool operator==(const Batch& other) const {
+    return authors == other.authors && books == other.books && entries == other.entries && seals == other.seals;
+  }
 };
+
+/// Fills `ahead`, on whatever thread, so that Ledger::ingest need not do that work inside its transaction: decodes and hashes every body,
+/// and checks the signatures over chains that begin in the batch. Batches of more than kMostReadAhead bytes are left as they are: what is
+/// decoded takes several times the room, and honest senders make smaller ones.
+void read_ahead(Batch& batch);
+inline constexpr std::size_t kMostReadAhead = 512 * 1024;
 
 }  // namespace weavelog

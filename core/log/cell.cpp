@@ -116,9 +116,10 @@ void EntityState::apply(const Write& write, const Dot& dot, Stamp stamp) {
   auto at = lower(cells, write.tag);
   if (at == cells.end() || at->tag != write.tag) at = cells.insert(at, Cell{write.tag, {}});
   auto& values = at->values;
-  std::erase_if(values, [&](const CellValue& value) {
+  const auto replaced = [&](const CellValue& value) {
     return std::find(write.replaces.begin(), write.replaces.end(), value.dot) != write.replaces.end();
-  });
+  };
+  values.erase(std::remove_if(values.begin(), values.end(), replaced), values.end());
   const auto place = std::lower_bound(values.begin(), values.end(), dot,
                                       [](const CellValue& value, const Dot& d) { return value.dot < d; });
   if (place != values.end() && place->dot == dot) return;

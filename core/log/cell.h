@@ -2,6 +2,7 @@
 // Cell: the current values of one field (a multi-value register, Shapiro et al. 2011, INRIA RR-7506, Spec. 10).
 // EntityState: the cells of one entity.
 
+#include <boost/container/small_vector.hpp>
 #include <optional>
 #include <vector>
 
@@ -16,10 +17,13 @@ struct CellValue {
   bool operator==(const CellValue&) const = default;
 };
 
+/// Nearly every field has one value: that one takes no memory of its own.
+using CellValues = boost::container::small_vector<CellValue, 1>;
+
 /// The writes of one field that no applied write replaces, ordered by dot. Never empty once written.
 struct Cell {
   FieldTag tag{};
-  std::vector<CellValue> values;
+  CellValues values;
 
   /// The value with the greatest (stamp, dot): what an ordinary field shows.
   [[nodiscard]] const CellValue& latest() const;

@@ -1,9 +1,16 @@
 #include "core/store/applier.h"
 
-
 #include <algorithm>
 
+#include "core/base/parallel.h"
+
 namespace weavelog {
+namespace {
+
+/// Packing so many takes about as long as in_parallel's pieces should.
+constexpr std::size_t kRowsAPiece = 16;
+
+}  // namespace
 
 Applier::Applier(Connection& connection, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections,
                  EntityCache& cache)
@@ -43,18 +50,31 @@ const EntityState& Applier::state(std::int64_t book_number, const BookId& book, 
   return row(book_number, book, id).held.state;
 }
 
+/// For all of its first fields at once.
+void Applier::make_room(Row& row, std::span<const Write> writes) {
+  if (!row.held.state.cells.empty()) return;
+  const EntityId& id = row.held.state.id;
+  const auto end = std::find_if(writes.begin(), writes.end(), [&](const Write& write) { return write.entity != id; });
+  const auto count = static_cast<std::size_t>(end - writes.begin());
+  row.held.state.cells.reserve(count);
+  row.tags.reserve(count);
+}
+
 void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry) {
   Row* touched = nullptr;
   for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
     const Write& write = entry.writes[i];
     // Writes of one entity stand together.
-    if (touched == nullptr || touched->held.state.id != write.entity) touched = &row(book_number, book, write.entity);
+    if (touched == nullptr || touched->held.state.id != write.entity) {
+      touched = &row(book_number, book, write.entity);
+      make_room(*touched, std::span(entry.writes).subspan(i));
+    }
     touched->held.state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
     touched->tags.push_back(write.tag);
   }
 }
 
-void Applier::write_row(Row& row) {
+void Applier::write_row(Row& row, ByteView packed) {
   const EntityState& state = row.held.state;
   std::int64_t questions = 0;
   if (row.held.questions > 0) {
@@ -73,7 +93,6 @@ void Applier::write_row(Row& row) {
     ask.exec();
   }
   row.held.questions = questions;
-  const Bytes packed = encode_state(state);
   auto& store = connection_.statement(row.fresh ? "INSERT INTO entity(state, kind, questions, book, id) VALUES(?,?,?,?,?)"
                                                 : "UPDATE entity SET state=?, kind=?, questions=? WHERE book=? AND id=?");
   bind_blob(store, 1, packed);
@@ -98,14 +117,22 @@ void Applier::finish() {
     return a->held.book_number != b->held.book_number ? a->held.book_number < b->held.book_number
                                                       : a->held.state.id < b->held.state.id;
   });
-  for (Row* row : written) write_row(*row);
+  std::vector<Bytes> packed(written.size());
+  in_parallel((written.size() + kRowsAPiece - 1) / kRowsAPiece, [&](std::size_t piece) {
+    const std::size_t end = std::min(written.size(), (piece + 1) * kRowsAPiece);
+    for (std::size_t i = piece * kRowsAPiece; i < end; ++i) packed[i] = encode_state(written[i]->held.state);
+  });
+  for (std::size_t i = 0; i < written.size(); ++i) write_row(*written[i], packed[i]);
   if (changes.empty()) return;
   for (const auto& projection : projections_) projection->apply(connection_, changes);
 }
 
 void Applier::keep() {
-  for (Row* row : order_)
-    if (!row->tags.empty() || !row->fresh) cache_.give(std::move(row->held));
+  // What later ones would push out again is not given at all.
+  std::size_t begin = order_.size();
+  for (std::size_t given = 0; begin > 0 && given < EntityCache::kMost; --begin) given += worth_keeping(*order_[begin - 1]) ? 1 : 0;
+  for (std::size_t i = begin; i < order_.size(); ++i)
+    if (worth_keeping(*order_[i])) cache_.give(std::move(order_[i]->held));
 }
 
 }  // namespace weavelog

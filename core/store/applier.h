@@ -35,9 +35,11 @@ class Applier {
     bool fresh = false;          ///< had no row before
     std::vector<FieldTag> tags;  ///< that were written
   };
+  [[nodiscard]] static bool worth_keeping(const Row& row) { return !row.tags.empty() || !row.fresh; }
   Row& row(std::int64_t book_number, const BookId& book, const EntityId& id);
   void read_row(Row& row);
-  void write_row(Row& row);
+  static void make_room(Row& row, std::span<const Write> writes);
+  void write_row(Row& row, ByteView packed);
 
   Connection& connection_;
   const FieldRegistry& registry_;

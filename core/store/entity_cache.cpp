@@ -1,12 +1,6 @@
 #include "core/store/entity_cache.h"
 
 namespace weavelog {
-namespace {
-
-/// About 5 KB each.
-constexpr std::size_t kMost = 512;
-
-}  // namespace
 
 std::optional<EntityState> EntityCache::find(const BookId& book, const EntityId& id) const {
   const std::lock_guard guard(mutex_);

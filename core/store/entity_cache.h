@@ -21,6 +21,8 @@ struct HeldEntity {
 /// Thread-safe. Bounded: what was not used for longest goes first.
 class EntityCache {
  public:
+  static constexpr std::size_t kMost = 512;  ///< entities, of about 5 KB each
+
   [[nodiscard]] std::optional<EntityState> find(const BookId& book, const EntityId& id) const;
   /// Takes it out, for a writer that will change it and give it back when that is on disk. What is not given
   /// back is read anew.

@@ -27,6 +27,7 @@ struct Shelf {
 struct Chain {
   std::vector<std::size_t> entries;  ///< places in Batch::entries that are new here, in order of seq
   std::vector<Digest> bodies;        ///< digests of their bodies
+  std::vector<Digest> hashes;        ///< of the chain up to each of them, once it is proved
   const Seal* seal = nullptr;        ///< that proves the last of them
   std::vector<const Seal*> seals;    ///< all that the batch has of it
   std::int64_t book = 0;
@@ -95,6 +96,21 @@ class Intake {
         bad("a seal of a book or author that is not listed");
   }
 
+  [[nodiscard]] bool is_read_ahead() const { return batch_.ahead.bodies.size() == batch_.entries.size(); }
+  [[nodiscard]] Digest digest_at(std::size_t i) const {
+    return is_read_ahead() ? batch_.ahead.bodies[i].digest : digest_of(batch_.entries[i].body);
+  }
+  /// Null if it is still to be decoded, or can't be.
+  [[nodiscard]] const Entry* read_ahead(std::size_t i) const {
+    return is_read_ahead() && batch_.ahead.bodies[i].entry ? &*batch_.ahead.bodies[i].entry : nullptr;
+  }
+  /// The author signed that the chain has this hash where the seal is. `seal` is one of the batch's.
+  [[nodiscard]] bool good_for(const Seal& seal, const AuthorCard& author, const Digest& hash) const {
+    const auto place = static_cast<std::size_t>(&seal - batch_.seals.data());
+    if (place < batch_.ahead.signs.size() && batch_.ahead.signs[place] == hash) return true;
+    return verify(author.key, seal_message(seal.seq, hash), seal.signature);
+  }
+
   /// Looks up only: a book comes into being with its first entry that is proved, so that forged ones leave no trace but in
   /// the quarantine.
   void number_books_and_authors() {
@@ -161,7 +177,7 @@ class Intake {
       }
       ++next;
       chain.entries.push_back(i);
-      chain.bodies.push_back(digest_of(entry.body));
+      chain.bodies.push_back(digest_at(i));
     }
     for (const auto& seal : batch_.seals) {
       const auto found = chains_.find({seal.book, seal.author});
@@ -178,7 +194,7 @@ class Intake {
     const ChainRow parted{chain.forked - 1, ledger_.chain_hash(db_, chain.book, chain.author,
                                                                chain_start(book.id, book.kind, ids_[key.second]), chain.forked - 1)};
     std::vector<Digest> bodies;
-    for (const std::size_t i : chain.branch) bodies.push_back(digest_of(batch_.entries[i].body));
+    for (const std::size_t i : chain.branch) bodies.push_back(digest_at(i));
     // Only what the author signed is another branch; anything else is noise of a faulty peer.
     if (sealed(card, chain, parted, bodies)) {
       forks_known_ = true;
@@ -210,9 +226,11 @@ class Intake {
       if (seal->seq == from.seq + bodies.size() + seal->tail.size()) chain.seal = seal;
     if (chain.seal == nullptr) return false;
     Digest hash = from.hash;
-    for (const Digest& body : bodies) hash = chain_next(hash, body);
+    chain.hashes.clear();
+    chain.hashes.reserve(bodies.size());
+    for (const Digest& body : bodies) chain.hashes.push_back(hash = chain_next(hash, body));
     for (const Digest& body : chain.seal->tail) hash = chain_next(hash, body);
-    return verify(author.key, seal_message(chain.seal->seq, hash), chain.seal->signature);
+    return good_for(*chain.seal, author, hash);
   }
 
   /// One signature check a chain: the author signed the hash that these entries, and the digests after them, lead to.
@@ -249,15 +267,19 @@ class Intake {
       return;
     }
     const AuthorId& author = ids_[incoming.author];
-    const auto entry = decode_entry(incoming.body, author);
+    std::optional<Entry> decoded;
+    const Entry* entry = read_ahead(i);
     std::string reason;
-    if (!entry) {
-      reason = entry.error().message();
-    } else if (entry->seq != incoming.seq) {
-      reason = "its number inside differs from the one it came under";
-    } else {
-      reason = broken_rule(chain, incoming.book, *entry);
+    if (entry == nullptr) {
+      auto now = decode_entry(incoming.body, author);
+      if (now) {
+        entry = &decoded.emplace(std::move(*now));
+      } else {
+        reason = now.error().message();
+      }
     }
+    if (entry != nullptr)
+      reason = entry->seq != incoming.seq ? "its number inside differs from the one it came under" : broken_rule(chain, incoming.book, *entry);
     if (!reason.empty()) {
       // It may be all right, and only come too early: two copies of one device look like one to their host, which does not send
       // back to either what came from the other. So the sender hears that it is not taken, and sends what is lacking and this again.
@@ -272,7 +294,7 @@ class Intake {
       chain.book = books_[incoming.book].number = ledger_.book_number(db_, book.id, book.kind);
       applier_.begins(chain.book);
     }
-    chain.head = {incoming.seq, chain_next(chain.head.hash, chain.bodies[chain.applied])};
+    chain.head = {incoming.seq, chain.hashes[chain.applied]};
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, chain.head, from_, incoming.body);
     if (some_aside_) take_out(i);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
@@ -294,8 +316,7 @@ class Intake {
   /// The author's seal at the chain's head, if the batch has it: kept for those to whom a part of the chain is handed on.
   void keep_waypoint(std::uint32_t author, const Chain& chain) {
     for (const Seal* seal : chain.seals)
-      if (seal->seq == chain.head.seq &&
-          verify(batch_.authors[author].key, seal_message(chain.head.seq, chain.head.hash), seal->signature))
+      if (seal->seq == chain.head.seq && good_for(*seal, batch_.authors[author], chain.head.hash))
         return ledger_.store_waypoint(db_, chain.book, chain.author, seal->seq, seal->signature);
   }
 

@@ -4,12 +4,17 @@
 
 #include <algorithm>
 #include <stdexcept>
+#include <system_error>
+#include <utility>
 
 #include "core/store/database.h"
 #include "sync/exchange/reconcile.h"
 
 namespace weavelog {
 namespace {
+
+/// Smaller frames are opened sooner than a thread begins.
+constexpr std::size_t kWorthOpeningAhead = 4 * 1024;
 
 Bytes proof_message(Side side, const Digest& handshake) {
   Bytes out;
@@ -88,10 +93,35 @@ Session::Frames Session::start() {
   });
 }
 
-Session::Frames Session::receive(ByteView frame) {
+/// Takes the frame apart on another thread, if that is worth it and the peer is known: for strangers nothing is done beforehand.
+void Session::open_ahead(ByteView frame) {
+  if (frame.size() < kWorthOpeningAhead || !open()) return;
+  auto ahead = std::make_unique<Ahead>();
+  ahead->frame.assign(frame.begin(), frame.end());
+  try {
+    ahead->message = std::async(std::launch::async, [&held = ahead->frame] {
+      auto message = decode_frame(held);
+      if (message)
+        if (Entries* entries = entries_in(*message)) read_ahead(entries->batch);
+      return message;
+    });
+  } catch (const std::system_error&) {
+    return;  // no thread to be had: it is opened when its turn comes
+  }
+  ahead_ = std::move(ahead);
+}
+
+Outcome<Message> Session::opened(ByteView frame) {
+  if (const auto ahead = std::move(ahead_); ahead && std::equal(frame.begin(), frame.end(), ahead->frame.begin(), ahead->frame.end()))
+    return ahead->message.get();
+  return decode_frame(frame);
+}
+
+Session::Frames Session::receive(ByteView frame, ByteView next) {
   return guarded([&] {
-    const auto message = decode_frame(frame);
+    const auto message = opened(frame);
     if (!message) return close(message.error());
+    open_ahead(next);
     std::visit([&](const auto& held) { handle(held, frame); }, *message);
   });
 }

@@ -20,6 +20,7 @@
 #include <cstdint>
 #include <deque>
 #include <functional>
+#include <future>
 #include <map>
 #include <memory>
 #include <optional>
@@ -124,8 +125,10 @@ class Session {
 
   /// What to send at once; nothing for a host.
   [[nodiscard]] Frames start();
-  /// Takes one frame in and gives those to send, a Refusal among them when it closes. After closing it gives nothing.
-  [[nodiscard]] Frames receive(ByteView frame);
+  /// Takes one frame in and gives those to send, a Refusal among them when it closes. After closing it gives nothing. `next` is the frame
+  /// that comes after it, if it has come already: that one is taken apart on another thread meanwhile. If another one is received then
+  /// after all, nothing is lost but the work.
+  [[nodiscard]] Frames receive(ByteView frame, ByteView next = {});
   /// The ledger has new entries, or the scope grew: sends what is to be sent.
   [[nodiscard]] Frames changed();
   /// Now and then (twice a second is good): says where we stand when things have been quiet.
@@ -175,6 +178,8 @@ class Session {
 
   void send(const Message& message);
   void close(Fault fault);
+  void open_ahead(ByteView frame);
+  [[nodiscard]] Outcome<Message> opened(ByteView frame);
   /// Closes as malformed if a message came out of turn.
   bool expect(bool in_turn, const char* message);
   [[nodiscard]] bool open() const;
@@ -235,6 +240,11 @@ class Session {
   SessionOptions options_;
   SessionStatus status_;
   Frames out_;
+  struct Ahead {
+    Bytes frame;
+    std::future<Outcome<Message>> message;
+  };
+  std::unique_ptr<Ahead> ahead_;
   Bytes guest_hello_, host_hello_;
   Digest handshake_{};
   Standing ours_;

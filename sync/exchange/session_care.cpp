@@ -189,6 +189,7 @@ Batch Session::without_held_back(const Batch& batch) {
         batch.authors[entry.author].key == key)
       held_back_.erase(batch.books[entry.book].id);
   Batch out = batch;
+  out.ahead = {};
   std::erase_if(out.entries, [&](const BatchEntry& entry) {
     return entry.book < batch.books.size() &&
            (held_back_.contains(batch.books[entry.book].id) || not_kept_.contains(batch.books[entry.book].id));

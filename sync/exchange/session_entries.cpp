@@ -7,7 +7,7 @@
 namespace weavelog {
 namespace {
 
-constexpr std::uint64_t kBatchesInFlight = 4;
+constexpr std::uint64_t kBatchesInFlight = 6;
 constexpr std::size_t kBooksPerOffer = 1000;
 constexpr int kBatchesUntilNoted = 32;
 

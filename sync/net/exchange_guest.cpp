@@ -23,7 +23,7 @@ class ExchangeGuest::Impl {
     PipeHandlers handlers;
     handlers.opened = [this](const std::shared_ptr<Pipe>& pipe) { open(pipe); };
     handlers.message = [this](const std::shared_ptr<Pipe>& pipe, Bytes frame) {
-      if (pipe == pipe_) step([&](Session& session) { return session.receive(frame); });
+      if (pipe == pipe_) step([&](Session& session) { return session.receive(frame, pipe->next_message()); });
     };
     handlers.closed = [this](const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) { closed(pipe, why); };
     handlers.failed = [this](const Fault& why) {

@@ -30,7 +30,7 @@ class ExchangeHost::Impl {
     PipeHandlers handlers;
     handlers.opened = [this](const std::shared_ptr<Pipe>& pipe) { open(pipe); };
     handlers.message = [this](const std::shared_ptr<Pipe>& pipe, Bytes frame) {
-      step(pipe, [&](Session& session) { return session.receive(frame); });
+      step(pipe, [&](Session& session) { return session.receive(frame, pipe->next_message()); });
     };
     handlers.closed = [this](const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) { closed(pipe, why); };
     auto started = WebHost::start(std::move(web), std::move(handlers));

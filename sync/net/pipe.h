@@ -44,6 +44,9 @@ class Pipe {
   /// to the peer, whose `closed` gets them; ours gets the same fault. Nothing more is handed to `message`
   /// afterwards. Never blocks.
   virtual void close(std::optional<Fault> why = {}) = 0;
+  /// The message that will be handed over after the present one, if it has come: for who can do some of its work before its turn. On the
+  /// worker thread, inside PipeHandlers::message, and valid until that returns; empty if there is none.
+  [[nodiscard]] virtual ByteView next_message() const = 0;
   /// SHA-256 of the host's certificate: as host our own, as guest the one that was shown to us.
   [[nodiscard]] virtual const Fingerprint& host_fingerprint() const = 0;
   /// The peer's address and port, for people.

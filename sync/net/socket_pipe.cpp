@@ -155,6 +155,10 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
     wake_writer();
   }
 
+  [[nodiscard]] ByteView next_message() const override {
+    const std::lock_guard lock(mutex_);
+    return inbox_.empty() ? ByteView{} : ByteView{inbox_.front()};
+  }
   [[nodiscard]] const Fingerprint& host_fingerprint() const override { return fingerprint_; }
   [[nodiscard]] const std::string& remote() const override { return remote_; }
 
@@ -373,7 +377,17 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
     const auto* const data = static_cast<const std::uint8_t*>(buffer_.cdata().data());
     const std::size_t cost = buffer_.size() + kMessageCost;
     unhandled_ += cost;
-    tell([message = Bytes(data, data + buffer_.size()), cost](WebPipe& pipe) mutable {
+    {
+      const std::lock_guard lock(mutex_);
+      inbox_.emplace_back(data, data + buffer_.size());
+    }
+    tell([cost](WebPipe& pipe) {
+      Bytes message;
+      {
+        const std::lock_guard lock(pipe.mutex_);
+        message = std::move(pipe.inbox_.front());
+        pipe.inbox_.pop_front();
+      }
       if (pipe.share_->handlers.message && !pipe.closing()) {
         pipe.share_->handlers.message(pipe.shared_from_this(), std::move(message));
       }
@@ -526,6 +540,7 @@ class WebPipe final : public SocketPipe, public std::enable_shared_from_this<Web
   std::atomic<bool> paused_{false};
 
   mutable std::mutex mutex_;
+  std::deque<Bytes> inbox_;  ///< for the worker; it alone takes out
   std::deque<Bytes> queue_;
   std::size_t queued_ = 0;  ///< bytes, those being written too
   bool full_ = false;

@@ -129,7 +129,7 @@ class EntryWalk {
 
   void entry(Entry& entry, const BatchEntry& where) {
     seq_ = where.seq;
-    writer_ = authors_[where.author];
+    said_.push_back({where.author, where.seq});
     entry.seq = where.seq;
     std::uint64_t ms = entry.stamp.raw >> 16, counter = entry.stamp.raw & 0xffff;
     std::uint64_t code = zigzag(less(ms, ms_));
@@ -202,7 +202,7 @@ class EntryWalk {
       tag_before = tag;
       write.tag = static_cast<FieldTag>(tag);
       value(write.value, tag);
-      replaces(write, number, Dot{writer_, seq_, first + static_cast<std::uint32_t>(i)});
+      replaces(write, number, first + static_cast<std::uint32_t>(i));
     }
   }
 
@@ -320,28 +320,38 @@ class EntryWalk {
 
   // --- what is replaced: expected is what stands in the field by this batch
 
-  void replaces(Write& write, std::uint32_t entity, const Dot& own) {
-    const Dot* standing = last_writes_.find(entity, write.tag);
-    const bool usual = standing == nullptr ? write.replaces.empty() : write.replaces.size() == 1 && write.replaces.front() == *standing;
+  void replaces(Write& write, std::uint32_t entity, std::uint32_t index) {
+    LastWrites::Said& last = last_writes_.of(entity, write.tag);
+    const std::optional<Dot> standing = last.given() ? std::optional(dot_of(last)) : std::nullopt;
+    last = {static_cast<std::uint32_t>(said_.size()), index};
+    const bool usual = !standing ? write.replaces.empty() : write.replaces.size() == 1 && write.replaces.front() == *standing;
     std::uint64_t code = usual ? 0 : 1 + write.replaces.size();
     columns_.number(kDots, code);
     if (code == 0) {
       if constexpr (Columns::kReads)
-        if (standing != nullptr) write.replaces.assign(1, *standing);
-    } else {
-      if constexpr (Columns::kReads) {
-        if (code - 1 > columns_.left(kDots)) throw ArchiveError("a count larger than what follows");
-        write.replaces.resize(static_cast<std::size_t>(code - 1));
-      }
-      for (Dot& dot : write.replaces) {
-        id(dot.author.bytes);
-        difference(kDots, dot.seq, seq_);
-        small(kDots, dot.index);
-      }
+        if (standing) write.replaces.assign(1, *standing);
+      return;
     }
-    last_writes_.set(entity, write.tag, own);
+    if constexpr (Columns::kReads) {
+      if (code - 1 > columns_.left(kDots)) throw ArchiveError("a count larger than what follows");
+      write.replaces.resize(static_cast<std::size_t>(code - 1));
+    }
+    for (Dot& dot : write.replaces) {
+      id(dot.author.bytes);
+      difference(kDots, dot.seq, seq_);
+      small(kDots, dot.index);
+    }
+  }
+  [[nodiscard]] Dot dot_of(const LastWrites::Said& said) const {
+    const SaidEntry& entry = said_[said.entry - 1];
+    return {authors_[entry.author], entry.seq, said.index};
   }
 
+  /// An entry that was gone over.
+  struct SaidEntry {
+    std::uint32_t author;
+    std::uint64_t seq;
+  };
   struct Place {
     std::uint32_t book, author;
     auto operator<=>(const Place&) const = default;
@@ -351,7 +361,7 @@ class EntryWalk {
   std::vector<AuthorId> authors_;
   IdTable ids_;
   std::uint64_t book_ = 0, author_ = 0, ms_ = 0, seq_ = 0;
-  AuthorId writer_;
+  std::vector<SaidEntry> said_;
   IdBytes last_id_{};
   std::map<Place, std::uint64_t> next_;
   std::vector<std::uint64_t> kinds_;  ///< of every id by its number

@@ -92,27 +92,28 @@ class OpenedColumns {
 /// write.
 class LastWrites {
  public:
-  /// Null if there is none.
-  [[nodiscard]] const Dot* find(std::uint32_t entity, FieldTag tag) const {
-    const Slot& slot = slots_[place(key_of(entity, tag))];
-    return slot.key == 0 ? nullptr : &slot.dot;
-  }
-  void set(std::uint32_t entity, FieldTag tag, const Dot& dot) {
-    const std::uint64_t key = key_of(entity, tag);
+  struct Said {
+    std::uint32_t entry = 0;  ///< how many entries had been gone over with it; 0: nobody has set the field
+    std::uint32_t index = 0;  ///< of the write in it
+    [[nodiscard]] bool given() const { return entry != 0; }
+  };
+  /// To be read and set at once: the next call may move it.
+  [[nodiscard]] Said& of(std::uint32_t entity, FieldTag tag) {
+    if (used_ * 2 > slots_.size()) grow();
+    const std::uint64_t key = (std::uint64_t{entity} + 1) << 32 | static_cast<std::uint32_t>(tag);
     Slot& slot = slots_[place(key)];
-    const bool fresh = slot.key == 0;
-    slot = {key, dot};
-    if (fresh && ++used_ > slots_.size() / 2) grow();
+    if (slot.key == 0) {
+      slot.key = key;
+      ++used_;
+    }
+    return slot.said;
   }
 
  private:
   struct Slot {
     std::uint64_t key = 0;  ///< 0: free
-    Dot dot;
+    Said said;
   };
-  static std::uint64_t key_of(std::uint32_t entity, FieldTag tag) {
-    return (std::uint64_t{entity} + 1) << 32 | static_cast<std::uint32_t>(tag);
-  }
   /// Mixes all bits into all (the finaliser of SplitMix64: Steele, Lea, Flood 2014), salted so that nobody
   /// can choose keys which meet.
   [[nodiscard]] std::size_t spread(std::uint64_t key) const {

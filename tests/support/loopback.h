@@ -54,23 +54,25 @@ struct Loopback {
     }
   }
 
-  /// Hands over at most `most` frames; false if there was nothing left before that.
+  /// Hands over at most `most` frames, each with the one after it, as a connection does; false if there was nothing left before that.
   bool deliver(std::size_t most = 1'000'000) {
     for (std::size_t i = 0; i < most; ++i) {
       if (!to_host.empty()) {
         const Bytes frame = std::move(to_host.front());
         to_host.pop_front();
-        push(to_guest, host.receive(frame));
+        push(to_guest, host.receive(frame, front(to_host)));
       } else if (!to_guest.empty()) {
         const Bytes frame = std::move(to_guest.front());
         to_guest.pop_front();
-        push(to_host, guest.receive(frame));
+        push(to_host, guest.receive(frame, front(to_guest)));
       } else {
         return false;
       }
     }
     return true;
   }
+
+  static ByteView front(const std::deque<Bytes>& queue) { return queue.empty() ? ByteView{} : ByteView{queue.front()}; }
 
   void changed() {
     push(to_host, guest.changed());

@@ -2,6 +2,7 @@
 
 #include <atomic>
 #include <catch2/catch.hpp>
+#include <deque>
 #include <fstream>
 #include <thread>
 
@@ -147,6 +148,79 @@ TEST_CASE("a relay hands over what it has of a chain that it holds only in part"
   CHECK(pour(relay, reader, book).applied == 20 - cut.entries.size());
   CHECK(reader.ledger->book(book)->heads == author.ledger->book(book)->heads);
   CHECK(text(reader, book, kCount) == "19");
+}
+
+TEST_CASE("a batch that was read ahead is taken in as any other, with what is wrong with it") {
+  Device a("a"), plain("plain"), ahead("ahead");
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  for (int i = 0; i < 30; ++i) a.put(book, kOne, kCount, std::int64_t{i});
+  a.put(other, kOne, kLabel, std::string("x"));
+  std::deque<BookHeads> all{{book, kShelf, {}}, {other, kShelf, {}}};
+  Batch batch = a.ledger->missing(all, 1 << 20);
+  REQUIRE(batch.entries.size() == 31);
+  Bytes& damaged = batch.entries[20].body;
+  damaged.resize(damaged.size() / 2);
+
+  Batch read = batch;
+  read_ahead(read);
+  REQUIRE(read.ahead.bodies.size() == 31);
+  CHECK(read == batch);
+  CHECK(read.ahead.bodies[0].digest == digest_of(batch.entries[0].body));
+  REQUIRE(read.ahead.bodies[0].entry);
+  CHECK(encode_entry(*read.ahead.bodies[0].entry, batch.authors[0].id()) == batch.entries[0].body);
+  CHECK_FALSE(read.ahead.bodies[20].entry);
+  REQUIRE(read.ahead.signs.size() == 2);
+  CHECK_FALSE(read.ahead.signs[0]);  // of the chain with the damaged one
+  CHECK(read.ahead.signs[1] == a.ledger->heads(other)[0].hash);
+
+  const auto one = plain.ledger->ingest(batch, 1), two = ahead.ledger->ingest(read, 1);
+  REQUIRE(one);
+  REQUIRE(two);
+  CHECK(one->applied == 1);
+  CHECK(two->applied == one->applied);
+  CHECK(two->quarantined == one->quarantined);
+  CHECK(ahead.ledger->heads(book) == plain.ledger->heads(book));
+  CHECK(ahead.ledger->heads(other) == plain.ledger->heads(other));
+  const auto here = ahead.ledger->quarantine(), there = plain.ledger->quarantine();
+  REQUIRE(here.size() == there.size());
+  for (std::size_t i = 0; i < here.size(); ++i) CHECK(here[i].reason == there[i].reason);
+}
+
+TEST_CASE("what is sealed but can't be decoded is told in the same words, read ahead or not") {
+  const DeviceKey key = DeviceKey::generate();
+  const AuthorCard card{key.public_key(), 1, "faulty"};
+  const BookId book = make_id<BookId>(kNoon);
+  Batch batch;
+  batch.authors = {card};
+  batch.books = {{book, kShelf}};
+  batch.entries = {{0, 0, 1, Bytes{9, 9, 9}}};
+  batch.seals = {{0, 0, 1, key.sign(seal_message(1, chain_next(chain_start(book, kShelf, card.id()), digest_of(batch.entries[0].body)))), {}}};
+  std::vector<std::string> reasons;
+  for (const bool ahead : {false, true}) {
+    Device device("device");
+    if (ahead) read_ahead(batch);
+    REQUIRE(device.ledger->ingest(batch, 1));
+    REQUIRE(device.ledger->quarantine().size() == 1);
+    reasons.push_back(device.ledger->quarantine()[0].reason);
+  }
+  CHECK(reasons[0] == reasons[1]);
+  CHECK(reasons[0].find("signature") == std::string::npos);
+}
+
+TEST_CASE("batches that are too large, or name nobody, are not read ahead") {
+  Batch batch;
+  batch.authors = {{DeviceKey::generate().public_key(), 1, "large"}};
+  batch.books = {{make_id<BookId>(kNoon), kShelf}};
+  for (std::uint64_t seq = 1; seq <= 3; ++seq) batch.entries.push_back({0, 0, seq, Bytes(kMostReadAhead / 2)});
+  read_ahead(batch);
+  CHECK(batch.ahead.bodies.empty());
+  batch.entries.resize(1);
+  batch.entries[0].author = 7;
+  read_ahead(batch);
+  CHECK(batch.ahead.bodies.empty());
+  batch.entries[0].author = 0;
+  read_ahead(batch);
+  CHECK(batch.ahead.bodies.size() == 1);
 }
 
 TEST_CASE("a changed byte in an entry is put aside with the reason and not applied") {

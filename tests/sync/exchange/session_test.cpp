@@ -111,6 +111,45 @@ TEST_CASE("the second exchange moves only what came since") {
   CHECK(second.bytes < 4000);
 }
 
+TEST_CASE("frames may be opened before their turn: all the same comes of it, also where another frame comes then") {
+  SyncDevice host("host");
+  for (int i = 0; i < 400; ++i)
+    host.put(make_id<BookId>(kNoon + i), kOne, kLabel, std::string("a label of some length, number ") + std::to_string(i * i));
+  SessionOptions small;
+  small.batch_bytes = 8 * 1024;  // many frames
+  const auto exchange = [&](SyncDevice& guest, const std::function<ByteView(const std::deque<Bytes>&)>& next) {
+    enrol(host, guest);
+    Loopback loopback(guest, host, {}, small);
+    std::size_t most_waiting = 0;
+    while (!loopback.to_host.empty() || !loopback.to_guest.empty()) {
+      if (!loopback.to_host.empty()) {
+        const Bytes frame = std::move(loopback.to_host.front());
+        loopback.to_host.pop_front();
+        loopback.push(loopback.to_guest, loopback.host.receive(frame));
+        continue;
+      }
+      most_waiting = std::max(most_waiting, loopback.to_guest.size());
+      const Bytes frame = std::move(loopback.to_guest.front());
+      loopback.to_guest.pop_front();
+      loopback.push(loopback.to_host, loopback.guest.receive(frame, next(loopback.to_guest)));
+    }
+    CHECK(most_waiting > 2);
+    CHECK(agreed(loopback));
+    CHECK(loopback.guest.status().entries_received == 400);
+    CHECK(guest.ledger->verify().faults.empty());
+  };
+  SyncDevice in_turn("in turn"), ahead("ahead"), misled("misled"), noise("noise");
+  exchange(in_turn, [](const auto&) { return ByteView{}; });
+  exchange(ahead, [](const auto& queue) { return Loopback::front(queue); });
+  exchange(misled, [](const auto& queue) { return queue.empty() ? ByteView{} : ByteView{queue.back()}; });
+  const Bytes nothing(10'000, 0xff);
+  exchange(noise, [&](const auto&) { return ByteView{nothing}; });
+  for (const SyncDevice* one : {&ahead, &misled, &noise}) {
+    REQUIRE(one->ledger->books().size() == 400);
+    for (const BookInfo& book : in_turn.ledger->books()) CHECK(one->ledger->heads(book.id) == in_turn.ledger->heads(book.id));
+  }
+}
+
 TEST_CASE("two that have met, one of which forgot, reconcile") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest);

@@ -158,6 +158,33 @@ TEST_CASE("pipe: who sends more than the other side takes is told, and cut in th
   go = true;
 }
 
+TEST_CASE("pipe: while a message is worked on the one after it can be seen", "[net]") {
+  Recorder at_host, at_guest;
+  auto handlers = at_guest.handlers();
+  std::atomic<bool> go{false};
+  std::vector<Bytes> seen;
+  handlers.message = [&](const std::shared_ptr<Pipe>& pipe, const Bytes& message) {
+    while (!go) std::this_thread::sleep_for(1ms);
+    // The last one has none after it; the others have all come by now or come soon.
+    for (int i = 0; i < 60'000 && message[0] < 4 && pipe->next_message().empty(); ++i) std::this_thread::sleep_for(1ms);
+    const ByteView next = pipe->next_message();
+    const std::lock_guard lock(at_guest.mutex);
+    seen.emplace_back(next.begin(), next.end());
+    at_guest.messages.push_back(message);
+    at_guest.changed.notify_all();
+  };
+  const auto host = WebHost::start(loopback_host(), at_host.handlers()).value();
+  WebGuest guest(guest_of(*host), handlers);
+  const auto pipe = at_host.pipe();
+  for (std::size_t i = 0; i < 5; ++i) pipe->send(numbered(i, 1000));
+  go = true;
+  REQUIRE(at_guest.wait([&] { return at_guest.messages.size() == 5; }));
+  for (std::size_t i = 0; i < 5; ++i) {
+    CHECK(at_guest.messages[i] == numbered(i, 1000));
+    CHECK(seen[i] == (i < 4 ? numbered(i + 1, 1000) : Bytes{}));
+  }
+}
+
 TEST_CASE("pipe: an exception out of a handler ends its pipe only", "[net]") {
   Recorder at_host, at_guest;
   auto handlers = at_host.handlers();
