@@ -21,6 +21,7 @@
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "app-qml/view/translation.h"
+#include "core/base/freed_memory.h"
 #include "core/store/database.h"
 
 namespace {
@@ -163,6 +164,7 @@ int run(int argc, char* argv[]) {
 }  // namespace
 
 int main(int argc, char* argv[]) {
+  weavelog::keep_freed_memory();
   try {
     return run(argc, argv);
   } catch (const SQLite::Exception& error) {

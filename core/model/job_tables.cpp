@@ -231,12 +231,23 @@ class JobRows {
 
   /// True if there were marks before there is a row; there will be one now.
   bool marks_wait_for(const EntityId& job) {
+    if (!anything_waits()) return false;
     SQLite::Statement& take = db_.statement("DELETE FROM model_waiting WHERE player=? AND job=?");
     take.bind(1, player_);
     bind_blob(take, 2, job.bytes);
     return take.exec() > 0;
   }
+  /// Asked once, since hardly ever something does.
+  bool anything_waits() {
+    if (!waits_) {
+      SQLite::Statement& query = db_.statement("SELECT EXISTS(SELECT 1 FROM model_waiting WHERE player=?)");
+      query.bind(1, player_);
+      waits_ = query.executeStep() && query.getColumn(0).getInt() != 0;
+    }
+    return *waits_;
+  }
   void note_waiting(const EntityId& job) {
+    waits_ = true;
     SQLite::Statement& note = db_.statement("INSERT OR IGNORE INTO model_waiting(player, job) VALUES(?,?)");
     note.bind(1, player_);
     bind_blob(note, 2, job.bytes);
@@ -252,6 +263,7 @@ class JobRows {
   std::int64_t player_;
   BookId book_;
   std::optional<MarksByJob> all_;
+  std::optional<bool> waits_;  ///< whether marks of this player wait for their job's row
 };
 
 }  // namespace

@@ -7,7 +7,7 @@
 namespace weavelog {
 namespace {
 
-/// Packing so many takes about as long as in_parallel's pieces should.
+/// Packing so many takes about as long as a piece of work for another thread should.
 constexpr std::size_t kRowsAPiece = 16;
 
 }  // namespace
@@ -117,12 +117,16 @@ void Applier::finish() {
     return a->held.book_number != b->held.book_number ? a->held.book_number < b->held.book_number
                                                       : a->held.state.id < b->held.state.id;
   });
+  // Packed a little ahead of the writing, which is the longer part.
   std::vector<Bytes> packed(written.size());
-  in_parallel((written.size() + kRowsAPiece - 1) / kRowsAPiece, [&](std::size_t piece) {
+  WorkAhead packing((written.size() + kRowsAPiece - 1) / kRowsAPiece, [&](std::size_t piece) {
     const std::size_t end = std::min(written.size(), (piece + 1) * kRowsAPiece);
     for (std::size_t i = piece * kRowsAPiece; i < end; ++i) packed[i] = encode_state(written[i]->held.state);
   });
-  for (std::size_t i = 0; i < written.size(); ++i) write_row(*written[i], packed[i]);
+  for (std::size_t i = 0; i < written.size(); ++i) {
+    packing.wait_for(i / kRowsAPiece);
+    write_row(*written[i], packed[i]);
+  }
   if (changes.empty()) return;
   for (const auto& projection : projections_) projection->apply(connection_, changes);
 }

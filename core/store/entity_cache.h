@@ -2,6 +2,7 @@
 // The entities that were written last, decoded: what an action sees is what an earlier one left. Holds
 // committed states only.
 
+#include <cstdint>
 #include <list>
 #include <mutex>
 #include <optional>
@@ -18,10 +19,11 @@ struct HeldEntity {
   std::int64_t questions = 0;
 };
 
-/// Thread-safe. Bounded: what was not used for longest goes first.
+/// Thread-safe. Bounded: what was not used for longest goes first. Kinds of which hardly any is asked for again, such as marks that are
+/// written once, are not kept: they would push out the others.
 class EntityCache {
  public:
-  static constexpr std::size_t kMost = 512;  ///< entities, of about 5 KB each
+  static constexpr std::size_t kMost = 1024;  ///< entities, of about 3 KB each
 
   [[nodiscard]] std::optional<EntityState> find(const BookId& book, const EntityId& id) const;
   /// Takes it out, for a writer that will change it and give it back when that is on disk. What is not given
@@ -40,10 +42,17 @@ class EntityCache {
     std::size_t operator()(const Key& key) const { return IdHash()(key.id) ^ (IdHash()(key.book) * 31); }
   };
   using Order = std::list<HeldEntity>;
+  /// How often entities of a kind were kept, and how often one was found; both fade.
+  struct Habit {
+    std::uint32_t kept = 0, found = 0, passed = 0;
+  };
+  void note_found(EntityKind kind) const;
+  [[nodiscard]] bool worth_keeping(EntityKind kind);
 
   mutable std::mutex mutex_;
   Order order_;  ///< newest first
   std::unordered_map<Key, Order::iterator, KeyHash> places_;
+  mutable std::unordered_map<EntityKind, Habit> habits_;
 };
 
 }  // namespace weavelog

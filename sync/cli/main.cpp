@@ -7,6 +7,7 @@
 #include <iostream>
 #include <string_view>
 
+#include "core/base/freed_memory.h"
 #include "sync/cli/commands.h"
 
 using namespace weavelog;
@@ -52,6 +53,7 @@ int run(const Settings& settings, const Work& work) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  keep_freed_memory();
   std::signal(SIGPIPE, SIG_IGN);
   Settings settings;
   settings.device = host_name();

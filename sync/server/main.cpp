@@ -11,6 +11,7 @@
 #include <mutex>
 #include <qrcodegen/qrcodegen.hpp>
 
+#include "core/base/freed_memory.h"
 #include "core/base/iso_time.h"
 #include "core/desk/event_book.h"
 #include "core/desk/keep_rule.h"
@@ -276,6 +277,7 @@ Outcome<> serve(const Arguments& arguments) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  keep_freed_memory();
   Arguments arguments;
   CLI::App app{"The event server of a stringing room: holds the event's books and brings its tablets together.", "weavelog-server"};
   app.option_defaults()->always_capture_default();

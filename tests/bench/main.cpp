@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <iostream>
 
+#include "core/base/freed_memory.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/workload/generate.h"
 #include "tests/bench/workload/scenario.h"
@@ -13,6 +14,7 @@
 using namespace weavelog::bench;
 
 int main(int argc, char** argv) {
+  weavelog::keep_freed_memory();  // as the programs do
   std::signal(SIGPIPE, SIG_IGN);
   Setting setting;
   setting.program = std::filesystem::read_symlink("/proc/self/exe").string();

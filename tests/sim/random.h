@@ -26,8 +26,8 @@ class Random {
   }
   /// True in `of_thousand` of 1000 cases.
   bool chance(std::uint64_t of_thousand) { return below(1000) < of_thousand; }
-  template <class T>
-  const T& pick(const std::vector<T>& from) {
+  template <class Container>
+  const typename Container::value_type& pick(const Container& from) {
     return from.at(static_cast<std::size_t>(below(from.size())));
   }
 
