@@ -17,6 +17,9 @@ namespace {
 /// Of each connection: 8 MB of pages, more of which saved no time in imports of a season (weavelog-bench, workload M).
 constexpr const char* kCaches = "PRAGMA cache_size=-8000; PRAGMA temp_store=MEMORY;";
 constexpr std::int64_t kLargestInMemory = 16 * 1024 * 1024;
+constexpr int kBusyMs = 5000;
+/// A log that can't be emptied now is tried again after so many writes.
+constexpr unsigned kWritesBetweenTries = 64;
 
 bool in_memory(const std::filesystem::path& file) { return file == ":memory:"; }
 
@@ -26,22 +29,37 @@ int pragma_number(Connection& connection, const char* sql) {
   return query.getColumn(0).getInt();
 }
 
+/// False while somebody reads, or where the disk does not let it be done.
+bool empty_log(Connection& writer) {
+  sqlite3* const handle = writer.raw().getHandle();
+  sqlite3_busy_timeout(handle, 0);  // whoever reads may do so for long
+  const int result = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+  sqlite3_busy_timeout(handle, kBusyMs);
+  return result == SQLITE_OK;
+}
+
 /// A program that was killed between writing and syncing left transactions that the system holds and the disk may not. Whoever reads them
 /// builds on them, and tells other devices: so they reach the disk first. And it left half of one that nothing ever reads or erases, though
-/// it may hold words of somebody who withdraws: so the log is emptied, unless the disk is so full that it has to stay as it is.
-void settle_log(Connection& writer) {
+/// it may hold words of somebody who withdraws: so the log is emptied. False if that could not be done, such as on a full disk.
+bool settle_log(Connection& writer) {
   sqlite3_file* log = nullptr;
   sqlite3_file_control(writer.raw().getHandle(), nullptr, SQLITE_FCNTL_JOURNAL_POINTER, &log);
-  if (log == nullptr || log->pMethods == nullptr) return;
+  if (log == nullptr || log->pMethods == nullptr) return true;
   sqlite3_int64 size = 0;
   int result = log->pMethods->xFileSize(log, &size);
   if (result == SQLITE_OK && size > 0) result = log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);
   if (result != SQLITE_OK) throw SQLite::Exception("the log of the last program does not reach the disk", result);
-  if (size > 0) writer.raw().tryExec("PRAGMA wal_checkpoint(TRUNCATE)");
+  return size == 0 || empty_log(writer);
 }
 
-/// Tables on a new file; a fault on one that is not ours or is newer.
-Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connections connections) {
+/// True if pages of the transaction that was just undone, or of one before it, were too many for memory and went to the log.
+bool spilled(Connection& writer) {
+  int pages = 0, most = 0;
+  return sqlite3_db_status(writer.raw().getHandle(), SQLITE_DBSTATUS_CACHE_SPILL, &pages, &most, 1) == SQLITE_OK && pages > 0;
+}
+
+/// Tables on a new file; a fault on one that is not ours or is newer. `log_emptied` says what settle_log does.
+Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connections connections, bool& log_emptied) {
   // Before the first look at the file, so that the index of its log is this connection's own memory.
   if (connections == Connections::one) writer.raw().exec("PRAGMA locking_mode=EXCLUSIVE");
   const int version = pragma_number(writer, "PRAGMA user_version");
@@ -61,7 +79,7 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connecti
   writer.raw().exec("PRAGMA secure_delete=ON");
   writer.raw().exec("PRAGMA wal_autocheckpoint=2000");
   writer.raw().exec(kCaches);
-  if (tables > 0) settle_log(writer);
+  if (tables > 0) log_emptied = settle_log(writer);
   if (tables > 0 && version == kSchemaVersion) {
     writer.raw().exec(kCareSchema);
     return {};
@@ -82,7 +100,7 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connecti
 
 // Whoever has a connection holds its lock: SQLite need not lock it once more at every call.
 Connection::Connection(const std::string& path, int flags, const std::string& vfs)
-    : db_(path, flags | SQLite::OPEN_NOMUTEX, 5000, vfs) {}
+    : db_(path, flags | SQLite::OPEN_NOMUTEX, kBusyMs, vfs) {}
 
 Connection::Named& Connection::find(const char* sql) {
   Named*& near = by_address_[sql];
@@ -133,32 +151,50 @@ Outcome<std::unique_ptr<Database>> Database::open(const std::filesystem::path& f
     auto joined = in_memory(file) ? nullptr : std::make_unique<JoinedWrites>(vfs);
     auto writer = std::make_unique<Connection>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE,
                                                joined ? joined->name() : vfs);
-    if (auto settled = settle(*writer, file, connections); !settled) return fail(settled.error());
+    bool log_emptied = true;
+    if (auto settled = settle(*writer, file, connections, log_emptied); !settled) return fail(settled.error());
     std::unique_ptr<Connection> reader;
     if (!in_memory(file) && connections == Connections::two) {
       reader = std::make_unique<Connection>(file.string(), SQLite::OPEN_READONLY, vfs);
       reader->raw().exec(kCaches);
     }
-    return std::unique_ptr<Database>(new Database(file, std::move(lock), std::move(joined), std::move(writer), std::move(reader)));
+    std::unique_ptr<Database> out(new Database(file, std::move(lock), std::move(joined), std::move(writer), std::move(reader)));
+    out->log_holds_remains_ = !log_emptied;
+    return out;
   } catch (const SQLite::Exception& error) {
     return fail(fault_of(error, file));
   }
+}
+
+/// Nothing would ever read or erase them, though they may hold words of somebody who withdraws meanwhile.
+void Database::empty_log_if_due() {
+  if (!log_holds_remains_ || writes_until_emptied_-- > 0) return;
+  writes_until_emptied_ = kWritesBetweenTries;
+  log_holds_remains_ = !empty_log(*writer_);
 }
 
 Outcome<> Database::write(const std::function<void(Connection&)>& work) {
   const std::lock_guard guard(write_mutex_);
   // Undoes what was not committed, and leaves no statement that would keep a snapshot open.
   struct Transaction {
-    Connection& connection;
+    Database& database;
+    Connection& connection = *database.writer_;
     const std::size_t others = connection.in_use();  ///< of somebody who reads around it
     bool open = false;
     ~Transaction() {
       connection.reset_statements(others);
-      if (open) connection.raw().tryExec("ROLLBACK");
+      if (open) {
+        connection.raw().tryExec("ROLLBACK");
+        if (spilled(connection)) {
+          database.log_holds_remains_ = true;
+          database.writes_until_emptied_ = 0;
+        }
+      }
+      database.empty_log_if_due();
     }
   };
   try {
-    Transaction transaction{*writer_};
+    Transaction transaction{*this};
     writer_->statement("BEGIN IMMEDIATE").exec();
     transaction.open = true;
     work(*writer_);

@@ -96,6 +96,7 @@ class Database {
  private:
   Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<JoinedWrites> joined,
            std::unique_ptr<Connection> writer, std::unique_ptr<Connection> reader);
+  void empty_log_if_due();
 
   std::filesystem::path file_;
   std::unique_ptr<FileLock> lock_;
@@ -103,6 +104,8 @@ class Database {
   mutable std::recursive_mutex write_mutex_;
   mutable std::recursive_mutex read_mutex_;
   mutable int read_depth_ = 0;
+  bool log_holds_remains_ = false;  ///< of a transaction that never came to be
+  unsigned writes_until_emptied_ = 0;  ///< or tried again
   mutable std::atomic<std::thread::id> snapshot_of_{};
   std::unique_ptr<Connection> writer_;
   std::unique_ptr<Connection> reader_;  ///< null if the writer reads too

@@ -205,6 +205,96 @@ TEST_CASE("after a program was killed, what the next one reads stays wherever th
   CHECK(unfinished);
 }
 
+TEST_CASE("what a transaction that was undone left in the log goes as soon as nobody reads and the disk has room") {
+  seed_libraries(9);
+  const auto put = [](Connection& writer, const std::string& key, std::string_view words, std::size_t bytes) {
+    std::string value;
+    while (value.size() < bytes) value += words;
+    auto& row = writer.statement("INSERT OR REPLACE INTO meta VALUES(?, ?)");
+    row.bind(1, key);
+    row.bind(2, value);
+    row.exec();
+  };
+  constexpr std::string_view kUndone = "of this nothing shall stay; ";
+  for (const Connections connections : {Connections::one, Connections::two}) {
+    Disk disk("l" + std::to_string(static_cast<int>(connections)), 1, 4096);
+    const auto db = Database::open("/t.db", disk.vfs(), connections).value();
+    const auto add = [&](const std::string& key) { return db->write([&](Connection& writer) { put(writer, key, "said; ", 100); }); };
+    const auto undo_much = [&] {
+      bool spilled = false;
+      CHECK_THROWS_AS(db->write([&](Connection& writer) {
+        for (int i = 0; i < 40; ++i) put(writer, "u" + std::to_string(i), kUndone, 500'000);
+        spilled = !disk.file_with(std::string(kUndone)).empty();
+        throw std::runtime_error("undone");
+      }), std::runtime_error);
+      return spilled;
+    };
+    REQUIRE(add("first"));
+    REQUIRE(undo_much());  // more than the memory for pages takes
+    CHECK(disk.file_with(std::string(kUndone)).empty());
+    REQUIRE(add("second"));
+
+    // Somebody reads meanwhile: then after some more writes.
+    db->read([&](Connection& reader) {
+      auto& query = reader.statement("SELECT count(*) FROM meta");
+      query.executeStep();
+      (void)undo_much();
+      REQUIRE(add("third"));
+    });
+    for (int i = 0; i < 70; ++i) REQUIRE(add("later"));
+    CHECK(disk.file_with(std::string(kUndone)).empty());
+
+    REQUIRE(db->write([&](Connection& writer) {
+      auto& query = writer.statement("PRAGMA integrity_check");
+      query.executeStep();
+      CHECK(query.getColumn(0).getString() == "ok");
+    }));
+  }
+}
+
+TEST_CASE("a log that could not be emptied at the start, for want of room, is emptied later") {
+  seed_libraries(9);
+  const auto words = [](int x) { return "row " + std::to_string(x) + " of many; "; };
+  const auto add = [&](Database& db, int x, std::size_t bytes) {
+    return db.write([&](Connection& writer) {
+      std::string value;
+      while (value.size() < bytes) value += words(x);
+      auto& row = writer.statement("INSERT OR REPLACE INTO meta VALUES(?, ?)");
+      row.bind(1, std::to_string(x));
+      row.bind(2, value);
+      row.exec();
+    });
+  };
+  int kept_at_first = 0;
+  for (std::uint64_t at = 1; at < 30; ++at) {
+    Disk disk("f" + std::to_string(at), at, 4096);
+    int acknowledged = 0;
+    {
+      const auto db = Database::open("/t.db", disk.vfs()).value();
+      disk.stop_after(at, Stop::kill);
+      for (int x = 1; x <= 40 && add(*db, x, 1'200'000) && !disk.stopped(); ++x) acknowledged = x;
+      disk.stop(Stop::kill);
+    }
+    disk.start();
+    disk.set_capacity(disk.bytes());
+    const auto db = Database::open("/t.db", disk.vfs());
+    disk.set_capacity({});
+    CAPTURE(at, acknowledged);
+    REQUIRE(db);
+    int seen = 0;
+    (*db)->read([&](Connection& reader) {
+      auto& query = reader.statement("SELECT count(*) FROM meta");
+      query.executeStep();
+      seen = query.getColumn(0).getInt();
+    });
+    REQUIRE(seen >= acknowledged);
+    kept_at_first += disk.file_with(words(seen + 1)).empty() ? 0 : 1;
+    for (int i = 0; i < 70; ++i) REQUIRE(add(**db, 1000, 10));
+    CHECK(disk.file_with(words(seen + 1)).empty());
+  }
+  CHECK(kept_at_first > 0);
+}
+
 TEST_CASE("without syncing SQLite does lose what it acknowledged on this disk") {
   seed_libraries(9);
   int lost = 0;
