@@ -11,16 +11,17 @@ class BegunChains {
  public:
   BegunChains(const Batch& batch, const std::vector<AuthorId>& authors) : batch_(batch), authors_(authors) {}
 
-  void add(const BatchEntry& entry, const Digest& body) {
+  /// The chain's hash up to the entry, if nothing is lacking before it.
+  std::optional<Digest> add(const BatchEntry& entry, const Digest& body) {
     const auto [found, fresh] = chains_.try_emplace({entry.book, entry.author});
     Chain& chain = found->second;
     if (fresh) {
       const BatchBook& book = batch_.books[entry.book];
       chain.hash = chain_start(book.id, book.kind, authors_[entry.author]);
     }
-    if (entry.seq != chain.last + 1) return;
+    if (entry.seq != chain.last + 1) return std::nullopt;
     chain.last = entry.seq;
-    chain.hash = chain_next(chain.hash, body);
+    return chain.hash = chain_next(chain.hash, body);
   }
 
   /// The hash that the seal signs, if it is that of such a chain up to its last entry here and beyond.
@@ -66,7 +67,7 @@ void read_ahead(Batch& batch) {
     ReadAhead::Body& body = ahead.bodies.emplace_back();
     body.digest = digest_of(entry.body);
     if (auto decoded = decode_entry(entry.body, authors[entry.author])) body.entry = std::move(*decoded);
-    chains.add(entry, body.digest);
+    body.chain = chains.add(entry, body.digest);
   }
   ahead.signs.reserve(batch.seals.size());
   for (const Seal& seal : batch.seals) ahead.signs.push_back(chains.signed_by(seal));

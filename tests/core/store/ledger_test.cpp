@@ -19,6 +19,14 @@ std::string text(const Device& device, const BookId& book, FieldTag tag) {
   const auto state = device.ledger->entity(book, kOne);
   return state && state->get(tag) ? text_of(*state->get(tag)) : "";
 }
+
+/// Of a batch with all of one chain.
+Heads honest_heads(const Batch& batch) {
+  const AuthorId author = batch.authors[0].id();
+  Digest hash = chain_start(batch.books[0].id, batch.books[0].kind, author);
+  for (const BatchEntry& entry : batch.entries) hash = chain_next(hash, digest_of(entry.body));
+  return {{author, batch.entries.size(), hash}};
+}
 }  // namespace
 
 TEST_CASE("an appended value is there after reopening") {
@@ -205,6 +213,41 @@ TEST_CASE("what is sealed but can't be decoded is told in the same words, read a
   }
   CHECK(reasons[0] == reasons[1]);
   CHECK(reasons[0].find("signature") == std::string::npos);
+}
+
+TEST_CASE("two entries under one number: what was read ahead of the true one proves nothing for the other") {
+  const DeviceKey key = DeviceKey::generate();
+  TemporaryFolder folder;
+  Device writer("writer", folder / "w.db", key), reader("reader");
+  const BookId book = make_id<BookId>(kNoon);
+  for (int i = 0; i < 3; ++i) writer.put(book, kOne, kCount, std::int64_t{i});
+  const Batch honest = writer.ledger->missing(book, {}, 1 << 20);
+  REQUIRE(honest.entries.size() == 3);
+  auto forged_entry = decode_entry(honest.entries[0].body, honest.authors[0].id());
+  REQUIRE(forged_entry);
+  forged_entry->writes[0].value = std::int64_t{77};
+  const BatchEntry forged{0, 0, 1, encode_entry(*forged_entry, honest.authors[0].id())};
+  for (const bool forged_first : {false, true}) {
+    Batch doubled = honest;
+    doubled.entries.insert(doubled.entries.begin() + (forged_first ? 0 : 1), forged);
+    read_ahead(doubled);
+    REQUIRE(doubled.ahead.bodies.size() == 4);
+    // To one that holds nothing, to one that holds the true ones, and to the writer itself.
+    Device fresh("fresh");
+    const auto taken = fresh.ledger->ingest(doubled, 1);
+    REQUIRE(taken);
+    CHECK(taken->applied == (forged_first ? 0U : 3U));
+    pour(writer, reader, book);
+    const auto again = reader.ledger->ingest(doubled, 1), own = writer.ledger->ingest(doubled, 1);
+    REQUIRE(again);
+    REQUIRE(own);
+    for (const Device* device : {&reader, &writer}) {
+      CHECK(device->ledger->heads(book) == honest_heads(honest));
+      CHECK(device->ledger->forks().empty());
+      CHECK(text(*device, book, kCount) == "2");
+      CHECK(device->ledger->verify().faults.empty());
+    }
+  }
 }
 
 TEST_CASE("batches that are too large, or name nobody, are not read ahead") {
