@@ -13,9 +13,6 @@
 namespace weavelog {
 namespace {
 
-/// Smaller frames are opened sooner than a thread begins.
-constexpr std::size_t kWorthOpeningAhead = 4 * 1024;
-
 Bytes proof_message(Side side, const Digest& handshake) {
   Bytes out;
   const ByteView words = as_bytes(side == Side::guest ? "weavelog guest proof 1" : "weavelog host proof 1");
@@ -95,7 +92,7 @@ Session::Frames Session::start() {
 
 /// Takes the frame apart on another thread, if that is worth it and the peer is known: for strangers nothing is done beforehand.
 void Session::open_ahead(ByteView frame) {
-  if (frame.size() < kWorthOpeningAhead || !open()) return;
+  if (frame.size() < std::max<std::size_t>(1, options_.worth_opening_ahead) || !open()) return;
   auto ahead = std::make_unique<Ahead>();
   ahead->frame.assign(frame.begin(), frame.end());
   try {

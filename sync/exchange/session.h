@@ -75,6 +75,8 @@ struct SessionOptions {
   std::size_t batch_bytes = 192 * 1024;
   /// Told of every batch of entries before it goes, with the number that its answer will have: for who checks what peers confirm.
   std::function<void(std::uint64_t number, const Batch& batch)> sends;
+  /// Frames of so many bytes are worth a thread that opens them before their turn (Session::receive); smaller ones are opened sooner than it begins.
+  std::size_t worth_opening_ahead = 4 * 1024;
   std::uint32_t newest_protocol = kNewestProtocol;  ///< lower ones: to speak as an earlier program does
 };
 

@@ -3,6 +3,7 @@
 // flipped bytes and frames that come twice.
 
 #include <array>
+#include <deque>
 #include <map>
 #include <memory>
 #include <queue>
@@ -21,6 +22,7 @@ struct End {
   std::map<std::uint64_t, std::vector<std::pair<EntryKey, Digest>>> sent;
   std::size_t restores = 0;  ///< of the device when this began
   UnixMs last_arrival = 0;   ///< of what it sent: a connection keeps its order
+  std::deque<Bytes> coming;  ///< frames on their way to it, as they were sent
   bool stalled = false;      ///< what it sends from now on gets lost
   bool woken = false;        ///< a look at the ledger is on its way
 };
