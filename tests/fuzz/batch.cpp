@@ -46,6 +46,13 @@ class Liar {
       out.entries.push_back({static_cast<std::uint32_t>(chain.second), static_cast<std::uint32_t>(chain.first), seq, body});
       if (std::find(touched.begin(), touched.end(), chain) == touched.end()) touched.push_back(chain);
     }
+    // Another entry under a number that is there already, before or after the true one.
+    if (in_.pick(6) == 5) {
+      const std::size_t at = in_.pick(out.entries.size());
+      BatchEntry other = out.entries[at];
+      if (!other.body.empty()) other.body[in_.pick(other.body.size())] ^= 1;
+      out.entries.insert(out.entries.begin() + static_cast<std::ptrdiff_t>(at + in_.pick(2)), std::move(other));
+    }
     for (const Chain& chain : touched) {
       Seal seal;
       seal.author = static_cast<std::uint32_t>(chain.first);
@@ -102,18 +109,41 @@ class Liar {
   std::uint64_t stamp_ = 0;
 };
 
+void must_be_alike(const Outcome<IngestReport>& one, const Outcome<IngestReport>& other) {
+  constexpr const char* kDiffers = "a batch that was read ahead is taken in otherwise";
+  must_hold(one.has_value() == other.has_value(), kDiffers);
+  if (!one) return must_hold(one.error().message() == other.error().message(), kDiffers);
+  must_hold(one->applied == other->applied && one->known == other->known && one->quarantined == other->quarantined &&
+                one->gaps == other->gaps && one->forks == other->forks,
+            kDiffers);
+}
+
+/// The heads of everybody but the device itself.
+Heads heads_of_others(const FuzzDevice& device, const BookId& book) {
+  Heads out = device.ledger->heads(book);
+  std::erase_if(out, [own = device.ledger->self().id()](const Head& head) { return head.author == own; });
+  return out;
+}
+
 }  // namespace
 
 void run_batch(ByteView input) {
   Input in(input);
-  FuzzDevice honest("honest", 1), second("second", 2);
-  honest.put(book_of(0), 0, testing::kGuarded, std::int64_t{1});
+  FuzzDevice honest("honest", 1), second("second", 2), ahead("ahead", 3);
+  for (FuzzDevice* device : {&honest, &ahead}) device->put(book_of(0), 0, testing::kGuarded, std::int64_t{1});
   Liar liar(in);
   for (int i = 0; i < 4 && !in.empty(); ++i) {
-    const auto report = honest.ledger->ingest(liar.batch(), 1);
-    if (report && in.pick(4) == 3) honest.put(book_of(9), 1, testing::kLabel, std::string("between"));
+    Batch batch = liar.batch();
+    const auto report = honest.ledger->ingest(batch, 1);
+    read_ahead(batch);
+    must_be_alike(report, ahead.ledger->ingest(batch, 1));
+    if (report && in.pick(4) == 3)
+      for (FuzzDevice* device : {&honest, &ahead}) device->put(book_of(9), 1, testing::kLabel, std::string("between"));
   }
   must_be_well(*honest.ledger);
+  must_be_well(*ahead.ledger);
+  for (const BookInfo& book : honest.ledger->books())
+    must_hold(heads_of_others(honest, book.id) == heads_of_others(ahead, book.id), "a batch that was read ahead leads to other heads");
   for (const BookInfo& book : honest.ledger->books()) {
     const auto taken = second.ledger->ingest(honest.ledger->missing(book.id, {}, 1 << 24), 2);
     must_hold(taken.has_value(), "what a ledger holds is refused by another");
