@@ -3,6 +3,8 @@
 #include <sodium.h>
 
 #include <algorithm>
+#include <atomic>
+#include <future>
 #include <stdexcept>
 #include <system_error>
 #include <utility>
@@ -22,6 +24,21 @@ Bytes proof_message(Side side, const Digest& handshake) {
 }
 
 }  // namespace
+
+/// A frame that is being opened, or was. So many at a time, of all sessions together: opened ones take many times the room, and where more
+/// guests than that are busy, others' frames come first anyway.
+struct Session::Ahead {
+  static constexpr int kMost = 4;
+  static inline std::atomic<int> count{0};
+
+  Bytes frame;
+  std::future<Outcome<Message>> message;
+
+  Ahead() { ++count; }
+  ~Ahead() { --count; }
+  Ahead(const Ahead&) = delete;
+  Ahead& operator=(const Ahead&) = delete;
+};
 
 Session::Session(SessionOptions options)
     : options_(std::move(options)), contents_(options_.contents, {[this](const Message& message) { send(message); },
@@ -94,6 +111,7 @@ Session::Frames Session::start() {
 void Session::open_ahead(ByteView frame) {
   if (frame.size() < std::max<std::size_t>(1, options_.worth_opening_ahead) || !open()) return;
   auto ahead = std::make_unique<Ahead>();
+  if (Ahead::count > Ahead::kMost) return;
   ahead->frame.assign(frame.begin(), frame.end());
   try {
     ahead->message = std::async(std::launch::async, [&held = ahead->frame] {

@@ -20,7 +20,6 @@
 #include <cstdint>
 #include <deque>
 #include <functional>
-#include <future>
 #include <map>
 #include <memory>
 #include <optional>
@@ -242,11 +241,8 @@ class Session {
   SessionOptions options_;
   SessionStatus status_;
   Frames out_;
-  struct Ahead {
-    Bytes frame;
-    std::future<Outcome<Message>> message;
-  };
-  std::unique_ptr<Ahead> ahead_;
+  struct Ahead;
+  std::unique_ptr<Ahead> ahead_;  ///< the frame that was opened before its turn
   Bytes guest_hello_, host_hello_;
   Digest handshake_{};
   Standing ours_;

@@ -150,6 +150,31 @@ TEST_CASE("frames may be opened before their turn: all the same comes of it, als
   }
 }
 
+TEST_CASE("of many sessions that know what comes next a few open it ahead, and all get it") {
+  SyncDevice host("host");
+  for (int i = 0; i < 200; ++i) host.put(make_id<BookId>(kNoon + i), kOne, kLabel, "a label, number " + std::to_string(i * i));
+  SessionOptions small, at_once;
+  small.batch_bytes = 2 * 1024;
+  at_once.worth_opening_ahead = 1;
+  std::vector<std::unique_ptr<SyncDevice>> devices;
+  std::vector<std::unique_ptr<Loopback>> loopbacks;
+  for (int i = 0; i < 12; ++i) {
+    devices.push_back(std::make_unique<SyncDevice>("guest " + std::to_string(i)));
+    enrol(host, *devices.back());
+    loopbacks.push_back(std::make_unique<Loopback>(*devices.back(), host, at_once, small));
+  }
+  // By turns, so that every session waits with what it opened while the others have theirs.
+  for (bool any = true; any;) {
+    any = false;
+    for (const auto& loopback : loopbacks) any = loopback->deliver(1) || any;
+  }
+  for (std::size_t i = 0; i < devices.size(); ++i) {
+    CHECK(agreed(*loopbacks[i]));
+    CHECK(devices[i]->ledger->books().size() == 200);
+    CHECK(devices[i]->ledger->verify().faults.empty());
+  }
+}
+
 TEST_CASE("two that have met, one of which forgot, reconcile") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest);
