@@ -18,8 +18,8 @@ inline constexpr std::size_t kWorthAThread = 8;
 void in_parallel(std::size_t count, const std::function<void(std::size_t)>& work);
 
 /// Calls work(0) to work(count - 1) in this order, on another thread if they are worth one, while the caller goes on and
-/// asks for each with wait_for() before it uses what came of it. Neither the destructor nor wait_for() returns while work is
-/// still being done that it waits for; what `work` refers to must live as long.
+/// asks for each with wait_for() before it uses what came of it. The destructor returns when nothing runs any more, which is
+/// when all that the other thread took on is done; what `work` refers to must live as long.
 class WorkAhead {
  public:
   WorkAhead(std::size_t count, std::function<void(std::size_t)> work);

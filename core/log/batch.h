@@ -50,7 +50,7 @@ struct ReadAhead {
     std::optional<Digest> chain;  ///< the chain's hash up to it, where the chain begins in the batch and has no gap before it
     std::optional<Entry> entry;   ///< none if the body is malformed
   };
-  std::vector<Body> bodies;                 ///< of each of Batch::entries, or none at all
+  std::vector<Body> bodies;                  ///< of each of Batch::entries, or none at all
   std::vector<std::optional<Digest>> signs;  ///< of each of Batch::seals: the chain's hash that its signature was found to be good for
 };
 

@@ -104,7 +104,7 @@ class Database {
   mutable std::recursive_mutex write_mutex_;
   mutable std::recursive_mutex read_mutex_;
   mutable int read_depth_ = 0;
-  bool log_holds_remains_ = false;  ///< of a transaction that never came to be
+  bool log_holds_remains_ = false;     ///< of a transaction that never came to be
   unsigned writes_until_emptied_ = 0;  ///< or tried again
   mutable std::atomic<std::thread::id> snapshot_of_{};
   std::unique_ptr<Connection> writer_;

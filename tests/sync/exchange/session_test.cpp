@@ -115,11 +115,12 @@ TEST_CASE("frames may be opened before their turn: all the same comes of it, als
   SyncDevice host("host");
   for (int i = 0; i < 400; ++i)
     host.put(make_id<BookId>(kNoon + i), kOne, kLabel, std::string("a label of some length, number ") + std::to_string(i * i));
-  SessionOptions small;
+  SessionOptions small, at_once;
   small.batch_bytes = 8 * 1024;  // many frames
+  at_once.worth_opening_ahead = 1;
   const auto exchange = [&](SyncDevice& guest, const std::function<ByteView(const std::deque<Bytes>&)>& next) {
     enrol(host, guest);
-    Loopback loopback(guest, host, {}, small);
+    Loopback loopback(guest, host, at_once, small);
     std::size_t most_waiting = 0;
     while (!loopback.to_host.empty() || !loopback.to_guest.empty()) {
       if (!loopback.to_host.empty()) {
@@ -150,7 +151,7 @@ TEST_CASE("frames may be opened before their turn: all the same comes of it, als
   }
 }
 
-TEST_CASE("of many sessions that know what comes next a few open it ahead, and all get it") {
+TEST_CASE("sessions that take turns and each know what comes next, more than may open it ahead at a time, all get it") {
   SyncDevice host("host");
   for (int i = 0; i < 200; ++i) host.put(make_id<BookId>(kNoon + i), kOne, kLabel, "a label, number " + std::to_string(i * i));
   SessionOptions small, at_once;
