@@ -50,6 +50,11 @@ const EntityState& Applier::state(std::int64_t book_number, const BookId& book, 
   return row(book_number, book, id).held.state;
 }
 
+const EntityState* Applier::find(std::int64_t book_number, const EntityId& id) const {
+  const auto found = rows_.find(Key{book_number, id});
+  return found == rows_.end() || !worth_keeping(found->second) ? nullptr : &found->second.held.state;
+}
+
 /// For all of its first fields at once.
 void Applier::make_room(Row& row, std::span<const Write> writes) {
   if (!row.held.state.cells.empty()) return;

@@ -24,6 +24,8 @@ class Applier {
   void apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry);
   /// The state as applied so far.
   [[nodiscard]] const EntityState& state(std::int64_t book_number, const BookId& book, const EntityId& id);
+  /// The same if it was touched, else null.
+  [[nodiscard]] const EntityState* find(std::int64_t book_number, const EntityId& id) const;
   /// Writes the rows, the open questions and the projections. Call once, last.
   void finish();
   /// Gives what was applied to the cache: only after the transaction is on disk.

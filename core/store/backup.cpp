@@ -14,6 +14,7 @@
 #include "core/base/iso_time.h"
 #include "core/log/entry.h"
 #include "core/store/database.h"
+#include "core/store/late_entries.h"
 #include "core/store/schema.h"
 
 namespace weavelog {
@@ -93,6 +94,16 @@ Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
 
 /// Our own chains are signed whenever they are handed over; in the copy there is nobody to do so.
 void seal_own(SQLite::Database& db, const DeviceKey& key) {
+  // What the program that has the database open did not come to link yet.
+  {
+    SQLite::Statement into(db, kStoreLink), begin(db, kBeginChain);
+    SQLite::Transaction transaction(db);
+    each_late_entry(db, [&](const Link& link, const BookId&, const AuthorId&, ByteView) {
+      store_link(into, link);
+      if (link.seq == 1) begin_chain(begin, link);
+    });
+    transaction.commit();
+  }
   SQLite::Statement chains(
       db, "SELECT h.book, h.author, h.seq, h.hash FROM head h JOIN author a ON a.n=h.author WHERE a.key=?");
   bind_blob(chains, 1, key.public_key());

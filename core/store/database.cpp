@@ -175,6 +175,7 @@ void Database::empty_log_if_due() {
 
 Outcome<> Database::write(const std::function<void(Connection&)>& work) {
   const std::lock_guard guard(write_mutex_);
+  if (refuses_writes_ != nullptr) return fail(*refuses_writes_);
   // Undoes what was not committed, and leaves no statement that would keep a snapshot open.
   struct Transaction {
     Database& database;
@@ -208,6 +209,31 @@ Outcome<> Database::write(const std::function<void(Connection&)>& work) {
 }
 
 void Database::read(const std::function<void(Connection&)>& work) const {
+  if (reader_) return read_unsettled(work);
+  const std::lock_guard guard(write_mutex_);
+  if (unsettled_ && sqlite3_get_autocommit(writer_->raw().getHandle()) != 0)
+    if (const auto settled = settle_(); !settled) return read_undone(work, settled.error());
+  read_unsettled(work);
+}
+
+void Database::read_undone(const std::function<void(Connection&)>& work, const Fault& why) const {
+  struct Undone {
+    const Database& database;
+    ~Undone() {
+      database.refuses_writes_ = nullptr;
+      database.writer_->raw().tryExec("ROLLBACK");
+    }
+  };
+  const std::size_t others = writer_->in_use();
+  writer_->statement("BEGIN IMMEDIATE").exec();
+  const Undone undone{*this};
+  refuses_writes_ = &why;
+  show_(*writer_);
+  writer_->reset_statements(others);
+  read_unsettled(work);
+}
+
+void Database::read_unsettled(const std::function<void(Connection&)>& work) const {
   if (!reader_) {
     const std::lock_guard guard(write_mutex_);
     // Nobody else writes: without BEGIN, too, this sees one state. Nothing may keep it open afterwards.

@@ -79,6 +79,18 @@ class Database {
   [[nodiscard]] std::unique_lock<std::recursive_mutex> hold() const { return std::unique_lock(write_mutex_); }
   /// Runs `work` on one snapshot. May be nested.
   void read(const std::function<void(Connection&)>& work) const;
+  /// The same for what does not ask whether the database is settled.
+  void read_unsettled(const std::function<void(Connection&)>& work) const;
+
+  /// How to write what is still to be written before anybody reads. Where `settle` can't, such as on a full disk, whoever reads does so in a
+  /// transaction into which `show` writes it, and which is undone then.
+  void settle_with(std::function<Outcome<>()> settle, std::function<void(Connection&)> show) {
+    settle_ = std::move(settle);
+    show_ = std::move(show);
+  }
+  /// Whether there is anything. For who holds the database, and has but one connection to it.
+  void set_unsettled(bool unsettled) { unsettled_ = unsettled; }
+  [[nodiscard]] bool unsettled() const { return unsettled_; }
 
   /// Rewrites the file and empties the write-ahead log, so that neither holds a byte of what was deleted. Takes about as long
   /// as copying the file, and its space again meanwhile. Faults: locked (another program reads), no_space, io.
@@ -107,6 +119,11 @@ class Database {
   bool log_holds_remains_ = false;     ///< of a transaction that never came to be
   unsigned writes_until_emptied_ = 0;  ///< or tried again
   mutable std::atomic<std::thread::id> snapshot_of_{};
+  void read_undone(const std::function<void(Connection&)>& work, const Fault& why) const;
+  std::function<Outcome<>()> settle_;
+  std::function<void(Connection&)> show_;
+  std::atomic<bool> unsettled_ = false;
+  mutable const Fault* refuses_writes_ = nullptr;  ///< why, amid such a transaction
   std::unique_ptr<Connection> writer_;
   std::unique_ptr<Connection> reader_;  ///< null if the writer reads too
 };

@@ -44,6 +44,9 @@ std::uint64_t from_big_endian(ByteView bytes) {
   return value;
 }
 
+std::string key_of(const Projection& projection) { return "projection " + std::string(projection.name()); }
+Bytes version_of(const Projection& projection) { return big_endian(static_cast<std::uint64_t>(projection.version())); }
+
 template <class T>
 T id_of(SQLite::Statement& row, int column) {
   const auto id = T::from_bytes(blob_of(row, column));
@@ -105,7 +108,7 @@ Digest digest_in(SQLite::Statement& row, int column) {
   return out;
 }
 
-Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
+Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
   const auto held = database->hold();
   // Until it is on disk nothing may be remembered of it, whatever throws.
   struct Forgetting {
@@ -116,7 +119,12 @@ Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, c
     }
   } forgetting{*this};
   try {
-    auto written = database->write(work);
+    auto written = database->write(
+        [&](Connection& db) {
+          rows_written = 0;
+          work(db);
+          if (rows_written != 0 && options.one_thread) mark_rows(db, rows_written);
+        });
     if (!written) return written;
     forgetting.done = true;
     keep();
@@ -124,6 +132,12 @@ Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, c
   } catch (Abort& abort) {
     return fail(std::move(abort.fault));
   }
+}
+
+Outcome<> Ledger::Impl::write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
+  const auto held = database->hold();
+  if (auto settled = settle(); !settled) return settled;
+  return commit(work, keep);
 }
 
 Outcome<> Ledger::Impl::write(const std::function<void(Connection&)>& work) {
@@ -140,6 +154,7 @@ void Ledger::Impl::forget_what_was_read() {
   own_books.clear();
   next_position = 0;
   known_newest.forget();
+  late.reset();
 }
 
 Newest::Place Ledger::Impl::newest_place() const {
@@ -224,31 +239,27 @@ std::int64_t Ledger::Impl::take_position(Connection& db) {
   return next_position++;
 }
 
-std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link,
-                                        std::int64_t source, ByteView body) {
+std::int64_t Ledger::Impl::insert_body(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source,
+                                       ByteView body) {
   const std::int64_t position = take_position(db);
   auto& add = db.statement("INSERT INTO entry(position, book, author, seq, source, body) VALUES(?,?,?,?,?,?)");
   add.bind(1, position);
   add.bind(2, book);
   add.bind(3, author);
-  add.bind(4, static_cast<std::int64_t>(link.seq));
+  add.bind(4, static_cast<std::int64_t>(seq));
   add.bind(5, source);
   bind_blob(add, 6, body);
   add.exec();
-  auto& chained = db.statement("INSERT INTO link(book, author, seq, position, hash) VALUES(?,?,?,?,?)");
-  chained.bind(1, book);
-  chained.bind(2, author);
-  chained.bind(3, static_cast<std::int64_t>(link.seq));
-  chained.bind(4, position);
-  bind_blob(chained, 5, link.hash);
-  chained.exec();
-  if (link.seq == 1) {
-    auto& begin = db.statement("INSERT OR IGNORE INTO chain(book, author) VALUES(?,?)");
-    begin.bind(1, book);
-    begin.bind(2, author);
-    begin.exec();
-  }
   return position;
+}
+
+std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link,
+                                        std::int64_t source, ByteView body) {
+  rows_written = insert_body(db, book, author, link.seq, source, body);
+  const Link stored{book, author, link.seq, rows_written, link.hash};
+  store_link(db.statement(kStoreLink), stored);
+  if (link.seq == 1) begin_chain(db.statement(kBeginChain), stored);
+  return rows_written;
 }
 
 Ledger::Impl::OwnBook Ledger::Impl::own_book(Connection& db, const BookId& book, BookKind kind) const {
@@ -341,6 +352,8 @@ void Ledger::Impl::new_incarnation(Connection& db) {
   become(db, incarnation);
 }
 
+bool Ledger::Impl::is_current(Connection& db, const Projection& projection) { return meta(db, key_of(projection)) == version_of(projection); }
+
 Outcome<> Ledger::Impl::start() {
   if (options.registry == nullptr) throw std::logic_error("a ledger needs a field registry");
   auto opened = Database::open(options.file, options.vfs, options.one_thread ? Connections::one : Connections::two);
@@ -365,6 +378,7 @@ Outcome<> Ledger::Impl::start() {
       relink(db);
       db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRelinkKey + "'");
     }
+    catch_up(db);
     sweep_forgotten(db);
     read_clock(db);
     const bool anew = meta(db, kRebuildKey).has_value();
@@ -373,20 +387,19 @@ Outcome<> Ledger::Impl::start() {
       db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRebuildKey + "'");
     }
     for (const auto& projection : options.projections) {
-      const std::string name = "projection " + std::string(projection->name());
-      const Bytes version = big_endian(static_cast<std::uint64_t>(projection->version()));
-      if (meta(db, name) == version) continue;
+      if (is_current(db, *projection)) continue;
       if (!anew) rebuild_projection(db, *projection);
-      set_meta(db, name, version);
+      set_meta(db, key_of(*projection), version_of(*projection));
     }
   });
   if (!started) return started;
+  database->settle_with([this] { return settle(); }, [this](Connection& db) { show_late(db); });
   (void)scrub_if_due();  // if it can't be done now, the next start tries again
   return {};
 }
 
 Ledger::Ledger(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
-Ledger::~Ledger() = default;
+Ledger::~Ledger() { (void)impl_->settle(); }  // else the next start does
 
 Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
   auto impl = std::make_unique<Impl>(std::move(options));
@@ -396,7 +409,7 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
 
 // ------------------------------------------------------------------------------------------------ local actions
 
-Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier) {
+Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, std::vector<Link>* links) {
   Entry entry;
   entry.seq = own.head.seq + 1;
   entry.stamp = clock.tick();
@@ -412,7 +425,10 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& 
   if (body.size() > kMaxEntryBytes)
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
   own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
-  const Committed committed{insert_entry(db, own.number, self_number, own.head, 0, body), Dot{self_id, entry.seq, 0}, entry.stamp};
+  const std::int64_t position = links != nullptr ? insert_body(db, own.number, self_number, entry.seq, 0, body)
+                                                 : insert_entry(db, own.number, self_number, own.head, 0, body);
+  if (links != nullptr) links->push_back({own.number, self_number, entry.seq, position, own.head.hash});
+  const Committed committed{position, Dot{self_id, entry.seq, 0}, entry.stamp};
   if (entry.seq % kSealEvery == 0)
     store_waypoint(db, own.number, self_number, entry.seq, options.key.sign(seal_message(entry.seq, own.head.hash)));
   // Now and then is enough, since our own entries tell the rest; not so one whose stamp is not the clock's.
@@ -426,24 +442,34 @@ Outcome<Committed> Ledger::append(const Draft& draft) {
   if (draft.writes().size() > kMaxWritesPerEntry)
     return fail(FaultCode::bad_input, "too much at once (" + std::to_string(draft.writes().size()) + " fields)", "",
                 "do it in several steps of at most " + std::to_string(kMaxWritesPerEntry) + " fields");
-  const NewEntry wanted{draft.book(), draft.kind(), draft.action(), draft.writes(), draft.newest_replaced()};
+  auto committed = impl_->append({draft.book(), draft.kind(), draft.action(), draft.writes(), draft.newest_replaced()});
+  if (committed) impl_->announce(committed->position);
+  return committed;
+}
+
+Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
+  const auto held = database->hold();
+  // What has to be made from the entries is made now: heads would be told from links that are not there. And nothing grows without end.
+  if ((database->unsettled() && !late) || (late && late->links.size() >= 2 * kMostLate))
+    if (auto settled = settle(); !settled) return fail(settled.error());
   Committed committed;
-  Impl::OwnBook own;
-  std::optional<Applier> applier;
-  auto written = impl_->write_on(
+  OwnBook own;
+  auto written = commit(
       [&](Connection& db) {
-        own = impl_->own_book(db, wanted.book, wanted.kind);
-        applier.emplace(db, *impl_->options.registry, impl_->options.projections, impl_->entities);
-        committed = impl_->append(db, wanted, own, *applier);
-        applier->finish();
+        own = own_book(db, wanted.book, wanted.kind);
+        if (!late) late = std::make_unique<Late>(db, *options.registry, options.projections, entities);
+        committed = append(db, wanted, own, late->applier, &late->links);
+        if (!options.one_thread) write_late(db);
       },
       [&] {
-        applier->keep();
-        impl_->own_books.insert_or_assign(wanted.book, own);
-        impl_->known_newest.move_to(committed.position);
+        own_books.insert_or_assign(wanted.book, own);
+        known_newest.move_to(committed.position);
+        if (options.one_thread) return database->set_unsettled(true);
+        late->applier.keep();
+        late.reset();
       });
   if (!written) return fail(written.error());
-  impl_->announce(committed.position);
+  if (late && late->links.size() >= kMostLate) (void)settle();  // if that can't be done now, whoever reads tries again
   return committed;
 }
 
@@ -461,14 +487,22 @@ const DeviceKey& Ledger::key() const { return impl_->options.key; }
 std::optional<EntityState> Ledger::entity(const BookId& book, const EntityId& id) const {
   // Within a snapshot of the caller's only that snapshot counts.
   std::optional<EntityState> out;
-  if (!impl_->database->in_snapshot()) out = impl_->entities.find(book, id);
+  if (!impl_->database->in_snapshot()) {
+    out = impl_->late_state(book, id);
+    if (!out) out = impl_->entities.find(book, id);
+  }
   if (out) return out;
-  impl_->database->read([&](Connection& db) {
+  const auto read = [&](Connection& db) {
     auto& query = db.statement("SELECT e.state FROM entity e JOIN book b ON b.n=e.book WHERE b.id=? AND e.id=?");
     bind_blob(query, 1, book.bytes);
     bind_blob(query, 2, id.bytes);
     if (query.executeStep()) out = state_in(query, book, id, 0);
-  });
+  };
+  if (impl_->knows_late()) {
+    impl_->database->read_unsettled(read);  // it is none of what is late
+  } else {
+    impl_->database->read(read);
+  }
   return out;
 }
 

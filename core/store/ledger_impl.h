@@ -8,6 +8,7 @@
 #include "core/store/applier.h"
 #include "core/store/database.h"
 #include "core/store/entity_cache.h"
+#include "core/store/late_entries.h"
 #include "core/store/ledger.h"
 #include "core/store/newest.h"
 
@@ -66,6 +67,17 @@ struct Ledger::Impl {
   };
   std::unordered_map<BookId, OwnBook, IdHash> own_books;
 
+  /// What follows from entries of our own that are on disk, and is not written yet (late_entries.cpp).
+  struct Late {
+    std::vector<Link> links;
+    Applier applier;
+    Late(Connection& db, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections, EntityCache& cache)
+        : applier(db, registry, projections, cache) {}
+  };
+  static constexpr std::size_t kMostLate = 512;  ///< actions
+  std::unique_ptr<Late> late;     ///< null: there is nothing, or if the database is unsettled, it has to be made from the entries
+  std::int64_t rows_written = 0;  ///< up to which position all that follows was written too, by the transaction; 0: none was
+
   mutable std::mutex listeners_mutex;
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
   int next_listener = 1;
@@ -82,6 +94,25 @@ struct Ledger::Impl {
   [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
   /// The same for work that keeps what the writer remembers true; `keep` adds to it once the work is on disk.
   [[nodiscard]] Outcome<> write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
+  /// The same where what is late may stay so.
+  [[nodiscard]] Outcome<> commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
+
+  // What is late (late_entries.cpp).
+  /// Writes it, if there is anything.
+  [[nodiscard]] Outcome<> settle();
+  /// The same within a transaction that will be undone.
+  void show_late(Connection& db);
+  /// Makes it from the entries.
+  void read_late(Connection& db, std::span<const std::shared_ptr<Projection>> projections);
+  void write_late(Connection& db);
+  /// At the start: writes what the last program did not come to write.
+  void catch_up(Connection& db);
+  /// Says that all up to there is written, which whoever adds entries says before the next start looks.
+  static void mark_rows(Connection& db, std::int64_t position);
+  /// False if something is that would have to be made from the entries first.
+  [[nodiscard]] bool knows_late() const;
+  /// An entity as our last actions left it, if one of them had to do with it.
+  [[nodiscard]] std::optional<EntityState> late_state(const BookId& book, const EntityId& id) const;
   void forget_what_was_read();
   /// As of the caller's snapshot, if it has one, else as of now.
   [[nodiscard]] Newest::Place newest_place() const;
@@ -95,7 +126,9 @@ struct Ledger::Impl {
   [[nodiscard]] std::optional<std::int64_t> find_book(Connection& db, const BookId& book) const;
   /// The chain's head, or its start if there is none yet.
   [[nodiscard]] ChainRow chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const;
-  /// `link`: its number, and its chain's hash up to it.
+  /// The entry alone; its position.
+  std::int64_t insert_body(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source, ByteView body);
+  /// And its link: its number, and its chain's hash up to it.
   std::int64_t insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link, std::int64_t source,
                             ByteView body);
   void store_waypoint(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, const Signature& signature) const;
@@ -106,9 +139,11 @@ struct Ledger::Impl {
   [[nodiscard]] OwnBook own_book(Connection& db, const BookId& book, BookKind kind) const;
   [[nodiscard]] std::int64_t take_position(Connection& db);
   void new_incarnation(Connection& db);
-  /// Writes one entry of our own, with its chain and our clock; `own` moves on, and its rows are the applier's to finish.
-  /// Aborts on one that is too large.
-  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier);
+  /// Writes one entry of our own, with our clock; `own` moves on, and its rows are the applier's to finish. Its link goes into `links`, if
+  /// those are given. Aborts on one that is too large.
+  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, std::vector<Link>* links);
+  /// In a transaction of its own; what follows from it is late.
+  [[nodiscard]] Outcome<Committed> append(const NewEntry& wanted);
 
   // Forks (fork.cpp).
   /// The chain's hash at `seq`, from its start.
@@ -145,6 +180,8 @@ struct Ledger::Impl {
   /// Makes layers two and three anew, inside the caller's transaction.
   void rebuild(Connection& db) const;
   void rebuild_projection(Connection& db, Projection& projection) const;
+  /// False if its rows are to be made anew.
+  [[nodiscard]] static bool is_current(Connection& db, const Projection& projection);
 };
 
 }  // namespace weavelog

@@ -6,7 +6,7 @@ namespace weavelog {
 /// Says whose file it is, in SQLite's header: "WVLG".
 inline constexpr int kApplicationId = 0x57564c47;
 /// Raised with every change of the tables below; a database of a higher number is refused.
-inline constexpr int kSchemaVersion = 4;
+inline constexpr int kSchemaVersion = 5;
 
 inline constexpr const char* kSchema = R"sql(
 -- Small state: our own author, the clock, versions of projections, and what other rooms remember.
@@ -40,6 +40,7 @@ CREATE TABLE waypoint(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGE
 CREATE TRIGGER chain_gone AFTER DELETE ON chain BEGIN
   DELETE FROM waypoint WHERE book=OLD.book AND author=OLD.author;
 END;
+-- Links and chains, and all that follows, may be a little behind the entries: `meta` says up to where they are written (kRowsKey).
 -- Layer two: one row per entity with its cells packed; `questions` counts its open ones.
 CREATE TABLE entity(book INTEGER NOT NULL, id BLOB NOT NULL, kind INTEGER NOT NULL, questions INTEGER NOT NULL,
                     state BLOB NOT NULL, PRIMARY KEY(book, id)) WITHOUT ROWID;
@@ -94,6 +95,10 @@ INSERT OR REPLACE INTO meta VALUES('relink', x'01');
 )sql";
 /// In `meta`: the hashes of the links are to be worked out.
 inline constexpr const char* kRelinkKey = "relink";
+
+// Version 4 differs in nothing but that in it no row was ever behind its entry, on which programs of its time rely.
+/// In `meta`: the position up to which everything that follows from the entries is written, as a number. Without it: all is.
+inline constexpr const char* kRowsKey = "rows";
 
 /// Made where it is missing: databases of the same number have it or not.
 inline constexpr const char* kCareSchema = R"sql(

@@ -169,18 +169,14 @@ VerifyReport Ledger::verify() const {
 }
 
 void Ledger::Impl::relink(Connection& db) const {
-  struct Link {
-    std::int64_t book, author;
-    ChainRow head;
-  };
   std::vector<Link> links;  // of one book: what is read is not changed meanwhile
   const auto store = [&] {
     auto& put = db.statement("UPDATE link SET hash=? WHERE book=? AND author=? AND seq=?");
     for (const Link& link : links) {
-      bind_blob(put, 1, link.head.hash);
+      bind_blob(put, 1, link.hash);
       put.bind(2, link.book);
       put.bind(3, link.author);
-      put.bind(4, static_cast<std::int64_t>(link.head.seq));
+      put.bind(4, static_cast<std::int64_t>(link.seq));
       put.exec();
       put.reset();
     }
@@ -192,7 +188,7 @@ void Ledger::Impl::relink(Connection& db) const {
     if (!links.empty() && links.front().book != book) store();
     auto& head = heads.try_emplace({book, author}, ChainRow{0, chain_start(book_id, kind, author_id)}).first->second;
     head = {head.seq + 1, chain_next(head.hash, digest_of(body))};
-    links.push_back({book, author, head});
+    links.push_back({book, author, head.seq, 0, head.hash});
   });
   store();
 }

@@ -143,10 +143,14 @@ void World::perform(const Event& event) {
         return trouble(event, device, random);
     }
   } catch (const SQLite::Exception& error) {
-    if (!device.gone() && !device.disk.in_trouble())
-      throw Violation("database", device.name + ": " + error.what());
-    room_.trace.line("   the disk refuses: " + std::string(error.what()));
+    blame_disk(device, error);
   }
+}
+
+/// Reading writes what is late, so that a disk may refuse there, or its power go.
+void World::blame_disk(const Device& device, const SQLite::Exception& error) {
+  if (!device.gone() && !device.disk.in_trouble()) throw Violation("database", device.name + ": " + error.what());
+  room_.trace.line("   the disk of " + device.name + " refuses: " + error.what());
 }
 
 // ------------------------------------------------------------------------------------------------ people
@@ -209,19 +213,28 @@ void World::remember(const Act& act, const Committed& committed, Device& device,
   const EntryKey key{act.draft.book(), committed.dot.author, committed.dot.seq};
   if (device.forgot.contains(key.book))
     throw Violation("forgotten came back", device.name + " writes into forgotten book " + key.book.hex());
-  const auto entry = device.ledger().entry(key.book, key.author, key.seq);
-  if (!entry) throw Violation("lost", device.name + " acknowledged an entry that it does not hold");
   room_.trace.line("   " + act.what + ": entry " + std::to_string(key.seq) + " of " +
                    key.author.hex().substr(0, 6) + " in book " + short_of(key.book));
+  // It counts from here on, whatever happens at the next look.
+  Entry said;
+  said.seq = key.seq;
+  said.stamp = committed.stamp;
+  said.schema = device.ledger().registry().schema();
+  said.action = act.draft.action();
+  said.writes = act.draft.writes();
+  sort_as_stored(said.writes);
+  const Bytes body = encode_entry(said, key.author);
+  room_.promises.say(key.book, said.writes);
+  const bool given_before = room_.promises.acknowledge(key, digest_of(body), place);
   // What is stored is what the person saw and said, and closes nothing else.
-  std::vector<Write> said = act.draft.writes();
-  sort_as_stored(said);
-  if (entry->writes != said)
+  const auto entry = device.ledger().entry(key.book, key.author, key.seq);
+  if (!entry) throw Violation("lost", device.name + " acknowledged an entry that it does not hold");
+  if (encode_entry(*entry, key.author) != body)
     throw Violation("other words", device.name + " stored something else than was said");
   if (act.closes) {
     std::vector<Dot> seen;
     for (const CellValue& value : act.closes->cell.values) seen.push_back(value.dot);
-    std::vector<Dot> closed = said.front().replaces;
+    std::vector<Dot> closed = said.writes.front().replaces;
     std::sort(closed.begin(), closed.end());
     std::sort(seen.begin(), seen.end());
     if (closed != seen)
@@ -233,9 +246,7 @@ void World::remember(const Act& act, const Committed& committed, Device& device,
     throw Violation("dragged clock", device.name + " stamps " +
                                          std::to_string(committed.stamp.wall_ms() - device.latest_wall) +
                                          " ms ahead of all that its clock ever showed");
-  const Bytes body = encode_entry(*entry, key.author);
-  room_.promises.say(key.book, entry->writes);
-  if (room_.promises.acknowledge(key, digest_of(body), place)) {
+  if (given_before) {
     ++room_.counts.forks;
     room_.trace.line("   a fork: that number was given before");
     if (!device.unaware)
@@ -488,11 +499,15 @@ void World::start(std::size_t place) {
   if (device.gone()) device.disk.start();
   if (device.start()) {
     if (device.host) device.work().set_host(room_.device(*device.host).key());
-    heed_forgetting(room_, place);
-    check_stays_forgotten(device);
-    look_for_tried(device);
-    // A revocation during which its power went may stand all the same.
-    if (place < plan_.servers) note_revoked(place);
+    try {
+      heed_forgetting(room_, place);
+      check_stays_forgotten(device);
+      look_for_tried(device);
+      // A revocation during which its power went may stand all the same.
+      if (place < plan_.servers) note_revoked(place);
+    } catch (const SQLite::Exception& error) {
+      blame_disk(device, error);
+    }
     return;
   }
   room_.trace.line("   " + device.name + " does not start: " + device.fault->message());
@@ -506,14 +521,20 @@ void World::look_for_tried(Device& device) {
   std::set<AuthorId> own;
   for (const KnownAuthor& one : device.ledger().authors())
     if (one.card.key == device.key()) own.insert(one.card.id());
-  for (const BookId& book : std::exchange(device.tried_in, {}))
+  for (; !device.tried_in.empty(); device.tried_in.erase(device.tried_in.begin())) {
+    const BookId book = *device.tried_in.begin();
     for (const BookEntry& held : entries_of(device.ledger(), book))
       if (own.contains(held.author)) room_.promises.found({book, held.author, held.entry.seq}, held.body);
+  }
 }
 
 void World::learn() {
   for (const auto& device : room_.devices)
-    if (device->up() && device->unaware) device->ask_whether_it_knows();
+    if (device->up() && device->unaware) try {
+        device->ask_whether_it_knows();
+      } catch (const SQLite::Exception& error) {
+        blame_disk(*device, error);
+      }
 }
 
 // ------------------------------------------------------------------------------------------------ the whole
