@@ -409,7 +409,7 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
 
 // ------------------------------------------------------------------------------------------------ local actions
 
-Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, std::vector<Link>* links) {
+Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, Late* later) {
   Entry entry;
   entry.seq = own.head.seq + 1;
   entry.stamp = clock.tick();
@@ -425,9 +425,12 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& 
   if (body.size() > kMaxEntryBytes)
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
   own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
-  const std::int64_t position = links != nullptr ? insert_body(db, own.number, self_number, entry.seq, 0, body)
+  const std::int64_t position = later != nullptr ? insert_body(db, own.number, self_number, entry.seq, 0, body)
                                                  : insert_entry(db, own.number, self_number, own.head, 0, body);
-  if (links != nullptr) links->push_back({own.number, self_number, entry.seq, position, own.head.hash});
+  if (later != nullptr) {
+    later->links.push_back({own.number, self_number, entry.seq, position, own.head.hash});
+    later->bytes += body.size();
+  }
   const Committed committed{position, Dot{self_id, entry.seq, 0}, entry.stamp};
   if (entry.seq % kSealEvery == 0)
     store_waypoint(db, own.number, self_number, entry.seq, options.key.sign(seal_message(entry.seq, own.head.hash)));
@@ -450,7 +453,7 @@ Outcome<Committed> Ledger::append(const Draft& draft) {
 Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
   const auto held = database->hold();
   // What has to be made from the entries is made now: heads would be told from links that are not there. And nothing grows without end.
-  if ((database->unsettled() && !late) || (late && late->links.size() >= 2 * kMostLate))
+  if (late ? late->full(2) : database->unsettled())
     if (auto settled = settle(); !settled) return fail(settled.error());
   Committed committed;
   OwnBook own;
@@ -458,7 +461,7 @@ Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
       [&](Connection& db) {
         own = own_book(db, wanted.book, wanted.kind);
         if (!late) late = std::make_unique<Late>(db, *options.registry, options.projections, entities);
-        committed = append(db, wanted, own, late->applier, &late->links);
+        committed = append(db, wanted, own, late->applier, late.get());
         if (!options.one_thread) write_late(db);
       },
       [&] {
@@ -469,7 +472,7 @@ Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
         late.reset();
       });
   if (!written) return fail(written.error());
-  if (late && late->links.size() >= kMostLate) (void)settle();  // if that can't be done now, whoever reads tries again
+  if (late && late->full()) (void)settle();  // if that can't be done now, whoever reads tries again
   return committed;
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// Ledger: one device's books in one SQLite file. An acknowledged write is on disk. Three layers, written in one
-// transaction: entry bytes; entity rows with their cells packed; projections (typed tables that screens ask).
+// Ledger: one device's books in one SQLite file. An acknowledged write is on disk. Three layers: entry bytes; entity rows with
+// their cells packed; projections (typed tables that screens ask). Whoever reads finds all three as of the same entry.
 
 #include <cstdint>
 #include <deque>
@@ -51,7 +51,9 @@ class Projection {
 struct LedgerOptions {
   std::filesystem::path file;  ///< ":memory:" for a private one in memory
   std::string vfs;             ///< SQLite's name of the disk, if it is not the machine's (a simulated one)
-  bool one_thread = false;     ///< only one reads and writes: one connection does both (Connections::one)
+  /// Only one reads and writes: one connection does both (Connections::one), and what follows from an action's entry is written when
+  /// somebody reads, or with that of many others.
+  bool one_thread = false;
   const FieldRegistry* registry = nullptr;
   const WallClock* clock = &WallClock::system();
   DeviceKey key = DeviceKey::generate();

@@ -71,10 +71,14 @@ struct Ledger::Impl {
   struct Late {
     std::vector<Link> links;
     Applier applier;
+    std::size_t bytes = 0;                                      ///< of the entries
+    static constexpr std::size_t kMost = 4096;                  ///< entries
+    static constexpr std::size_t kMostBytes = 4 * 1024 * 1024;  ///< of them
+    /// It holds so many times what it should at most.
+    [[nodiscard]] bool full(std::size_t times = 1) const { return links.size() >= times * kMost || bytes >= times * kMostBytes; }
     Late(Connection& db, const FieldRegistry& registry, std::span<const std::shared_ptr<Projection>> projections, EntityCache& cache)
         : applier(db, registry, projections, cache) {}
   };
-  static constexpr std::size_t kMostLate = 512;  ///< actions
   std::unique_ptr<Late> late;     ///< null: there is nothing, or if the database is unsettled, it has to be made from the entries
   std::int64_t rows_written = 0;  ///< up to which position all that follows was written too, by the transaction; 0: none was
 
@@ -139,9 +143,9 @@ struct Ledger::Impl {
   [[nodiscard]] OwnBook own_book(Connection& db, const BookId& book, BookKind kind) const;
   [[nodiscard]] std::int64_t take_position(Connection& db);
   void new_incarnation(Connection& db);
-  /// Writes one entry of our own, with our clock; `own` moves on, and its rows are the applier's to finish. Its link goes into `links`, if
-  /// those are given. Aborts on one that is too large.
-  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, std::vector<Link>* links);
+  /// Writes one entry of our own, with our clock; `own` moves on, and its rows are the applier's to finish. Its link goes to what is late, if
+  /// that is given. Aborts on one that is too large.
+  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, Late* later);
   /// In a transaction of its own; what follows from it is late.
   [[nodiscard]] Outcome<Committed> append(const NewEntry& wanted);
 

@@ -56,7 +56,7 @@ int main(int argc, char** argv) {
   scenario->add_option("--ops", one.ops, "Where the operation files are");
   scenario->add_option("--state", one.state, "Where kept replicas are");
   scenario->add_option("--tmp", one.tmp, "Where others are");
-  scenario->add_option("--mode", one.mode, "What is said of W1: nosync or sync")->default_val("nosync");
+  scenario->add_option("--mode", one.mode, "What is said of W1: nosync, two (connections, as the app has) or sync")->default_val("nosync");
   scenario->add_flag("--keep", one.keep, "Leave the replica for other scenarios");
   scenario->add_option("--limit", one.limit, "Milliseconds after which W1 stops");
   scenario->add_option("--turn", one.turn, "Number of the run");

@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/model/fields.h"
+#include "core/model/tables.h"
 #include "core/store/database.h"
 #include "tests/sim/disk_file.h"
 #include "tests/sim/forgetting.h"
@@ -453,6 +454,73 @@ TEST_CASE("who forgets a player on a disk that can't be read any more hears that
   ledger.reset();
   ledger = open();
   CHECK(disk.file_with("withdraws").empty());
+}
+
+TEST_CASE("what was acknowledged just before the disk was full is seen by whoever reads, no more is taken, and it is written once there is room") {
+  Time time{1'900'000'000'000};
+  const DeviceClock clock(time);
+  std::size_t shown = 0;  // in how many of these what follows from the last word could not be written
+  for (std::size_t room = 0; room < 60'000; room += 2048) {
+    CAPTURE(room);
+    Disk disk("full " + std::to_string(room), 1, 512);
+    const auto open = [&] {
+      LedgerOptions options;
+      options.file = "/ledger.db";
+      options.vfs = disk.vfs();
+      options.one_thread = true;
+      options.registry = &registry_of(Program::newer);
+      options.clock = &clock;
+      options.key = key_of(1);
+      options.projections.push_back(std::make_shared<ModelTables>());
+      return Ledger::open(std::move(options)).value();
+    };
+    auto ledger = open();
+    EntityState person;
+    person.book = ledger->create_book_id();
+    person.id = make_id<EntityId>(time.now);
+    person.kind = kPerson;
+    const auto say = [&](const std::string& word) {
+      Draft draft(person.book, kPlayerBook, ActionKind{1});
+      draft.put(ledger->entity(person.book, person.id).value_or(person), kNewerNote, word);
+      return ledger->append(draft);
+    };
+    REQUIRE(say("first"));
+    REQUIRE(ledger->heads(person.book).at(0).seq == 1);
+    disk.set_capacity(disk.bytes() + room);
+    std::string last = "first";
+    std::uint64_t number = 1;
+    for (const char* word : {"second", "third", "fourth"})
+      if (say(word)) {
+        last = word;
+        ++number;
+      }
+    for (int look = 0; look < 2; ++look) {
+      CHECK(ledger->heads(person.book).at(0).seq == number);
+      const auto seen = ledger->entity(person.book, person.id);
+      REQUIRE(seen);
+      CHECK(seen->get(kNewerNote) != nullptr);
+      CHECK(text_of(*seen->get(kNewerNote)) == last);
+      CHECK(ledger->missing(person.book, {}, 1 << 20).entries.size() == number);
+    }
+    const auto more = say("more");
+    if (more) {
+      ++number;
+      last = "more";
+    } else {
+      CHECK(more.error().code == FaultCode::no_space);
+      ++shown;
+    }
+    disk.set_capacity({});
+    for (int start = 0; start < 2; ++start) {
+      CHECK(ledger->heads(person.book).at(0).seq == number);
+      CHECK(text_of(*ledger->entity(person.book, person.id)->get(kNewerNote)) == last);
+      CHECK(ledger->verify().faults.empty());
+      ledger.reset();
+      ledger = open();
+    }
+    CHECK(say("at last"));
+  }
+  CHECK(shown > 3);
 }
 
 TEST_CASE("a device may let go of a book that it confirmed and that may not stay there, and of no other") {

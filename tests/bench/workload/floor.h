@@ -24,6 +24,7 @@ class Floor {
 
   /// One action in one durable transaction; newer (time, device) wins.
   void apply(const Action& action);
+  void finish() {}  ///< all is written
   /// The rows of the history after that place, packed with a dictionary of words.
   [[nodiscard]] Bytes changes_since(std::int64_t place) const;
   [[nodiscard]] std::int64_t place() const;

@@ -35,11 +35,11 @@ void add_mark(StateDigest& digest, const std::string& job, const EntityState& st
 
 }  // namespace
 
-Replica::Replica(const std::filesystem::path& folder, const std::string& name)
+Replica::Replica(const std::filesystem::path& folder, const std::string& name, Connections connections)
     : clock_(kStart), database_(folder / "ledger.db") {
   StationOptions options;
   options.folder = folder;
-  options.one_thread = true;  // as the command line opens it
+  options.one_thread = connections == Connections::one;
   options.device_name = name;
   options.registry = &workload_registry();
   options.projections = {std::make_shared<ModelTables>()};
@@ -141,6 +141,10 @@ class Replica::Making {
 void Replica::apply(const Action& action) {
   clock_.set(action.time);
   (void)must(station_->ledger().append(Making(*this, action).draft()));
+}
+
+void Replica::finish() {
+  station_->ledger().read([](Connection&) {});
 }
 
 void Replica::find_records() {

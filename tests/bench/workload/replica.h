@@ -14,12 +14,15 @@ namespace weavelog::bench {
 
 class Replica {
  public:
+  enum class Connections : std::uint8_t { one, two };  ///< to the database: as the command line has it, or the app
   /// Opens or makes the station in the folder. Throws std::runtime_error on any fault, as all of its
   /// functions do.
-  Replica(const std::filesystem::path& folder, const std::string& name);
+  Replica(const std::filesystem::path& folder, const std::string& name, Connections connections = Connections::one);
 
   /// One action: what its maker sees is read, the draft is made and stored durably.
   void apply(const Action& action);
+  /// Has everything written that whoever reads would have written first.
+  void finish();
   /// Learns which record is where from the tables, for a station that was not filled by apply().
   void find_records();
   [[nodiscard]] std::string digest(const std::set<std::string>& left_out = {}) const;

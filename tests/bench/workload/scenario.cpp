@@ -100,6 +100,11 @@ class Run {
       out.ms += watch.milliseconds();
       out.cpu_ms += processor_ms() - cpu;
     }
+    const Stopwatch watch;
+    const double cpu = processor_ms();
+    store.finish();
+    out.ms += watch.milliseconds();
+    out.cpu_ms += processor_ms() - cpu;
     return out;
   }
   void say_writing(const Replayed& done) {
@@ -117,7 +122,7 @@ class Run {
     fs::remove_all(folder);
     bool right = true;
     {
-      Replica replica(folder, "A");
+      Replica replica(folder, "A", options_.mode == "two" ? Replica::Connections::two : Replica::Connections::one);
       const Replayed done = replay(replica, ops(), options_.limit);
       say_writing(done);
       memory();

@@ -19,7 +19,7 @@ struct ScenarioOptions {
   std::string who;  ///< "weavelog" or "floor"
   std::string size;
   std::filesystem::path ops, state, tmp;
-  std::string mode;    ///< of W1: "nosync" (files in memory, where a flush costs nothing) or "sync"
+  std::string mode;    ///< of W1: "nosync" (files in memory, where a flush costs nothing), "two" (the same with the app's two connections) or "sync"
   bool keep = false;   ///< leave the replica for the scenarios that come after
   double limit = 1e9;  ///< ms after which W1 stops
   std::size_t turn = 0;

@@ -62,6 +62,7 @@ std::vector<Column> columns_of(const std::string& size) {
             {"RSS of one side", "W4r", "rssOneSide", bytes},
             {"peak, both sides, making them", "W4r", "rss", bytes}};
   return {{"W1 actions/s", "W1", "actionsPerS", rate, "nosync"},
+          {"with two connections", "W1", "actionsPerS", rate, "two"},
           {"with fdatasync", "W1", "actionsPerS", rate, "sync"},
           {"on disk", "W1", "disk", bytes},
           {"W2 field writes/s", "W2", "writesPerS", rate},

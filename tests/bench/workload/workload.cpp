@@ -58,6 +58,7 @@ class Runner {
       return run(who, "W4", size, turn, "");
     }
     run(who, "W1", size, turn, keep);
+    if (ours) run(who, "W1", size, turn, "--mode two");
     // Where a flush costs what the disk asks for it.
     if (size != "M" || turn == 0)
       run(who, "W1", size, turn, std::string("--mode sync --limit ") + kSyncLimit);
