@@ -173,7 +173,7 @@ void Database::empty_log_if_due() {
   log_holds_remains_ = !empty_log(*writer_);
 }
 
-Outcome<> Database::write(const std::function<void(Connection&)>& work) {
+Outcome<> Database::write(const std::function<void(Connection&)>& work, Durable durable) {
   const std::lock_guard guard(write_mutex_);
   if (refuses_writes_ != nullptr) return fail(*refuses_writes_);
   // Undoes what was not committed, and leaves no statement that would keep a snapshot open.
@@ -200,6 +200,13 @@ Outcome<> Database::write(const std::function<void(Connection&)>& work) {
     transaction.open = true;
     work(*writer_);
     writer_->reset_statements(transaction.others);
+    struct Unsynced {
+      JoinedWrites* log;
+      ~Unsynced() {
+        if (log != nullptr) log->sync_again();
+      }
+    } const unsynced{durable == Durable::later ? joined_.get() : nullptr};
+    if (unsynced.log != nullptr) unsynced.log->leave_next_sync();
     writer_->statement("COMMIT").exec();
     transaction.open = false;
     return {};

@@ -61,6 +61,12 @@ enum class Connections : std::uint8_t {
   one,
 };
 
+/// When what was committed has to be on disk.
+enum class Durable : std::uint8_t {
+  now,
+  later,  ///< with what is committed next: a crash may undo it, and nothing before it
+};
+
 class Database {
  public:
   /// Opens or creates. ":memory:" gives a private one whose reader is its writer.
@@ -74,7 +80,7 @@ class Database {
 
   /// Runs `work` in one durable write transaction; a thrown exception undoes it. SQLite's become faults,
   /// others pass on.
-  [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
+  [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work, Durable durable = Durable::now);
   /// Nobody else writes while this is held.
   [[nodiscard]] std::unique_lock<std::recursive_mutex> hold() const { return std::unique_lock(write_mutex_); }
   /// Runs `work` on one snapshot. May be nested.

@@ -3,6 +3,7 @@
 #include <atomic>
 #include <new>
 #include <stdexcept>
+#include <utility>
 
 #include "core/base/bytes.h"
 
@@ -12,6 +13,8 @@ namespace {
 /// As much is handed on at once: SQLite's own file system refuses writes of 128 KiB and more, which SQLite
 /// never makes.
 constexpr std::size_t kMostHeld = 64 * 1024;
+/// A log that begins anew: its frames must not reach the disk before this.
+constexpr std::size_t kLogHeader = 32;
 
 /// An open log. SQLite gives the memory, in which the file underneath follows; the base must come first.
 struct LogFile {
@@ -19,6 +22,7 @@ struct LogFile {
   sqlite3_file* below;
   Bytes held;        ///< written, but not yet handed on
   sqlite3_int64 at;  ///< where in the file that begins
+  JoinedWrites::Layer* layer;
 
   static LogFile& of(sqlite3_file* file) { return *reinterpret_cast<LogFile*>(file); }
 
@@ -79,6 +83,9 @@ const sqlite3_io_methods kLogMethods = [] {
     return after_writes(file, [&](sqlite3_file* below) { return below->pMethods->xTruncate(below, size); });
   };
   out.xSync = [](sqlite3_file* file, int flags) {
+    LogFile& log = LogFile::of(file);
+    const bool of_frames = log.at != 0 || log.held.size() != kLogHeader;
+    if (of_frames && std::exchange(log.layer->leaves_sync, false)) return log.hand_on();
     return after_writes(file, [&](sqlite3_file* below) { return below->pMethods->xSync(below, flags); });
   };
   out.xFileSize = [](sqlite3_file* file, sqlite3_int64* size) {
@@ -139,7 +146,7 @@ int JoinedWrites::open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, in
   const int result = found->xOpen(found, name, below, flags, out_flags);
   out->pMethods = nullptr;  // says that there is nothing to close
   if (below->pMethods == nullptr) return result;
-  new (out) LogFile{{&kLogMethods}, below, {}, 0};
+  new (out) LogFile{{&kLogMethods}, below, {}, 0, static_cast<Layer*>(vfs)};
   return result;
 }
 

@@ -22,10 +22,16 @@ class JoinedWrites {
 
   [[nodiscard]] const std::string& name() const { return name_; }
 
- private:
+  /// The next transaction need not reach the disk by itself: what it writes is handed on, in order, and goes there with the sync after it.
+  void leave_next_sync() { layer_.leaves_sync = true; }
+  void sync_again() { layer_.leaves_sync = false; }
+
   struct Layer : sqlite3_vfs {
     sqlite3_vfs* below;
+    bool leaves_sync;
   };
+
+ private:
   static int open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, int flags, int* out_flags);
 
   std::string name_;

@@ -137,7 +137,8 @@ Outcome<> Ledger::Impl::settle() {
         late->applier.keep();
         late.reset();
         database->set_unsettled(false);
-      });
+      },
+      Durable::later);
 }
 
 void Ledger::Impl::show_late(Connection& db) {

@@ -108,7 +108,7 @@ Digest digest_in(SQLite::Statement& row, int column) {
   return out;
 }
 
-Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep) {
+Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep, Durable durable) {
   const auto held = database->hold();
   // Until it is on disk nothing may be remembered of it, whatever throws.
   struct Forgetting {
@@ -124,7 +124,8 @@ Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, con
           rows_written = 0;
           work(db);
           if (rows_written != 0 && options.one_thread) mark_rows(db, rows_written);
-        });
+        },
+        durable);
     if (!written) return written;
     forgetting.done = true;
     keep();

@@ -99,7 +99,7 @@ struct Ledger::Impl {
   /// The same for work that keeps what the writer remembers true; `keep` adds to it once the work is on disk.
   [[nodiscard]] Outcome<> write_on(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
   /// The same where what is late may stay so.
-  [[nodiscard]] Outcome<> commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep);
+  [[nodiscard]] Outcome<> commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep, Durable durable = Durable::now);
 
   // What is late (late_entries.cpp).
   /// Writes it, if there is anything.

@@ -4,6 +4,8 @@
 #include <sqlite3.h>
 
 #include <catch2/catch.hpp>
+#include <cstdlib>
+#include <filesystem>
 
 #include "core/model/fields.h"
 #include "core/model/tables.h"
@@ -149,6 +151,48 @@ TEST_CASE("SQLite keeps what it acknowledged on this disk, wherever the power go
     lost_bytes += disk.lost_bytes();
   }
   CHECK(lost_bytes > 0);
+}
+
+TEST_CASE("what may reach the disk later is lost at most, and with the next that is acknowledged it is there") {
+  seed_libraries(9);
+  int lost = 0, kept = 0;
+  for (std::uint64_t at = 1; at < 120; ++at) {
+    Disk disk("l" + std::to_string(at), at, 512);
+    int safe = 0, said = 0;
+    {
+      const auto db = Database::open("/t.db", disk.vfs(), at % 2 == 0 ? Connections::one : Connections::two).value();
+      const auto add = [&](Durable durable) {
+        const auto done = db->write(
+            [&](Connection& writer) {
+              auto& row = writer.statement("INSERT INTO meta VALUES(?, zeroblob(9000))");
+              row.bind(1, std::to_string(1000 + said));
+              row.exec();
+            },
+            durable);
+        if (done && !disk.stopped()) ++said;
+        if (done && !disk.stopped() && durable == Durable::now) safe = said;
+      };
+      REQUIRE(db->write([](Connection& writer) { writer.raw().exec("PRAGMA wal_autocheckpoint=20"); }));
+      for (std::uint64_t i = 0; i < at && !disk.stopped(); ++i) add(i % 4 == 0 ? Durable::now : Durable::later);
+      disk.stop(Stop::power);
+    }
+    disk.start();
+    const auto db = Database::open("/t.db", disk.vfs()).value();
+    int seen = 0;
+    db->read([&](Connection& reader) {
+      auto& query = reader.statement("SELECT count(*), coalesce(max(CAST(key AS INTEGER)), 999), (SELECT integrity_check='ok' FROM pragma_integrity_check) FROM meta");
+      query.executeStep();
+      seen = query.getColumn(0).getInt();
+      CHECK(query.getColumn(1).getInt() == 999 + seen);  // none in the middle is missing
+      CHECK(query.getColumn(2).getInt() == 1);
+    });
+    CAPTURE(at, safe, said);
+    REQUIRE(seen >= safe);
+    REQUIRE(seen <= said);
+    (seen < said ? lost : kept) += said > safe ? 1 : 0;
+  }
+  CHECK(lost > 10);
+  CHECK(kept > 10);
 }
 
 TEST_CASE("after a program was killed, what the next one reads stays wherever the power goes, and nothing else is in the files") {
@@ -564,6 +608,18 @@ TEST_CASE("a device whose chance repeats itself does not come back to a self tha
   // Its files are put back twice, it is cloned, and draws the number of its first self again.
   const Plan plan = plan_of(42'000'366);
   CHECK_FALSE(run(plan, false).violation);
+}
+
+TEST_CASE("every fault that is put in on purpose can still be put into these sources") {
+  const std::filesystem::path source = std::filesystem::path(WEAVELOG_FIXTURES).parent_path();
+  int count = 0;
+  for (const auto& file : std::filesystem::directory_iterator(source / "tests/sim/mutants")) {
+    if (file.path().extension() != ".patch") continue;
+    INFO(file.path().filename());
+    CHECK(std::system(("patch -s -f -p1 --dry-run -d '" + source.string() + "' < '" + file.path().string() + "' >/dev/null").c_str()) == 0);
+    ++count;
+  }
+  CHECK(count == 9);
 }
 
 TEST_CASE("a failing plan shrinks to the events that it needs") {

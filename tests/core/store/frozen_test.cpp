@@ -59,7 +59,7 @@ struct FrozenTablet {
 }  // namespace
 
 TEST_CASE("frozen: every entry of every version is read and encoded to the same bytes") {
-  const std::string version = GENERATE("0", "1", "2", "3");
+  const std::string version = GENERATE("0", "1", "2", "3", "4");
   const auto entries = frozen_entries(version);
   CHECK(entries.size() >= 16);
   std::set<ActionKind> actions;
@@ -86,7 +86,7 @@ constexpr FieldTag kFieldsCameLater[] = {tag_of<StageMark>(&StageMark::machine),
                                           tag_of<Job>(&Job::time_agreed_by), tag_of<EventInfo>(&EventInfo::keep_days)};
 
 TEST_CASE("frozen: the database of every version opens, verifies, and shows everything") {
-  const std::string version = GENERATE("0", "1", "2", "3");
+  const std::string version = GENERATE("0", "1", "2", "3", "4");
   FrozenTablet frozen(version);
   Ledger& ledger = *frozen.tablet->ledger;
   const VerifyReport report = ledger.verify();
@@ -134,7 +134,7 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
 }
 
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
-  const std::string version = GENERATE("0", "1", "2", "3");
+  const std::string version = GENERATE("0", "1", "2", "3", "4");
   FrozenTablet frozen(version);
   Tablet other("other");
   std::size_t handed_on = 0;

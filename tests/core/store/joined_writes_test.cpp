@@ -83,6 +83,18 @@ TEST_CASE("a transaction of megabytes reaches the log in pieces that the file sy
   }
 }
 
+TEST_CASE("what may reach the disk with the next sync is in the file all the same, through checkpoints and new logs") {
+  Joined one;
+  SQLite::Database reader((one.folder / "a.db").string(), SQLite::OPEN_READONLY, 5000);
+  for (int i = 1; i <= 120; ++i) {
+    if (i % 3 != 0) one.joined.leave_next_sync();
+    one.db.exec("INSERT INTO t(b) VALUES(randomblob(3000))");
+    one.joined.sync_again();
+    CHECK(reader.execAndGet("SELECT count(*) FROM t").getInt64() == i);
+    REQUIRE(one.rows_if_killed() == i);
+  }
+}
+
 TEST_CASE("joined writes over a file system that SQLite does not know are refused") {
   CHECK_THROWS(JoinedWrites("no such file system"));
 }

@@ -9,7 +9,7 @@
 using namespace weavelog;
 
 TEST_CASE("frozen: a frame of each message of every version is read and encoded to the same bytes") {
-  const std::string version = GENERATE("0", "1", "2", "3");
+  const std::string version = GENERATE("0", "1", "2", "3", "4");
   std::ifstream in(WEAVELOG_FIXTURES "/frozen/" + version + "/frames.txt");
   REQUIRE(in);
   std::size_t messages = 0;
