@@ -64,7 +64,7 @@ std::vector<Column> columns_of(const std::string& size) {
   return {{"W1 actions/s", "W1", "actionsPerS", rate, "nosync"},
           {"with two connections", "W1", "actionsPerS", rate, "two"},
           {"with fdatasync", "W1", "actionsPerS", rate, "sync"},
-          {"on disk", "W1", "disk", bytes},
+          {"on disk", "W1", "disk", bytes, "nosync"},
           {"W2 field writes/s", "W2", "writesPerS", rate},
           {"sender, ms", "W2", "exportMs", plain},
           {"bytes", "W2", "bytes", bytes},

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <filesystem>
+#include <thread>
 
 #include "core/store/backup.h"
 #include "core/store/database.h"
@@ -154,6 +155,35 @@ TEST_CASE("of many actions without a look, or long ones, all but the last are wr
   CHECK(written > actions / 2);
   CHECK(written < actions);
   CHECK(room.rows("died.db", "entity") == written);
+  check_sound(*ledger);
+}
+
+TEST_CASE("one thread acts while another looks: each look finds all layers as of one entry") {
+  Room room;
+  auto ledger = room.open();
+  room.say(*ledger, kOne, kCount, std::int64_t{0});
+  constexpr int kTimes = 400;
+  std::thread acting([&] {
+    for (int i = 1; i <= kTimes; ++i) room.say(*ledger, i % 5 == 0 ? make_id<EntityId>(kNoon + i) : kOne, kCount, std::int64_t{i});
+  });
+  std::uint64_t seen = 0;
+  int looks = 0;
+  for (; seen <= kTimes; ++looks) {
+    ledger->read([&](Connection& db) {
+      auto& query = db.statement("SELECT (SELECT count(*) FROM entry), (SELECT count(*) FROM link), (SELECT count(*) FROM entity), (SELECT count(*) FROM label)");
+      REQUIRE(query.executeStep());
+      const auto entries = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
+      REQUIRE(entries >= seen);
+      seen = entries;
+      REQUIRE(query.getColumn(1).getInt64() == query.getColumn(0).getInt64());
+      REQUIRE(query.getColumn(2).getInt64() == query.getColumn(3).getInt64());
+    });
+    const auto box = ledger->entity(room.book, kOne);
+    REQUIRE(box);
+    REQUIRE(ledger->heads(room.book).at(0).seq >= seen);
+  }
+  acting.join();
+  CHECK(looks > 1);
   check_sound(*ledger);
 }
 
