@@ -110,6 +110,15 @@ int labels(const Ledger& ledger) {
   return out;
 }
 
+/// As "died.db": three entries with all that follows from them, and four without.
+void die_late(Room& room) {
+  auto ledger = room.open();
+  for (int i = 0; i < 3; ++i) room.say(*ledger, kOne, kCount, std::int64_t{i});
+  CHECK(labels(*ledger) == 1);
+  for (int i = 0; i < 4; ++i) room.say(*ledger, kOne, kLabel, "word " + std::to_string(i));
+  room.copy_as("died.db");
+}
+
 void check_sound(const Ledger& ledger) {
   const auto report = ledger.verify();
   for (const std::string& fault : report.faults) UNSCOPED_INFO(fault);
@@ -289,13 +298,7 @@ TEST_CASE("what is forgotten is gone, also what was about to be written of it") 
 
 TEST_CASE("a backup of what a program left as it died is sealed to its end, and others take it all") {
   Room room;
-  {
-    auto ledger = room.open();
-    for (int i = 0; i < 3; ++i) room.say(*ledger, kOne, kCount, std::int64_t{i});
-    CHECK(labels(*ledger) == 1);
-    for (int i = 0; i < 4; ++i) room.say(*ledger, kOne, kLabel, "word " + std::to_string(i));
-    room.copy_as("died.db");
-  }
+  die_late(room);
   REQUIRE(back_up(room.folder / "died.db", room.folder / "backup.db", &room.key));
   room.key = DeviceKey::generate();  // another device takes its place
   const auto ledger = room.open(GENERATE(Threads::one, Threads::more), 1, "backup.db");
@@ -312,13 +315,7 @@ TEST_CASE("a backup of what a program left as it died is sealed to its end, and 
 TEST_CASE("late entries that do not go on from what is linked are damage, and told as such") {
   const std::string damage = GENERATE("DELETE FROM entry WHERE seq=4", "UPDATE entry SET body=x'00' WHERE seq=5", "DELETE FROM link WHERE seq=3");
   Room room;
-  {
-    auto ledger = room.open();
-    for (int i = 0; i < 3; ++i) room.say(*ledger, kOne, kCount, std::int64_t{i});
-    CHECK(labels(*ledger) == 1);
-    for (int i = 0; i < 4; ++i) room.say(*ledger, kOne, kLabel, "word " + std::to_string(i));
-    room.copy_as("died.db");
-  }
+  die_late(room);
   SQLite::Database((room.folder / "died.db").string(), SQLite::OPEN_READWRITE).exec(damage);
   LedgerOptions options;
   options.file = room.folder / "died.db";
