@@ -141,14 +141,31 @@ void Ledger::Impl::wipe(Connection& db, const BookId& id, std::int64_t book) {
   mark_scrub_due(db);
 }
 
-void Ledger::Impl::sweep_forgotten(Connection& db) {
+std::vector<Forgotten> Ledger::Impl::to_sweep(Connection& db) const {
   std::vector<Forgotten> left;
   auto& query = db.statement(
       "SELECT s.n, s.book, s.kind, s.at, s.key, s.device, s.signature, s.heard, s.heard_from FROM stub s "
       "LEFT JOIN book b ON b.id=s.book "
       "WHERE b.forgotten IS NOT 1");
   while (query.executeStep()) left.push_back(stub_in(query));
-  for (const Forgotten& one : left) (void)erase(db, one.stub, one.heard_from);
+  return left;
+}
+
+void Ledger::Impl::sweep_forgotten(Connection& db) {
+  for (const Forgotten& one : to_sweep(db)) (void)erase(db, one.stub, one.heard_from);
+}
+
+Outcome<> Ledger::Impl::sweep_late() {
+  if (auto settled = settle(); !settled) {
+    bool left = false;
+    try {
+      database->read([&](Connection& db) { left = !to_sweep(db).empty(); });
+    } catch (const SQLite::Exception& error) {
+      return fail(fault_of(error, database->file()));
+    }
+    return left ? settled : Outcome<>();
+  }
+  return write([&](Connection& db) { sweep_forgotten(db); });
 }
 
 Outcome<> Ledger::Impl::scrub_if_due() {

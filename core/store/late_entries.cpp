@@ -100,14 +100,19 @@ void Ledger::Impl::mark_rows(Connection& db, std::int64_t position) {
   put.exec();
 }
 
-void Ledger::Impl::catch_up(Connection& db) {
+bool Ledger::Impl::catch_up(Connection& db) {
   auto& query = db.statement("SELECT (SELECT value FROM meta WHERE key=?), coalesce((SELECT max(position) FROM entry), 0)");
   query.bind(1, kRowsKey);
   query.executeStep();
   const bool marked = !query.getColumn(0).isNull();
   const std::int64_t written = query.getColumn(0).getInt64(), newest = query.getColumn(1).getInt64();
   query.reset();
-  if (marked && written < newest) {
+  const bool behind = marked && written < newest;
+  if (options.one_thread) {
+    if (!marked) mark_rows(db, newest);
+    return behind;
+  }
+  if (behind) {
     // Projections that are made anew anyway may have other tables than this program knows.
     std::vector<std::shared_ptr<Projection>> current;
     for (const auto& projection : options.projections)
@@ -116,13 +121,13 @@ void Ledger::Impl::catch_up(Connection& db) {
     write_late(db);
     late.reset();
   }
-  if (options.one_thread && !marked) mark_rows(db, newest);
-  if (options.one_thread || !marked) return;
-  // Here nothing will be late.
-  rows_written = 0;
-  auto& none = db.statement("DELETE FROM meta WHERE key=?");
-  none.bind(1, kRowsKey);
-  none.exec();
+  // Nothing will be late here.
+  if (marked) {
+    auto& none = db.statement("DELETE FROM meta WHERE key=?");
+    none.bind(1, kRowsKey);
+    none.exec();
+  }
+  return false;
 }
 
 Outcome<> Ledger::Impl::settle() {

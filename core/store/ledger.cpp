@@ -357,9 +357,19 @@ bool Ledger::Impl::is_current(Connection& db, const Projection& projection) { re
 
 Outcome<> Ledger::Impl::start() {
   if (options.registry == nullptr) throw std::logic_error("a ledger needs a field registry");
+  auto started = start_once();
+  if (started || options.one_thread || started.error().code != FaultCode::no_space) return started;
+  // If it is that what is late can't be written: with one connection it is shown all the same.
+  database.reset();
+  options.one_thread = true;
+  return start_once() ? Outcome<>() : started;
+}
+
+Outcome<> Ledger::Impl::start_once() {
   auto opened = Database::open(options.file, options.vfs, options.one_thread ? Connections::one : Connections::two);
   if (!opened) return fail(opened.error());
   database = std::move(*opened);
+  bool behind = false;
   auto started = write([&](Connection& db) {
     const PublicKey& key = options.key.public_key();
     const auto stored = meta(db, kSelfKey);
@@ -379,8 +389,8 @@ Outcome<> Ledger::Impl::start() {
       relink(db);
       db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRelinkKey + "'");
     }
-    catch_up(db);
-    sweep_forgotten(db);
+    behind = catch_up(db);
+    if (!behind) sweep_forgotten(db);
     read_clock(db);
     const bool anew = meta(db, kRebuildKey).has_value();
     if (anew) {
@@ -395,6 +405,9 @@ Outcome<> Ledger::Impl::start() {
   });
   if (!started) return started;
   database->settle_with([this] { return settle(); }, [this](Connection& db) { show_late(db); });
+  database->set_unsettled(behind);
+  if (behind)
+    if (auto swept = sweep_late(); !swept) return swept;
   (void)scrub_if_due();  // if it can't be done now, the next start tries again
   return {};
 }
@@ -667,7 +680,11 @@ Outcome<> Ledger::remember(std::string_view key, ByteView value) {
   return transact([&](Connection& db) { set_meta(db, "room " + std::string(key), value); });
 }
 
-Outcome<> Ledger::transact(const std::function<void(Connection&)>& work) { return impl_->write_on(work, [] {}); }
+Outcome<> Ledger::transact(const std::function<void(Connection&)>& work) {
+  const auto held = impl_->database->hold();
+  (void)impl_->settle();  // what the ledger has to write is no concern of other rooms' tables
+  return impl_->commit(work, [] {});
+}
 
 int Ledger::subscribe(std::function<void(std::int64_t)> listener) {
   const std::lock_guard guard(impl_->listeners_mutex);

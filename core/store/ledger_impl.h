@@ -94,6 +94,7 @@ struct Ledger::Impl {
   void become(Connection& db, std::uint64_t incarnation);
   /// Opens what LedgerOptions say; called once by Ledger::open.
   [[nodiscard]] Outcome<> start();
+  [[nodiscard]] Outcome<> start_once();
   /// A write transaction whose Abort becomes its fault. What the writer remembers is forgotten: the work may be anything.
   [[nodiscard]] Outcome<> write(const std::function<void(Connection&)>& work);
   /// The same for work that keeps what the writer remembers true; `keep` adds to it once the work is on disk.
@@ -109,8 +110,8 @@ struct Ledger::Impl {
   /// Makes it from the entries.
   void read_late(Connection& db, std::span<const std::shared_ptr<Projection>> projections);
   void write_late(Connection& db);
-  /// At the start: writes what the last program did not come to write.
-  void catch_up(Connection& db);
+  /// At the start: writes what the last program did not come to write; with one connection that is left to the first look, and true.
+  [[nodiscard]] bool catch_up(Connection& db);
   /// Says that all up to there is written, which whoever adds entries says before the next start looks.
   static void mark_rows(Connection& db, std::int64_t position);
   /// False if something is that would have to be made from the entries first.
@@ -177,6 +178,9 @@ struct Ledger::Impl {
   bool wipe_traces(Connection& db, const BookId& id, std::optional<std::int64_t> book);
   /// Erases books of which only the stub came along (with a restored backup).
   void sweep_forgotten(Connection& db);
+  [[nodiscard]] std::vector<Forgotten> to_sweep(Connection& db) const;
+  /// The same once what is late is written; a fault if that can't be and there is something to sweep.
+  [[nodiscard]] Outcome<> sweep_late();
   /// Overwrites what was erased, if that is still to be done.
   [[nodiscard]] Outcome<> scrub_if_due();
   /// Works out the hash of every link, for a file that had none.

@@ -178,7 +178,13 @@ void Network::run_until(UnixMs time) {
     Arrival arrival = queue_.top();
     queue_.pop();
     room_.time.now = std::max(room_.time.now, arrival.at);
-    arrive(std::move(arrival));
+    const auto link = arrival.link;
+    try {
+      arrive(std::move(arrival));
+    } catch (const SQLite::Exception& error) {  // in a look of ours, not of the session's
+      room_.blame_disk(error);
+      hang_up(link);
+    }
   }
   room_.time.now = std::max(room_.time.now, time);
 }

@@ -1,6 +1,8 @@
 #pragma once
 // Everything that a run is about, for those who work on it: time, devices, promises, trace.
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <memory>
 #include <set>
 #include <vector>
@@ -76,6 +78,8 @@ struct Room {
     return std::nullopt;
   }
   [[nodiscard]] Device& device(std::size_t place) { return *devices.at(place); }
+  /// Reading writes what is late, so that a disk may refuse there, or its power go. Throws a Violation if no disk here has a reason.
+  void blame_disk(const SQLite::Exception& error);
 };
 
 }  // namespace weavelog::sim

@@ -507,11 +507,11 @@ TEST_CASE("what was acknowledged just before the disk was full is seen by whoeve
   for (std::size_t room = 0; room < 60'000; room += 2048) {
     CAPTURE(room);
     Disk disk("full " + std::to_string(room), 1, 512);
-    const auto open = [&] {
+    const auto open = [&](bool one_thread = true) {
       LedgerOptions options;
       options.file = "/ledger.db";
       options.vfs = disk.vfs();
-      options.one_thread = true;
+      options.one_thread = one_thread;
       options.registry = &registry_of(Program::newer);
       options.clock = &clock;
       options.key = key_of(1);
@@ -538,7 +538,12 @@ TEST_CASE("what was acknowledged just before the disk was full is seen by whoeve
         last = word;
         ++number;
       }
-    for (int look = 0; look < 2; ++look) {
+    // Now, once more, and by the next programs, one like the command line and one like the app.
+    for (int look = 0; look < 4; ++look) {
+      if (look > 1) {
+        ledger.reset();
+        ledger = open(look == 2);
+      }
       CHECK(ledger->heads(person.book).at(0).seq == number);
       const auto seen = ledger->entity(person.book, person.id);
       REQUIRE(seen);

@@ -143,14 +143,8 @@ void World::perform(const Event& event) {
         return trouble(event, device, random);
     }
   } catch (const SQLite::Exception& error) {
-    blame_disk(device, error);
+    room_.blame_disk(error);
   }
-}
-
-/// Reading writes what is late, so that a disk may refuse there, or its power go.
-void World::blame_disk(const Device& device, const SQLite::Exception& error) {
-  if (!device.gone() && !device.disk.in_trouble()) throw Violation("database", device.name + ": " + error.what());
-  room_.trace.line("   the disk of " + device.name + " refuses: " + error.what());
 }
 
 // ------------------------------------------------------------------------------------------------ people
@@ -506,7 +500,7 @@ void World::start(std::size_t place) {
       // A revocation during which its power went may stand all the same.
       if (place < plan_.servers) note_revoked(place);
     } catch (const SQLite::Exception& error) {
-      blame_disk(device, error);
+      room_.blame_disk(error);
     }
     return;
   }
@@ -533,7 +527,7 @@ void World::learn() {
     if (device->up() && device->unaware) try {
         device->ask_whether_it_knows();
       } catch (const SQLite::Exception& error) {
-        blame_disk(*device, error);
+        room_.blame_disk(error);
       }
 }
 

@@ -1,8 +1,6 @@
 #pragma once
 // One run: carries out a plan, then lets everybody meet and checks what the product promises.
 
-#include <SQLiteCpp/SQLiteCpp.h>
-
 #include <map>
 #include <optional>
 #include <string>
@@ -34,7 +32,6 @@ class World {
  private:
   void make_devices();
   void perform(const Event& event);
-  void blame_disk(const Device& device, const SQLite::Exception& error);
   void act(const Event& event, Device& device, std::size_t place, Random& random);
   void carry_out(const Act& wanted, Device& device, std::size_t place);
   void carry(const Event& event, Device& device, std::size_t place, Random& random);
