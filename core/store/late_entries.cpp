@@ -1,6 +1,6 @@
-// An action's entry goes to disk by itself. What follows from it (its link, entity rows, questions, projections) is written for some
-// hundreds of actions at once, or before anybody reads: a page that many of them touch is written once then. It can always be made from the
-// entries, and is, after a crash.
+// Where one connection reads and writes, an action's entry goes to disk by itself. What follows from it (its link, entity rows,
+// questions, projections) is written for thousands of actions at once, or before anybody reads: a page that many of them touch is written
+// once then. It can always be made from the entries, and is, after a crash.
 
 #include "core/store/late_entries.h"
 
@@ -147,9 +147,13 @@ Outcome<> Ledger::Impl::settle() {
 }
 
 void Ledger::Impl::show_late(Connection& db) {
+  // Its rows will be undone, so it knows nothing that holds afterwards; also where it can't be made.
+  struct Forgetting {
+    Impl& impl;
+    ~Forgetting() { impl.late.reset(); }
+  } const forgetting{*this};
   read_late(db, options.projections);
   write_late(db);
-  late.reset();  // its rows will be undone
 }
 
 bool Ledger::Impl::knows_late() const {

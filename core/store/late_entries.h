@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <span>
 
 #include "core/base/digest.h"
 #include "core/base/id.h"
