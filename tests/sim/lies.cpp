@@ -16,10 +16,6 @@ T* any_of(std::vector<T>& list, Random& random) {
   return list.empty() ? nullptr : &list[static_cast<std::size_t>(random.below(list.size()))];
 }
 
-std::size_t message_of(const Bytes& frame) {
-  return frame.size() < 2 ? 0 : frame[1] & 0x7f;
-}
-
 std::uint64_t odd_number(std::uint64_t number, Random& random) {
   switch (random.below(4)) {
     case 0:

@@ -9,6 +9,9 @@
 
 namespace weavelog::sim {
 
+/// The number of a frame's message; 0 for a frame that is too short for one.
+[[nodiscard]] inline std::size_t message_of(const Bytes& frame) { return frame.size() < 2 ? 0 : frame[1] & 0x7f; }
+
 class Liar {
  public:
   Liar(const DeviceKey& key, std::uint64_t salt) : key_(key), random_(salt), disobeys_(random_.chance(500)) {}

@@ -14,10 +14,6 @@ constexpr std::size_t kMostFrames = 20'000;
 constexpr std::size_t kEntriesMessage = 10, kAckMessage = 11, kStubsMessage = 15, kPackedEntriesMessage = 20,
                       kHeldBackMessage = 22;
 
-std::size_t message_of(const Bytes& frame) {
-  return frame.size() < 2 ? 0 : frame[1] & 0x7f;
-}
-
 /// A book that a racket's stage makes one of another room, say, while it is on its way: confirmed batch by batch, and let go in the end.
 bool stays(Device& device, const BookId& book, BookKind kind, const BookId& room, bool settled) {
   const bool may = may_stay(device.ledger(), book, kind, room, settled);
