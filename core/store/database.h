@@ -115,6 +115,7 @@ class Database {
   Database(std::filesystem::path file, std::unique_ptr<FileLock> lock, std::unique_ptr<JoinedWrites> joined,
            std::unique_ptr<Connection> writer, std::unique_ptr<Connection> reader);
   void empty_log_if_due();
+  void read_undone(const std::function<void(Connection&)>& work, const Fault& why) const;
 
   std::filesystem::path file_;
   std::unique_ptr<FileLock> lock_;
@@ -125,7 +126,6 @@ class Database {
   bool log_holds_remains_ = false;     ///< of a transaction that never came to be
   unsigned writes_until_emptied_ = 0;  ///< or tried again
   mutable std::atomic<std::thread::id> snapshot_of_{};
-  void read_undone(const std::function<void(Connection&)>& work, const Fault& why) const;
   std::function<Outcome<>()> settle_;
   std::function<void(Connection&)> show_;
   std::atomic<bool> unsettled_ = false;

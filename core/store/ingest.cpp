@@ -442,9 +442,9 @@ class Intake {
     rewrite();
     for (const NewEntry& words : again_) {
       auto own = ledger_.own_book(db_, words.book, words.kind);
-      Applier applier(db_, *ledger_.options.registry, ledger_.options.projections, ledger_.entities);
-      report_.position = ledger_.append(db_, words, own, applier, nullptr).position;
-      applier.finish();
+      report_.position = ledger_.append(db_, words, own).position;
+      ledger_.write_late(db_);
+      ledger_.late.reset();
     }
   }
 

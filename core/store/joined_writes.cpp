@@ -22,7 +22,7 @@ struct LogFile {
   sqlite3_file* below;
   Bytes held;        ///< written, but not yet handed on
   sqlite3_int64 at;  ///< where in the file that begins
-  JoinedWrites::Layer* layer;
+  bool* leaves_sync;  ///< the next one of frames, and is reset by it
 
   static LogFile& of(sqlite3_file* file) { return *reinterpret_cast<LogFile*>(file); }
 
@@ -85,7 +85,7 @@ const sqlite3_io_methods kLogMethods = [] {
   out.xSync = [](sqlite3_file* file, int flags) {
     LogFile& log = LogFile::of(file);
     const bool of_frames = log.at != 0 || log.held.size() != kLogHeader;
-    if (of_frames && std::exchange(log.layer->leaves_sync, false)) return log.hand_on();
+    if (of_frames && std::exchange(*log.leaves_sync, false)) return log.hand_on();
     return after_writes(file, [&](sqlite3_file* below) { return below->pMethods->xSync(below, flags); });
   };
   out.xFileSize = [](sqlite3_file* file, sqlite3_int64* size) {
@@ -146,7 +146,7 @@ int JoinedWrites::open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, in
   const int result = found->xOpen(found, name, below, flags, out_flags);
   out->pMethods = nullptr;  // says that there is nothing to close
   if (below->pMethods == nullptr) return result;
-  new (out) LogFile{{&kLogMethods}, below, {}, 0, static_cast<Layer*>(vfs)};
+  new (out) LogFile{{&kLogMethods}, below, {}, 0, &static_cast<Layer*>(vfs)->leaves_sync};
   return result;
 }
 

@@ -26,12 +26,11 @@ class JoinedWrites {
   void leave_next_sync() { layer_.leaves_sync = true; }
   void sync_again() { layer_.leaves_sync = false; }
 
+ private:
   struct Layer : sqlite3_vfs {
     sqlite3_vfs* below;
     bool leaves_sync;
   };
-
- private:
   static int open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, int flags, int* out_flags);
 
   std::string name_;

@@ -423,7 +423,8 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
 
 // ------------------------------------------------------------------------------------------------ local actions
 
-Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, Late* later) {
+Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own) {
+  if (!late) late = std::make_unique<Late>(db, *options.registry, options.projections, entities);
   Entry entry;
   entry.seq = own.head.seq + 1;
   entry.stamp = clock.tick();
@@ -439,18 +440,15 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& 
   if (body.size() > kMaxEntryBytes)
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
   own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
-  const std::int64_t position = later != nullptr ? insert_body(db, own.number, self_number, entry.seq, 0, body)
-                                                 : insert_entry(db, own.number, self_number, own.head, 0, body);
-  if (later != nullptr) {
-    later->links.push_back({own.number, self_number, entry.seq, position, own.head.hash});
-    later->bytes += body.size();
-  }
+  const std::int64_t position = insert_body(db, own.number, self_number, entry.seq, 0, body);
+  late->links.push_back({own.number, self_number, entry.seq, position, own.head.hash});
+  late->bytes += body.size();
   const Committed committed{position, Dot{self_id, entry.seq, 0}, entry.stamp};
   if (entry.seq % kSealEvery == 0)
     store_waypoint(db, own.number, self_number, entry.seq, options.key.sign(seal_message(entry.seq, own.head.hash)));
   // Now and then is enough, since our own entries tell the rest; not so one whose stamp is not the clock's.
   if (ahead || committed.position >= clock_position + kClockEvery) store_clock(db, committed.position);
-  applier.apply(own.number, wanted.book, self_id, entry);
+  late->applier.apply(own.number, wanted.book, self_id, entry);
   return committed;
 }
 
@@ -474,8 +472,7 @@ Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
   auto written = commit(
       [&](Connection& db) {
         own = own_book(db, wanted.book, wanted.kind);
-        if (!late) late = std::make_unique<Late>(db, *options.registry, options.projections, entities);
-        committed = append(db, wanted, own, late->applier, late.get());
+        committed = append(db, wanted, own);
         if (!options.one_thread) write_late(db);
       },
       [&] {

@@ -32,7 +32,7 @@ struct EntityChange {
 };
 
 /// Typed tables of layer three. Called inside the ledger's transaction, on the writer's connection; may throw
-/// SQLite::Exception, which undoes the whole transaction. Names its tables itself, with a prefix of its own.
+/// SQLite::Exception, which undoes the whole transaction: not for what an entry says, which may be confirmed already. Names its tables itself, with a prefix of its own.
 class Projection {
  public:
   virtual ~Projection() = default;

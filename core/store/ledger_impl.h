@@ -144,10 +144,9 @@ struct Ledger::Impl {
   [[nodiscard]] OwnBook own_book(Connection& db, const BookId& book, BookKind kind) const;
   [[nodiscard]] std::int64_t take_position(Connection& db);
   void new_incarnation(Connection& db);
-  /// Writes one entry of our own, with our clock; `own` moves on, and its rows are the applier's to finish. Its link goes to what is late, if
-  /// that is given. Aborts on one that is too large.
-  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own, Applier& applier, Late* later);
-  /// In a transaction of its own; what follows from it is late.
+  /// Writes one entry of our own, with our clock; `own` moves on, and what follows is late. Aborts on one that is too large.
+  [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own);
+  /// In a transaction of its own; with two connections what follows is written in it too.
   [[nodiscard]] Outcome<Committed> append(const NewEntry& wanted);
 
   // Forks (fork.cpp).
