@@ -264,9 +264,7 @@ std::vector<Fork> Ledger::forks() const {
     auto& query = db.statement(
         "SELECT b.id, f.author, f.seq, f.at FROM fork f JOIN book b ON b.n=f.book ORDER BY f.at, b.id");
     while (query.executeStep()) {
-      const auto book = BookId::from_bytes(blob_of(query, 0));
-      if (!book) throw SQLite::Exception("an identifier of the wrong length", SQLITE_CORRUPT);
-      out.push_back({*book, impl_->card(db, query.getColumn(1).getInt64()),
+      out.push_back({id_in<BookId>(query, 0), impl_->card(db, query.getColumn(1).getInt64()),
                      static_cast<std::uint64_t>(query.getColumn(2).getInt64()),
                      query.getColumn(3).getInt64()});
     }

@@ -26,14 +26,13 @@ void each_late_entry(SQLite::Database& db, const std::function<void(const Link&,
     link.book = query.getColumn(1).getInt64();
     link.author = query.getColumn(2).getInt64();
     link.seq = static_cast<std::uint64_t>(query.getColumn(3).getInt64());
-    const auto book = BookId::from_bytes(blob_of(query, 5));
-    const auto author = AuthorId::from_bytes(blob_of(query, 7));
-    if (!book || !author) damaged("an identifier of the wrong length");
+    const auto book = id_in<BookId>(query, 5);
+    const auto author = id_in<AuthorId>(query, 7);
     Link& last = newest[{link.book, link.author}];
     if (last.seq == 0) {
       last.seq = link.seq - 1;
       if (last.seq == 0) {
-        last.hash = chain_start(*book, static_cast<BookKind>(query.getColumn(6).getInt()), *author);
+        last.hash = chain_start(book, static_cast<BookKind>(query.getColumn(6).getInt()), author);
       } else {
         before.emplace(db, "SELECT hash FROM link WHERE book=? AND author=? AND seq=?");
         before->bind(1, link.book);
@@ -47,7 +46,7 @@ void each_late_entry(SQLite::Database& db, const std::function<void(const Link&,
     const ByteView body = blob_of(query, 4);
     link.hash = chain_next(last.hash, digest_of(body));
     last = link;
-    visit(link, *book, *author, body);
+    visit(link, book, author, body);
   }
 }
 

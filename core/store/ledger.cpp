@@ -1,7 +1,6 @@
 #include "core/store/ledger.h"
 
 #include <sodium.h>
-#include <sqlite3.h>
 
 #include <algorithm>
 #include <stdexcept>
@@ -16,21 +15,6 @@ constexpr const char* kSelfKey = "self";
 constexpr const char* kPlaceKey = "place";
 constexpr const char* kClockKey = "clock";
 constexpr std::int64_t kClockEvery = 64;
-
-std::optional<Bytes> meta(Connection& db, std::string_view key) {
-  auto& query = db.statement("SELECT value FROM meta WHERE key=?");
-  query.bind(1, std::string(key));
-  if (!query.executeStep()) return std::nullopt;
-  const ByteView value = blob_of(query, 0);
-  return Bytes(value.begin(), value.end());
-}
-
-void set_meta(Connection& db, std::string_view key, ByteView value) {
-  auto& put = db.statement("INSERT INTO meta(key, value) VALUES(?,?) ON CONFLICT(key) DO UPDATE SET value=excluded.value");
-  put.bind(1, std::string(key));
-  bind_blob(put, 2, value);
-  put.exec();
-}
 
 Bytes big_endian(std::uint64_t value) {
   Bytes out(8);
@@ -47,66 +31,9 @@ std::uint64_t from_big_endian(ByteView bytes) {
 std::string key_of(const Projection& projection) { return "projection " + std::string(projection.name()); }
 Bytes version_of(const Projection& projection) { return big_endian(static_cast<std::uint64_t>(projection.version())); }
 
-template <class T>
-T id_of(SQLite::Statement& row, int column) {
-  const auto id = T::from_bytes(blob_of(row, column));
-  if (!id) damaged("an identifier of the wrong length");
-  return *id;
-}
-
-EntityState state_in(SQLite::Statement& row, const BookId& book, const EntityId& id, int column) {
-  auto state = decode_state(book, id, blob_of(row, column));
-  if (!state) damaged(state.error().message());
-  return std::move(*state);
-}
-
-/// Books with their heads, one row a chain; ordered by book. One of which nothing was taken is not among them.
-constexpr const char* kBooks =
-    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
-    "WHERE b.forgotten=0 ORDER BY b.id";
-constexpr const char* kBooksOfKind =
-    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
-    "WHERE b.forgotten=0 AND b.kind=? ORDER BY b.id";
-constexpr const char* kOneBook =
-    "SELECT b.id, b.kind, a.id, h.seq, h.hash FROM book b JOIN head h ON h.book=b.n JOIN author a ON a.n=h.author "
-    "WHERE b.forgotten=0 AND b.id=?";
-
-/// Cheaper than by SQLite's sorter: most books have a few.
-void sort_by_author(Heads& heads) {
-  std::sort(heads.begin(), heads.end(), [](const Head& a, const Head& b) { return a.author < b.author; });
-}
-
-std::vector<BookInfo> book_infos(SQLite::Statement& rows) {
-  std::vector<BookInfo> out;
-  Heads heads;
-  const auto end_book = [&] {
-    sort_by_author(heads);
-    if (!out.empty()) out.back().heads = digest_of_heads(heads);
-    heads.clear();
-  };
-  while (rows.executeStep()) {
-    const auto id = id_of<BookId>(rows, 0);
-    if (out.empty() || out.back().id != id) {
-      end_book();
-      out.push_back({id, static_cast<BookKind>(rows.getColumn(1).getInt()), {}});
-    }
-    heads.push_back({id_of<AuthorId>(rows, 2), static_cast<std::uint64_t>(rows.getColumn(3).getInt64()), digest_in(rows, 4)});
-  }
-  end_book();
-  return out;
-}
-
 }  // namespace
 
-// ------------------------------------------------------------------------------------------------ rows
-
-Digest digest_in(SQLite::Statement& row, int column) {
-  const ByteView held = blob_of(row, column);
-  if (held.size() != sizeof(Digest)) damaged("a digest of the wrong length");
-  Digest out;
-  std::copy(held.begin(), held.end(), out.begin());
-  return out;
-}
+// ------------------------------------------------------------------------------------------------ transactions
 
 Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, const std::function<void()>& keep, Durable durable) {
   const auto held = database->hold();
@@ -180,118 +107,6 @@ void Ledger::Impl::announce(std::int64_t position) const {
   for (const auto& [handle, listener] : now) listener(position);
 }
 
-std::optional<std::int64_t> Ledger::Impl::find_author(Connection& db, const AuthorId& id) const {
-  auto& query = db.statement("SELECT n FROM author WHERE id=?");
-  bind_blob(query, 1, id.bytes);
-  if (!query.executeStep()) return std::nullopt;
-  return query.getColumn(0).getInt64();
-}
-
-std::int64_t Ledger::Impl::author_number(Connection& db, const AuthorCard& card) const {
-  const AuthorId id = card.id();
-  if (const auto known = find_author(db, id)) return *known;
-  auto& add = db.statement("INSERT INTO author(id, key, incarnation, device) VALUES(?,?,?,?)");
-  bind_blob(add, 1, id.bytes);
-  bind_blob(add, 2, card.key);
-  add.bind(3, static_cast<std::int64_t>(card.incarnation));
-  add.bind(4, card.device);
-  add.exec();
-  return db.raw().getLastInsertRowid();
-}
-
-std::optional<std::int64_t> Ledger::Impl::find_book(Connection& db, const BookId& book) const {
-  auto& query = db.statement("SELECT n FROM book WHERE id=? AND forgotten=0");
-  bind_blob(query, 1, book.bytes);
-  if (!query.executeStep()) return std::nullopt;
-  return query.getColumn(0).getInt64();
-}
-
-std::int64_t Ledger::Impl::book_number(Connection& db, const BookId& book, BookKind kind) const {
-  auto& query = db.statement("SELECT n, kind, forgotten FROM book WHERE id=?");
-  bind_blob(query, 1, book.bytes);
-  if (query.executeStep()) {
-    if (query.getColumn(2).getInt() != 0)
-      throw Abort{{FaultCode::refused, "this book was forgotten on request and does not come back", "book " + book.hex(), ""}};
-    if (query.getColumn(1).getInt() != static_cast<int>(kind))
-      throw Abort{{FaultCode::malformed, "a book of one kind is offered as another", "book " + book.hex(), ""}};
-    return query.getColumn(0).getInt64();
-  }
-  auto& add = db.statement("INSERT INTO book(id, kind) VALUES(?,?)");
-  bind_blob(add, 1, book.bytes);
-  add.bind(2, static_cast<int>(kind));
-  add.exec();
-  return db.raw().getLastInsertRowid();
-}
-
-ChainRow Ledger::Impl::chain(Connection& db, std::int64_t book, std::int64_t author, const Digest& start) const {
-  auto& query = db.statement("SELECT seq, hash FROM link WHERE book=? AND author=? ORDER BY seq DESC LIMIT 1");
-  query.bind(1, book);
-  query.bind(2, author);
-  if (!query.executeStep()) return {0, start};
-  return {static_cast<std::uint64_t>(query.getColumn(0).getInt64()), digest_in(query, 1)};
-}
-
-std::int64_t Ledger::Impl::take_position(Connection& db) {
-  if (next_position == 0) {
-    auto& query = db.statement("SELECT max(coalesce((SELECT max(position) FROM entry), 0), (SELECT position FROM gone))");
-    query.executeStep();
-    next_position = query.getColumn(0).getInt64() + 1;
-  }
-  return next_position++;
-}
-
-std::int64_t Ledger::Impl::insert_body(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq, std::int64_t source,
-                                       ByteView body) {
-  const std::int64_t position = take_position(db);
-  auto& add = db.statement("INSERT INTO entry(position, book, author, seq, source, body) VALUES(?,?,?,?,?,?)");
-  add.bind(1, position);
-  add.bind(2, book);
-  add.bind(3, author);
-  add.bind(4, static_cast<std::int64_t>(seq));
-  add.bind(5, source);
-  bind_blob(add, 6, body);
-  add.exec();
-  return position;
-}
-
-std::int64_t Ledger::Impl::insert_entry(Connection& db, std::int64_t book, std::int64_t author, const ChainRow& link,
-                                        std::int64_t source, ByteView body) {
-  rows_written = insert_body(db, book, author, link.seq, source, body);
-  const Link stored{book, author, link.seq, rows_written, link.hash};
-  store_link(db.statement(kStoreLink), stored);
-  if (link.seq == 1) begin_chain(db.statement(kBeginChain), stored);
-  return rows_written;
-}
-
-Ledger::Impl::OwnBook Ledger::Impl::own_book(Connection& db, const BookId& book, BookKind kind) const {
-  if (const auto known = own_books.find(book); known != own_books.end() && known->second.kind == kind) return known->second;
-  OwnBook out;
-  out.number = book_number(db, book, kind);
-  out.kind = kind;
-  out.head = chain(db, out.number, self_number, chain_start(book, kind, self_id));
-  return out;
-}
-
-void Ledger::Impl::store_waypoint(Connection& db, std::int64_t book, std::int64_t author, std::uint64_t seq,
-                                  const Signature& signature) const {
-  auto& put = db.statement("INSERT OR REPLACE INTO waypoint(book, author, seq, signature) VALUES(?,?,?,?)");
-  put.bind(1, book);
-  put.bind(2, author);
-  put.bind(3, static_cast<std::int64_t>(seq));
-  bind_blob(put, 4, signature);
-  put.exec();
-}
-
-Heads Ledger::Impl::heads(Connection& db, std::int64_t book) const {
-  auto& query = db.statement("SELECT a.id, h.seq, h.hash FROM head h JOIN author a ON a.n=h.author WHERE h.book=?");
-  query.bind(1, book);
-  Heads out;
-  while (query.executeStep())
-    out.push_back({id_of<AuthorId>(query, 0), static_cast<std::uint64_t>(query.getColumn(1).getInt64()), digest_in(query, 2)});
-  sort_by_author(out);
-  return out;
-}
-
 void Ledger::Impl::store_clock(Connection& db, std::int64_t position) {
   Bytes record = big_endian(clock.last().raw);
   const Bytes covered = big_endian(static_cast<std::uint64_t>(position));
@@ -311,19 +126,6 @@ void Ledger::Impl::read_clock(Connection& db) {
   while (query.executeStep())
     if (const auto entry = decode_entry(blob_of(query, 0), self_id)) last = std::max(last, entry->stamp);
   clock = HybridClock(*options.clock, last);
-}
-
-AuthorCard Ledger::Impl::card(Connection& db, std::int64_t author) const {
-  auto& query = db.statement("SELECT key, incarnation, device FROM author WHERE n=?");
-  query.bind(1, author);
-  if (!query.executeStep()) damaged("an author that is not in the table");
-  AuthorCard card;
-  const ByteView key = blob_of(query, 0);
-  if (key.size() != card.key.size()) damaged("a key of the wrong length");
-  std::copy(key.begin(), key.end(), card.key.begin());
-  card.incarnation = static_cast<std::uint64_t>(query.getColumn(1).getInt64());
-  card.device = query.getColumn(2).getString();
-  return card;
 }
 
 // ------------------------------------------------------------------------------------------------ opening
@@ -495,175 +297,6 @@ AuthorCard Ledger::self() const {
 const WallClock& Ledger::wall() const { return *impl_->options.clock; }
 const FieldRegistry& Ledger::registry() const { return *impl_->options.registry; }
 const DeviceKey& Ledger::key() const { return impl_->options.key; }
-
-// ------------------------------------------------------------------------------------------------ reading
-
-std::optional<EntityState> Ledger::entity(const BookId& book, const EntityId& id) const {
-  // Within a snapshot of the caller's only that snapshot counts.
-  std::optional<EntityState> out;
-  if (!impl_->database->in_snapshot()) {
-    out = impl_->late_state(book, id);
-    if (!out) out = impl_->entities.find(book, id);
-  }
-  if (out) return out;
-  const auto read = [&](Connection& db) {
-    auto& query = db.statement("SELECT e.state FROM entity e JOIN book b ON b.n=e.book WHERE b.id=? AND e.id=?");
-    bind_blob(query, 1, book.bytes);
-    bind_blob(query, 2, id.bytes);
-    if (query.executeStep()) out = state_in(query, book, id, 0);
-  };
-  if (impl_->knows_late()) {
-    impl_->database->read_unsettled(read);  // it is none of what is late
-  } else {
-    impl_->database->read(read);
-  }
-  return out;
-}
-
-std::vector<EntityState> Ledger::entities(const BookId& book, std::optional<EntityKind> kind) const {
-  std::vector<EntityState> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT e.id, e.state, e.kind FROM entity e JOIN book b ON b.n=e.book WHERE b.id=? ORDER BY e.id");
-    bind_blob(query, 1, book.bytes);
-    while (query.executeStep())
-      if (!kind || query.getColumn(2).getInt() == static_cast<int>(*kind))
-        out.push_back(state_in(query, book, id_of<EntityId>(query, 0), 1));
-  });
-  return out;
-}
-
-std::vector<BookInfo> Ledger::books(std::optional<BookKind> kind) const {
-  std::vector<BookInfo> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement(kind ? kBooksOfKind : kBooks);
-    if (kind) query.bind(1, static_cast<int>(*kind));
-    out = book_infos(query);
-  });
-  return out;
-}
-
-Ledger::BooksSince Ledger::books_since(std::int64_t position, std::int64_t deletions) const {
-  BooksSince out;
-  if (const auto now = impl_->newest_place(); position != 0 && now.position == position && now.deletions == deletions) {
-    out.position = position;
-    out.deletions = deletions;
-    return out;
-  }
-  impl_->database->read([&](Connection& db) {
-    const auto now = impl_->newest_place();
-    out.position = now.position;
-    out.deletions = now.deletions;
-    out.all = position == 0 || out.deletions != deletions;
-    if (out.all) {
-      out.books = book_infos(db.statement(kBooks));
-      return;
-    }
-    std::vector<BookId> changed;
-    auto& query = db.statement("SELECT DISTINCT b.id FROM entry e JOIN book b ON b.n=e.book WHERE e.position>?");
-    query.bind(1, position);
-    while (query.executeStep()) changed.push_back(id_of<BookId>(query, 0));
-    for (const BookId& id : changed) {
-      auto& one = db.statement(kOneBook);
-      bind_blob(one, 1, id.bytes);
-      for (BookInfo& book : book_infos(one)) out.books.push_back(book);
-    }
-  });
-  return out;
-}
-
-std::optional<BookInfo> Ledger::book(const BookId& id) const {
-  std::vector<BookInfo> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement(kOneBook);
-    bind_blob(query, 1, id.bytes);
-    out = book_infos(query);
-  });
-  return out.empty() ? std::nullopt : std::optional(out.front());
-}
-
-Heads Ledger::heads(const BookId& book) const {
-  Heads out;
-  impl_->database->read([&](Connection& db) {
-    if (const auto number = impl_->find_book(db, book)) out = impl_->heads(db, *number);
-  });
-  return out;
-}
-
-std::vector<OpenQuestion> Ledger::open_questions(std::optional<BookId> book) const {
-  std::vector<OpenQuestion> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement(
-        "SELECT b.id, q.entity, q.tag, e.state FROM question q JOIN book b ON b.n=q.book JOIN entity e ON "
-        "e.book=q.book AND "
-        "e.id=q.entity WHERE b.forgotten=0 AND (?1 IS NULL OR b.id=?1) ORDER BY b.id, q.entity, q.tag");
-    if (book) bind_blob(query, 1, book->bytes);
-    while (query.executeStep()) {
-      const auto owner = id_of<BookId>(query, 0);
-      const auto id = id_of<EntityId>(query, 1);
-      const EntityState state = state_in(query, owner, id, 3);
-      if (const Cell* cell = state.find(static_cast<FieldTag>(query.getColumn(2).getInt64())))
-        out.push_back({owner, id, state.kind, *cell});
-    }
-  });
-  return out;
-}
-
-std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const {
-  std::optional<Entry> out;
-  impl_->database->read([&](Connection& db) {
-    const auto number = impl_->find_book(db, book);
-    const auto author_number = impl_->find_author(db, author);
-    if (!number || !author_number) return;
-    auto& query = db.statement(kBodyInChain);
-    query.bind(1, *number);
-    query.bind(2, *author_number);
-    query.bind(3, static_cast<std::int64_t>(seq));
-    if (!query.executeStep()) return;
-    auto decoded = decode_entry(blob_of(query, 0), author);
-    if (!decoded) damaged(decoded.error().message());
-    out = std::move(*decoded);
-  });
-  return out;
-}
-
-std::optional<Origin> Ledger::origin(const BookId& book, const Dot& dot) const {
-  const auto held = entry(book, dot.author, dot.seq);
-  if (!held) return std::nullopt;
-  std::optional<Origin> out;
-  impl_->database->read([&](Connection& db) {
-    if (const auto author = impl_->find_author(db, dot.author)) out = Origin{impl_->card(db, *author), held->stamp, held->action};
-  });
-  return out;
-}
-
-std::vector<Quarantined> Ledger::quarantine() const {
-  std::vector<Quarantined> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement(
-        "SELECT q.n, q.book, q.author, q.seq, q.reason, q.at, coalesce(a.device, '') FROM quarantine q LEFT JOIN author a ON "
-        "a.id=q.author ORDER BY q.n");
-    while (query.executeStep())
-      out.push_back({query.getColumn(0).getInt64(), id_of<BookId>(query, 1), id_of<AuthorId>(query, 2),
-                     static_cast<std::uint64_t>(query.getColumn(3).getInt64()), query.getColumn(4).getString(),
-                     query.getColumn(5).getInt64(), query.getColumn(6).getString()});
-  });
-  return out;
-}
-
-std::optional<Entry> Ledger::quarantined_entry(std::int64_t number) const {
-  std::optional<Entry> out;
-  impl_->database->read([&](Connection& db) {
-    auto& query = db.statement("SELECT body, author FROM quarantine WHERE n=?");
-    query.bind(1, number);
-    if (!query.executeStep()) return;
-    if (auto entry = decode_entry(blob_of(query, 0), id_of<AuthorId>(query, 1))) out = std::move(*entry);
-  });
-  return out;
-}
-
-std::int64_t Ledger::position() const { return impl_->newest_place().position; }
-
-void Ledger::read(const std::function<void(Connection&)>& query) const { impl_->database->read(query); }
 
 // ------------------------------------------------------------------------------------------------ small state
 

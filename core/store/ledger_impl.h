@@ -1,5 +1,5 @@
 #pragma once
-// What ledger.cpp, ingest.cpp, outgoing.cpp and verify.cpp share. Not for others.
+// What the sources of the ledger share. Not for others.
 
 #include <mutex>
 #include <unordered_map>
@@ -32,7 +32,20 @@ struct ChainRow {
 inline constexpr const char* kBodyInChain =
     "SELECT e.body FROM link l JOIN entry e ON e.position=l.position WHERE l.book=? AND l.author=? AND l.seq=?";
 
+// Of a row; SQLite's exception where it holds no such thing.
 [[nodiscard]] Digest digest_in(SQLite::Statement& row, int column);
+template <class T>
+[[nodiscard]] T id_in(SQLite::Statement& row, int column) {
+  const auto id = T::from_bytes(blob_of(row, column));
+  if (!id) damaged("an identifier of the wrong length");
+  return *id;
+}
+
+/// What the ledger remembers of itself, and for other rooms, under a name.
+[[nodiscard]] std::optional<Bytes> meta(Connection& db, std::string_view key);
+void set_meta(Connection& db, std::string_view key, ByteView value);
+
+void sort_by_author(Heads& heads);
 
 /// What an entry of our own is made from.
 struct NewEntry {

@@ -71,9 +71,7 @@ class Packer {
     auto& query = db_.statement("SELECT id, kind FROM book WHERE n=?");
     query.bind(1, book);
     if (!query.executeStep()) damaged("a book that is not in the table");
-    const auto id = BookId::from_bytes(blob_of(query, 0));
-    if (!id) damaged("an identifier of the wrong length");
-    return {*id, static_cast<BookKind>(query.getColumn(1).getInt())};
+    return {id_in<BookId>(query, 0), static_cast<BookKind>(query.getColumn(1).getInt())};
   }
 
   static Signature signature_in(SQLite::Statement& row, int column) {
