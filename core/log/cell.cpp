@@ -4,6 +4,7 @@
 #include <limits>
 #include <stdexcept>
 
+#include "core/log/dot_set.h"
 #include "core/log/value_codec.h"
 
 namespace weavelog {
@@ -116,9 +117,8 @@ void EntityState::apply(const Write& write, const Dot& dot, Stamp stamp) {
   auto at = lower(cells, write.tag);
   if (at == cells.end() || at->tag != write.tag) at = cells.insert(at, Cell{write.tag, {}});
   auto& values = at->values;
-  const auto replaced = [&](const CellValue& value) {
-    return std::find(write.replaces.begin(), write.replaces.end(), value.dot) != write.replaces.end();
-  };
+  const DotSet replaces(write.replaces);
+  const auto replaced = [&](const CellValue& value) { return replaces.contains(value.dot); };
   values.erase(std::remove_if(values.begin(), values.end(), replaced), values.end());
   const auto place = std::lower_bound(values.begin(), values.end(), dot,
                                       [](const CellValue& value, const Dot& d) { return value.dot < d; });

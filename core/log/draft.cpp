@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "core/log/dot_set.h"
+
 namespace weavelog {
 
 void Draft::put(const EntityState& seen, FieldTag tag, Value value) {
@@ -14,10 +16,10 @@ void Draft::put(const EntityState& seen, FieldTag tag, Value value) {
 
 void Draft::put_replacing(const EntityState& seen, FieldTag tag, Value value, std::vector<Dot> replaces) {
   if (seen.book != book_) throw std::logic_error("a draft writes in one book only");
+  const DotSet replaced(replaces);
   if (const Cell* cell = seen.find(tag))
     for (const auto& held : cell->values)
-      if (std::find(replaces.begin(), replaces.end(), held.dot) != replaces.end())
-        newest_replaced_ = std::max(newest_replaced_, held.stamp);
+      if (replaced.contains(held.dot)) newest_replaced_ = std::max(newest_replaced_, held.stamp);
   // A second thought about a field within one action takes the place of the first.
   if (!written_.emplace(seen.id, tag).second)
     std::erase_if(writes_, [&](const Write& write) { return write.entity == seen.id && write.tag == tag; });

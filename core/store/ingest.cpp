@@ -6,12 +6,17 @@
 #include <tuple>
 
 #include "core/base/parallel.h"
+#include "core/store/entry_rules.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
 namespace {
 
 constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
+/// What a row of the quarantine counts beside its body: else empty ones would cost nothing.
+constexpr std::int64_t kQuarantineRow = 256;
+/// More than ten times what any program puts into a batch.
+constexpr std::size_t kMostEntriesInBatch = 100'000;
 constexpr const char* kForked = "another entry stands under this number here: the device was copied or its log was forged (fork)";
 constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
@@ -86,6 +91,7 @@ class Intake {
 
   void check_bounds() const {
     const auto bad = [](const char* what) { throw Abort{{FaultCode::malformed, what, "batch", "the sender is faulty; nothing was taken"}}; };
+    if (batch_.entries.size() > kMostEntriesInBatch) bad("more entries than a batch holds");
     for (const auto& entry : batch_.entries) {
       if (entry.book >= batch_.books.size() || entry.author >= batch_.authors.size()) bad("an entry of a book or author that is not listed");
       if (entry.body.size() > kMaxEntryBytes) bad("an entry of more than 256 KiB");
@@ -335,6 +341,8 @@ class Intake {
 
   /// Empty, or what the entry breaks: it must come after everything that it replaces, and that must be here.
   std::string broken_rule(const Chain& chain, std::uint32_t book, const Entry& entry) {
+    if (writes_a_field_twice(entry)) return "it writes one field twice";
+    Stamp newest;
     for (const Write& write : entry.writes) {
       if (write.replaces.empty()) continue;
       if (chain.book == kNoBook) return kNotSentBefore;
@@ -345,18 +353,25 @@ class Intake {
         if (forks_known_)
           if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
         std::optional<Stamp> replaced;
-        if (cell != nullptr)
-          for (const auto& held : cell->values)
-            if (held.dot == dot) replaced = held.stamp;
+        if (cell != nullptr) {
+          const auto held = std::lower_bound(cell->values.begin(), cell->values.end(), dot,
+                                             [](const CellValue& value, const Dot& wanted) { return value.dot < wanted; });
+          if (held != cell->values.end() && held->dot == dot) replaced = held->stamp;
+        }
         if (!replaced) replaced = stored_stamp(chain.book, dot);
         if (!replaced) return kNotSentBefore;
         if (entry.stamp <= *replaced) return "its time stamp is not after what it replaces";
+        newest = std::max(newest, *replaced);
       }
     }
+    if (!stamp_can_be(entry.stamp, newest)) return "its time stamp is one that no clock gives";
     return {};
   }
 
   std::optional<Stamp> stored_stamp(std::int64_t book, const Dot& dot) {
+    // One entry can name thousands of writes of another.
+    const auto known = stored_.find({book, dot.author, dot.seq});
+    if (known != stored_.end()) return dot.index < known->second.writes ? std::optional(known->second.stamp) : std::nullopt;
     const auto author = ledger_.find_author(db_, dot.author);
     if (!author) return std::nullopt;
     auto& query = db_.statement(kBodyInChain);
@@ -365,8 +380,10 @@ class Intake {
     query.bind(3, static_cast<std::int64_t>(dot.seq));
     if (!query.executeStep()) return std::nullopt;
     const auto entry = decode_entry(blob_of(query, 0), dot.author);
-    if (!entry || dot.index >= entry->writes.size()) return std::nullopt;
-    return entry->stamp;
+    if (!entry) return std::nullopt;
+    if (stored_.size() >= kMostStored) stored_.clear();
+    stored_.emplace(std::tuple(book, dot.author, dot.seq), StoredEntry{entry->stamp, entry->writes.size()});
+    return dot.index < entry->writes.size() ? std::optional(entry->stamp) : std::nullopt;
   }
 
   Bytes stored_body(const Chain& chain, std::uint64_t seq) {
@@ -393,9 +410,13 @@ class Intake {
   /// What comes again need not fit.
   void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
     const auto& entry = batch_.entries[i];
-    auto& size = db_.statement("SELECT coalesce(sum(length(body)), 0) FROM quarantine");
-    size.executeStep();
-    if (size.getColumn(0).getInt64() > kQuarantineBytes) {
+    if (!aside_) {
+      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?), 0) FROM quarantine");
+      size.bind(1, kQuarantineRow);
+      size.executeStep();
+      aside_ = size.getColumn(0).getInt64();
+    }
+    if (*aside_ > kQuarantineBytes) {
       if (comes_again) return;
       throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
                    "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
@@ -407,7 +428,7 @@ class Intake {
     bind_blob(add, 4, entry.body);
     add.bind(5, reason);
     add.bind(6, ledger_.options.clock->now());
-    add.exec();
+    if (add.exec() > 0) *aside_ += static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
     ++report_.quarantined;
   }
 
@@ -463,6 +484,13 @@ class Intake {
   std::map<std::int64_t, BookId> late_branches_;  ///< books into which a branch of a fork came
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
   bool some_aside_ = false;   ///< in the quarantine, before this batch
+  std::optional<std::int64_t> aside_;  ///< what the quarantine holds, in bytes and rows, once it was asked
+  struct StoredEntry {
+    Stamp stamp;
+    std::size_t writes = 0;
+  };
+  static constexpr std::size_t kMostStored = 10'000;
+  std::map<std::tuple<std::int64_t, AuthorId, std::uint64_t>, StoredEntry> stored_;  ///< of the ledger, that were asked for
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again
   bool rewrote_ = false;
