@@ -67,6 +67,12 @@ struct RemoveUnlessKept {
   }
 };
 
+/// True if there is nothing that could be read: damaged, not ours, or from before there were such tables.
+bool holds_nothing(const SQLite::Exception& error) {
+  const int code = error.getErrorCode() & 0xff;
+  return code == SQLITE_ERROR || code == SQLITE_CORRUPT || code == SQLITE_NOTADB;
+}
+
 /// One snapshot of `source` as the new file `part`, without what makes its writer this author: then `more`.
 Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
                         const std::function<void(SQLite::Database&)>& more) {
@@ -88,15 +94,20 @@ Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
     if (more) more(to);
     return examine(to, part);
   } catch (const SQLite::Exception& error) {
+    if ((error.getErrorCode() & 0xff) == SQLITE_FULL)
+      return fail(FaultCode::no_space, "there is not enough room for the copy", part.string(), "choose another folder, or free some space");
     return fail(fault_of(error, source));
   }
 }
 
 /// Our own chains are signed whenever they are handed over; in the copy there is nobody to do so.
 void seal_own(SQLite::Database& db, const DeviceKey& key) {
+  // Of an older program, whose links have no hashes yet: whoever restores it makes them.
+  if (db.execAndGet("PRAGMA user_version").getInt() < kVersionWithLinks) return;
+  db.exec(kCareSchema);
   // What the program that has the database open did not come to link yet.
   {
-    SQLite::Statement into(db, kStoreLink), begin(db, kBeginChain);
+    SQLite::Statement into(db, kStoreLateLink), begin(db, kBeginChain);
     SQLite::Transaction transaction(db);
     each_late_entry(db, [&](const Link& link, const BookId&, const AuthorId&, ByteView) {
       store_link(into, link);
@@ -183,24 +194,41 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
     try {
       SQLite::Database before(target.string(), SQLite::OPEN_READWRITE, 5000);
       (void)before.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
-    } catch (const SQLite::Exception&) {
+    } catch (const SQLite::Exception& error) {
+      if (!holds_nothing(error)) return fail(fault_of(error, target));
       readable = false;
     }
   }
   RemoveUnlessKept part{target.string() + ".part"};
+  // Each by itself: what can't be read can't be carried over. But what only can't be read now must not be unlearnt.
+  std::optional<SQLite::Exception> not_carried;
+  const auto what_there_is = [&](const std::function<void()>& step) {
+    try {
+      step();
+    } catch (const SQLite::Exception& error) {
+      if (holds_nothing(error)) return;
+      not_carried = error;
+      throw;
+    }
+  };
   auto copied = copy_snapshot(backup, part.file, [&](SQLite::Database& restored) {
     if (!readable) return;
-    try {
+    what_there_is([&] {
       SQLite::Statement attach(restored, "ATTACH ? AS replaced");
       attach.bind(1, target.string());
       attach.exec();
-      carry_stubs(restored);
-      if (carry) carry(restored);
+      what_there_is([&] { carry_stubs(restored); });
+      what_there_is([&] {
+        if (carry) carry(restored);
+      });
       restored.exec("DETACH replaced");
-    } catch (const SQLite::Exception&) {
-      // Damaged, or from before there were such tables: what can't be read can't be carried over.
-    }
+    });
   });
+  if (not_carried)
+    return fail(FaultCode::io,
+                "what the database here knows of forgotten players and revoked devices can't be carried over (" +
+                    std::string(not_carried->getErrorStr()) + ")",
+                target.string(), "free some space and try again; nothing was changed");
   if (!copied) return fail(copied.error());
   if (auto settled = settle_on_disk(part.file); !settled) return fail(settled.error());
 

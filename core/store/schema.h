@@ -78,6 +78,8 @@ inline constexpr const char* kFromVersion2 = "INSERT OR REPLACE INTO meta VALUES
 /// In `meta`: layers two and three are to be made anew at the next start.
 inline constexpr const char* kRebuildKey = "rebuild";
 
+/// From here on every entry has a link with the hash of its chain.
+inline constexpr int kVersionWithLinks = 4;
 /// From version 3, which kept the hash of each chain's head only: those of the links are worked out at the next start (kRelinkKey).
 inline constexpr const char* kFromVersion3 = R"sql(
 CREATE TABLE link(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, position INTEGER NOT NULL,

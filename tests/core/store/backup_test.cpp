@@ -1,5 +1,7 @@
 #include "core/store/backup.h"
 
+#include <sqlite3.h>
+
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <thread>
@@ -102,6 +104,29 @@ TEST_CASE("who was forgotten since the backup was made stays forgotten when it i
     bytes.append(std::istreambuf_iterator<char>(in), {});
   }
   CHECK(bytes.find("withdraws later") == std::string::npos);
+}
+
+TEST_CASE("a restore that can't carry over who was forgotten changes nothing; where there is nothing to carry over it goes on") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("withdraws later"));
+    REQUIRE(back_up(folder / "a.db", folder / "backup.db", &key));
+    REQUIRE(device.ledger->forget(book));
+  }
+  const auto fails_with = [&](int code) {
+    return restore(folder / "backup.db", folder / "a.db", true, [&](SQLite::Database&) { throw SQLite::Exception("no", code); });
+  };
+  for (const int code : {SQLITE_FULL, SQLITE_IOERR_WRITE, SQLITE_CANTOPEN}) {
+    CHECK(fails_with(code).error().what.find("forgotten players") != std::string::npos);
+    CHECK_FALSE(std::filesystem::exists(folder / "a.db.part"));
+    Device device("one", folder / "a.db", key);
+    CHECK(device.ledger->is_forgotten(book));
+  }
+  REQUIRE(fails_with(SQLITE_ERROR));
+  CHECK(Device("one", folder / "a.db", key).ledger->is_forgotten(book));
 }
 
 TEST_CASE("what is no backup, is damaged or comes from a newer version is refused and nothing is touched") {

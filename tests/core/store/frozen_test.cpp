@@ -133,6 +133,19 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
   CHECK(ledger.verify().faults.empty());
 }
 
+TEST_CASE("frozen: a backup can be made of what every version left, before any program of today opened it") {
+  const std::string version = GENERATE("0", "1", "2", "3", "4");
+  TemporaryFolder folder;
+  std::filesystem::copy_file(WEAVELOG_FIXTURES "/frozen/" + version + "/ledger.db", folder / "left.db");
+  const DeviceKey key = DeviceKey::generate();
+  const auto made = back_up(folder / "left.db", folder / "backup.db", &key);
+  if (!made) FAIL(made.error().message());
+  REQUIRE(back_up(folder / "backup.db", folder / "of that.db", &key));
+  Tablet tablet("today", folder / "of that.db");
+  CHECK(tablet.ledger->verify().faults.empty());
+  CHECK(tablet.ledger->verify().entries == frozen_entries(version).size());
+}
+
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
   const std::string version = GENERATE("0", "1", "2", "3", "4");
   FrozenTablet frozen(version);
