@@ -1,5 +1,7 @@
 #include "core/store/joined_writes.h"
 
+#include <algorithm>
+#include <array>
 #include <atomic>
 #include <new>
 #include <stdexcept>
@@ -23,6 +25,10 @@ struct LogFile {
   Bytes held;        ///< written, but not yet handed on
   sqlite3_int64 at;  ///< where in the file that begins
   bool* leaves_sync;  ///< the next one of frames, and is reset by it
+  bool owed = false;  ///< one was left, and none came after it
+  /// One that was owed failed. The system takes what it could not write for written then, so no later sync brings it to disk; and unlike a
+  /// transaction that was refused, it will not be written anew by SQLite. So this does it (write_again), or nothing behind it counts as confirmed.
+  bool lost_a_sync = false;
 
   static LogFile& of(sqlite3_file* file) { return *reinterpret_cast<LogFile*>(file); }
 
@@ -50,6 +56,19 @@ struct LogFile {
     return SQLITE_OK;
   }
 };
+
+/// Writes all of the file over itself, as the system shows it.
+int write_again(sqlite3_file* below) {
+  sqlite3_int64 size = 0;
+  if (const int result = below->pMethods->xFileSize(below, &size); result != SQLITE_OK) return result;
+  std::array<std::uint8_t, 16 * 1024> piece;
+  for (sqlite3_int64 at = 0; at < size; at += static_cast<sqlite3_int64>(piece.size())) {
+    const int amount = static_cast<int>(std::min<sqlite3_int64>(size - at, static_cast<sqlite3_int64>(piece.size())));
+    if (const int result = below->pMethods->xRead(below, piece.data(), amount, at); result != SQLITE_OK) return result;
+    if (const int result = below->pMethods->xWrite(below, piece.data(), amount, at); result != SQLITE_OK) return result;
+  }
+  return SQLITE_OK;
+}
 
 /// Calls what the file underneath does after all that was held has been handed on.
 template <class Do>
@@ -85,8 +104,18 @@ const sqlite3_io_methods kLogMethods = [] {
   out.xSync = [](sqlite3_file* file, int flags) {
     LogFile& log = LogFile::of(file);
     const bool of_frames = log.at != 0 || log.held.size() != kLogHeader;
-    if (of_frames && std::exchange(*log.leaves_sync, false)) return log.hand_on();
-    return after_writes(file, [&](sqlite3_file* below) { return below->pMethods->xSync(below, flags); });
+    if (of_frames && std::exchange(*log.leaves_sync, false)) {
+      log.owed = true;
+      return log.hand_on();
+    }
+    return after_writes(file, [&](sqlite3_file* below) {
+      if (log.lost_a_sync)
+        if (const int result = write_again(below); result != SQLITE_OK) return result;
+      const int result = below->pMethods->xSync(below, flags);
+      log.lost_a_sync = result != SQLITE_OK && log.owed;
+      if (result == SQLITE_OK) log.owed = false;
+      return result;
+    });
   };
   out.xFileSize = [](sqlite3_file* file, sqlite3_int64* size) {
     return after_writes(file, [&](sqlite3_file* below) { return below->pMethods->xFileSize(below, size); });
@@ -146,7 +175,7 @@ int JoinedWrites::open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, in
   const int result = found->xOpen(found, name, below, flags, out_flags);
   out->pMethods = nullptr;  // says that there is nothing to close
   if (below->pMethods == nullptr) return result;
-  new (out) LogFile{{&kLogMethods}, below, {}, 0, &static_cast<Layer*>(vfs)->leaves_sync};
+  new (out) LogFile{{&kLogMethods}, below, {}, 0, &static_cast<Layer*>(vfs)->leaves_sync, false, false};
   return result;
 }
 

@@ -356,6 +356,7 @@ Disk::Verdict Disk::count_operation(std::size_t growth, bool is_sync, DiskFile* 
   Verdict verdict = Verdict::fine;
   if (fail_in_ > 0 && --fail_in_ == 0) {
     verdict = Verdict::fails;
+    if (is_sync && file != nullptr) file->sync_failed();
     if (fail_count_ > 1) fail_in_ = 1;
     if (fail_count_ > 0) --fail_count_;
   } else if (read_only_) {

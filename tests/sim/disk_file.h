@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "core/base/bytes.h"
@@ -24,6 +25,9 @@ struct DiskFile {
   };
   std::vector<Undo> undo;
   std::size_t synced_size = 0;
+  /// What is truly on the disk, once a sync has failed: the system takes what it could not write then for written, shows it to every program, and no
+  /// later sync brings it there, unless it is written anew (as Linux does).
+  std::optional<Bytes> durable;
 
   // SQLite's file locks (sqlite3_file's levels), counted over all handles.
   int shared = 0;
@@ -69,6 +73,19 @@ struct DiskFile {
   }
 
   void sync() {
+    if (durable) {
+      durable->resize(bytes.size());
+      for (const Undo& step : undo) {
+        const std::size_t end = std::min(step.offset + std::max(step.written, step.before.size()), bytes.size());
+        for (std::size_t i = step.offset; i < end; ++i) (*durable)[i] = bytes[i];
+      }
+    }
+    undo.clear();
+    synced_size = bytes.size();
+  }
+
+  void sync_failed() {
+    if (!durable) durable = synced();
     undo.clear();
     synced_size = bytes.size();
   }
@@ -98,8 +115,9 @@ struct DiskFile {
 };
 
 inline std::uint64_t DiskFile::cut_power(Random& random, std::size_t sector) {
-  if (undo.empty()) return 0;
-  Bytes before = synced();
+  if (undo.empty() && !durable) return 0;
+  Bytes before = durable ? std::move(*durable) : synced();
+  durable.reset();
   const std::size_t synced_bytes = before.size();
   const Bytes after = std::move(bytes);
   std::vector<bool> touched(std::max(synced_bytes, after.size()) / sector + 1);
