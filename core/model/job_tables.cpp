@@ -25,6 +25,7 @@ bool shown(FieldTag tag) {
                                  tag_of<Job>(&Job::rush),
                                  tag_of<Job>(&Job::order),
                                  tag_of<Job>(&Job::tag_number),
+                                 tag_of<Job>(&Agreed::pieces),
                                  tag_of<Job>(&Agreed::mains_string),
                                  tag_of<Job>(&Agreed::mains_tension),
                                  tag_of<Job>(&Agreed::crosses_string),

@@ -12,10 +12,11 @@ namespace weavelog {
 class ModelTables final : public Projection {
  public:
   [[nodiscard]] std::string_view name() const override { return "model"; }
-  [[nodiscard]] int version() const override { return 9; }
+  [[nodiscard]] int version() const override { return 10; }
   void create(Connection& db) override;
   void apply(Connection& db, std::span<const EntityChange> changes) override;
   void forget(Connection& db, const BookId& book) override;
+  [[nodiscard]] Digest digest(Connection& db) const override;
 };
 
 /// "No time said" in the tables, so that an order by time puts it last and an index can serve it.

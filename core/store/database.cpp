@@ -229,9 +229,12 @@ void Database::read_undone(const std::function<void(Connection&)>& work, const F
     ~Undone() {
       database.refuses_writes_ = nullptr;
       database.writer_->raw().tryExec("ROLLBACK");
+      database.writer_->raw().tryExec("PRAGMA cache_spill=ON");
     }
   };
   const std::size_t others = writer_->in_use();
+  // More pages than the cache has would go to the log, for which there is no room either, and hold what is going to be undone.
+  writer_->raw().tryExec("PRAGMA cache_spill=OFF");
   writer_->statement("BEGIN IMMEDIATE").exec();
   const Undone undone{*this};
   refuses_writes_ = &why;

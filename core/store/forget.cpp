@@ -135,6 +135,7 @@ bool Ledger::Impl::wipe_traces(Connection& db, const BookId& id, std::optional<s
 void Ledger::Impl::wipe(Connection& db, const BookId& id, std::int64_t book) {
   run(db, "DELETE FROM entry WHERE position IN (SELECT position FROM link WHERE book=?)", book);
   run(db, "DELETE FROM chain WHERE book=?", book);
+  run(db, "DELETE FROM fork WHERE book=?", book);
   run(db, "DELETE FROM question WHERE book=?", book);
   run(db, "DELETE FROM entity WHERE book=?", book);
   for (const auto& projection : options.projections) projection->forget(db, id);
@@ -153,6 +154,10 @@ std::vector<Forgotten> Ledger::Impl::to_sweep(Connection& db) const {
 
 void Ledger::Impl::sweep_forgotten(Connection& db) {
   for (const Forgotten& one : to_sweep(db)) (void)erase(db, one.stub, one.heard_from);
+}
+
+void Ledger::Impl::drop_idle_forks(Connection& db) {
+  db.statement("DELETE FROM fork WHERE NOT EXISTS(SELECT 1 FROM chain c WHERE c.book=fork.book AND c.author=fork.author)").exec();
 }
 
 Outcome<> Ledger::Impl::sweep_late() {

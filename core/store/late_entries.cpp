@@ -107,10 +107,9 @@ bool Ledger::Impl::catch_up(Connection& db) {
   const std::int64_t written = query.getColumn(0).getInt64(), newest = query.getColumn(1).getInt64();
   query.reset();
   const bool behind = marked && written < newest;
-  if (options.one_thread) {
-    if (!marked) mark_rows(db, newest);
-    return behind;
-  }
+  // Not marked here where it is not yet: on a full disk, whoever only looks need not write.
+  rows_marked = marked;
+  if (options.one_thread) return behind;
   if (behind) {
     // Projections that are made anew anyway may have other tables than this program knows.
     std::vector<std::shared_ptr<Projection>> current;

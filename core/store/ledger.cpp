@@ -15,6 +15,8 @@ constexpr const char* kSelfKey = "self";
 constexpr const char* kPlaceKey = "place";
 constexpr const char* kClockKey = "clock";
 constexpr std::int64_t kClockEvery = 64;
+/// An entry of fewer bytes can't break any bound of its form.
+constexpr std::size_t kSmallEnough = 16 * 1024;
 
 Bytes big_endian(std::uint64_t value) {
   Bytes out(8);
@@ -55,6 +57,7 @@ Outcome<> Ledger::Impl::commit(const std::function<void(Connection&)>& work, con
         durable);
     if (!written) return written;
     forgetting.done = true;
+    if (rows_written != 0) rows_marked = options.one_thread;
     keep();
     return {};
   } catch (Abort& abort) {
@@ -160,7 +163,9 @@ bool Ledger::Impl::is_current(Connection& db, const Projection& projection) { re
 Outcome<> Ledger::Impl::start() {
   if (options.registry == nullptr) throw std::logic_error("a ledger needs a field registry");
   auto started = start_once();
-  if (started || options.one_thread || started.error().code != FaultCode::no_space) return started;
+  if (started || options.one_thread) return started;
+  // A quota that is used up is told as an error of the disk.
+  if (started.error().code != FaultCode::no_space && started.error().code != FaultCode::io) return started;
   // If it is that what is late can't be written: with one connection it is shown all the same.
   database.reset();
   options.one_thread = true;
@@ -192,7 +197,10 @@ Outcome<> Ledger::Impl::start_once() {
       db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRelinkKey + "'");
     }
     behind = catch_up(db);
-    if (!behind) sweep_forgotten(db);
+    if (!behind) {
+      sweep_forgotten(db);
+      drop_idle_forks(db);
+    }
     read_clock(db);
     const bool anew = meta(db, kRebuildKey).has_value();
     if (anew) {
@@ -233,13 +241,20 @@ Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& 
   // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not.
   const bool ahead = entry.stamp <= wanted.after;
   if (ahead) entry.stamp.raw = wanted.after.raw + 1;
+  if (entry.stamp <= wanted.after)
+    throw Abort{{FaultCode::refused, "what stands here came from a faulty device, with the last time stamp that there is: nothing can follow it",
+                 "book " + wanted.book.hex(), "put it into another field, such as a note"}};
   entry.schema = options.registry->schema();
   entry.action = wanted.action;
   entry.writes = wanted.writes;
   // Writes of one entity share its id in the bytes only where they stand together.
   std::stable_sort(entry.writes.begin(), entry.writes.end(), [](const Write& a, const Write& b) { return a.entity < b.entity; });
+  // More answers than one entry can replace come from a faulty device: the rest stays standing, and is replaced the next time.
+  for (Write& write : entry.writes)
+    if (write.replaces.size() > kMaxWritesPerEntry) write.replaces.resize(kMaxWritesPerEntry);
   const Bytes body = encode_entry(entry, self_id);
-  if (body.size() > kMaxEntryBytes)
+  // A word counts as confirmed only if every device can read it.
+  if (body.size() > kMaxEntryBytes || (body.size() > kSmallEnough && !decode_entry(body, self_id)))
     throw Abort{{FaultCode::bad_input, "too much at once (more than 256 KiB)", "", "shorten the notes or do it in several steps"}};
   own.head = {entry.seq, chain_next(own.head.hash, digest_of(body))};
   const std::int64_t position = insert_body(db, own.number, self_number, entry.seq, 0, body);
@@ -275,9 +290,14 @@ Outcome<Committed> Ledger::Impl::append(const NewEntry& wanted) {
       [&](Connection& db) {
         own = own_book(db, wanted.book, wanted.kind);
         committed = append(db, wanted, own);
-        if (!options.one_thread) write_late(db);
+        if (!options.one_thread) {
+          write_late(db);
+        } else if (!rows_marked) {
+          mark_rows(db, committed.position - 1);  // from here on rows may be behind their entries
+        }
       },
       [&] {
+        rows_marked = options.one_thread;
         own_books.insert_or_assign(wanted.book, own);
         known_newest.move_to(committed.position);
         if (options.one_thread) return database->set_unsettled(true);

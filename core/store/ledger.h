@@ -46,6 +46,8 @@ class Projection {
   virtual void apply(Connection& db, std::span<const EntityChange> changes) = 0;
   /// The book is forgotten: erase all rows of it.
   virtual void forget(Connection& db, const BookId& book) = 0;
+  /// Of all that its tables say, however rows are numbered and in whatever order they stand: equal before and after a rebuild. Asked by verify.
+  [[nodiscard]] virtual Digest digest(Connection& db) const = 0;
 };
 
 struct LedgerOptions {

@@ -94,6 +94,7 @@ struct Ledger::Impl {
   };
   std::unique_ptr<Late> late;     ///< null: there is nothing, or if the database is unsettled, it has to be made from the entries
   std::int64_t rows_written = 0;  ///< up to which position all that follows was written too, by the transaction; 0: none was
+  bool rows_marked = false;       ///< `meta` says up to where all is written; else everything is
 
   mutable std::mutex listeners_mutex;
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
@@ -191,12 +192,15 @@ struct Ledger::Impl {
   /// Erases books of which only the stub came along (with a restored backup).
   void sweep_forgotten(Connection& db);
   [[nodiscard]] std::vector<Forgotten> to_sweep(Connection& db) const;
-  /// The same once what is late is written; a fault if that can't be and there is something to sweep.
+  /// Of books that an earlier version let go, whose numbers others may have since.
+  static void drop_idle_forks(Connection& db);
+  /// sweep_forgotten once what is late is written; a fault if that can't be and there is something to sweep.
   [[nodiscard]] Outcome<> sweep_late();
   /// Overwrites what was erased, if that is still to be done.
   [[nodiscard]] Outcome<> scrub_if_due();
   /// Works out the hash of every link, for a file that had none.
   void relink(Connection& db) const;
+  void compare_with_rebuild(VerifyReport& report) const;
   /// Makes layers two and three anew, inside the caller's transaction.
   void rebuild(Connection& db) const;
   void rebuild_projection(Connection& db, Projection& projection) const;

@@ -66,6 +66,7 @@ class Verification {
     compare(current);
     compare_chains();
     compare_questions();
+    compare_waypoints();
     return report_;
   }
 
@@ -144,18 +145,78 @@ class Verification {
     if (query.executeStep() && query.getColumn(0).getInt() > 0) complain("open questions are not listed as their entities count them");
   }
 
+  /// Seals in the middle of chains, which prove a part of one to others.
+  void compare_waypoints() {
+    auto& query = db_.statement(
+        "SELECT w.seq, w.signature, l.hash, a.key, a.device FROM waypoint w JOIN author a ON a.n=w.author LEFT JOIN link l ON "
+        "l.book=w.book AND l.author=w.author AND l.seq=w.seq");
+    while (query.executeStep()) {
+      const ByteView signature = blob_of(query, 1), hash = blob_of(query, 2), key = blob_of(query, 3);
+      Signature signed_by_author;
+      Digest chain;
+      PublicKey author;
+      bool holds = signature.size() == signed_by_author.size() && hash.size() == chain.size() && key.size() == author.size();
+      if (holds) {
+        std::copy(signature.begin(), signature.end(), signed_by_author.begin());
+        std::copy(hash.begin(), hash.end(), chain.begin());
+        std::copy(key.begin(), key.end(), author.begin());
+        holds = weavelog::verify(author, seal_message(static_cast<std::uint64_t>(query.getColumn(0).getInt64()), chain), signed_by_author);
+      }
+      if (!holds) complain("a signature of \"" + query.getColumn(4).getString() + "\" in the middle of a chain does not hold");
+    }
+  }
+
   Connection& db_;
   VerifyReport report_;
   std::map<EntityId, EntityState> states_;
   std::map<BookAuthor, ChainRow> chains_;
 };
 
+/// Which questions are open.
+Digest digest_of_questions(Connection& db) {
+  Digester digester;
+  SQLite::Statement query(db.raw(), "SELECT book, entity, tag FROM question ORDER BY book, entity, tag");
+  while (query.executeStep())
+    for (int i = 0; i < 3; ++i) digester.add(blob_of(query, i));
+  return digester.finish();
+}
+
 }  // namespace
+
+/// Makes all that follows from the entries anew in a transaction that is undone, and compares.
+void Ledger::Impl::compare_with_rebuild(VerifyReport& report) const {
+  struct Undo {};
+  const auto held = database->hold();
+  if (database->unsettled()) return;  // something is still to be written, for which there is no room
+  const auto digests = [&](Connection& db) {
+    std::vector<Digest> out{digest_of_questions(db)};
+    for (const auto& projection : options.projections) out.push_back(projection->digest(db));
+    return out;
+  };
+  try {
+    const auto undone = database->write([&](Connection& db) {
+      const auto stored = digests(db);
+      rebuild(db);
+      const auto made = digests(db);
+      if (stored.front() != made.front()) report.faults.push_back("the open questions are not those that the entries give; `weavelog-cli rebuild` makes them anew");
+      for (std::size_t i = 0; i < options.projections.size(); ++i)
+        if (stored[i + 1] != made[i + 1])
+          report.faults.push_back("the tables of \"" + std::string(options.projections[i]->name()) + "\" are not what the entries give; `weavelog-cli rebuild` makes them anew");
+      throw Undo{};
+    });
+    if (!undone) report.faults.push_back("what the screens show could not be compared: " + undone.error().message());
+  } catch (const Undo&) {
+  } catch (const Abort& abort) {
+    report.faults.push_back(abort.fault.message());
+  }
+}
 
 VerifyReport Ledger::verify() const {
   VerifyReport report;
   try {
     impl_->database->read([&](Connection& db) { report = Verification(db).run(); });
+    // Out of damaged entries nothing could be made.
+    if (report.faults.empty()) impl_->compare_with_rebuild(report);
     for (const Forgotten& one : forgotten()) {
       ++report.stubs;
       if (!proves_itself(one.stub)) report.faults.push_back("the stub of forgotten book " + one.stub.book.hex() + " is not signed by who it names");

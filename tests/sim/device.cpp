@@ -54,6 +54,7 @@ class Tables final : public Projection {
   }
   void apply(Connection& db, std::span<const EntityChange> changes) override { tables_.apply(db, changes); }
   void forget(Connection& db, const BookId& book) override { tables_.forget(db, book); }
+  [[nodiscard]] Digest digest(Connection& db) const override { return tables_.digest(db); }
 
  private:
   ModelTables tables_;

@@ -464,6 +464,7 @@ TEST_CASE("who forgets a player on a disk that can't be read any more hears that
     void create(Connection&) override {}
     void apply(Connection&, std::span<const EntityChange>) override {}
     void forget(Connection&, const BookId&) override { disk.set_unreadable(true); }
+    Digest digest(Connection&) const override { return {}; }
   };
   Time time{1'900'000'000'000};
   const DeviceClock clock(time);

@@ -273,3 +273,22 @@ TEST_CASE(
     CHECK(query.getColumn(0).getInt() == 0);
   });
 }
+
+TEST_CASE("a job whose pieces are changed and nothing else shows it at once, as a rebuild would") {
+  Tablet tablet("desk");
+  const BookId player = tablet.add_player("Kova", "Mira");
+  Job job;
+  job.pieces = 1;
+  const EntityId id = tablet.add(player, job);
+  const auto pieces = [&] {
+    std::int64_t held = 0;
+    tablet.ledger->read([&](Connection& db) { held = db.raw().execAndGet("SELECT pieces FROM model_job").getInt64(); });
+    return held;
+  };
+  CHECK(pieces() == 1);
+  Draft draft(player, kPlayerBook, kActEdit);
+  draft.put(tablet.ledger->entity(player, id).value(), tag_of<Job>(&Agreed::pieces), std::int64_t{2});
+  tablet.append(draft);
+  CHECK(pieces() == 2);
+  CHECK(tablet.ledger->verify().faults.empty());
+}

@@ -68,8 +68,23 @@ TEST_CASE("a sound ledger passes, and each kind of damage is found and named") {
               "is not what its entries give"));
   CHECK(names(after("DELETE FROM entity"), "rows missing"));
   CHECK(names(after("DELETE FROM question"), "open questions"));
+  CHECK(names(after("UPDATE question SET tag=2"), "open questions"));
   CHECK(names(after("UPDATE stub SET signature=zeroblob(64)"), "stub"));
   CHECK(names(after("UPDATE stub SET device='somebody else'"), "stub"));
+}
+
+TEST_CASE("a signature in the middle of a chain that does not hold is found") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  {
+    Device device("one", folder / "a.db", key);
+    const BookId book = make_id<BookId>(kNoon);
+    for (int i = 0; i < 1030; ++i) device.put(book, kOne, kCount, std::int64_t{i});
+    CHECK(device.ledger->verify().faults.empty());
+  }
+  SQLite::Database raw((folder / "a.db").string(), SQLite::OPEN_READWRITE);
+  CHECK(raw.exec("UPDATE waypoint SET signature=zeroblob(64)") == 1);
+  CHECK(names(Device("one", folder / "a.db", key).ledger->verify(), "middle of a chain"));
 }
 
 TEST_CASE("a page that was overwritten is found by SQLite's own check, which verify asks") {
