@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::int64_t kRoundMs = 5 * kMinuteMs;
 constexpr std::size_t kMostRackets = 20;
+constexpr int kMostSteps = 24;  ///< two hours
 
 /// Up to whole five minutes, as people tell times.
 UnixMs told_time(UnixMs at) { return (at + kRoundMs - 1) / kRoundMs * kRoundMs; }
@@ -80,10 +81,26 @@ Outcome<Promise> RoomPromises::earliest(const RacketsToCome& rackets) const {
   }
   last.ready_by = told_time(last.ready_by + day_->finishing());
   last.expected += day_->finishing();
+  // Between what the benches finish and the round time that is told, another racket may be due, behind which these then stand: what is offered
+  // has to be what is kept when it is taken. One for the court goes first whatever it costs.
+  for (int step = 0; step < kMostSteps && rackets.rush != Rush::on_court; ++step) {
+    const auto kept = weigh(rackets, last.ready_by);
+    if (!kept) return fail(kept.error());
+    last.chance = kept->chance;
+    if (kept->can_be_kept) break;
+    last.ready_by += kRoundMs;
+  }
   return last;
 }
 
 Outcome<RoomWish> RoomPromises::check(const RacketsToCome& rackets, UnixMs wish) const {
+  auto out = weigh(rackets, wish);
+  if (!out) return out;
+  if (auto first = earliest(rackets)) out->earliest = *first;
+  return out;
+}
+
+Outcome<RoomWish> RoomPromises::weigh(const RacketsToCome& rackets, UnixMs wish) const {
   const auto jobs = jobs_of(rackets);
   if (!jobs) return fail(jobs.error());
   const UnixMs strung_by = wish - day_->finishing();
@@ -113,7 +130,6 @@ Outcome<RoomWish> RoomPromises::check(const RacketsToCome& rackets, UnixMs wish)
     if (!next) return fail(next.error());
     held = std::move(*next);
   }
-  if (auto first = earliest(rackets)) out.earliest = *first;
   for (const auto& [job, cost] : costs) {
     const OpenJob& racket = day_->racket(places_[job]);
     out.must_move.push_back({racket.player, racket.job, player_words(racket),

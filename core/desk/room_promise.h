@@ -56,6 +56,8 @@ class RoomPromises {
  private:
   RoomPromises() = default;
   [[nodiscard]] Outcome<std::vector<DayJob>> jobs_of(const RacketsToCome& rackets) const;
+  /// check() without the earliest time.
+  [[nodiscard]] Outcome<RoomWish> weigh(const RacketsToCome& rackets, UnixMs wish) const;
   [[nodiscard]] double spread(const RacketsToCome& rackets, std::size_t racket) const;
 
   std::shared_ptr<const RoomDay> day_;

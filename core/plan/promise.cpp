@@ -325,7 +325,7 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     out.time = std::max(out.time, before == kNoTime ? 0 : before);
     out.middle = quantile_of(ends.fresh, 0.5);
     out.chance = share_by(ends.fresh, out.time);
-    out.good = out.time <= next && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
+    out.good = (next == kNoTime || out.time < next) && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
     return out;
   };
   if (job.on_court) {  // it goes first whatever it costs: what gives way is another question (check())
@@ -361,20 +361,21 @@ Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) 
   const Ends in_turn = play(&job, own, place);
   out.chance = share_by(in_turn.fresh, wish);
   out.must_move = endangered(in_turn, behind);
-  out.even_first = out.chance >= input_.confidence;
+  const double enough = input_.confidence - kNearly;  // as for a time that is offered: or it would be refused when it is taken
+  out.even_first = out.chance >= enough;
   out.can_be_kept = out.even_first && out.must_move.empty();
   if (auto found = earliest(job, own)) out.earliest = *found;
-  if (out.chance >= input_.confidence) return out;
+  if (out.even_first) return out;
   // Further to the front, no further than it takes.
   const Ends first = play(&job, own, rushes_);
-  out.even_first = share_by(first.fresh, wish) >= input_.confidence;
+  out.even_first = share_by(first.fresh, wish) >= enough;
   out.must_move = endangered(first, behind);
   if (!out.even_first) return out;
   std::size_t good = rushes_, bad = place;
   while (good + 1 < bad) {
     const std::size_t middle = good + (bad - good) / 2;
     const Ends ends = play(&job, own, middle);
-    if (share_by(ends.fresh, wish) >= input_.confidence) {
+    if (share_by(ends.fresh, wish) >= enough) {
       good = middle;
       out.must_move = endangered(ends, behind);
     } else {

@@ -71,6 +71,32 @@ TEST_CASE("a wish that can't be kept says when it could be, and who would have t
   CHECK(must(promises.check(rackets(5), room.at("09:40"))).chance < 0.05);
 }
 
+TEST_CASE("a time that is offered can be kept when it is taken") {
+  for (int busy = 0; busy < 6; ++busy) {
+    DayRoom room;
+    room.open({"Merrin", "Corvin"});
+    room.clock.set(room.at("09:00"));
+    room.shift("Merrin", "09:00", "17:00");
+    if (busy % 2 == 1) room.shift("Corvin", "09:30", "13:00");
+    // Odd minutes too: a plan is not made of round times alone.
+    const char* names[] = {"Quillon", "Vantreel", "Osmer", "Brandal", "Tessaly", "Wickmar"};
+    for (int i = 0; i < busy; ++i) {
+      const auto promises = must(RoomPromises::make(*room.ledger, room.event, room.clock.now()));
+      room.bring(names[i], must(promises.earliest(rackets(1))).ready_by + (i * 7 % 11) * kMinute);
+    }
+    const auto promises = must(RoomPromises::make(*room.ledger, room.event, room.clock.now()));
+    for (std::size_t count = 1; count <= 4; ++count) {
+      CAPTURE(busy, count);
+      const Promise offered = must(promises.earliest(rackets(count)));
+      const RoomWish taken = must(promises.check(rackets(count), offered.ready_by));
+      CHECK(taken.can_be_kept);
+      CHECK(taken.must_move.empty());
+      REQUIRE(taken.earliest);
+      CHECK(taken.earliest->ready_by == offered.ready_by);
+    }
+  }
+}
+
 TEST_CASE("a room that keeps fewer of its promises than it should promises more carefully") {
   DayRoom room;
   room.open({"Merrin"});
