@@ -213,7 +213,7 @@ void refresh_last(Connection& db, std::int64_t player) {
   SQLite::Statement& last = db.statement(
       "SELECT j.at, coalesce(d.event_name, '') FROM model_job j LEFT JOIN model_drop_off d ON "
       "d.player=j.player AND "
-      "d.id=j.drop_off WHERE j.player=? ORDER BY j.at DESC, j.n DESC LIMIT 1");
+      "d.id=j.drop_off WHERE j.player=? ORDER BY j.at DESC, j.id DESC LIMIT 1");  // by the job itself: alike on every device
   last.bind(1, player);
   const bool any = last.executeStep();
   SQLite::Statement& set = db.statement(
