@@ -47,9 +47,10 @@ class OutArchive : public cereal::OutputArchive<OutArchive, cereal::AllowEmptyCl
   Bytes& out_;
 };
 
-class InArchive : public cereal::InputArchive<InArchive, cereal::AllowEmptyClassElision> {
+/// Takes bytes apart; InArchive adds cereal to it. ArchiveError where they are not what they should be.
+class ByteReader {
  public:
-  explicit InArchive(ByteView in) : InputArchive(this), in_(in) {}
+  explicit ByteReader(ByteView in) : in_(in) {}
 
   [[nodiscard]] std::size_t left() const { return in_.size(); }
   [[nodiscard]] ByteView take(std::size_t count) {
@@ -96,6 +97,11 @@ class InArchive : public cereal::InputArchive<InArchive, cereal::AllowEmptyClass
 
  private:
   ByteView in_;
+};
+
+class InArchive : public ByteReader, public cereal::InputArchive<InArchive, cereal::AllowEmptyClassElision> {
+ public:
+  explicit InArchive(ByteView in) : ByteReader(in), InputArchive(this) {}
 };
 
 }  // namespace weavelog

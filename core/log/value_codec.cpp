@@ -98,10 +98,16 @@ UnknownValue load_unknown(InArchive& ar, std::uint8_t head) {
 }  // namespace
 
 std::uint64_t AuthorTable::place(const AuthorId& author) {
-  const auto found = std::find(authors_.begin(), authors_.end(), author);
-  if (found != authors_.end()) return static_cast<std::uint64_t>(found - authors_.begin());
-  authors_.push_back(author);
-  return authors_.size() - 1;
+  if (authors_.size() <= kLookedThrough) {
+    const auto found = std::find(authors_.begin(), authors_.end(), author);
+    if (found != authors_.end()) return static_cast<std::uint64_t>(found - authors_.begin());
+    authors_.push_back(author);
+    return authors_.size() - 1;
+  }
+  for (std::size_t place = places_.size(); place < authors_.size(); ++place) places_.emplace(authors_[place], place);
+  const auto [found, fresh] = places_.try_emplace(author, authors_.size());
+  if (fresh) authors_.push_back(author);
+  return found->second;
 }
 
 const AuthorId& AuthorTable::at(std::uint64_t place) const {

@@ -4,10 +4,14 @@
 #include <map>
 
 #include "core/base/parallel.h"
+#include "core/log/device_name.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
 namespace {
+
+/// What stands in a batch beside the bodies: a book, an author without its name, a seal without its tail.
+constexpr std::size_t kBookBytes = 20, kCardBytes = 44, kSealBytes = 72, kEntryBytes = 8;
 
 /// Collects entries and, at the end, one seal for every chain that occurs.
 class Packer {
@@ -17,17 +21,25 @@ class Packer {
   void add(std::int64_t book, std::int64_t author, std::uint64_t seq, ByteView body) {
     BatchEntry& entry = batch_.entries.emplace_back();
     entry.book = books_.place(book);
-    if (entry.book == batch_.books.size()) batch_.books.push_back(book_info(book));
+    if (entry.book == batch_.books.size()) {
+      batch_.books.push_back(book_info(book));
+      proofs_ += kBookBytes;
+    }
     entry.author = authors_.place(author);
-    if (entry.author == batch_.authors.size()) batch_.authors.push_back(ledger_.card(db_, author));
+    if (entry.author == batch_.authors.size()) {
+      AuthorCard& card = batch_.authors.emplace_back(ledger_.card(db_, author));
+      card.device = shown_name(card.device);  // one that came before names were bounded
+      proofs_ += kCardBytes + card.device.size();
+    }
     entry.seq = seq;
     entry.body.assign(body.begin(), body.end());
-    const auto [run, fresh] = runs_.try_emplace({entry.book, entry.author}, Run{seq, seq});
-    if (!fresh) run->second.last = seq;
-    bytes_ += body.size() + 8;
+    count_proof(entry.book, entry.author, runs_.try_emplace({entry.book, entry.author}, Run{seq, seq, 0}).first->second, seq);
+    bodies_ += body.size() + kEntryBytes;
   }
 
-  [[nodiscard]] std::size_t bytes() const { return bytes_; }
+  /// Whether it holds what is wanted, or what proves that has become too much: where many long chains take turns, each has a tail of up to
+  /// kSealEvery digests, which no compression makes smaller, and a batch has to fit a frame.
+  [[nodiscard]] bool full(std::size_t most) const { return bodies_ >= most || bodies_ + proofs_ >= most + most / 2 * 3; }
 
   Batch finish() {
     for (const auto& [key, run] : runs_) seal(key.first, key.second, run);
@@ -44,6 +56,7 @@ class Packer {
   /// The entries of one chain in the batch.
   struct Run {
     std::uint64_t first, last;
+    std::uint64_t proved;  ///< where the seal is that proves its end, as far as it is counted; 0: it is not
   };
 
   /// A seal of ours that lacks its signature.
@@ -66,6 +79,45 @@ class Packer {
     std::map<std::int64_t, std::uint32_t> places_;
     std::vector<std::int64_t> numbers_;
   };
+
+  /// Counts what proves the run once it goes up to `seq`.
+  void count_proof(std::uint32_t book_place, std::uint32_t author_place, Run& run, std::uint64_t seq) {
+    if (run.proved >= seq) {
+      proofs_ -= (seq - run.last) * sizeof(Digest);
+    } else {
+      // Beyond the seal up to now, which was a waypoint and stays.
+      run.proved = std::max(seq, next_seal(book_place, author_place, seq));
+      proofs_ += kSealBytes + (run.proved - seq) * sizeof(Digest);
+    }
+    run.last = seq;
+  }
+
+  /// The number of the first seal at or beyond an entry.
+  std::uint64_t next_seal(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t seq) {
+    const std::int64_t book = books_.number(book_place), author = authors_.number(author_place);
+    std::uint64_t last = 0;
+    if (ours(author_place)) {
+      last = ledger_.chain(db_, book, author, {}).seq;
+    } else {
+      auto& sealed = db_.statement("SELECT sealed FROM chain WHERE book=? AND author=?");
+      sealed.bind(1, book);
+      sealed.bind(2, author);
+      if (sealed.executeStep()) last = static_cast<std::uint64_t>(sealed.getColumn(0).getInt64());
+    }
+    constexpr std::uint64_t kShort = 16;  // not worth asking whether there is a waypoint before it
+    if (last <= seq + kShort) return last;
+    auto& waypoint = db_.statement("SELECT min(seq) FROM waypoint WHERE book=? AND author=? AND seq>=?");
+    waypoint.bind(1, book);
+    waypoint.bind(2, author);
+    waypoint.bind(3, static_cast<std::int64_t>(seq));
+    if (waypoint.executeStep() && !waypoint.isColumnNull(0)) last = std::min(last, static_cast<std::uint64_t>(waypoint.getColumn(0).getInt64()));
+    return last;
+  }
+
+  /// Also of an earlier incarnation: such a chain is signed as it is handed over.
+  [[nodiscard]] bool ours(std::uint32_t author_place) const {
+    return authors_.number(author_place) == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key();
+  }
 
   BatchBook book_info(std::int64_t book) {
     auto& query = db_.statement("SELECT id, kind FROM book WHERE n=?");
@@ -116,8 +168,7 @@ class Packer {
     const ChainRow head = ledger_.chain(db_, book, author, {});
     Seal seal{book_place, author_place, head.seq, {}, {}};
     Bytes beyond;
-    if (author == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key()) {
-      // Ours, also of an earlier incarnation: signed as it is handed over.
+    if (ours(author_place)) {
       to_sign_.push_back({batch_.seals.size(), head.hash});
     } else {
       auto& query = db_.statement("SELECT sealed, signature, tail FROM chain WHERE book=? AND author=?");
@@ -143,7 +194,7 @@ class Packer {
   Places authors_;
   std::map<std::pair<std::uint32_t, std::uint32_t>, Run> runs_;
   std::vector<ToSign> to_sign_;
-  std::size_t bytes_ = 0;
+  std::size_t bodies_ = 0, proofs_ = 0;
 };
 
 }  // namespace
@@ -159,7 +210,7 @@ Ledger::Since Ledger::since(std::int64_t position, const std::function<bool(cons
         "SELECT e.position, e.book, e.author, e.seq, e.source, e.body, b.id, b.forgotten FROM entry e JOIN book b ON b.n=e.book WHERE "
         "e.position>? ORDER BY e.position");
     query.bind(1, position);
-    while (packer.bytes() < max_bytes && query.executeStep()) {
+    while (!packer.full(max_bytes) && query.executeStep()) {
       out.next = query.getColumn(0).getInt64();
       if (not_from != 0 && query.getColumn(4).getInt64() == not_from) continue;
       const std::int64_t book = query.getColumn(1).getInt64();
@@ -219,12 +270,12 @@ Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) cons
   Batch out;
   impl_->database->read([&](Connection& db) {
     Packer packer(*impl_, db);
-    while (!theirs.empty() && packer.bytes() < max_bytes) {
+    while (!theirs.empty() && !packer.full(max_bytes)) {
       BookHeads& front = theirs.front();
       const auto number = impl_->find_book(db, front.book);
       bool all = true;
       for (const Place& place : number ? lacking(*impl_, db, *number, front.heads) : std::vector<Place>{}) {
-        if (packer.bytes() >= max_bytes) {
+        if (packer.full(max_bytes)) {
           all = false;
           break;
         }

@@ -7,6 +7,7 @@
 #include "core/model/fields.h"
 #include "core/store/database.h"
 #include "sync/carry/bundle_chunk.h"
+#include "sync/exchange/incoming_books.h"
 
 namespace weavelog {
 namespace {
@@ -159,6 +160,11 @@ class Taker {
     const Batch& whole = entries_in(message)->batch;
     out_.entries += whole.entries.size();
     const Batch batch = without_withheld(whole);
+    // What comes from a host and was not here is shared with it from then on, as after a session with it.
+    const auto [fresh, apart] = options_.devices->host(out_.manifest.maker.key)
+                                    ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
+                                                     [this](const BookId& book) { return withheld_.contains(book); })
+                                    : IncomingBooks{};
     const auto report = options_.ledger->ingest(batch, peer_);
     if (!report) return fail(report.error());
     out_.applied += report->applied;
@@ -171,7 +177,9 @@ class Taker {
         if (card.id() == author && std::find(out_.wrong_clocks.begin(), out_.wrong_clocks.end(), card.device) == out_.wrong_clocks.end())
           out_.wrong_clocks.push_back(card.device);
     if (auto counted = options_.devices->count_late(report->applied_by); !counted) return counted;
-    return widen(batch);
+    if (!apart.empty())
+      if (auto kept = options_.peers->keep_apart(peer_, batch, apart); !kept) return kept;
+    return options_.peers->widen(peer_, fresh);
   }
 
   /// As in a session: a device passes on what it obeyed, and vouches for it if it could have ordered it; else who ordered it must
@@ -235,15 +243,6 @@ class Taker {
     }
     picture_.clear();
     return {};
-  }
-
-  /// What comes from a host is shared with it from then on, as after a session with it.
-  Outcome<> widen(const Batch& batch) {
-    if (!options_.devices->host(out_.manifest.maker.key)) return {};
-    std::vector<BookId> fresh;
-    for (const BatchBook& book : batch.books)
-      if (!withheld_.contains(book.id) && !options_.peers->in_scope(peer_, book.id)) fresh.push_back(book.id);
-    return options_.peers->widen(peer_, fresh);
   }
 
   Fault ended_early() const {

@@ -14,7 +14,7 @@
 namespace weavelog {
 namespace {
 
-constexpr std::string_view kBundleMagic = "weavelog bundle\n";
+constexpr std::string_view kDatabaseMagic = "SQLite format 3";  // of the file format's published description
 constexpr std::size_t kPlainHead = 20;      ///< magic, format, oldest reader, length of the rest: the same in every version
 constexpr std::size_t kHeadCheck = 8;       ///< tells a damaged head from one of another version, and is no proof
 constexpr std::size_t kMaxHead = 4096;  ///< of the rest
@@ -172,7 +172,9 @@ Outcome<BundleHead> BundleHead::read(const ByteSource& source) {
   if (!plain) return fail(plain.error());
   const std::size_t compared = std::min(*plain, kBundleMagic.size());
   if (*plain == 0 || as_text(ByteView(bytes).first(compared)) != kBundleMagic.substr(0, compared))
-    return fail(FaultCode::malformed, "this is not a bundle", "bundle", "choose a file that `bundle make` wrote");
+    return as_text(bytes).starts_with(kDatabaseMagic)
+               ? fail(FaultCode::malformed, "this is not a bundle but a database", "bundle", "if `backup` wrote it, put it back with `restore`")
+               : fail(FaultCode::malformed, "this is not a bundle", "bundle", "choose a file that `bundle make` wrote");
   if (*plain < kPlainHead) return damaged_head("it ends in its head");
   const std::size_t length = bytes[kPlainHead - 2] | static_cast<std::size_t>(bytes[kPlainHead - 1]) << 8;
   if (length > kMaxHead) return damaged_head("its head is damaged");

@@ -37,6 +37,9 @@ struct PassphraseCost {
 inline constexpr PassphraseCost kLargestPassphraseCost{8, 256 * 1024};
 inline constexpr std::size_t kShortestPassphrase = 8;  ///< characters, NIST SP 800-63B, section 5.1.1.2
 
+/// What every bundle begins with.
+inline constexpr std::string_view kBundleMagic = "weavelog bundle\n";
+
 /// Who is to open it: the device with that key, or whoever knows the words.
 struct ForPassphrase {
   std::string words;

@@ -1,16 +1,18 @@
 #include "sync/carry/carried_file.h"
 
 #include <fcntl.h>
-#include <stdlib.h>
+#include <sodium.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <memory>
 #include <system_error>
 
 #include "core/base/descriptor.h"
+#include "core/base/id.h"
 
 namespace weavelog {
 namespace {
@@ -20,6 +22,7 @@ tl::unexpected<Fault> trouble(int error, const char* what, const std::filesystem
   if (error == ENOENT) return fail(FaultCode::not_found, text, file.string(), "look at the name of the file and its folder");
   if (error == ENOSPC || error == EDQUOT) return fail(FaultCode::no_space, text, file.string(), "free some space there and try again");
   if (error == EACCES || error == EPERM || error == EROFS) return fail(FaultCode::refused, text, file.string(), "choose a folder that you may use");
+  if (error == EISDIR) return fail(FaultCode::bad_input, "this is a folder", file.string(), "name a file in it");
   return fail(FaultCode::io, text, file.string(), "look at the stick or disk and try again");
 }
 
@@ -57,16 +60,25 @@ tl::unexpected<Fault> no_folder(const std::filesystem::path& folder) {
   return fail(FaultCode::not_found, "the folder is not there", folder.string(), "put the stick in again, or choose another place");
 }
 
-}  // namespace
+/// Creates a file beside, of a name that nobody has, which goes into `name`; -1 and errno if it can't.
+int create_beside(std::string& name, const std::filesystem::path& folder, const std::filesystem::path& file, mode_t mode) {
+  for (int tries = 0; tries < 100; ++tries) {
+    std::array<std::uint8_t, 6> chance;
+    randombytes_buf(chance.data(), chance.size());
+    name = (folder / ("." + file.filename().string() + ".part-" + to_hex(chance))).string();
+    const int fd = ::open(name.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, mode);
+    if (fd >= 0 || errno != EEXIST) return fd;
+  }
+  return -1;
+}
 
-Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, const std::function<Outcome<>(const ByteSink&)>& write) {
-  std::error_code ignored;
-  if (!replace && std::filesystem::exists(std::filesystem::symlink_status(file, ignored)))
-    return fail(FaultCode::conflict, "there is a file of that name already", file.string(), "choose another name, or say that it may be replaced");
+/// Whole under its name, or nothing of it. `keep` is a mode to be taken over.
+Outcome<> write_beside(const std::filesystem::path& file, mode_t mode, std::optional<mode_t> keep, const std::function<Outcome<>(const ByteSink&)>& write) {
   const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : std::filesystem::path(".");
-  std::string beside = (folder / ("." + file.filename().string() + ".part-XXXXXX")).string();
-  const Descriptor fd(::mkostemp(beside.data(), O_CLOEXEC));  // mode 0600
+  std::string beside;
+  const Descriptor fd(create_beside(beside, folder, file, mode));
   if (!fd) return trouble(errno, "can't be written", file);
+  if (keep) (void)::fchmod(fd.get(), *keep);  // some file systems of sticks have no modes
   const auto sink = [&](ByteView bytes) { return write_all(fd.get(), bytes, file); };
   Outcome<> done = write(sink);
   if (done && !settle(fd.get())) done = trouble(errno, "can't be written", file);
@@ -78,6 +90,33 @@ Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, co
   const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
   if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
   return {};
+}
+
+}  // namespace
+
+Outcome<> write_carried_file(const std::filesystem::path& file, bool replace, const std::function<Outcome<>(const ByteSink&)>& write) {
+  std::error_code ignored;
+  if (!replace && std::filesystem::exists(std::filesystem::symlink_status(file, ignored)))
+    return fail(FaultCode::conflict, "there is a file of that name already", file.string(), "choose another name, or say that it may be replaced");
+  return write_beside(file, 0600, {}, write);
+}
+
+Outcome<> write_open_file(const std::filesystem::path& named, ByteView content) {
+  std::error_code no_link;
+  const std::filesystem::path followed = std::filesystem::weakly_canonical(named, no_link);
+  const bool link = std::filesystem::is_symlink(std::filesystem::symlink_status(named, no_link)) && !followed.empty();
+  const std::filesystem::path& file = link ? followed : named;
+  struct stat before {};
+  const bool there = ::stat(file.c_str(), &before) == 0;
+  // What this program writes to anyway (/dev/stdout) goes on there.
+  for (const int own : {STDOUT_FILENO, STDERR_FILENO})
+    if (struct stat out {}; there && ::fstat(own, &out) == 0 && out.st_dev == before.st_dev && out.st_ino == before.st_ino) return write_all(own, content, named);
+  if (there && !S_ISREG(before.st_mode)) {
+    const Descriptor fd(::open(file.c_str(), O_WRONLY | O_CLOEXEC | O_NOCTTY));
+    return fd ? write_all(fd.get(), content, named) : Outcome<>(trouble(errno, "can't be written", named));
+  }
+  return write_beside(file, 0666, there ? std::optional<mode_t>(before.st_mode & 0777) : std::nullopt,
+                      [&](const ByteSink& sink) { return sink(content); });
 }
 
 std::filesystem::path part_of_carried_file(const std::filesystem::path& file) {

@@ -14,6 +14,11 @@ namespace weavelog {
 [[nodiscard]] Outcome<> write_carried_file(const std::filesystem::path& file, bool replace,
                                            const std::function<Outcome<>(const ByteSink&)>& write);
 
+/// The same for a table or a text, in the place of what has the name: with its mode, or the one that the system gives to new files. A link is
+/// followed; what is no plain file (a pipe, a device), or the program's own output, is written to as it is. Faults: not_found (no such folder), bad_input (a folder has the name),
+/// no_space, io, refused.
+[[nodiscard]] Outcome<> write_open_file(const std::filesystem::path& file, ByteView content);
+
 /// Copies a whole file under a name that is free, piece by piece through `part_of_carried_file(to)`, which stays where it is when the
 /// copy is cut, so that the next call goes on: what is there and equal is not copied again. `go_on` gets the bytes that are there; false
 /// stops. Faults: conflict (a file has the name), not_found (the folder, or `from`), refused, no_space, io.

@@ -77,7 +77,7 @@ void CommonBooks::note_replaced(const BookId& book, const Digest& item) {
 
 void CommonBooks::revisit(const Ledger& ledger, const MayCross& may_cross, const std::vector<BookId>& books) {
   for (const BookId& id : books) {
-    if (holds(id)) continue;
+    if (holds(id) && !compared_) continue;  // where not all of a book is compared, that may be more of it now
     auto book = ledger.book(id);
     if (!book) continue;
     const bool crosses = may_cross(book->id, book->kind);

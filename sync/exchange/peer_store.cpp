@@ -16,6 +16,9 @@ CREATE TABLE IF NOT EXISTS exchange_noted(book BLOB NOT NULL, peer INTEGER NOT N
   first INTEGER NOT NULL, last INTEGER NOT NULL, PRIMARY KEY(book, peer)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_handed(book BLOB NOT NULL, way INTEGER NOT NULL, receiver TEXT NOT NULL, times INTEGER NOT NULL,
   first INTEGER NOT NULL, last INTEGER NOT NULL, PRIMARY KEY(book, way, receiver)) WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS exchange_unheld(peer INTEGER PRIMARY KEY, stubs INTEGER NOT NULL);
+CREATE TABLE IF NOT EXISTS exchange_apart(book BLOB NOT NULL, peer INTEGER NOT NULL, author BLOB NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL,
+  PRIMARY KEY(book, peer, author)) WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS exchange_scope(peer INTEGER NOT NULL, book BLOB NOT NULL, PRIMARY KEY(peer, book)) WITHOUT ROWID;
 )sql";
 
@@ -71,8 +74,8 @@ Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
   ledger.erase_with([](Connection& db, const BookId& book) {
     // Digests over common books were made of it too.
     db.raw().exec("UPDATE exchange_peer SET token=NULL, digest=NULL");
-    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?", "DELETE FROM exchange_noted WHERE book=?",
-                            "DELETE FROM exchange_handed WHERE book=?"}) {
+    for (const char* sql : {"DELETE FROM exchange_scope WHERE book=?", "DELETE FROM exchange_declined WHERE book=?",
+                            "DELETE FROM exchange_noted WHERE book=?", "DELETE FROM exchange_handed WHERE book=?", "DELETE FROM exchange_apart WHERE book=?"}) {
       auto& remove = db.statement(sql);
       bind_blob(remove, 1, book.bytes);
       remove.exec();
@@ -161,6 +164,85 @@ std::set<BookId> PeerStore::declined(std::int64_t peer) const {
 
 Outcome<> PeerStore::decline(std::int64_t peer, const std::vector<BookId>& books) {
   return add_books(ledger_, "INSERT OR IGNORE INTO exchange_declined(peer, book) VALUES(?,?)", peer, books);
+}
+
+std::map<BookId, Heads> PeerStore::apart(std::int64_t peer) const {
+  std::map<BookId, Heads> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement(
+        "SELECT a.book, a.author, a.seq, a.hash FROM exchange_apart a WHERE a.peer=?1 AND NOT EXISTS(SELECT 1 FROM exchange_scope s WHERE s.peer=?1 "
+        "AND s.book=a.book) ORDER BY a.book, a.author");
+    query.bind(1, peer);
+    while (query.executeStep()) {
+      const auto book = BookId::from_bytes(blob_of(query, 0));
+      const auto author = AuthorId::from_bytes(blob_of(query, 1));
+      Head head{author.value_or(AuthorId{}), static_cast<std::uint64_t>(query.getColumn(2).getInt64()), {}};
+      if (book && author && copy_to(head.hash, blob_of(query, 3))) out[*book].push_back(head);
+    }
+  });
+  return out;
+}
+
+Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
+  std::map<BookId, Heads> said = apart(peer);
+  for (const std::uint32_t place : books) {
+    const BatchBook& book = batch.books[place];
+    Heads& heads = said[book.id];
+    for (const BatchEntry& entry : batch.entries) {
+      if (entry.book != place || entry.author >= batch.authors.size()) continue;
+      const AuthorId author = batch.authors[entry.author].id();
+      auto head = std::lower_bound(heads.begin(), heads.end(), author, [](const Head& one, const AuthorId& id) { return one.author < id; });
+      if (head == heads.end() || head->author != author) head = heads.insert(head, {author, 0, chain_start(book.id, book.kind, author)});
+      if (entry.seq != head->seq + 1) continue;
+      head->hash = chain_next(head->hash, digest_of(entry.body));
+      ++head->seq;
+    }
+  }
+  return ledger_.transact([&](Connection& db) {
+    for (const std::uint32_t place : books)
+      for (const Head& head : said[batch.books[place].id]) {
+        if (head.seq == 0) continue;
+        auto& put = db.statement(
+            "INSERT OR REPLACE INTO exchange_apart(book, peer, author, seq, hash) SELECT ?1, ?2, ?3, ?4, ?5 WHERE EXISTS(SELECT 1 FROM book WHERE id=?1 AND "
+            "forgotten=0)");
+        bind_blob(put, 1, batch.books[place].id.bytes);
+        put.bind(2, peer);
+        bind_blob(put, 3, head.author.bytes);
+        put.bind(4, static_cast<std::int64_t>(head.seq));
+        bind_blob(put, 5, head.hash);
+        put.exec();
+      }
+  });
+}
+
+std::set<AuthorId> PeerStore::apart_authors(const BookId& book) const {
+  std::set<AuthorId> out;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement("SELECT DISTINCT author FROM exchange_apart WHERE book=?");
+    bind_blob(query, 1, book.bytes);
+    while (query.executeStep())
+      if (const auto author = AuthorId::from_bytes(blob_of(query, 0))) out.insert(*author);
+  });
+  return out;
+}
+
+std::uint64_t PeerStore::unheld_stubs(std::int64_t peer) const {
+  std::uint64_t out = 0;
+  ledger_.read([&](Connection& db) {
+    auto& query = db.statement("SELECT stubs FROM exchange_unheld WHERE peer=?");
+    query.bind(1, peer);
+    if (query.executeStep()) out = static_cast<std::uint64_t>(query.getColumn(0).getInt64());
+  });
+  return out;
+}
+
+Outcome<> PeerStore::note_unheld_stubs(std::int64_t peer, std::uint64_t stubs) {
+  return ledger_.transact([&](Connection& db) {
+    auto& put = db.statement("INSERT OR REPLACE INTO exchange_unheld(peer, stubs) VALUES(?,?)");
+    put.bind(1, peer);
+    put.bind(2, static_cast<std::int64_t>(stubs));
+    put.exec();
+  });
 }
 
 std::int64_t PeerStore::told(std::int64_t peer) const {

@@ -76,6 +76,13 @@ class PeerStore {
   /// A scope only grows: the books that came into it after the first `known`.
   [[nodiscard]] std::vector<BookId> scope_after(std::int64_t peer, std::size_t known) const;
 
+  /// Books outside the scope of which the peer said something although they were here already, with what it said (session_scope.cpp).
+  [[nodiscard]] std::map<BookId, Heads> apart(std::int64_t peer) const;
+  /// Adds what the batch says of these of its books, by their place in it.
+  [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
+  /// Authors of what any peer so said of a book, also of one that was ticked since.
+  [[nodiscard]] std::set<AuthorId> apart_authors(const BookId& book) const;
+
   /// The books in common with a peer, kept from one session to the next: what may leave depends on the books themselves and on
   /// `room` only. One for each peer with a scope of its own; all guests of an event server share one, under the number 0.
   [[nodiscard]] std::shared_ptr<CommonBooks> common_books(std::int64_t peer, const BookId& room);
@@ -93,6 +100,9 @@ class PeerStore {
   /// Up to which number (Forgotten::number) the peer was told of forgotten books.
   [[nodiscard]] std::int64_t told(std::int64_t peer) const;
   [[nodiscard]] Outcome<> tell(std::int64_t peer, std::int64_t number);
+  /// Of how many books that were never here the peer said that they are forgotten.
+  [[nodiscard]] std::uint64_t unheld_stubs(std::int64_t peer) const;
+  [[nodiscard]] Outcome<> note_unheld_stubs(std::int64_t peer, std::uint64_t stubs);
   /// Books that the peer has forgotten and does not take, though this device still holds them: it was not in a position to order
   /// that they be forgotten here too.
   [[nodiscard]] std::set<BookId> declined(std::int64_t peer) const;

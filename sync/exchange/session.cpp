@@ -9,6 +9,7 @@
 #include <system_error>
 #include <utility>
 
+#include "core/log/device_name.h"
 #include "core/store/database.h"
 #include "sync/exchange/reconcile.h"
 
@@ -46,6 +47,7 @@ Session::Session(SessionOptions options)
                                                                     const auto held = options_.ledger->book(book);
                                                                     return held && may_send(held->id, held->kind);
                                                                   }}) {
+  batch_bytes_ = options_.batch_bytes;
   if (options_.ledger == nullptr || options_.devices == nullptr || options_.peers == nullptr)
     throw std::logic_error("a session needs a ledger, a device list and a peer store");
 }
@@ -76,6 +78,8 @@ Session::Frames Session::guarded(const std::function<void()>& step) {
   status_.contents_sent = contents_.sent();
   status_.contents_received = contents_.received();
   status_.contents_unsettled = contents_.unsettled();
+  if (status_.state == SessionState::closed) ahead_.reset();  // nothing comes after it
+  status_.next_opened = ahead_ != nullptr;
   Frames out;
   out.swap(out_);
   return out;
@@ -134,7 +138,8 @@ Outcome<Message> Session::opened(ByteView frame) {
 
 Session::Frames Session::receive(ByteView frame, ByteView next) {
   return guarded([&] {
-    const auto message = opened(frame);
+    // Whoever has not proved who it is gets nothing done here beyond that.
+    const auto message = status_.state < SessionState::comparing ? decode_greeting(frame) : opened(frame);
     if (!message) return close(message.error());
     open_ahead(next);
     std::visit([&](const auto& held) { handle(held, frame); }, *message);
@@ -211,7 +216,7 @@ void Session::handle(const MemberProof& proof, ByteView) {
 
 void Session::handle(const PairingProof& proof, ByteView) {
   if (!guest_holds_key(proof.signature)) return;
-  const auto admission = options_.devices->admit(proof.invitation, handshake_, proof.proof, status_.peer.key, status_.peer.device);
+  const auto admission = options_.devices->admit(proof.invitation, handshake_, proof.proof, status_.peer.key, status_.peer.device, options_.remote);
   if (!admission) return close(admission.error());
   welcome(admission->role, admission->host_proof);
 }
@@ -244,7 +249,7 @@ void Session::handle(const Welcome& welcome, ByteView) {
 void Session::handle(const Refusal& refusal, ByteView) {
   const FaultCode code = refusal.code <= static_cast<std::uint8_t>(FaultCode::clock) ? static_cast<FaultCode>(refusal.code) : FaultCode::refused;
   status_.state = SessionState::closed;
-  status_.fault = Fault{code, refusal.what, "the other device", refusal.what_to_do};
+  status_.fault = Fault{code, shown_words(refusal.what), "the other device", shown_words(refusal.what_to_do)};
   contents_.stop();
   leave();
 }

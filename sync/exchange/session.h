@@ -63,14 +63,20 @@ struct SessionOptions {
   std::function<bool(const BookId& book, BookKind kind, const BookId& room, bool settled)> may_stay;
   /// Host: says why it exchanges with nobody any more, if it does not.
   std::function<std::optional<Fault>()> over;
-  /// Host: may a device in this role do such an action in this book? Asked of what the guest wrote itself; others' words that it only
-  /// carries were weighed where they were said. A reader may nothing, whatever this says.
+  /// Host: may a device in this role do such an action in this book? Asked of what the guest wrote itself, and of what comes under keys that
+  /// nobody here enrolled, since anybody can make one up; what it carries of enrolled devices was weighed where it was said. A reader may nothing, whatever this says.
   std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
+  /// Host: may a device in this role bring such a book that is not held here? Whose words are in it does not matter. If not, nothing
+  /// of it is taken, everything else is.
+  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };
+  /// Host: where the guest comes from, without the port. Wrong codes are counted by it.
+  std::string remote;
   /// Host: a tablet that plays the host, not an event server. Then it is scoped as a guest is: it offers only the books that this gives
   /// for the guest, asked when the guest has proved who it is and whenever the ledger changes, and those that the guest brings or shows
   /// that it holds. Whom else it knows the guest does not learn. Empty: every book that may leave.
   std::function<std::vector<BookId>(const PublicKey& guest)> shares;
   ContentRules contents;  ///< pictures; none are exchanged unless it says where they lie
+  /// Of bodies; what proves them takes one and a half times as much at most. A batch that fits no frame all the same is halved.
   std::size_t batch_bytes = 192 * 1024;
   /// Told of every batch of entries before it goes, with the number that its answer will have: for who checks what peers confirm.
   std::function<void(std::uint64_t number, const Batch& batch)> sends;
@@ -112,6 +118,7 @@ struct SessionStatus {
   std::uint64_t contents_sent = 0, contents_received = 0;  ///< whole ones
   /// Guest: of what was made here so many are not known to be with the host; nothing until all entries are.
   std::optional<std::uint64_t> contents_unsettled;
+  bool next_opened = false;  ///< the frame that comes next is being taken apart, or was, before its turn
 };
 
 /// Not thread-safe: one thread at a time. Must not outlive what the options point to.
@@ -146,6 +153,8 @@ class Session {
   [[nodiscard]] const SessionStatus& status() const { return status_; }
 
  private:
+  /// Of stubs, from one tick to the next.
+  static constexpr std::size_t kStubBytesAtOnce = 2 * 1024 * 1024;
   // One handler a message; `frame` is the bytes that it came in.
   void handle(const Hello& hello, ByteView frame);
   void handle(const MemberProof& proof, ByteView frame);
@@ -178,6 +187,10 @@ class Session {
   void handle(const DeviceChange& change, ByteView frame);
 
   void send(const Message& message);
+  /// False, and the batch as it was, if it fits no frame.
+  bool send_entries(Batch& batch);
+  /// Undoes that the batch was taken out of what the peer lacks.
+  void put_back(const Batch& batch);
   void close(Fault fault);
   void open_ahead(ByteView frame);
   [[nodiscard]] Outcome<Message> opened(ByteView frame);
@@ -204,21 +217,30 @@ class Session {
   bool widen_offered(const std::vector<BookHeads>& theirs);
   /// Whether the guest of a tablet shows that it has of a book what others wrote, and not only its number.
   [[nodiscard]] bool shows_heads(const BookHeads& theirs) const;
-  [[nodiscard]] bool shows_entries(const Batch& batch, std::size_t book) const;
-  [[nodiscard]] std::set<AuthorId> own_authors() const;
+  /// Held here, not ticked, and the peer has it from somewhere: neither side learns more of it than the peer said (session_scope.cpp).
+  [[nodiscard]] bool kept_apart(const BookId& book) const;
+  /// What the peer is told that we hold of a book.
+  [[nodiscard]] Heads told_heads(const BookId& book) const;
   void pump_new_scope();
   [[nodiscard]] bool idle() const;
   void settle();
   void offer_agreement();
   void tell_stubs();
   void compare_stubs();
-  void tell_all_stubs();
+  /// Not all stubs went to the peer that have to: a part goes with every tick.
+  [[nodiscard]] bool telling_stubs() const { return more_stubs_ || all_stubs_after_; }
+  [[nodiscard]] std::vector<Stub> bounded(std::vector<Stub> stubs);
   [[nodiscard]] StubsKnown stubs_known();
   void answered(std::uint64_t number, bool whole);
   [[nodiscard]] bool entitled(const Stub& stub) const;
   void check_membership();
-  /// What the guest wrote itself and may not, if anything.
-  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch) const;
+  /// What the guest, or a key that nobody here knows, says and may not, if anything.
+  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch);
+  [[nodiscard]] bool did_such(const BatchBook& book, const AuthorId& author, const Heads& held, std::uint64_t seq);
+  /// A key that this host never enrolled.
+  [[nodiscard]] bool stranger(const PublicKey& key);
+  /// Cards of strangers that bear the name of a device of the room, by their place in the batch.
+  [[nodiscard]] std::vector<std::size_t> borrowed_names(const Batch& batch);
   void count_exchanged(const Batch& batch, bool sent);
   void note_exchanged();
   void answer_devices();
@@ -255,15 +277,23 @@ class Session {
   std::deque<BookHeads> lacking_;  ///< books of which the peer lacks something, with what it holds
   std::int64_t cursor_ = 0;        ///< ledger position up to which everything is sent or queued
   bool flowing_ = false;
+  std::size_t batch_bytes_ = 0;
   std::uint32_t protocol_ = kOldestProtocol;  ///< the newest that both speak
   std::int64_t told_ = 0;                     ///< stubs up to this number went to the peer
   StubsKnown stubs_;                          ///< over our stubs up to this number
   std::int64_t stubs_up_to_ = 0;
   std::optional<StubsKnown> stubs_said_, all_stubs_told_;
+  bool more_stubs_ = false;                     ///< behind told_
+  std::optional<std::int64_t> all_stubs_after_;  ///< all are told once more; those up to this number went
+  bool stubs_asked_ = false;                    ///< the peer said what it knows while it was still being told
+  std::size_t stub_bytes_ = kStubBytesAtOnce;                      ///< that may go before the next tick
   std::set<BookId> declined_;                 ///< the peer has forgotten these, we have not
   std::map<BookId, std::set<AuthorId>> forks_;  ///< chains of which the peer holds another branch
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
   std::set<BookId> brought_;    ///< not held before this session, and not weighed yet
+  std::map<BookId, Heads> apart_;  ///< see kept_apart: what the peer said of each
+  std::set<PublicKey> known_keys_;  ///< no strangers
+  std::set<std::pair<BookId, AuthorId>> did_such_;  ///< what their chains hold here is beyond the guest's role
   std::set<BookId> not_kept_;   ///< weighed: nothing of them is taken in this session any more
   std::uint64_t revocations_seen_ = 0;
   std::shared_ptr<CommonBooks> common_;

@@ -10,6 +10,8 @@ namespace weavelog {
 namespace {
 
 constexpr std::size_t kStubsPerMessage = 1000;
+/// A tournament has some hundreds of players, a career some thousands.
+constexpr std::uint64_t kUnheldStubsOfOne = 20'000;
 constexpr std::uint64_t kWhole = INT64_MAX;
 
 void leave_out(Heads& heads, const std::vector<AuthorId>& authors) {
@@ -22,21 +24,38 @@ void leave_out(Heads& heads, const std::vector<AuthorId>& authors) {
 
 // ------------------------------------------------------------------------------------------------ forgetting
 
+/// As many as may go before the next tick: a connection that can't keep up with what waits for it is closed.
 void Session::tell_stubs() {
   if (protocol_ < kProtocolWithStubs) return;
-  for (;;) {
-    const auto news = options_.ledger->forgotten(told_, kStubsPerMessage);
-    if (news.empty()) return;
-    told_ = news.back().number;
-    Stubs message;
-    for (const Forgotten& one : news)
-      if (one.heard_from != status_.peer.key) message.stubs.push_back(one.stub);
-    if (message.stubs.empty()) continue;
-    send(message);
-    // What both agreed on was over other books.
-    said_.reset();
-    heard_.reset();
+  const auto tell = [&](std::int64_t& after, bool echo) {
+    while (stub_bytes_ > 0) {
+      const auto some = options_.ledger->forgotten(after, kStubsPerMessage);
+      if (some.empty()) return false;
+      after = some.back().number;
+      Stubs message;
+      for (const Forgotten& one : some)
+        if (echo || one.heard_from != status_.peer.key) message.stubs.push_back(one.stub);
+      if (message.stubs.empty()) continue;
+      send(message);
+      if (status_.state == SessionState::closed) return false;
+      stub_bytes_ -= std::min(stub_bytes_, out_.back().size());
+      // What both agreed on was over other books.
+      said_.reset();
+      heard_.reset();
+    }
+    return true;
+  };
+  more_stubs_ = tell(told_, false);
+  if (!more_stubs_ && all_stubs_after_) {
+    if (tell(*all_stubs_after_, true)) return;
+    all_stubs_after_.reset();
+    stubs_asked_ = true;
   }
+  if (more_stubs_ || !stubs_asked_) return;
+  // If they are the ones who lack nothing, they have to hear what we know.
+  stubs_asked_ = false;
+  stubs_said_ = stubs_known();
+  send(*stubs_said_);
 }
 
 StubsKnown Session::stubs_known() {
@@ -64,27 +83,17 @@ void Session::compare_stubs() {
 void Session::handle(const StubsKnown& theirs, ByteView) {
   if (!expect(open(), "stubs known")) return;
   tell_stubs();
+  if (telling_stubs()) {
+    stubs_asked_ = true;  // what they said is no longer true by then
+    return;
+  }
   const StubsKnown ours = stubs_known();
   if (ours == theirs || all_stubs_told_ == ours) return;
   all_stubs_told_ = ours;
-  tell_all_stubs();
-  // If they are the ones who lack nothing, they have to hear what we know.
-  stubs_said_ = ours;
-  send(ours);
-}
-
-void Session::tell_all_stubs() {
-  std::int64_t after = 0;
-  for (;;) {
-    const auto some = options_.ledger->forgotten(after, kStubsPerMessage);
-    if (some.empty()) break;
-    after = some.back().number;
-    Stubs message;
-    for (const Forgotten& one : some) message.stubs.push_back(one.stub);
-    send(message);
-  }
+  all_stubs_after_ = 0;
   said_.reset();
   heard_.reset();
+  tell_stubs();
 }
 
 /// A device passes on only what it obeyed itself, and could order the same in its own name: so it vouches for
@@ -104,6 +113,8 @@ void Session::handle(const Stubs& message, ByteView) {
     else if (options_.ledger->book(stub.book))
       declined.push_back(stub.book);
   }
+  obeyed = bounded(std::move(obeyed));
+  if (status_.state == SessionState::closed) return;
   const auto report = options_.ledger->obey(obeyed, status_.peer.key);
   if (!report) return close(report.error());
   if (auto kept = options_.peers->decline(status_.peer_number, declined); !kept) return close(kept.error());
@@ -113,9 +124,26 @@ void Session::handle(const Stubs& message, ByteView) {
   heard_.reset();
 }
 
+/// Anybody can make up books that were never here and say that they are forgotten; a ledger remembers only so many of these.
+std::vector<Stub> Session::bounded(std::vector<Stub> stubs) {
+  if (options_.side == Side::guest || status_.role == Role::head) return stubs;
+  const std::uint64_t before = options_.peers->unheld_stubs(status_.peer_number);
+  std::uint64_t brought = before;
+  std::erase_if(stubs, [&](const Stub& stub) {
+    if (options_.ledger->book(stub.book) || options_.ledger->is_forgotten(stub.book)) return false;
+    if (brought >= kUnheldStubsOfOne) return true;
+    ++brought;
+    return false;
+  });
+  if (brought != before)
+    if (auto kept = options_.peers->note_unheld_stubs(status_.peer_number, brought); !kept) close(kept.error());
+  return stubs;
+}
+
 // ------------------------------------------------------------------------------------------------ forks
 
 Digest Session::compared(const BookInfo& book) const {
+  if (kept_apart(book.id)) return digest_of_heads(apart_.at(book.id));
   const auto found = forks_.find(book.id);
   if (found == forks_.end()) return book.heads;
   Heads heads = options_.ledger->heads(book.id);
@@ -215,7 +243,7 @@ void Session::after_ingest(const Batch& batch, const IngestReport& report) {
     held_back_.erase(book);  // the other branch has come already
     BookHeads ours{book, held->kind, options_.ledger->heads(book)};
     leave_out(ours.heads, {author});
-    if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), {author}}}});
+    if (protocol_ >= kProtocolWithStubs && !kept_apart(book)) send(Forks{{{std::move(ours), {author}}}});
     if (may_send(book, held->kind)) lacking_.push_back({book, held->kind, {}});
   }
 }
@@ -367,14 +395,14 @@ void Session::handle(const InvitationWish& wish, ByteView) {
     return close({FaultCode::refused, "only the head of the room invites devices", "exchange with " + status_.peer.device, ""});
   const auto role = role_from(wish.role);
   if (!role) return close(role.error());
-  const auto invitation = options_.devices->invite(*role, wish.life_ms);
+  const auto invitation = options_.devices->invite(*role, wish.life_ms, status_.peer.key);
   if (!invitation) return close(invitation.error());
   send(InvitationGrant{wish.role, invitation->secret, invitation->expires});
 }
 
 void Session::handle(const InvitationGrant& grant, ByteView) {
   const auto role = role_from(grant.role);
-  if (!expect(options_.side == Side::guest && role, "invitation")) return;
+  if (!expect(options_.side == Side::guest && open() && role, "invitation")) return;
   status_.invitation = Invitation{grant.secret, *role, grant.expires_ms};
 }
 

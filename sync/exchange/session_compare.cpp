@@ -32,12 +32,13 @@ bool Session::may_send(const BookId& book, BookKind kind) const {
 }
 
 CommonBooks::MayCross Session::may_cross() const {
-  return [this](const BookId& book, BookKind kind) { return may_send(book, kind); };
+  return [this](const BookId& book, BookKind kind) { return kept_apart(book) || may_send(book, kind); };
 }
 
-bool Session::keeps_common() const { return options_.leaves_by && declined_.empty() && forks_.empty(); }
+bool Session::keeps_common() const { return options_.leaves_by && declined_.empty() && forks_.empty() && apart_.empty(); }
 
 CommonBooks& Session::common_books() {
+  std::erase_if(apart_, [&](const auto& one) { return !kept_apart(one.first); });  // ticked meanwhile
   std::optional<BookId> room;
   std::optional<std::uint64_t> mark;
   if (keeps_common()) {
@@ -45,7 +46,8 @@ CommonBooks& Session::common_books() {
     room = rule.room;
     mark = rule.mark;
   }
-  if (!common_ || common_room_ != room) {
+  const bool other = !common_ || common_room_ != room;
+  if (other) {
     const std::int64_t shared = scoped() ? status_.peer_number : 0;
     if (room) {
       common_ = options_.peers->common_books(shared, *room);
@@ -56,6 +58,13 @@ CommonBooks& Session::common_books() {
     common_room_ = room;
   }
   common_->refresh(*options_.ledger, may_cross(), mark);
+  // While another set was compared, of books kept apart, some of them may have come into the scope.
+  if (other && room && scoped()) {
+    const std::size_t visited = common_->scope_visited();
+    const auto ticked = options_.peers->scope_after(status_.peer_number, visited);
+    common_->revisit(*options_.ledger, may_cross(), ticked);
+    common_->set_scope_visited(visited + ticked.size());
+  }
   return *common_;
 }
 
@@ -66,6 +75,7 @@ void Session::begin_comparing() {
   declined_ = options_.peers->declined(*number);
   told_ = options_.peers->told(*number);
   if (!widen_shared()) return;
+  if (scoped()) apart_ = options_.peers->apart(*number);
   // Ticked since the last session: their entries may be older than what both agreed on then.
   if (scoped()) {
     auto& common = common_books();
@@ -157,7 +167,7 @@ void Session::handle(const Reconcile& step, ByteView) {
   do {
     Offer offer;
     for (; offered < have.size() && offer.books.size() < kBooksPerMessage; ++offered)
-      offer.books.push_back({have[offered].id, have[offered].kind, options_.ledger->heads(have[offered].id)});
+      offer.books.push_back({have[offered].id, have[offered].kind, told_heads(have[offered].id)});
     // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
     for (; offered == have.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
     send(offer);
@@ -183,7 +193,7 @@ void Session::handle(const Offer& offer, ByteView) {
   for (const BookHeads& theirs : offer.books) {
     // Of a book outside its scope a guest does not even learn that it is held: it sends all of it, and shows by that what it has.
     const bool told = !scoped() || options_.peers->in_scope(status_.peer_number, theirs.book);
-    holding.books.push_back({theirs.book, theirs.kind, told ? options_.ledger->heads(theirs.book) : Heads{}});
+    holding.books.push_back({theirs.book, theirs.kind, told || kept_apart(theirs.book) ? told_heads(theirs.book) : Heads{}});
     offered_.insert(theirs.book);
     queue(theirs);
   }

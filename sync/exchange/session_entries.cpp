@@ -1,7 +1,10 @@
 // Session, continued: entries both ways, with their answers, and the agreement when nothing is lacking any more.
 
 #include <algorithm>
+#include <stdexcept>
 
+#include "core/base/text.h"
+#include "sync/exchange/incoming_books.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog {
@@ -24,27 +27,32 @@ void Session::pump() {
   };
   while (sent_ - acked_ < kBatchesInFlight) {
     Batch batch;
-    if (!lacking_.empty()) {
-      batch = options_.ledger->missing(lacking_, options_.batch_bytes);
-      // What came into a book meanwhile was not counted when it was queued.
-      lacking_entries_ = lacking_.empty() ? 0 : lacking_entries_ - std::min<std::uint64_t>(lacking_entries_, batch.entries.size());
+    const bool queued = !lacking_.empty();
+    const std::int64_t before = cursor_;
+    if (queued) {
+      batch = options_.ledger->missing(lacking_, batch_bytes_);
     } else {
       if (cursor_ >= options_.ledger->position()) break;
-      auto since = options_.ledger->since(cursor_, wanted, status_.peer_number, options_.batch_bytes);
+      auto since = options_.ledger->since(cursor_, wanted, status_.peer_number, batch_bytes_);
       cursor_ = since.next;
       batch = std::move(since.batch);
     }
     if (batch.empty()) continue;  // only what may not go to this peer: both agree as before
-    status_.state = SessionState::exchanging;
-    status_.entries_sent += batch.entries.size();
-    count_exchanged(batch, true);
-    in_flight_.push_back(batch.entries.size());
-    Entries entries{++sent_, std::move(batch)};
-    if (options_.sends) options_.sends(entries.number, entries.batch);
-    if (protocol_ >= kProtocolWithPackedEntries) {
-      send(PackedEntries{std::move(entries)});
+    const std::size_t count = batch.entries.size();
+    if (send_entries(batch)) {
+      // What came into a book meanwhile was not counted when it was queued.
+      if (queued) lacking_entries_ = lacking_.empty() ? 0 : lacking_entries_ - std::min<std::uint64_t>(lacking_entries_, count);
+      continue;
+    }
+    // It fits no frame. Fewer entries at a time do.
+    if (count == 1)
+      return close({FaultCode::bad_input, "an entry that fits no message, in book " + batch.books.front().id.hex(),
+                    "exchange with " + status_.peer.device, "report this; nothing was lost"});
+    batch_bytes_ = std::max<std::size_t>(1, batch_bytes_ / 2);
+    if (queued) {
+      put_back(batch);
     } else {
-      send(std::move(entries));
+      cursor_ = before;
     }
   }
   status_.entries_to_send = status_.entries_sent + lacking_entries_;
@@ -52,6 +60,45 @@ void Session::pump() {
   // The first agreement of a session is what people wait for; later ones can wait for a quiet moment (tick), because the
   // digest over all common books costs more than one change.
   if (status_.all_sent && !status_.agreed) settle();
+}
+
+bool Session::send_entries(Batch& batch) {
+  Entries said{sent_ + 1, std::move(batch)};
+  Message message = protocol_ >= kProtocolWithPackedEntries ? Message(PackedEntries{std::move(said)}) : Message(std::move(said));
+  Entries& entries = *entries_in(message);
+  Bytes frame;
+  try {
+    frame = encode_frame(message);
+  } catch (const std::length_error&) {
+    batch = std::move(entries.batch);
+    return false;
+  }
+  ++sent_;
+  status_.state = SessionState::exchanging;
+  status_.entries_sent += entries.batch.entries.size();
+  count_exchanged(entries.batch, true);
+  in_flight_.push_back(entries.batch.entries.size());
+  if (options_.sends) options_.sends(entries.number, entries.batch);
+  out_.push_back(std::move(frame));
+  return true;
+}
+
+void Session::put_back(const Batch& batch) {
+  for (std::size_t i = batch.books.size(); i-- > 0;) {
+    const BatchBook& book = batch.books[i];
+    // What is still queued of it says what else the peer holds; else it lacked nothing but this.
+    const bool begun = !lacking_.empty() && lacking_.front().book == book.id;
+    BookHeads theirs{book.id, book.kind, begun ? std::move(lacking_.front().heads) : options_.ledger->heads(book.id)};
+    if (begun) lacking_.pop_front();
+    std::set<std::uint32_t> seen;
+    for (const BatchEntry& entry : batch.entries) {
+      if (entry.book != i || !seen.insert(entry.author).second) continue;
+      const AuthorId author = batch.authors[entry.author].id();
+      std::erase_if(theirs.heads, [&](const Head& head) { return head.author == author; });
+      if (entry.seq > 1) theirs.heads.push_back({author, entry.seq - 1, {}});
+    }
+    lacking_.push_front(std::move(theirs));
+  }
 }
 
 void Session::settle() {
@@ -73,21 +120,30 @@ void Session::handle(const Entries& entries, ByteView) {
     if (auto beyond = beyond_role(entries.batch)) return close(std::move(*beyond));
   if (entries.number != applied_ + 1)
     return close({FaultCode::malformed, "a batch out of order", "exchange", "end the exchange and try again"});
-  std::vector<BookId> fresh;
-  for (std::size_t i = 0; i < entries.batch.books.size(); ++i) {
-    const BookId& book = entries.batch.books[i].id;
-    received_.insert(book);
-    if (!scoped() || options_.peers->in_scope(status_.peer_number, book)) continue;
-    if (!options_.shares || !options_.ledger->book(book) || shows_entries(entries.batch, i)) fresh.push_back(book);
-  }
-  // What comes from a peer is shared with it from then on, by both sides alike.
+  if (options_.side == Side::host)
+    for (const BatchBook& book : entries.batch.books)
+      if (!options_.ledger->book(book.id) && !options_.may_begin(status_.role, book)) not_kept_.insert(book.id);
+  for (const BatchBook& book : entries.batch.books) received_.insert(book.id);
+  const auto [fresh, apart] = scoped() ? incoming_books(*options_.ledger, *options_.peers, status_.peer_number, status_.peer.key, entries.batch,
+                                                         [this](const BookId& book) { return not_kept_.contains(book); })
+                                       : IncomingBooks{};
+  // What comes from a peer and was not here is shared with it from then on, by both sides alike.
   if (auto widened = options_.peers->widen(status_.peer_number, fresh); !widened) return close(widened.error());
   given_.insert(fresh.begin(), fresh.end());
   std::optional<Batch> rest;
   if (!held_back_.empty() || !not_kept_.empty()) rest = without_held_back(entries.batch);
+  if (const auto borrowed = borrowed_names(entries.batch); !borrowed.empty()) {
+    if (!rest) rest = entries.batch;
+    rest->ahead = {};
+    for (const std::size_t author : borrowed) rest->authors[author].device = "? " + to_hex(rest->authors[author].key).substr(0, 8);
+  }
   note_brought(rest ? *rest : entries.batch);
   const auto report = options_.ledger->ingest(rest ? *rest : entries.batch, status_.peer_number);
   if (!report) return close(report.error());
+  if (!apart.empty()) {
+    if (auto kept = options_.peers->keep_apart(status_.peer_number, entries.batch, apart); !kept) return close(kept.error());
+    apart_ = options_.peers->apart(status_.peer_number);
+  }
   ++applied_;
   status_.state = SessionState::exchanging;
   status_.entries_received += report->applied;
@@ -104,21 +160,78 @@ void Session::handle(const Entries& entries, ByteView) {
   after_ingest(entries.batch, *report);
   count_exchanged(entries.batch, false);
   // Those that came into the scope but brought nothing new would not be looked at otherwise.
-  if (!fresh.empty() && keeps_common()) common_books().revisit(*options_.ledger, may_cross(), fresh);
+  if (!fresh.empty()) common_books().revisit(*options_.ledger, may_cross(), fresh);
   pump();
 }
 
-std::optional<Fault> Session::beyond_role(const Batch& batch) const {
+bool Session::stranger(const PublicKey& key) {
+  if (known_keys_.contains(key)) return false;
+  const auto device = options_.devices->member(key);
+  // A device that was revoked is known: what it wrote and others bring is taken, counted and told.
+  const bool known = device || device.error().code == FaultCode::refused || key == options_.ledger->self().key || options_.devices->host(key);
+  if (known) known_keys_.insert(key);
+  return !known;
+}
+
+std::optional<Fault> Session::beyond_role(const Batch& batch) {
   if (status_.role == Role::head) return std::nullopt;
+  const std::string where = "exchange with " + status_.peer.device;
+  std::vector<std::optional<bool>> strangers(batch.authors.size());
+  std::map<std::uint32_t, Heads> heads;
   for (const BatchEntry& entry : batch.entries) {
     if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
-    if (batch.authors[entry.author].key != status_.peer.key) continue;
+    const AuthorCard& author = batch.authors[entry.author];
+    const BatchBook& book = batch.books[entry.book];
+    const bool own = author.key == status_.peer.key;
+    if (!own && !strangers[entry.author]) strangers[entry.author] = stranger(author.key);
+    if (!own && !*strangers[entry.author]) continue;
     const auto action = action_in(entry.body);
-    if (!action || options_.may_write(status_.role, batch.books[entry.book], *action)) continue;
-    return Fault{FaultCode::refused, std::string("a device in the role of ") + name_of(status_.role) + " sends what only others of the room may change",
-                 "exchange with " + status_.peer.device, "ask the head of the room for another role, and exchange again"};
+    if (!action || options_.may_write(status_.role, book, *action)) continue;
+    // Of a tablet that plays the host the guest is no more than met: whether it may is known where it is enrolled.
+    if (!own || options_.shares) {
+      const auto [held, fresh] = heads.try_emplace(entry.book);
+      if (fresh) held->second = options_.ledger->heads(book.id);
+      if (did_such(book, author.id(), held->second, entry.seq)) continue;
+    }
+    if (own)
+      return Fault{FaultCode::refused,
+                   std::string("a device in the role of ") + name_of(status_.role) + " sends what only others of the room may change", where,
+                   "ask the head of the room for another role, and exchange again"};
+    // A key costs nothing, so under one that nobody enrolled nobody may more than under their own.
+    return Fault{FaultCode::refused,
+                 "a device brings what one that is not known here (\"" + author.device + "\") changed, and only others of the room may", where,
+                 "pair that device with this room, or let the head of the room bring it"};
   }
   return std::nullopt;
+}
+
+/// It is here already, or others like it of this author are: these came by who may bring them.
+bool Session::did_such(const BatchBook& book, const AuthorId& author, const Heads& held, std::uint64_t seq) {
+  const auto head = std::find_if(held.begin(), held.end(), [&](const Head& one) { return one.author == author; });
+  if (head == held.end()) return false;
+  if (head->seq >= seq || did_such_.contains({book.id, author})) return true;
+  for (std::uint64_t at = head->seq; at > 0; --at) {
+    const auto entry = options_.ledger->entry(book.id, author, at);
+    if (!entry || options_.may_write(status_.role, book, entry->action)) continue;
+    did_such_.emplace(book.id, author);
+    return true;
+  }
+  return false;
+}
+
+std::vector<std::size_t> Session::borrowed_names(const Batch& batch) {
+  std::vector<std::size_t> out;
+  if (options_.side != Side::host) return out;
+  std::set<std::string> names;
+  for (std::size_t i = 0; i < batch.authors.size(); ++i) {
+    if (!stranger(batch.authors[i].key)) continue;
+    if (names.empty()) {
+      names.insert(search_key(options_.ledger->self().device));
+      for (const EnrolledDevice& device : options_.devices->devices()) names.insert(search_key(device.name));
+    }
+    if (names.contains(search_key(batch.authors[i].device))) out.push_back(i);
+  }
+  return out;
 }
 
 void Session::count_exchanged(const Batch& batch, bool sent) {
@@ -198,6 +311,8 @@ Session::Frames Session::changed() {
 
 Session::Frames Session::tick() {
   return guarded([&] {
+    stub_bytes_ = kStubBytesAtOnce;
+    if (flowing_ && telling_stubs()) tell_stubs();
     settle();
     contents_.tick();
     offer_contents();
@@ -207,6 +322,7 @@ Session::Frames Session::tick() {
 // ------------------------------------------------------------------------------------------------ agreement
 
 void Session::offer_agreement() {
+  if (telling_stubs()) return;  // both have to know the same to be forgotten
   // A host that may have to let go of something waits until the guest has said all, so that the guest does not take for agreed what is not.
   if (options_.side == Side::host && !brought_.empty() && !(heard_ && heard_->sent == applied_)) return;
   Agree agree{sent_, applied_, {}};

@@ -1,10 +1,11 @@
-// Session, continued: which books a tablet that plays the host has in common with a guest. What it gives to share, and what the guest
-// shows that it has. Somebody who only knows the number of a book (an entry list names numbers) must not get it for that, nor learn that
-// it is held: so offered heads count where their hash is that of a chain held here, and entries where they are the very bytes. Chains of
-// the guest's own show nothing, because it can write them.
+// Session, continued: which books a guest, or a tablet that plays the host, has in common with the other. What it gives to share, and what
+// the other shows that it has (incoming_books.h); who only knows the number of a book does not even learn that it is held. A book that is here, not
+// ticked, and of which the peer shows nothing is kept apart: what the peer says of it is taken in, and both compare that much of it as if nothing
+// else were here, so that they agree and the peer does not learn more.
 
 #include <algorithm>
 
+#include "sync/exchange/incoming_books.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog {
@@ -35,38 +36,23 @@ bool Session::widen_offered(const std::vector<BookHeads>& theirs) {
   return true;
 }
 
-std::set<AuthorId> Session::own_authors() const {
-  std::set<AuthorId> out;
-  for (const KnownAuthor& author : options_.ledger->authors())
-    if (author.card.key == status_.peer.key) out.insert(author.card.id());
-  return out;
-}
-
 bool Session::shows_heads(const BookHeads& theirs) const {
   const Heads ours = options_.ledger->heads(theirs.book);
   const auto parted = options_.ledger->forked(theirs.book, theirs.heads);
-  const auto own = own_authors();
-  // What the guest alone wrote it has anyway.
-  if (std::all_of(ours.begin(), ours.end(), [&](const Head& head) { return own.contains(head.author); })) return true;
+  const auto nothing = showing_nothing(*options_.ledger, *options_.peers, status_.peer.key, theirs.book);
+  // What the guest alone wrote, or said, it has anyway.
+  if (std::all_of(ours.begin(), ours.end(), [&](const Head& head) { return nothing.contains(head.author); })) return true;
   return std::any_of(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) {
     const auto mine = std::find_if(ours.begin(), ours.end(), [&](const Head& one) { return one.author == head.author; });
-    return mine != ours.end() && !own.contains(head.author) && head.seq > 0 && head.seq <= mine->seq &&
+    return mine != ours.end() && !nothing.contains(head.author) && head.seq > 0 && head.seq <= mine->seq &&
            std::find(parted.begin(), parted.end(), head.author) == parted.end();
   });
 }
 
-bool Session::shows_entries(const Batch& batch, std::size_t book) const {
-  const BookId& id = batch.books[book].id;
-  const Heads ours = options_.ledger->heads(id);
-  const auto own = own_authors();
-  if (std::all_of(ours.begin(), ours.end(), [&](const Head& head) { return own.contains(head.author); })) return true;
-  return std::any_of(batch.entries.begin(), batch.entries.end(), [&](const BatchEntry& entry) {
-    if (entry.book != book || entry.author >= batch.authors.size()) return false;
-    const AuthorId author = batch.authors[entry.author].id();
-    if (own.contains(author)) return false;
-    const auto held = options_.ledger->entry(id, author, entry.seq);
-    return held && encode_entry(*held, author) == entry.body;
-  });
+bool Session::kept_apart(const BookId& book) const {
+  return apart_.contains(book) && !options_.peers->in_scope(status_.peer_number, book);
 }
+
+Heads Session::told_heads(const BookId& book) const { return kept_apart(book) ? apart_.at(book) : options_.ledger->heads(book); }
 
 }  // namespace weavelog

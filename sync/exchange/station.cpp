@@ -1,5 +1,6 @@
 #include "sync/exchange/station.h"
 
+#include "core/log/device_name.h"
 #include "sync/trust/key_file.h"
 
 namespace weavelog {
@@ -35,12 +36,23 @@ Outcome<std::unique_ptr<Station>> Station::open(StationOptions options) {
   ledger.vfs = options.vfs;
   ledger.one_thread = options.one_thread;
   ledger.key = *options.key;
-  ledger.device_name = options.device_name;
+  // With a usual name, first as whoever it was before: another name opens it once more. Others would cut a longer one.
+  ledger.device_name = options.usual_name.empty() ? shown_name(options.device_name) : std::string();
   ledger.projections = std::move(options.projections);
   auto station = std::unique_ptr<Station>(new Station());
   station->folder_ = options.folder;
-  auto opened = Ledger::open(std::move(ledger));
+  auto opened = Ledger::open(ledger);
   if (!opened) return fail(opened.error());
+  if (!options.usual_name.empty()) {
+    const std::string kept = (*opened)->self().device;
+    ledger.device_name = shown_name(!options.device_name.empty() ? options.device_name : kept.empty() ? options.usual_name : kept);
+    if (ledger.device_name != kept) {
+      if (!kept.empty()) station->former_name_ = kept;
+      opened->reset();
+      opened = Ledger::open(std::move(ledger));
+      if (!opened) return fail(opened.error());
+    }
+  }
   station->ledger_ = std::move(*opened);
   station->contents_ = std::make_unique<ContentFiles>(options.folder / "photos");
   // Erased before the book's own transaction ends: an order that then fails is given again, and is about somebody who is to be forgotten.

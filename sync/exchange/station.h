@@ -19,7 +19,8 @@ struct StationOptions {
   std::string vfs;               ///< SQLite's name of a simulated disk; then `key` is given, and no folder is made
   bool one_thread = false;       ///< see LedgerOptions
   std::optional<DeviceKey> key;  ///< instead of the one in the folder
-  std::string device_name;
+  std::string device_name;  ///< given now: the folder keeps it
+  std::string usual_name;   ///< where none is given now and the folder has none yet
   const FieldRegistry* registry = nullptr;
   std::vector<std::shared_ptr<Projection>> projections;
   const WallClock* clock = &WallClock::system();
@@ -38,10 +39,13 @@ class Station {
   /// Large bytes of books, beside the ledger; erased with their book.
   [[nodiscard]] ContentFiles& contents() { return *contents_; }
   [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+  /// The name that the device had before it was opened under another one; only looked for where a usual name was given.
+  [[nodiscard]] const std::optional<std::string>& former_name() const { return former_name_; }
 
  private:
   Station() = default;
   std::filesystem::path folder_;
+  std::optional<std::string> former_name_;
   std::unique_ptr<ContentFiles> contents_;
   std::unique_ptr<Ledger> ledger_;  // before what refers to it
   std::unique_ptr<DeviceList> devices_;

@@ -1,5 +1,6 @@
 #include "sync/exchange/workplace.h"
 
+#include "core/model/fields.h"
 #include "sync/trust/rights.h"
 
 namespace weavelog {
@@ -42,7 +43,8 @@ Outcome<Committed> Workplace::commit(const Draft& draft) {
       if (auto allowed = check_right(known->role, event, draft.book(), draft.kind(), draft.action()); !allowed) return fail(allowed.error());
     const auto peer = station_.peers().number_of(*to);
     if (!peer) return fail(peer.error());
-    if (!station_.peers().in_scope(*peer, draft.book()))
+    // Another event's money and team are nothing to this host: that book stays with the devices of its own room.
+    if ((!event || belongs_to_room(event, draft.book(), draft.kind())) && !station_.peers().in_scope(*peer, draft.book()))
       if (auto widened = station_.peers().widen(*peer, {draft.book()}); !widened) return fail(widened.error());
   }
   return station_.ledger().append(draft);

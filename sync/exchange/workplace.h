@@ -23,8 +23,8 @@ class Workplace {
   void set_host(std::optional<PublicKey> host);
   [[nodiscard]] std::optional<PublicKey> host() const;
 
-  /// Writes the action and puts its book into the host's scope, from which it goes there as far as it may leave. Faults: refused (its role
-  /// there allows no such thing), those of Ledger::append and PeerStore.
+  /// Writes the action and puts its book into the host's scope, from which it goes there as far as it may leave; the book of another event
+  /// than the host's stays out of it. Faults: refused (its role there allows no such thing), those of Ledger::append and PeerStore.
   [[nodiscard]] Outcome<Committed> commit(const Draft& draft);
   /// Ticks books for the host. Those that may not leave are refused, by name of their number.
   [[nodiscard]] Outcome<> tick(const std::vector<BookId>& books);

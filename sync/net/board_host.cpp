@@ -73,8 +73,19 @@ std::optional<int> weight_from(std::string_view text) {
   return value <= 1000 ? std::optional(value) : std::nullopt;
 }
 
-/// Which of the languages is preferred most (RFC 9110, 12.5.4); the first if none is.
-std::size_t preferred(std::string_view accepted, const std::vector<Language>& languages) {
+/// The path of a request's target, in origin or absolute form (RFC 9112, 3.2).
+std::string_view path_of(std::string_view target) {
+  constexpr std::string_view kScheme = "http://";
+  if (target.starts_with(kScheme)) {
+    const auto slash = target.find('/', kScheme.size());
+    target = slash == std::string_view::npos ? std::string_view("/") : target.substr(slash);
+  }
+  return target.substr(0, target.find('?'));
+}
+
+}  // namespace
+
+std::size_t preferred_language(std::string_view accepted, const std::vector<Language>& languages) {
   std::size_t best = 0;
   int best_weight = 0, looked_at = 0;
   for (const auto& [range, parameters] : http::ext_list(beast::string_view(accepted.data(), accepted.size()))) {
@@ -94,18 +105,6 @@ std::size_t preferred(std::string_view accepted, const std::vector<Language>& la
   }
   return best;
 }
-
-/// The path of a request's target, in origin or absolute form (RFC 9112, 3.2).
-std::string_view path_of(std::string_view target) {
-  constexpr std::string_view kScheme = "http://";
-  if (target.starts_with(kScheme)) {
-    const auto slash = target.find('/', kScheme.size());
-    target = slash == std::string_view::npos ? std::string_view("/") : target.substr(slash);
-  }
-  return target.substr(0, target.find('?'));
-}
-
-}  // namespace
 
 class BoardHost::Impl : public std::enable_shared_from_this<BoardHost::Impl> {
  public:
@@ -302,7 +301,7 @@ class BoardHost::Impl::Visit : public std::enable_shared_from_this<Visit> {
     timer_.async_wait([self = shared_from_this(), round](Error cancelled) {
       if (!cancelled && !self->gone_ && round == self->round_) self->answer(nullptr, false);
     });
-    host_->pages(preferred(view(parser_->get()[http::field::accept_language]), host_->options_.languages),
+    host_->pages(preferred_language(view(parser_->get()[http::field::accept_language]), host_->options_.languages),
                  [weak = weak_from_this(), round, page](const Pages& pages) {
                    const auto self = weak.lock();
                    if (self && !self->gone_ && round == self->round_) self->answer(pages, page);

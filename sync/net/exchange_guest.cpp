@@ -35,7 +35,9 @@ class ExchangeGuest::Impl {
     web_ = std::make_unique<WebGuest>(std::move(web), std::move(handlers));
     subscription_ = station_.ledger().subscribe([this](std::int64_t) { changed(); });
     ticker_ = std::make_unique<Ticker>(std::chrono::milliseconds(500), [this] {
-      web_->post([this] { step([](Session& session) { return session.tick(); }); });
+      web_->post([this] {
+        if (pipe_ && pipe_->writable()) step([](Session& session) { return session.tick(); });
+      });
     });
   }
 

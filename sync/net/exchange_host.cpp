@@ -38,7 +38,13 @@ class ExchangeHost::Impl {
     web_ = std::move(*started);
     subscription_ = station_.ledger().subscribe([this](std::int64_t) { ledger_changed(); });
     ticker_ = std::make_unique<Ticker>(std::chrono::milliseconds(500), [this] {
-      web_->post([this] { each([](Session& session) { return session.tick(); }); });
+      web_->post([this] {
+        // What a session says at a tick can wait until what it said before is on its way.
+        std::vector<std::shared_ptr<Pipe>> pipes;
+        for (const auto& [key, live] : live_)
+          if (live.pipe->writable()) pipes.push_back(live.pipe);
+        for (const auto& pipe : pipes) step(pipe, [](Session& session) { return session.tick(); });
+      });
     });
     return {};
   }
@@ -48,10 +54,7 @@ class ExchangeHost::Impl {
   [[nodiscard]] std::vector<Connected> connected() const {
     const std::lock_guard guard(mutex_);
     std::vector<Connected> out;
-    for (const auto& [pipe, live] : live_) {
-      const SessionStatus& status = live.session->status();
-      out.push_back({status.peer.device, live.pipe->remote(), status.role, status.state});
-    }
+    for (const auto& [pipe, one] : shown_) out.push_back(one);
     return out;
   }
 
@@ -75,38 +78,43 @@ class ExchangeHost::Impl {
     options.may_stay = options_.may_stay;
     options.over = options_.over;
     options.may_write = options_.may_write;
+    options.may_begin = options_.may_begin;
+    if (const auto from = Address::parse(pipe->remote())) options.remote = from->host;
     options.shares = options_.shares;
     if (options_.names_content)
       options.contents = {&station_.contents(), options_.names_content,
                           [this, asker = pipe.get()](const BookId& book, const Digest& hash) { return ask_others(asker, book, hash); }};
-    const std::lock_guard guard(mutex_);
     live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), false});
+    show(pipe, {});
   }
 
-  /// On the worker thread. The lock is for connected(), which reads from others.
+  /// What others see of it: not the session itself, which may work for a while.
+  void show(const std::shared_ptr<Pipe>& pipe, const SessionStatus& status) {
+    const std::lock_guard guard(mutex_);
+    shown_[pipe.get()] = {status.peer.device, pipe->remote(), status.role, status.state};
+  }
+
   template <class Work>
   void step(const std::shared_ptr<Pipe>& pipe, Work work) {
-    SessionStatus status;
-    {
-      const std::lock_guard guard(mutex_);
-      const auto found = live_.find(pipe.get());
-      if (found == live_.end()) return;
-      Live& live = found->second;
-      const SessionState before = live.session->status().state;
-      Session::Frames frames = work(*live.session);
-      status = live.session->status();
-      // Before the welcome goes out: the guest may answer it at once with a frame too large for a stranger.
-      if (!live.trusted && status.state >= SessionState::comparing && status.state != SessionState::closed) {
-        live.trusted = true;
-        pipe->trust();
-      }
-      for (Bytes& frame : frames) pipe->send(std::move(frame));
-      if (status.state == before) return;
-      if (status.state == SessionState::closed) {
-        // Anybody can send what is no exchange: that is not worth a warning each.
-        spdlog::log(live.trusted ? spdlog::level::warn : spdlog::level::info, "exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
-        pipe->close();
-      }
+    const auto found = live_.find(pipe.get());
+    if (found == live_.end()) return;
+    Live& live = found->second;
+    const SessionState before = live.session->status().state;
+    const Role role = live.session->status().role;
+    Session::Frames frames = work(*live.session);
+    const SessionStatus status = live.session->status();
+    // Before the welcome goes out: the guest may answer it at once with a frame too large for a stranger.
+    if (!live.trusted && status.state >= SessionState::comparing && status.state != SessionState::closed) {
+      live.trusted = true;
+      pipe->trust();
+    }
+    for (Bytes& frame : frames) pipe->send(std::move(frame));
+    if (status.state != before || status.role != role) show(pipe, status);
+    if (status.state == before) return;
+    if (status.state == SessionState::closed) {
+      // Anybody can send what is no exchange: that is not worth a warning each.
+      spdlog::log(live.trusted ? spdlog::level::warn : spdlog::level::info, "exchange with {} ({}) ends: {}", status.peer.device, pipe->remote(), status.fault ? status.fault->message() : "");
+      pipe->close();
     }
     if (options_.on_status) options_.on_status(status);
   }
@@ -114,15 +122,11 @@ class ExchangeHost::Impl {
   template <class Work>
   void each(Work work) {
     std::vector<std::shared_ptr<Pipe>> pipes;
-    {
-      const std::lock_guard guard(mutex_);
-      for (const auto& [key, live] : live_) pipes.push_back(live.pipe);
-    }
+    for (const auto& [key, live] : live_) pipes.push_back(live.pipe);
     for (const auto& pipe : pipes) step(pipe, work);
   }
 
-  /// A guest wants what is not held here: whoever else is connected may have it. On the worker thread, inside a step, so the lock is held
-  /// and the others' turn comes after it. Only those guests count that may bring something.
+  /// A guest wants what is not held here: whoever else is connected may have it. Inside a step, so the others' turn comes after it. Only those guests count that may bring something.
   bool ask_others(const Pipe* asker, const BookId& book, const Digest& hash) {
     const bool anybody = std::any_of(live_.begin(), live_.end(), [&](const auto& one) {
       const SessionStatus& status = one.second.session->status();
@@ -131,11 +135,8 @@ class ExchangeHost::Impl {
     if (anybody)
       web_->post([this, asker, book, hash] {
         std::vector<std::shared_ptr<Pipe>> others;
-        {
-          const std::lock_guard guard(mutex_);
-          for (const auto& [key, live] : live_)
-            if (key != asker) others.push_back(live.pipe);
-        }
+        for (const auto& [key, live] : live_)
+          if (key != asker) others.push_back(live.pipe);
         for (const auto& pipe : others) step(pipe, [&](Session& session) { return session.fetch(book, hash); });
       });
     return anybody;
@@ -143,8 +144,9 @@ class ExchangeHost::Impl {
 
   void closed(const std::shared_ptr<Pipe>& pipe, const std::optional<Fault>& why) {
     if (why) spdlog::info("connection from {} ended: {}", pipe->remote(), why->message());
-    const std::lock_guard guard(mutex_);
     live_.erase(pipe.get());
+    const std::lock_guard guard(mutex_);
+    shown_.erase(pipe.get());
   }
 
   /// From whichever thread committed. Commits that come while one is waiting are served by it.
@@ -170,8 +172,9 @@ class ExchangeHost::Impl {
   std::unique_ptr<WebHost> web_;
   int subscription_ = 0;
   std::atomic<bool> waiting_{false};
+  std::unordered_map<Pipe*, Live> live_;  // on the worker thread only
   mutable std::mutex mutex_;
-  std::unordered_map<Pipe*, Live> live_;
+  std::unordered_map<Pipe*, Connected> shown_;  // behind the mutex
   std::unique_ptr<Ticker> ticker_;
 };
 

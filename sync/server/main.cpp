@@ -31,9 +31,11 @@ using namespace weavelog;
 
 namespace {
 
+constexpr const char* kUsualName = "Event server";
+
 struct Arguments {
   std::string folder;
-  std::string name = "Event server";
+  std::string name;  ///< none: the one that the folder keeps
   std::string listen = "0.0.0.0:26110";
   std::string reach;
   std::string board;  ///< none: no board
@@ -71,7 +73,7 @@ Outcome<BookId> event_book(Station& station, const Arguments& arguments) {
   const auto books = station.ledger().books(kEventBook);
   if (!books.empty()) return books.front().id;
   EventInfo event = arguments.event;
-  if (event.name.empty()) event.name = arguments.name;
+  if (event.name.empty()) event.name = station.ledger().self().device;
   const auto draft = new_event(station.ledger().create_book_id(), event, station.ledger().wall().now());
   if (!draft) return fail(draft.error());
   if (auto made = station.ledger().append(*draft); !made) return fail(made.error());
@@ -190,10 +192,14 @@ Outcome<> serve(const Arguments& arguments) {
   StationOptions options;
   options.folder = arguments.folder;
   options.device_name = arguments.name;
+  options.usual_name = kUsualName;
   options.registry = &model_registry();
   options.projections = {std::make_shared<ModelTables>()};
   auto station = Station::open(std::move(options));
   if (!station) return fail(station.error());
+  const std::string name = (*station)->ledger().self().device;
+  if (const auto& former = (*station)->former_name())
+    spdlog::warn("this server was called \"{}\" and is \"{}\" from now on", *former, name);
   const auto certificate = load_or_create_certificate((*station)->folder() / "server.pem");
   if (!certificate) return fail(certificate.error());
   const auto event = event_book(**station, arguments);
@@ -213,6 +219,9 @@ Outcome<> serve(const Arguments& arguments) {
   };
   host_options.may_write = [room = *event](Role role, const BatchBook& book, ActionKind action) {
     return check_right(role, room, book.id, book.kind, action).has_value();
+  };
+  host_options.may_begin = [room = *event](Role role, const BatchBook& book) {
+    return role == Role::head || belongs_to_room(room, book.id, book.kind);
   };
   host_options.over = [&ledger = (*station)->ledger(), room = *event] { return event_is_over(ledger, room, ledger.wall().now()); };
   host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
@@ -236,14 +245,14 @@ Outcome<> serve(const Arguments& arguments) {
   }
 
   std::optional<Presence> presence;
-  if (!arguments.unlisted) presence.emplace((*station)->ledger(), **host, listen->host, arguments.name, *event);
+  if (!arguments.unlisted) presence.emplace((*station)->ledger(), **host, listen->host, name, *event);
 
   if (arguments.json) {
     std::cout << R"({"listening":")" << listen->host << R"(","port":)" << (*host)->port() << R"(,"fingerprint":")"
               << to_hex((*host)->fingerprint()) << "\"}\n"
               << std::flush;
   } else {
-    std::cout << arguments.name << " listens on " << Address{listen->host, (*host)->port()}.text() << "; data in "
+    std::cout << name << " listens on " << Address{listen->host, (*host)->port()}.text() << "; data in "
               << (*station)->folder().string() << "; end with Ctrl-C\ncertificate "
               << fingerprint_words((*host)->fingerprint()) << '\n'
               << std::flush;
@@ -282,10 +291,10 @@ int main(int argc, char** argv) {
   CLI::App app{"The event server of a stringing room: holds the event's books and brings its tablets together.", "weavelog-server"};
   app.option_defaults()->always_capture_default();
   app.add_option("--data", arguments.folder, "Folder for the database and keys; made if it is missing")->required();
-  app.add_option("--name", arguments.name, "Name that tablets show for this server");
+  app.add_option("--name", arguments.name, "Name that tablets show for this server from now on; the folder keeps it (at first: " + std::string(kUsualName) + ")");
   app.add_option("--listen", arguments.listen, "ADDRESS:PORT to listen on; port 0 takes a free one");
   app.add_option("--reach", arguments.reach, "ADDRESS under which tablets reach this machine, for the codes (default: that of --listen)");
-  app.add_option("--event", arguments.event.name, "Name of the event, used at the first start (default: --name)");
+  app.add_option("--event", arguments.event.name, "Name of the event, used at the first start (default: the server's name)");
   app.add_option("--place", arguments.event.place, "Where the event is, used at the first start");
   app.add_option("--first-day", arguments.event.first_day, "YYYY-MM-DD, used at the first start");
   app.add_option("--last-day", arguments.event.last_day, "YYYY-MM-DD, used at the first start");

@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
-#include "core/base/utf8.h"
+#include "core/log/device_name.h"
 #include "core/store/database.h"
 
 namespace weavelog {
@@ -13,7 +13,6 @@ namespace {
 
 constexpr UnixMs kMinute = 60 * 1000;
 constexpr UnixMs kLongestLife = 7LL * 24 * 60 * kMinute;
-constexpr std::size_t kMaxName = 64;
 constexpr int kExpiredKept = 64;  ///< invitations
 
 constexpr const char* kTables =
@@ -24,7 +23,6 @@ constexpr const char* kTables =
     " made INTEGER NOT NULL, expires INTEGER NOT NULL, wrong_tries INTEGER NOT NULL DEFAULT 0, used_by BLOB)"
     " WITHOUT ROWID;"
     "CREATE TABLE IF NOT EXISTS trust_late(key BLOB PRIMARY KEY, entries INTEGER NOT NULL) WITHOUT ROWID;"
-    "CREATE TABLE IF NOT EXISTS trust_wrong_try(at INTEGER NOT NULL);"
     "CREATE TABLE IF NOT EXISTS trust_host(key BLOB PRIMARY KEY, name TEXT NOT NULL, address TEXT NOT NULL,"
     " port INTEGER NOT NULL, fingerprint BLOB NOT NULL, role INTEGER NOT NULL, since INTEGER NOT NULL) "
     "WITHOUT ROWID;";
@@ -69,17 +67,6 @@ Role role_in(SQLite::Statement& row, int column) {
   return role_from(static_cast<std::uint64_t>(integer_in(row, column))).value_or(Role::reader);
 }
 
-/// Names come from other devices: well-formed, no control characters (they would garble a log or a terminal),
-/// not endless.
-std::string shown_name(std::string_view name) {
-  std::string out(name.substr(0, kMaxName));
-  if (const auto bad = first_invalid_utf8(out)) out.resize(*bad);
-  for (char& c : out) {
-    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
-  }
-  return out;
-}
-
 EnrolledDevice device_in(SQLite::Statement& row) {
   EnrolledDevice out;
   out.key = array_in<PublicKey>(row, 0);
@@ -109,13 +96,18 @@ std::optional<EnrolledDevice> find_device(Connection& db, const PublicKey& key) 
   return device_in(row);
 }
 
-void record_wrong_try(Connection& db, UnixMs now) {
-  auto& old = db.statement("DELETE FROM trust_wrong_try WHERE at <= ? OR at > ?");
-  old.bind(1, now - kMinute);
-  old.bind(2, now);
-  old.exec();
-  auto& row = db.statement("INSERT INTO trust_wrong_try(at) VALUES(?)");
-  row.bind(1, now);
+/// The column came later than the table.
+void add_asked_by(Connection& db) {
+  auto& columns = db.statement("SELECT 1 FROM pragma_table_info('trust_invitation') WHERE name='asked_by'");
+  const bool there = columns.executeStep();
+  columns.reset();
+  if (!there) db.raw().exec("ALTER TABLE trust_invitation ADD COLUMN asked_by BLOB");
+}
+
+/// Open codes that the device asked for, such as a head's that was lost.
+void withdraw_asked_by(Connection& db, const PublicKey& key) {
+  auto& row = db.statement("DELETE FROM trust_invitation WHERE asked_by = ? AND used_by IS NULL");
+  bind_blob(row, 1, key);
   row.exec();
 }
 
@@ -159,19 +151,19 @@ struct Attempt {
 };
 
 /// Runs inside the write transaction: what it records about a refusal must stay, so refusals come back, not
-/// thrown.
-Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingKey& sealing_key) {
+/// thrown. `wrong`: somebody guesses.
+Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingKey& sealing_key, bool& wrong) {
   auto& row = db.statement(
       "SELECT sealed, role, expires, wrong_tries, used_by FROM trust_invitation WHERE number = ?");
   bind_blob(row, 1, attempt.number);
   if (!row.executeStep()) {
-    record_wrong_try(db, attempt.now);
+    wrong = true;
     return fail(FaultCode::untrusted, "the code is wrong", "pairing",
                 "read the words on the server's screen again");
   }
   const bool emptied = blob_of(row, 0).empty();
   const auto key = unseal(blob_of(row, 0), sealing_key);
-  const Role role = role_in(row, 1);
+  Role role = role_in(row, 1);
   const UnixMs expires = integer_in(row, 2);
   const std::int64_t wrong_tries = integer_in(row, 3);
   const bool used = !row.getColumn(4).isNull();
@@ -192,15 +184,16 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
     auto& count = db.statement("UPDATE trust_invitation SET wrong_tries = wrong_tries + 1 WHERE number = ?");
     bind_blob(count, 1, attempt.number);
     count.exec();
-    record_wrong_try(db, attempt.now);
+    wrong = true;
     return fail(held.error());
   }
   if (used) {
-    // Only its first answer again: coming back must not undo that it was revoked in between.
+    // Only its first answer again: coming back must not undo that it was revoked in between, or given another role.
     const auto device = find_device(db, attempt.guest);
     if (!device || device->revoked) {
       return fail(FaultCode::refused, "this device was revoked", attempt.guest_name, ask);
     }
+    role = device->role;
   } else {
     auto& use = db.statement("UPDATE trust_invitation SET used_by = ? WHERE number = ?");
     bind_blob(use, 1, attempt.guest);
@@ -226,12 +219,15 @@ DeviceList::~DeviceList() {
 }
 
 Outcome<std::unique_ptr<DeviceList>> DeviceList::open(Ledger& ledger, const DeviceKey& key) {
-  const auto made = ledger.transact([](Connection& db) { db.raw().exec(kTables); });
+  const auto made = ledger.transact([](Connection& db) {
+    db.raw().exec(kTables);
+    add_asked_by(db);
+  });
   if (!made) return fail(made.error());
   return std::unique_ptr<DeviceList>(new DeviceList(ledger, key));
 }
 
-Outcome<Invitation> DeviceList::invite(Role role, UnixMs life) {
+Outcome<Invitation> DeviceList::invite(Role role, UnixMs life, const std::optional<PublicKey>& asked_by) {
   if (life <= 0 || life > kLongestLife) {
     return fail(FaultCode::bad_input, "a code lives from a moment to a week", "life", "choose minutes");
   }
@@ -247,12 +243,13 @@ Outcome<Invitation> DeviceList::invite(Role role, UnixMs life) {
     open.reset();
     if (too_many) return;
     auto& row = db.statement(
-        "INSERT INTO trust_invitation(number, sealed, role, made, expires) VALUES(?, ?, ?, ?, ?)");
+        "INSERT INTO trust_invitation(number, sealed, role, made, expires, asked_by) VALUES(?, ?, ?, ?, ?, ?)");
     bind_blob(row, 1, number);
     bind_blob(row, 2, sealed);
     row.bind(3, static_cast<int>(role));
     row.bind(4, now);
     row.bind(5, invitation.expires);
+    if (asked_by) bind_blob(row, 6, *asked_by);
     row.exec();
   });
   if (!done) return fail(done.error());
@@ -268,13 +265,13 @@ std::vector<OpenInvitation> DeviceList::open_invitations() const {
   const UnixMs now = ledger_.wall().now();
   ledger_.read([&](Connection& db) {
     auto& row = db.statement(
-        "SELECT number, role, expires, wrong_tries FROM trust_invitation"
+        "SELECT number, role, expires, wrong_tries, asked_by FROM trust_invitation"
         " WHERE used_by IS NULL AND expires > ? AND length(sealed) > 0 AND wrong_tries < ? ORDER BY made, number");
     row.bind(1, now);
     row.bind(2, kTriesPerInvitation);
     while (row.executeStep()) {
       out.push_back({array_in<InvitationNumber>(row, 0), role_in(row, 1), integer_in(row, 2),
-                     static_cast<int>(integer_in(row, 3))});
+                     static_cast<int>(integer_in(row, 3)), row.getColumn(4).isNull() ? std::nullopt : std::optional(array_in<PublicKey>(row, 4))});
     }
   });
   return out;
@@ -290,24 +287,34 @@ Outcome<> DeviceList::withdraw(const InvitationNumber& number) {
 
 Outcome<Admission> DeviceList::admit(const InvitationNumber& number, const Digest& handshake,
                                      const Digest& proof, const PublicKey& guest,
-                                     std::string_view guest_name) {
+                                     std::string_view guest_name, const std::string& remote) {
   const Attempt attempt{number, handshake, proof, guest, shown_name(guest_name), ledger_.wall().now()};
-  std::int64_t recent = 0;
-  ledger_.read([&](Connection& db) {
-    // The future counts too little rather than too much: a clock set back must not lock everybody out.
-    auto& row = db.statement("SELECT count(*) FROM trust_wrong_try WHERE at > ? AND at <= ?");
-    row.bind(1, attempt.now - kMinute);
-    row.bind(2, attempt.now);
-    if (row.executeStep()) recent = integer_in(row, 0);
-  });
-  if (recent >= kTriesPerMinute) {
+  if (too_many_tries(remote, attempt.now)) {
     return fail(FaultCode::refused, "too many wrong codes in the last minute", "pairing",
                 "wait a minute, then try again");
   }
   Outcome<Admission> decision;
-  const auto done = ledger_.transact([&](Connection& db) { decision = decide(db, attempt, sealing_key_); });
+  bool wrong = false;
+  const auto done = ledger_.transact([&](Connection& db) { decision = decide(db, attempt, sealing_key_, wrong); });
+  if (wrong) note_wrong_try(remote, attempt.now);
   if (!done) return fail(done.error());
   return decision;
+}
+
+bool DeviceList::too_many_tries(const std::string& remote, UnixMs now) {
+  const std::lock_guard guard(tries_mutex_);
+  const auto tries = wrong_tries_.find(remote);
+  if (tries == wrong_tries_.end()) return false;
+  // The future does not count: a clock set back must not lock anybody out.
+  return std::count_if(tries->second.begin(), tries->second.end(), [&](UnixMs at) { return at > now - kMinute && at <= now; }) >= kTriesPerMinute;
+}
+
+void DeviceList::note_wrong_try(const std::string& remote, UnixMs now) {
+  const std::lock_guard guard(tries_mutex_);
+  std::erase_if(wrong_tries_, [&](const auto& one) { return one.second.back() <= now - kMinute || one.second.back() > now; });
+  auto& tries = wrong_tries_[remote];
+  tries.push_back(now);
+  if (tries.size() > std::size_t{kTriesPerMinute}) tries.pop_front();
 }
 
 Outcome<EnrolledDevice> DeviceList::member(const PublicKey& key) const {
@@ -376,6 +383,7 @@ Outcome<> DeviceList::revoke(const PublicKey& key) {
     row.bind(1, now);
     bind_blob(row, 2, key);
     found = row.exec() > 0;
+    withdraw_asked_by(db, key);
   });
   if (!done) return fail(done.error());
   if (!found)
@@ -415,6 +423,7 @@ Outcome<> DeviceList::set_role(const PublicKey& key, Role role) {
     row.bind(1, static_cast<int>(role));
     bind_blob(row, 2, key);
     row.exec();
+    if (role != Role::head) withdraw_asked_by(db, key);
   });
   if (!done) return done;
   if (!found) return fail(FaultCode::not_found, "no such device is enrolled", to_hex(key).substr(0, 12), "");

@@ -4,7 +4,10 @@
 // returns.
 
 #include <atomic>
+#include <deque>
+#include <map>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <vector>
@@ -44,6 +47,7 @@ struct OpenInvitation {
   Role role = Role::reader;
   UnixMs expires = 0;
   int wrong_tries = 0;
+  std::optional<PublicKey> asked_by;  ///< see DeviceList::invite
 };
 
 /// What a guest that proved itself is told.
@@ -67,7 +71,8 @@ class DeviceList {
  public:
   static constexpr UnixMs kInvitationLife = 15 * 60 * 1000;
   static constexpr int kTriesPerInvitation = 5;
-  /// Wrong tries of all guests together; further ones are refused unread, and cost the disk nothing.
+  /// Wrong tries from one address; further ones are refused unread. Not of all together, which would let anybody shut everybody out: a secret has 80
+  /// bits, and each code closes after its own tries.
   static constexpr int kTriesPerMinute = 30;
   static constexpr int kOpenInvitations = 64;
 
@@ -81,23 +86,24 @@ class DeviceList {
   // --- as host
   /// Faults: bad_input (life not positive or over a week), refused (too many are open), those of
   /// Ledger::transact.
-  [[nodiscard]] Outcome<Invitation> invite(Role role, UnixMs life = kInvitationLife);
+  /// `asked_by`: the head's device that wanted it; none: this device itself. The code goes when that device is revoked or is no head any more.
+  [[nodiscard]] Outcome<Invitation> invite(Role role, UnixMs life = kInvitationLife, const std::optional<PublicKey>& asked_by = {});
   /// Neither used nor expired nor tried out, oldest first.
   [[nodiscard]] std::vector<OpenInvitation> open_invitations() const;
   [[nodiscard]] Outcome<> withdraw(const InvitationNumber& number);
   /// Checks a guest's proof, uses the invitation up and enrols the guest's key, all in one transaction. The
   /// same guest may come again with a used invitation until it expires: its first answer may have been lost
   /// on the way. A device that was revoked and is invited again is a member again. Faults: untrusted (wrong
-  /// code or proof), expired, refused (used up, tried out, too many tries this minute).
+  /// code or proof), expired, refused (used up, tried out, too many wrong tries from `remote` this minute).
   [[nodiscard]] Outcome<Admission> admit(const InvitationNumber& number, const Digest& handshake,
                                          const Digest& proof, const PublicKey& guest,
-                                         std::string_view guest_name);
+                                         std::string_view guest_name, const std::string& remote = {});
   /// Is this key enrolled? The caller has checked that the peer holds it. Faults: untrusted (unknown),
   /// refused (revoked).
   [[nodiscard]] Outcome<EnrolledDevice> member(const PublicKey& key) const;
   /// All that ever were, oldest first.
   [[nodiscard]] std::vector<EnrolledDevice> devices() const;
-  /// Faults: not_found, those of Ledger::transact.
+  /// With it go the open codes that it asked for. Faults: not_found, those of Ledger::transact.
   [[nodiscard]] Outcome<> revoke(const PublicKey& key);
   /// Faults: not_found, bad_input (an empty name), those of Ledger::transact. The name holds until the device pairs anew.
   [[nodiscard]] Outcome<> rename(const PublicKey& key, std::string_view name);
@@ -123,10 +129,14 @@ class DeviceList {
 
  private:
   DeviceList(Ledger& ledger, const DeviceKey& key);
+  [[nodiscard]] bool too_many_tries(const std::string& remote, UnixMs now);
+  void note_wrong_try(const std::string& remote, UnixMs now);
 
   Ledger& ledger_;
   std::array<std::uint8_t, 32> sealing_key_{};
   std::atomic<std::uint64_t> revocations_{0};
+  std::mutex tries_mutex_;
+  std::map<std::string, std::deque<UnixMs>> wrong_tries_;  ///< of the last minute, by where they came from
 };
 
 }  // namespace weavelog

@@ -33,8 +33,10 @@ bool may_write(Role role, BookKind kind, ActionKind action) {
   }
 }
 
+bool belongs_to_room(const BookId& event, const BookId& book, BookKind kind) { return kind != kEventBook || book == event; }
+
 Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKind kind, ActionKind action) {
-  if ((kind == kEventBook && book != event) || may_write(role, kind, action)) return {};
+  if (!belongs_to_room(event, book, kind) || may_write(role, kind, action)) return {};
   return fail(FaultCode::refused, std::string("this device is a ") + name_of(role) + "'s in this room, and only others may change this", "role",
               "ask the head of the room to do it, or to give this device another role");
 }

@@ -23,7 +23,11 @@ namespace weavelog {
 /// All four read what may cross to the room at all (core/people/consent.h).
 [[nodiscard]] bool may_write(Role role, BookKind kind, ActionKind action);
 
-/// The same for a device that works at this event: books of other events are its own affair. Fault: refused, naming the role.
+/// Is the book one that a room may be given by whoever works there: not the book of another event? A book is of the kind that the first entry says,
+/// for good, so whoever may begin an event's book under any number can keep a player's from ever being here.
+[[nodiscard]] bool belongs_to_room(const BookId& event, const BookId& book, BookKind kind);
+
+/// may_write for a device that works at this event: books of other events are its own affair. Fault: refused, naming the role.
 [[nodiscard]] Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKind kind, ActionKind action);
 
 }  // namespace weavelog

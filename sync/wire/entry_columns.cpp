@@ -28,6 +28,9 @@ enum Column : std::size_t {
 
 constexpr std::int64_t kTimeLike = 100'000'000'000;
 
+/// Each takes three bytes of its entry at least, so that no entry that can be read has more.
+constexpr std::uint64_t kMaxDotsPerEntry = kMaxEntryBytes / 3;
+
 /// The columns on their way out. Its functions take what they write; those of ColumnsIn give it.
 class ColumnsOut {
  public:
@@ -65,6 +68,7 @@ class ColumnsIn {
   static constexpr bool kReads = true;
   explicit ColumnsIn(InArchive& ar) {
     const std::size_t count = kFixed + ar.count(1, ar.left());
+    columns_.reserve(count);
     for (std::size_t i = 0; i < count; ++i) columns_.emplace_back(ar.sized(ar.left()));
     next_ = kFixed;
   }
@@ -84,11 +88,11 @@ class ColumnsIn {
   [[nodiscard]] std::size_t left(std::size_t column) const { return columns_[column].left(); }
   void expect_end() const {
     if (next_ != columns_.size()) throw ArchiveError("left-over columns");
-    for (const InArchive& column : columns_) column.expect_end();
+    for (const ByteReader& column : columns_) column.expect_end();
   }
 
  private:
-  std::deque<InArchive> columns_;
+  std::vector<ByteReader> columns_;  // small ones: a sender can name as many as it has bytes
   std::size_t next_ = 0;
   OpenedColumns opened_;
 };
@@ -129,6 +133,7 @@ class EntryWalk {
 
   void entry(Entry& entry, const BatchEntry& where) {
     seq_ = where.seq;
+    dots_ = 0;
     said_.push_back({where.author, where.seq});
     entry.seq = where.seq;
     std::uint64_t ms = entry.stamp.raw >> 16, counter = entry.stamp.raw & 0xffff;
@@ -313,6 +318,7 @@ class EntryWalk {
     columns_.number(columns_.open(tag * 4 + 3), size);
     if constexpr (Columns::kReads) {
       if (size > columns_.left(column)) throw ArchiveError("a count larger than what follows");
+      if (size > kMaxEntryBytes) throw ArchiveError("a value of more than 256 KiB");
       value.resize(static_cast<std::size_t>(size));
     }
     columns_.bytes(column, value);
@@ -334,6 +340,9 @@ class EntryWalk {
     }
     if constexpr (Columns::kReads) {
       if (code - 1 > columns_.left(kDots)) throw ArchiveError("a count larger than what follows");
+      // Else an entry of a hundred bytes could name hundreds of thousands.
+      dots_ += code - 1;
+      if (code - 1 > kMaxWritesPerEntry || dots_ > kMaxDotsPerEntry) throw ArchiveError("too many writes that are replaced");
       write.replaces.resize(static_cast<std::size_t>(code - 1));
     }
     for (Dot& dot : write.replaces) {
@@ -361,6 +370,7 @@ class EntryWalk {
   std::vector<AuthorId> authors_;
   IdTable ids_;
   std::uint64_t book_ = 0, author_ = 0, ms_ = 0, seq_ = 0;
+  std::uint64_t dots_ = 0;  ///< of the entry that is gone over
   std::vector<SaidEntry> said_;
   IdBytes last_id_{};
   std::map<Place, std::uint64_t> next_;
@@ -406,11 +416,13 @@ void load_entries(InArchive& ar, Batch& batch) {
       Entry entry;
       walk.entry(entry, held);
       held.body = encode_entry(entry, walk.author(held.author));
+      if (held.body.size() > kMaxEntryBytes) throw ArchiveError("an entry of more than 256 KiB");
       continue;
     }
     std::uint64_t size = 0;
     columns.number(kWhole, size);
     if (size > columns.left(kWhole)) throw ArchiveError("a count larger than what follows");
+    if (size > kMaxEntryBytes) throw ArchiveError("an entry of more than 256 KiB");
     held.body.resize(static_cast<std::size_t>(size));
     columns.bytes(kWhole, held.body);
   }

@@ -5,10 +5,10 @@
 #include <array>
 #include <cstdint>
 #include <optional>
-#include <random>
 #include <unordered_map>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/log/archive.h"
 #include "core/log/entry.h"
 
@@ -16,10 +16,6 @@ namespace weavelog {
 
 inline constexpr std::size_t kRecent = 256;
 using IdBytes = std::array<std::uint8_t, 16>;
-
-struct IdBytesHash {
-  std::size_t operator()(const IdBytes& id) const { return IdHash()(EntityId{id}); }
-};
 
 /// Ids with their numbers, and those used last in front.
 class IdTable {
@@ -62,7 +58,7 @@ class IdTable {
 
  private:
   std::vector<IdBytes> ids_;
-  std::unordered_map<IdBytes, std::uint32_t, IdBytesHash> numbers_;
+  std::unordered_map<IdBytes, std::uint32_t, SaltedIdHash> numbers_;
   std::vector<std::uint32_t> recent_;
 };
 
@@ -114,18 +110,10 @@ class LastWrites {
     std::uint64_t key = 0;  ///< 0: free
     Said said;
   };
-  /// Mixes all bits into all (the finaliser of SplitMix64: Steele, Lea, Flood 2014), salted so that nobody
-  /// can choose keys which meet.
-  [[nodiscard]] std::size_t spread(std::uint64_t key) const {
-    key += salt_;
-    key = (key ^ (key >> 30)) * 0xbf58476d1ce4e5b9U;
-    key = (key ^ (key >> 27)) * 0x94d049bb133111ebU;
-    return static_cast<std::size_t>(key ^ (key >> 31));
-  }
   /// Where the key is, or the free slot where it belongs.
   [[nodiscard]] std::size_t place(std::uint64_t key) const {
     const std::size_t mask = slots_.size() - 1;
-    std::size_t at = spread(key) & mask;
+    std::size_t at = static_cast<std::size_t>(mixed(key + salt_)) & mask;
     while (slots_[at].key != 0 && slots_[at].key != key) at = (at + 1) & mask;
     return at;
   }
@@ -134,12 +122,6 @@ class LastWrites {
     before.swap(slots_);
     for (const Slot& slot : before)
       if (slot.key != 0) slots_[place(slot.key)] = slot;
-  }
-
-  /// One for all of this process: asking the machine for chance takes longer than a small batch.
-  static std::uint64_t process_salt() {
-    static const std::uint64_t salt = std::random_device()();
-    return salt;
   }
 
   std::uint64_t salt_ = process_salt();

@@ -7,15 +7,27 @@
 #include <stdexcept>
 
 #include "core/log/archive.h"
+#include "core/log/device_name.h"
 #include "sync/wire/entry_columns.h"
 
 namespace weavelog {
 
 // What each message says, in order. The order is the format.
-template <class A> void serialize(A& ar, AuthorCard& m) { ar(m.key, m.incarnation, m.device); }
+void CEREAL_SAVE_FUNCTION_NAME(OutArchive& ar, const AuthorCard& m) { ar(m.key, m.incarnation, m.device); }
+/// The name is no part of what is signed, so it may be cut: it goes into logs, onto screens, and with every batch on to others.
+void CEREAL_LOAD_FUNCTION_NAME(InArchive& ar, AuthorCard& m) {
+  ar(m.key, m.incarnation);
+  m.device = shown_name(as_text(ar.sized(kMaxDeviceNameThatComes)));
+}
 template <class A> void serialize(A& ar, Head& m) { ar(m.author, m.seq, m.hash); }
 template <class A> void serialize(A& ar, BookHeads& m) { ar(m.book, m.kind, m.heads); }
-template <class A> void serialize(A& ar, Seal& m) { ar(m.book, m.author, m.seq, m.signature, m.tail); }
+void CEREAL_SAVE_FUNCTION_NAME(OutArchive& ar, const Seal& m) { ar(m.book, m.author, m.seq, m.signature, m.tail); }
+/// Whoever takes a chain in hands its tail on: a longer one would fit no frame beside what it proves.
+void CEREAL_LOAD_FUNCTION_NAME(InArchive& ar, Seal& m) {
+  ar(m.book, m.author, m.seq, m.signature);
+  m.tail.resize(ar.count(sizeof(Digest), kMaxTail));
+  for (Digest& digest : m.tail) ar(digest);
+}
 template <class A> void serialize(A& ar, BatchBook& m) { ar(m.id, m.kind); }
 template <class A> void serialize(A& ar, BatchEntry& m) { ar(m.book, m.author, m.seq, m.body); }
 template <class A> void serialize(A& ar, Batch& m) { ar(m.authors, m.books, m.entries, m.seals); }
@@ -98,11 +110,11 @@ Message load_message(InArchive& ar, std::size_t number) {
   }
 }
 
-Outcome<Bytes> inflate(ByteView packed) {
+Outcome<Bytes> inflate(ByteView packed, std::size_t most) {
   try {
     InArchive ar(packed);
     const std::uint64_t size = ar.varint();
-    if (size > kMaxInflatedBytes) throw ArchiveError("inflates beyond the limit");
+    if (size > most) throw ArchiveError("inflates beyond the limit");
     const ByteView data = ar.take(ar.left());
     // The frame's own idea of its size is asked first, so that a short frame can't make us allocate megabytes for nothing.
     if (ZSTD_getFrameContentSize(data.data(), data.size()) != size) throw ArchiveError("a compressed size that is not true");
@@ -148,18 +160,30 @@ Bytes encode_frame(const Message& message) {
   return frame;
 }
 
-Outcome<Message> decode_frame(ByteView frame) {
+namespace {
+
+/// What it takes to prove who one is, or to say that there will be no exchange.
+bool greets(std::size_t number) {
+  return number == Message(Hello{}).index() || number == Message(MemberProof{}).index() || number == Message(PairingProof{}).index() ||
+         number == Message(Welcome{}).index() || number == Message(Refusal{}).index();
+}
+
+Outcome<Message> decode_frame(ByteView frame, bool stranger) {
+  const std::size_t most_inflated = stranger ? kMaxGreetingBytes : kMaxInflatedBytes;
   if (frame.size() < 2) return fail(FaultCode::malformed, "ends too early", "frame");
-  if (frame.size() > kMaxFrameBytes) return fail(FaultCode::malformed, "larger than the limit", "frame");
+  if (frame.size() > (stranger ? kMaxGreetingBytes : kMaxFrameBytes)) return fail(FaultCode::malformed, "larger than the limit", "frame");
   const std::string update = "update Weavelog on the older of the two devices";
   if (frame[0] != kFrameVersion) return fail(FaultCode::newer, "a frame of version " + std::to_string(frame[0]), "frame", update);
   const std::size_t number = frame[1] & 0x7f;
   if (number >= std::variant_size_v<Message>)
     return fail(FaultCode::newer, "a message that this version does not know (" + std::to_string(number) + ")", "frame", update);
+  if (stranger && !greets(number))
+    return fail(FaultCode::malformed, "a message out of turn: the device has not proved who it is", "message " + std::to_string(number),
+                "end the exchange and try again");
   ByteView body = frame.subspan(2);
   Bytes inflated;
   if ((frame[1] & kCompressed) != 0) {
-    auto plain = inflate(body);
+    auto plain = inflate(body, most_inflated);
     if (!plain) return fail(plain.error());
     inflated = std::move(*plain);
     body = inflated;
@@ -171,5 +195,10 @@ Outcome<Message> decode_frame(ByteView frame) {
     return fail(FaultCode::malformed, error.what(), "message " + std::to_string(number));
   }
 }
+
+}  // namespace
+
+Outcome<Message> decode_frame(ByteView frame) { return decode_frame(frame, false); }
+Outcome<Message> decode_greeting(ByteView frame) { return decode_frame(frame, true); }
 
 }  // namespace weavelog

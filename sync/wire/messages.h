@@ -260,11 +260,18 @@ using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal,
 /// Bounds of a frame: as it crosses, and inflated.
 inline constexpr std::size_t kMaxFrameBytes = 1024 * 1024;
 inline constexpr std::size_t kMaxInflatedBytes = 4 * 1024 * 1024;
+/// Digests in the tail of a seal. Chains have waypoints at every 1024th entry; some of earlier versions have none.
+inline constexpr std::size_t kMaxTail = 8192;
+/// A hello's `extra` is for later versions, and a long name in it is compressed.
+inline constexpr std::size_t kMaxGreetingBytes = 16 * 1024;
 
 /// One frame: version (1 byte), number of the message (1 byte, highest bit: compressed), then the message, or its inflated
 /// length (varint) and zstd data. Throws std::length_error on a message that fits no frame.
 [[nodiscard]] Bytes encode_frame(const Message& message);
 /// Fault: malformed (what is wrong with it), newer (a frame version or a message that this program does not know).
 [[nodiscard]] Outcome<Message> decode_frame(ByteView frame);
+/// The same for a frame of somebody who has not proved who it is: Hello, proofs, Welcome and Refusal only, of at most kMaxGreetingBytes, inflated
+/// too, so that strangers cost nothing. Everything else is malformed, unread.
+[[nodiscard]] Outcome<Message> decode_greeting(ByteView frame);
 
 }  // namespace weavelog

@@ -300,3 +300,41 @@ TEST_CASE("the size that is told beforehand is about what is written") {
   CHECK(size->entries == 2400);
   CHECK(static_cast<double>(size->bytes) == Approx(static_cast<double>(bundle.file.size())).epsilon(0.35));
 }
+
+TEST_CASE("names without end that were taken in earlier keep no bundle from being made") {
+  SyncDevice desk("desk"), tablet("tablet");
+  const BookId book = make_id<BookId>(kNoon);
+  for (int i = 0; i < 3; ++i) {
+    SyncDevice named(std::string(2'000'000, 'n'));
+    named.put(book, make_id<EntityId>(kNoon), kLabel, "label " + std::to_string(i));
+    REQUIRE(desk.ledger->ingest(named.ledger->missing(book, {}, 1 << 30), 99));
+  }
+  CHECK(bundle_size(*desk.ledger, wish_for(desk, tablet.ledger->self().key)));
+  CHECK(take(tablet, make_for(desk, tablet).file).complete());
+  CHECK(tablet.ledger->heads(book).size() == 3);
+}
+
+TEST_CASE("a server's bundle with a word that somebody planted in a book does not have the tablet hand on what it holds of it") {
+  SyncDevice server("server"), bad("bad"), tablet("tablet");
+  enrol(server, bad);
+  enrol(server, tablet, Role::desk);
+  const BookId book = make_id<BookId>(kNoon), fresh = make_id<BookId>(kNoon + 1);
+  tablet.put(book, kOne, kLabel, std::string("a whole career"));
+  REQUIRE(tablet.devices->remember_host({server.ledger->self().key, "server", {}, {}, Role::desk, kNoon}));
+  bad.put(book, make_id<EntityId>(kNoon), kLabel, std::string("planted"));
+  bad.share(server, book);
+  server.put(fresh, kOne, kLabel, std::string("new here"));
+  Loopback hostile(bad, server);
+  hostile.deliver();
+  for (int carried = 0; carried < 2; ++carried) {
+    CHECK(take(tablet, make_for(server, tablet).file).complete());
+    CHECK_FALSE(tablet.peers->in_scope(tablet.peer_number(server), book));
+    CHECK(tablet.peers->in_scope(tablet.peer_number(server), fresh));
+    Loopback session(tablet, server);
+    session.deliver();
+    CHECK(session.guest.status().state == SessionState::agreed);
+    CHECK(session.host.status().state == SessionState::agreed);
+    CHECK(server.ledger->heads(book).size() == 1);
+    CHECK(tablet.ledger->heads(book).size() == 2);
+  }
+}

@@ -386,6 +386,17 @@ TEST_CASE("a head gives a device another name and role from afar: it holds at on
   CHECK(host.devices->member(key)->role == Role::stringer);
 }
 
+// Found by fuzzing the greeting.
+TEST_CASE("an invitation from who has not proved to be the host is not shown") {
+  SyncDevice guest("guest");
+  Session session(Loopback::fill(guest, {}, Side::guest));
+  CHECK(session.start().size() == 1);
+  static_cast<void>(session.receive(encode_frame(InvitationGrant{static_cast<std::uint64_t>(Role::head), {2}, kNoon})));
+  CHECK_FALSE(session.status().invitation);
+  REQUIRE(session.status().fault);
+  CHECK(session.status().fault->code == FaultCode::malformed);
+}
+
 TEST_CASE("a host of an earlier version is not asked to change devices") {
   SyncDevice host("host"), head("head");
   enrol(host, head, Role::head);
@@ -403,6 +414,7 @@ TEST_CASE("a host of an earlier version is not asked to change devices") {
 TEST_CASE("what a device's role does not allow is refused by the host, and what it carries of others is not") {
   SyncDevice host("host"), bench("bench"), other("other");
   enrol(host, bench, Role::stringer);
+  enrol(host, other, Role::desk);
   SessionOptions strict;
   std::vector<std::tuple<Role, BookId, ActionKind>> asked;
   const BookId free = make_id<BookId>(kNoon), closed = make_id<BookId>(kNoon + 1);

@@ -165,10 +165,15 @@ TEST_CASE("sessions that take turns and each know what comes next, more than may
     loopbacks.push_back(std::make_unique<Loopback>(*devices.back(), host, at_once, small));
   }
   // By turns, so that every session waits with what it opened while the others have theirs.
+  std::ptrdiff_t most_opened = 0;
   for (bool any = true; any;) {
     any = false;
-    for (const auto& loopback : loopbacks) any = loopback->deliver(1) || any;
+    for (const auto& loopback : loopbacks) {
+      any = loopback->deliver(1) || any;
+      most_opened = std::max(most_opened, std::count_if(loopbacks.begin(), loopbacks.end(), [](const auto& one) { return one->guest.status().next_opened; }));
+    }
   }
+  CHECK(most_opened == 4);
   for (std::size_t i = 0; i < devices.size(); ++i) {
     CHECK(agreed(*loopbacks[i]));
     CHECK(devices[i]->ledger->books().size() == 200);

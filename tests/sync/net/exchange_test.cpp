@@ -1,7 +1,9 @@
 // Stations with files of their own, over real TLS on loopback.
 
 #include <catch2/catch.hpp>
+#include <atomic>
 #include <chrono>
+#include <future>
 #include <thread>
 
 #include "sync/net/exchange_guest.h"
@@ -76,6 +78,37 @@ std::chrono::milliseconds arrival(Station& at, const BookId& book, FieldTag tag,
 }
 
 }  // namespace
+
+TEST_CASE("who is connected is told while a session works, however long that takes") {
+  Room room;
+  room.host.reset();
+  std::atomic<bool> working{false}, go_on{false};
+  ExchangeHostOptions options;
+  options.address = "127.0.0.1";
+  options.port = 0;
+  options.certificate = room.certificate;
+  options.may_leave = [&](const BookId&, BookKind) {
+    working = true;
+    while (!go_on) std::this_thread::sleep_for(1ms);
+    return true;
+  };
+  put(*room.desk, make_id<BookId>(kNoon), kLabel, std::string("held"));
+  room.host = std::move(*ExchangeHost::start(*room.desk, std::move(options)));
+  const auto tablet = station(room.folder / "tablet", "Tablet 1");
+  ExchangeGuest guest(*tablet, room.pairing(Role::desk), {});
+  for (int i = 0; i < 10'000 && !working; ++i) std::this_thread::sleep_for(1ms);
+  REQUIRE(working);
+  auto asked = std::async(std::launch::async, [&] { return room.host->connected(); });
+  const bool told = asked.wait_for(5s) == std::future_status::ready;
+  go_on = true;
+  CHECK(told);
+  CHECK(asked.get().size() == 1);
+  CHECK(guest.wait(30s, agreed));
+  const auto connected = room.host->connected();
+  REQUIRE(connected.size() == 1);
+  CHECK(connected[0].device == "Tablet 1");
+  CHECK(connected[0].role == Role::desk);
+}
 
 TEST_CASE("a tablet pairs over TLS, comes back as a member, and sees another's change at once") {
   Room room;

@@ -41,10 +41,10 @@ struct Host {
 /// A guest that knows some secret, and comes with a handshake of its own.
 struct Guest {
   explicit Guest(const PairingSecret& known) : secret(known) {}
-  Outcome<Admission> come_to(DeviceList& list) const { return come_as(list, key.public_key()); }
-  Outcome<Admission> come_as(DeviceList& list, const PublicKey& who) const {
+  Outcome<Admission> come_to(DeviceList& list, const std::string& remote = {}) const { return come_as(list, key.public_key(), remote); }
+  Outcome<Admission> come_as(DeviceList& list, const PublicKey& who, const std::string& remote = {}) const {
     return list.admit(number_of(secret), handshake,
-                      pairing_proof(pairing_key(secret), PairingSide::guest, handshake), who, "Tablet 1");
+                      pairing_proof(pairing_key(secret), PairingSide::guest, handshake), who, "Tablet 1", remote);
   }
   /// Knows the number but not the secret.
   Outcome<Admission> guess(DeviceList& list) const {
@@ -91,6 +91,21 @@ TEST_CASE("device list: a guest with the code is enrolled once, with its role, f
   CHECK(guest.come_to(*host.list));
   CHECK(code_of(Guest(invitation->secret).come_to(*host.list)) == FaultCode::refused);
   CHECK(host.list->devices().size() == 1);
+}
+
+// Found by fuzzing the greeting.
+TEST_CASE("device list: who comes again with a used invitation has the role that it has now, after a restart too", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest head(host.list->invite(Role::head)->secret), other(host.list->invite(Role::head)->secret);
+  REQUIRE(head.come_to(*host.list));
+  REQUIRE(other.come_to(*host.list));
+  REQUIRE(host.list->set_role(other.key.public_key(), Role::reader));
+  host.start();
+  const auto again = other.come_to(*host.list);
+  REQUIRE(again);
+  CHECK(again->role == Role::reader);
+  CHECK(head.come_to(*host.list)->role == Role::head);
 }
 
 TEST_CASE("device list: an invitation survives a restart and expires by the wall clock", "[trust]") {
@@ -154,15 +169,15 @@ TEST_CASE("device list: wrong tries close the invitation", "[trust]") {
   CHECK(host.list->devices().empty());
 }
 
-TEST_CASE("device list: too many wrong codes in a minute hold everybody for a minute, no longer", "[trust]") {
+TEST_CASE("device list: too many wrong codes in a minute hold whoever comes from there for a minute, no longer, and nobody else", "[trust]") {
   const TemporaryFolder folder;
   Host host(folder / "host.db");
-  const Guest guest(host.list->invite(Role::reader)->secret);
+  const Guest guest(host.list->invite(Role::reader)->secret), neighbour(host.list->invite(Role::reader)->secret);
   for (int i = 0; i < DeviceList::kTriesPerMinute; ++i) {
     CHECK(code_of(Guest(make_pairing_secret()).come_to(*host.list)) == FaultCode::untrusted);
   }
-  host.start();  // a restart forgives nothing
   CHECK(code_of(guest.come_to(*host.list)) == FaultCode::refused);
+  CHECK(neighbour.come_to(*host.list, "10.0.0.7"));
   host.clock.advance(60'000);
   CHECK(guest.come_to(*host.list));
   // A clock set back does not lock anybody out.
@@ -171,6 +186,43 @@ TEST_CASE("device list: too many wrong codes in a minute hold everybody for a mi
     (void)Guest(make_pairing_secret()).come_to(*host.list);
   host.clock.advance(-3600'000);
   CHECK(other.come_to(*host.list));
+}
+
+TEST_CASE("device list: open codes go with the device that asked for them, whether it is revoked or is no head any more", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest lost(host.list->invite(Role::head)->secret), head(host.list->invite(Role::head)->secret);
+  REQUIRE(lost.come_to(*host.list));
+  REQUIRE(head.come_to(*host.list));
+  const PublicKey key = lost.key.public_key();
+  const auto asked_by = [&](const std::optional<PublicKey>& who) { return Guest(host.list->invite(Role::head, DeviceList::kInvitationLife, who)->secret); };
+  const Guest used = asked_by(key);
+  REQUIRE(used.come_to(*host.list));
+  const Guest of_lost = asked_by(key), of_head = asked_by(head.key.public_key()), own = asked_by({});
+  host.start();
+  CHECK(host.list->open_invitations().size() == 3);
+  if (GENERATE(false, true)) {
+    REQUIRE(host.list->revoke(key));
+  } else {
+    REQUIRE(host.list->set_role(key, Role::desk));
+  }
+  CHECK(host.list->open_invitations().size() == 2);
+  CHECK(code_of(of_lost.come_to(*host.list)) == FaultCode::untrusted);
+  CHECK(of_head.come_to(*host.list));
+  CHECK(own.come_to(*host.list));
+  CHECK(used.come_to(*host.list));  // its first answer again: who was let in before is in the list of devices
+}
+
+TEST_CASE("device list: a file of before codes were told by who asked for them goes on", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest guest(host.list->invite(Role::desk)->secret);
+  REQUIRE(host.ledger->transact([](Connection& db) { db.raw().exec("ALTER TABLE trust_invitation DROP COLUMN asked_by"); }));
+  host.start();
+  REQUIRE(host.list->open_invitations().size() == 1);
+  CHECK_FALSE(host.list->open_invitations()[0].asked_by);
+  CHECK(guest.come_to(*host.list));
+  CHECK(host.list->invite(Role::desk, 1000, guest.key.public_key()));
 }
 
 TEST_CASE("device list: a withdrawn code is as good as none", "[trust]") {

@@ -46,6 +46,9 @@ TEST_CASE("in players' and other books everybody but a reader may write", "[trus
 
 TEST_CASE("a role at one event says nothing of the book of another event", "[trust]") {
   const BookId here = make_id<BookId>(1'800'000'000'000), elsewhere = make_id<BookId>(1'800'000'000'001);
+  CHECK(belongs_to_room(here, here, kEventBook));
+  CHECK_FALSE(belongs_to_room(here, elsewhere, kEventBook));
+  CHECK(belongs_to_room(here, elsewhere, kPlayerBook));
   CHECK_FALSE(check_right(Role::stringer, here, here, kEventBook, kActTeam));
   CHECK(check_right(Role::stringer, here, elsewhere, kEventBook, kActTeam));
   const auto refused = check_right(Role::reader, here, elsewhere, kPlayerBook, kActDropOff);

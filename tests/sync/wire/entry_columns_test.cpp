@@ -147,3 +147,68 @@ TEST_CASE("what follows from earlier entries is hardly said") {
   }
   CHECK(packed(batch).size() * 2 < bodies);
 }
+
+namespace {
+
+/// One entry with one write of author 0 in book 0, which replaces what `dots` says for each of its writes; as its bytes stand in the columns.
+Bytes entry_that_replaces(const std::vector<std::size_t>& dots) {
+  std::array<Bytes, 11> fixed;
+  Bytes kinds;
+  const auto put = [&](std::size_t column, std::uint64_t number) { OutArchive(fixed[column]).varint(number); };
+  const auto new_id = [&] {
+    put(5, 0);
+    put(6, 0);
+    put(6, 0);
+    put(6, 2);  // each ends in one more than the one before
+  };
+  put(0, 0), put(0, 0);            // place
+  put(1, 0);                       // number
+  put(2, 0), put(2, 0);            // stamp
+  put(3, 0), put(3, 0);            // schema, action
+  put(4, 1), put(4, dots.size());  // groups, writes
+  new_id();
+  put(7, 0);
+  for (const std::size_t count : dots) {
+    put(8, 2);  // each write of another tag, cleared
+    OutArchive(kinds).varint(0);
+    put(9, 1 + count);
+    for (std::size_t i = 0; i < count; ++i) {
+      new_id();
+      put(9, 0), put(9, 0);
+    }
+  }
+  Bytes out;
+  OutArchive ar(out);
+  ar.varint(1);
+  ar.varint(dots.size());
+  for (const Bytes& column : fixed) ar.sized(column);
+  for (std::size_t i = 0; i < dots.size(); ++i) ar.sized(ByteView(kinds).subspan(i, 1));
+  return out;
+}
+
+Batch of_one_author() {
+  Batch batch;
+  batch.authors.resize(1);
+  batch.books.resize(1);
+  return batch;
+}
+
+}  // namespace
+
+TEST_CASE("an entry replaces no more writes than one that can be read, and is no larger") {
+  for (const std::vector<std::size_t>& dots : {std::vector<std::size_t>{3}, std::vector<std::size_t>{4096}, std::vector<std::size_t>(3, 4000)}) {
+    Batch batch = of_one_author();
+    unpack(entry_that_replaces(dots), batch);
+    REQUIRE(batch.entries.size() == 1);
+    CHECK(batch.entries[0].body.size() > dots[0] * 3);
+  }
+  for (const std::vector<std::size_t>& dots : {std::vector<std::size_t>{4097}, std::vector<std::size_t>{20'000}, std::vector<std::size_t>(22, 4000), std::vector<std::size_t>(15, 4000)}) {
+    Batch batch = of_one_author();
+    CHECK_THROWS_AS(unpack(entry_that_replaces(dots), batch), ArchiveError);
+  }
+  // Whole ones neither.
+  Batch batch = of_one_author();
+  batch.entries.push_back({0, 0, 1, Bytes(kMaxEntryBytes + 1, 0xff)});
+  const Bytes large = packed(batch);
+  CHECK_THROWS_AS(unpack(large, batch), ArchiveError);
+}

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <random>
+#include <set>
 
 using namespace weavelog;
 
@@ -52,6 +53,9 @@ TEST_CASE("every message comes back as it went") {
                                  ContentOffer{{{make_id<BookId>(1), {2}, 3}, {make_id<BookId>(4), {5}, 6}}},
                                  ContentSettled{7},
                                  DeviceChange{{1}, "bench", 3}};
+  std::set<std::size_t> kinds;
+  for (const Message& message : all) kinds.insert(message.index());
+  CHECK(kinds.size() == std::variant_size_v<Message>);
   for (const Message& message : all) {
     const auto back = decode_frame(encode_frame(message));
     REQUIRE(back);
@@ -95,4 +99,42 @@ TEST_CASE("a count larger than what follows is refused before anything is alloca
   // Entries: number 1, then a list of authors that claims 2^40 members.
   const Bytes lie{1, 10, 1, 0x80, 0x80, 0x80, 0x80, 0x80, 0x20};
   CHECK(decode_frame(lie).error().code == FaultCode::malformed);
+}
+
+TEST_CASE("of somebody who has not proved who it is only what that takes is taken apart") {
+  Hello hello;
+  hello.card.device = std::string(60, 'n');
+  hello.extra = Bytes(2000, 7);  // of a later version; compressed
+  for (const Message& message : {Message(hello), Message(MemberProof{}), Message(PairingProof{}), Message(Welcome{}), Message(Refusal{1, std::string(700, 'w'), ""})}) {
+    const auto back = decode_greeting(encode_frame(message));
+    REQUIRE(back);
+    CHECK(*back == message);
+  }
+  for (const Message& message : {Message(sample(3)), Message(PackedEntries{}), Message(Ack{}), Message(Standing{}), Message(Stubs{}), Message(DeviceChange{})}) {
+    const auto back = decode_greeting(encode_frame(message));
+    REQUIRE_FALSE(back);
+    CHECK(back.error().code == FaultCode::malformed);
+  }
+  // Unread: neither what it holds nor what it would inflate to is looked at.
+  CHECK(decode_greeting(Bytes{1, 0x80 | 20, 0xff}).error().what.find("out of turn") != std::string::npos);
+  hello.extra = Bytes(kMaxGreetingBytes, 7);
+  CHECK(encode_frame(hello).size() < 1000);
+  CHECK(decode_frame(encode_frame(hello)));
+  CHECK_FALSE(decode_greeting(encode_frame(hello)));
+}
+
+TEST_CASE("a device's name comes cut to what is shown, one without end is malformed, and so is a tail without end") {
+  Entries named = sample(1);
+  named.batch.authors[0].device = "one\ntwo " + std::string(300, 'x');
+  const auto back = decode_frame(encode_frame(named));
+  REQUIRE(back);
+  CHECK(entries_in(*back)->batch.authors[0].device == "one two " + std::string(56, 'x'));
+  named.batch.authors[0].device = std::string(2000, 'x');
+  CHECK(decode_frame(encode_frame(named)).error().code == FaultCode::malformed);
+  CHECK(decode_frame(encode_frame(PackedEntries{named})).error().code == FaultCode::malformed);
+  named = sample(1);
+  named.batch.seals[0].tail.resize(kMaxTail);
+  CHECK(decode_frame(encode_frame(named)));
+  named.batch.seals[0].tail.resize(kMaxTail + 1);
+  CHECK(decode_frame(encode_frame(named)).error().code == FaultCode::malformed);
 }
