@@ -2,6 +2,7 @@
 
 #include "core/model/queries.h"
 #include "core/store/backup.h"
+#include "sync/carry/carried_file.h"
 #include "sync/cli/commands.h"
 #include "sync/trust/key_file.h"
 
@@ -39,7 +40,18 @@ Outcome<Ending> backup(const Settings& settings, const BackupArguments& argument
   return Ending::done;
 }
 
+/// Backups of the other kind, and what colleagues send, are taken in by another command.
+Outcome<> refuse_bundle(const std::string& file) {
+  const auto source = read_carried_file(file);
+  Bytes begin(kBundleMagic.size());
+  const auto got = source ? (*source)(begin) : Outcome<std::size_t>(0);
+  if (got && *got == begin.size() && as_text(begin) == kBundleMagic)
+    return fail(FaultCode::bad_input, "this is a bundle, and `restore` takes what `backup` wrote", file, "take it in with `bundle read`; a backup among bundles too");
+  return {};
+}
+
 Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& arguments) {
+  if (auto none = refuse_bundle(arguments.file); !none) return fail(none.error());
   std::error_code error;
   if (std::filesystem::create_directories(settings.folder, error))
     std::filesystem::permissions(settings.folder, std::filesystem::perms::owner_all, error);

@@ -10,6 +10,7 @@
 #include "core/desk/inspection.h"
 #include "core/desk/photo.h"
 #include "core/desk/phrases.h"
+#include "core/desk/tags.h"
 #include "core/model/field_json.h"
 #include "core/model/stock_tables.h"
 #include "sync/carry/carried_file.h"
@@ -85,17 +86,19 @@ std::string reading_text(const Language& language, const Reading& reading) {
 /// Everything that is known of one job.
 void tell(Context& context, const JobHere& here) {
   const Language language = context.language();
-  json::object out = row_json(here.row);
   const Job& job = here.job().now;
+  ToldTimes told(context);
+  const auto doubled = doubled_tags(context.ledger(), here.row.event);
+  json::object out = row_json(here.row, doubled);
+  std::string text = row_text(here.row, told, doubled) + "\n" + agreed_text(language, job);
   out["agreed"] = fields_json(static_cast<const Agreed&>(job));
-  std::string text = row_text(here.row) + "\n" + agreed_text(language, job);
   json::array marks;
   for (const PlacedMark& placed : marks_of(here.record, here.row.job)) {
     json::object one = fields_json(placed.mark);
     one.erase("job");
     one.erase("after");
     marks.push_back(std::move(one));
-    text += "  " + std::string(name_of_choice(placed.mark.stage)) + "  " + (placed.mark.at ? iso_utc(*placed.mark.at) : "") + "  " +
+    text += "  " + std::string(name_of_choice(placed.mark.stage)) + "  " + (placed.mark.at ? told(*placed.mark.at, here.row.event) : "") + "  " +
             placed.mark.by + (placed.mark.reason.empty() ? "" : ": " + placed.mark.reason) + "\n";
   }
   out["marks"] = std::move(marks);
@@ -209,7 +212,14 @@ Outcome<Ending> bench(Context& context, const JobArguments& arguments) {
 Outcome<Quantity> measured(const std::string& text, ReadingKind what, const std::string& where) {
   if (what == ReadingKind::bed_stiffness)
     if (const auto bare = Decimal::parse(text)) return Quantity{*bare, Unit::none};
-  return quantity_from(text, what == ReadingKind::tone ? Unit::hertz : Unit::none, where);
+  auto quantity = quantity_from(text, what == ReadingKind::tone ? Unit::hertz : Unit::none, where);
+  if (quantity) return quantity;
+  Fault fault = quantity.error();
+  std::string units;
+  for (const Unit unit : units_of(what))
+    if (unit != Unit::none) units += (units.empty() ? "" : ", ") + std::string(symbol_of(unit));
+  fault.what_to_do = "write a figure and its unit: " + units + (what == ReadingKind::bed_stiffness ? "; or the figure alone, as the instrument shows it" : "");
+  return fail(std::move(fault));
 }
 
 Outcome<Ending> reading(Context& context, const JobArguments& arguments) {

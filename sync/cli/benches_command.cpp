@@ -244,7 +244,7 @@ Outcome<Ending> benches(const Settings& settings, const BenchesArguments& argume
     told.text += text;
   }
   if (!arguments.out.empty())
-    if (auto written = keep_plan(context, json::serialize(told.document) + "\n", arguments.out); !written) return fail(written.error());
+    if (auto written = context.deliver(json::serialize(told.document) + "\n", arguments.out); !written) return fail(written.error());
   context.answer(told.document, told.text);
   return Ending::done;
 }

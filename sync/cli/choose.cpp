@@ -7,6 +7,7 @@
 #include "core/desk/last_time.h"
 #include "core/desk/phrases.h"
 #include "core/desk/stages.h"
+#include "core/desk/tags.h"
 
 namespace weavelog::cli {
 namespace {
@@ -114,7 +115,12 @@ Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::str
   const std::string where = "job \"" + shortened(wanted, 40) + "\"";
   if (meant.empty())
     return fail(FaultCode::not_found, "no such tag or job at this event", where, "look at the board");
-  if (meant.size() > 1) return several(where, meant.size(), meant[0].job.hex() + ", " + meant[1].job.hex());
+  if (meant.size() > 1) {
+    std::string all;
+    for (const JobRow& row : meant) all += (all.empty() ? "" : "; ") + tagged_racket_words(row) + ", job " + row.job.hex();
+    return fail(FaultCode::bad_input, std::to_string(meant.size()) + " are meant: " + all, where,
+                "name one by its job's number; `new-tag` gives it another tag");
+  }
   return meant.front();
 }
 

@@ -14,7 +14,7 @@ namespace weavelog::cli {
 using Work = std::function<Outcome<Ending>(Context&)>;
 
 void add_exchange_commands(CLI::App& app, Work& chosen);  // pair, hosts, exchange, invite
-void add_device_commands(CLI::App& app, Work& chosen);    // devices, revoke, device-set, holders
+void add_device_commands(CLI::App& app, Work& chosen);    // devices, revoke, device-set, codes, holders
 void add_near_command(CLI::App& app, Work& chosen);       // near
 void add_host_command(CLI::App& app, Work& chosen);       // host
 void add_event_commands(CLI::App& app, Work& chosen);     // events, new-event, keep-days, import
@@ -24,16 +24,19 @@ void add_drop_off_commands(CLI::App& app, Work& chosen);  // drop-off
 void add_same_commands(CLI::App& app, Work& chosen);      // same
 void add_room_commands(CLI::App& app, Work& chosen);      // stage, board, next
 void add_inspection_commands(CLI::App& app, Work& chosen);  // inspect, frame, frame-answer, frame-override, frame-mended
-void add_money_commands(CLI::App& app, Work& chosen);  // charge, discount, pay, statement, reverse, takings, close-day
+void add_money_commands(CLI::App& app, Work& chosen);  // charge, discount, sell, price, pay, statement, reverse
+void add_money_day_commands(CLI::App& app, Work& chosen);  // takings, close-day
 void add_stock_commands(CLI::App& app, Work& chosen);  // stock, stock-add, stock-move, stock-use
 void add_machine_commands(CLI::App& app, Work& chosen);  // machines, machine-add, machine-set, machine-care
 void add_team_commands(CLI::App& app, Work& chosen);  // team, team-set, shifts, shift-add, shift-remove
 void add_numbers_command(CLI::App& app, Work& chosen);  // numbers
 void add_bench_commands(CLI::App& app, Work& chosen);  // job, bench, reading, check, photo-add, photo-get
 void add_list_commands(CLI::App& app, Work& chosen);   // steps, step-set, step-add
-void add_event_draw_commands(CLI::App& app, Work& chosen);  // draws, draw-add, draw-remove, draw-line, draw-match, home-benches
+void add_event_draw_commands(CLI::App& app, Work& chosen);  // draws, draw-add, draw-remove, draw-line, draw-match
+void add_home_benches_command(CLI::App& app, Work& chosen);   // home-benches
 void add_room_day_commands(CLI::App& app, Work& chosen);  // room-day, room-promise, room-forecast, plan-rules, bench-wish
 void add_new_time_command(CLI::App& app, Work& chosen);     // new-time
+void add_new_tag_command(CLI::App& app, Work& chosen);      // new-tag
 void add_link_commands(CLI::App& app, Work& chosen);        // link, unlink, linked, also-known
 void add_past_jobs_command(CLI::App& app, Work& chosen);    // past-jobs
 void add_question_commands(CLI::App& app, Work& chosen);  // questions, answer

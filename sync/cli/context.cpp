@@ -1,13 +1,15 @@
 #include "sync/cli/context.h"
 
 #include <algorithm>
-#include <fstream>
+#include <cerrno>
 #include <iostream>
+#include <system_error>
 
 #include "core/base/text.h"
 #include "core/model/queries.h"
 #include "core/model/tables.h"
 #include "core/people/consent.h"
+#include "sync/carry/carried_file.h"
 
 namespace weavelog::cli {
 namespace {
@@ -20,7 +22,28 @@ std::string key_of_event_at(const PublicKey& host) {
   return "cli.event at " + to_hex(host);
 }
 
+/// The first trouble with standard output, as errno has it.
+int output_error = 0;
+
+std::string ended(std::string text) {
+  if (text.empty() || text.back() != '\n') text += '\n';
+  return text;
+}
+
 }  // namespace
+
+void put_out(std::string_view text) {
+  errno = 0;
+  std::cout << text << std::flush;
+  if (!std::cout && output_error == 0) output_error = errno != 0 ? errno : EIO;
+}
+
+std::optional<Fault> output_fault() {
+  if (output_error == 0 || output_error == EPIPE) return std::nullopt;
+  return Fault{output_error == ENOSPC || output_error == EDQUOT ? FaultCode::no_space : FaultCode::io,
+               "not all of the answer could be written: " + std::system_category().message(output_error), "standard output",
+               "make room there, or send it elsewhere; what the command was to change is changed, so look before you do it again"};
+}
 
 Ending ending_of(const Fault& fault) {
   return fault.code == FaultCode::not_found ? Ending::not_found : Ending::fault;
@@ -38,7 +61,7 @@ void complain(const Fault& fault, bool as_json) {
   std::string line = fault.message();
   std::replace(line.begin(), line.end(), '\n', ' ');
   std::cerr << "weavelog-cli: " << line << '\n' << std::flush;
-  if (as_json) std::cout << json::serialize(json::object{{"error", fault_json(fault)}}) << '\n' << std::flush;
+  if (as_json) put_out(json::serialize(json::object{{"error", fault_json(fault)}}) + "\n");
 }
 
 Outcome<> Context::open() {
@@ -46,11 +69,16 @@ Outcome<> Context::open() {
   options.folder = settings_.folder;
   options.one_thread = true;  // a command does one thing after another; opening takes a third less
   options.device_name = settings_.device;
+  options.usual_name = settings_.usual_name;
   options.registry = &model_registry();
   options.projections = {std::make_shared<ModelTables>()};
   auto opened = Station::open(std::move(options));
   if (!opened) return fail(opened.error());
   station_ = std::move(*opened);
+  // Beside the answer, which scripts read: whoever did not mean it sees it at once.
+  if (const auto& former = station_->former_name())
+    std::cerr << "weavelog-cli: this device was called \"" << *former << "\" and is \"" << ledger().self().device << "\" from now on\n"
+              << std::flush;
   workplace_ = std::make_unique<Workplace>(*station_, [this](const BookId& book, BookKind kind) {
     return may_cross(ledger(), book, kind, room());
   });
@@ -133,24 +161,15 @@ Language Context::language_for(const Person& person) const {
 }
 
 void Context::answer(const json::value& document, const std::string& text) const {
-  if (settings_.json) {
-    std::cout << json::serialize(document) << '\n' << std::flush;
-  } else {
-    std::cout << text << (text.empty() || text.back() == '\n' ? "" : "\n") << std::flush;
-  }
+  put_out(ended(settings_.json ? json::serialize(document) : text));
 }
 
 Outcome<> Context::deliver(const std::string& content, const std::string& file) const {
   if (file.empty()) {
-    std::cout << content << (content.empty() || content.back() == '\n' ? "" : "\n") << std::flush;
+    put_out(ended(content));
     return {};
   }
-  std::ofstream out(file, std::ios::binary | std::ios::trunc);
-  out << content;
-  out.close();
-  if (!out)
-    return fail(FaultCode::io, "the file can't be written", file, "choose a folder that you may write to");
-  return {};
+  return write_open_file(file, as_bytes(content));
 }
 
 }  // namespace weavelog::cli

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/base/language.h"
 #include "core/desk/event_book.h"
@@ -29,7 +30,8 @@ enum class Ending : int {
 /// The options before the command.
 struct Settings {
   std::string folder;
-  std::string device;
+  std::string device;      ///< "" if not said: the name that the folder keeps
+  std::string usual_name;  ///< of a folder that has none yet
   bool json = false;
   std::string language;  ///< "" if not said: then the player's own, or English
 };
@@ -70,7 +72,8 @@ class Context {
 
   /// Prints the document (with --json) or the text.
   void answer(const json::value& document, const std::string& text) const;
-  /// The same for a file's content, either to `file` or, if that is "", to standard output.
+  /// The same for a file's content, either to `file`, whole or not at all, or, if that is "", to standard output. Faults: those of
+  /// write_open_file().
   [[nodiscard]] Outcome<> deliver(const std::string& content, const std::string& file) const;
 
  private:
@@ -80,6 +83,11 @@ class Context {
   std::unique_ptr<Station> station_;
   std::unique_ptr<Workplace> workplace_;
 };
+
+/// Writes to standard output, at once. What goes wrong is kept for output_fault().
+void put_out(std::string_view text);
+/// Why something that was to be said on standard output is not there; nothing where all is, or where the reader wanted no more of it.
+[[nodiscard]] std::optional<Fault> output_fault();
 
 /// One line on standard error; with `as_json` also {"error": {...}} on standard output.
 void complain(const Fault& fault, bool as_json);

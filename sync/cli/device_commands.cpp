@@ -147,6 +147,37 @@ Outcome<Ending> change_device(Context& context, const DeviceArguments& arguments
 }
 
 // --------------------------------------------------------------------------------------------------------
+// open codes
+
+struct CodeArguments {
+  std::string withdraw;
+};
+
+Outcome<Ending> codes(Context& context, const CodeArguments& arguments) {
+  DeviceList& devices = context.station().devices();
+  if (!arguments.withdraw.empty()) {
+    std::vector<InvitationNumber> meant;
+    for (const OpenInvitation& one : devices.open_invitations())
+      if (arguments.withdraw == "all" || (arguments.withdraw.size() >= 4 && to_hex(one.number).starts_with(arguments.withdraw))) meant.push_back(one.number);
+    if (meant.empty() && arguments.withdraw != "all")
+      return fail(FaultCode::not_found, "no such code is open", "code \"" + arguments.withdraw + "\"", "`codes` lists them");
+    for (const InvitationNumber& number : meant)
+      if (auto gone = devices.withdraw(number); !gone) return fail(gone.error());
+  }
+  json::array list;
+  std::string text;
+  for (const OpenInvitation& one : devices.open_invitations()) {
+    const std::string by = one.asked_by ? device_name(context.ledger(), devices, *one.asked_by) : std::string();
+    list.push_back(json::object{{"number", to_hex(one.number)}, {"role", name_of(one.role)}, {"expires", iso_utc(one.expires)},
+                                {"asked_by", one.asked_by ? json::value(to_hex(*one.asked_by)) : json::value()}, {"wrong_tries", one.wrong_tries}});
+    text += to_hex(one.number) + "  " + name_of(one.role) + ", until " + iso_utc(one.expires) + (by.empty() ? "" : ", asked for by " + by) +
+            (one.wrong_tries > 0 ? ", wrong tries: " + std::to_string(one.wrong_tries) : "") + "\n";
+  }
+  context.answer(list, text.empty() ? "no code is open" : text);
+  return Ending::done;
+}
+
+// --------------------------------------------------------------------------------------------------------
 // who has a book
 
 struct HolderArguments {
@@ -209,6 +240,12 @@ void add_device_commands(CLI::App& app, Work& chosen) {
                                  command.add_option("--role", arguments.role, "head, desk, stringer or reader");
                                  add_seconds(command, arguments);
                                });
+  add_command<CodeArguments>(app, chosen, "codes", "Codes for pairing that are open at this server's folder: for which role, until when, and who asked for them", codes,
+                             [](CLI::App& command, CodeArguments& arguments) {
+                               command.add_option("--withdraw", arguments.withdraw, "Four or more characters of a code's number, or all: nobody pairs with it any more");
+                               command.footer("Codes that a device asked for go with it when it is revoked or is no head any more.\n"
+                                              "--json: an array of {number, role, expires, asked_by (key, null: this device itself), wrong_tries}.");
+                             });
   add_command<HolderArguments>(
       app, chosen, "holders", "Which devices were given players' books by this one or gave them to it, and what was made of them for others", holders,
       [](CLI::App& command, HolderArguments& arguments) {

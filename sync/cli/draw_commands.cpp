@@ -30,14 +30,14 @@ std::string_view name_of(DrawEntry entry) {
 // draw
 
 struct DrawArguments {
-  std::string entries, out;
+  std::string entries, draw, out;
   std::uint64_t lot = 1;
 };
 
 Outcome<Ending> draw(const Settings& settings, const DrawArguments& arguments) {
   const auto bytes = plan_file(arguments.entries);
   if (!bytes) return fail(bytes.error());
-  auto entries = read_entries(*bytes, arguments.entries);
+  auto entries = read_entries(*bytes, arguments.entries, arguments.draw);
   if (!entries) return fail(entries.error());
   const auto made = make_draw(std::move(*entries), arguments.lot);
   if (!made) {
@@ -218,7 +218,10 @@ void add_draw_commands(CLI::App& plan, FolderWork& chosen) {
   add_plan_command<DrawArguments>(
       plan, chosen, "draw", "Make a draw of 4 to 256 entries: seeds and byes by the rules, the rest by lot", draw,
       [](CLI::App& command, DrawArguments& arguments) {
-        command.add_option("--entries", arguments.entries, "CSV with the columns player, and partner, seed, rating, entry, qualifier")->required();
+        command.add_option("--entries", arguments.entries,
+                           "CSV with the columns player, and partner, seed, rating, entry, qualifier; or an event's entry list as for `import entries`")
+            ->required();
+        command.add_option("--draw", arguments.draw, "Which draw of an entry list that has several");
         command.add_option("--lot", arguments.lot, "Another number draws another lot")->capture_default_str();
         command.add_option("--out", arguments.out, "Where the draw is written as CSV; default: standard output");
         command.footer("--json: {lines [{line, player (or bye), partner, seed, rating, entry, qualifier}]}, with --out also file.");

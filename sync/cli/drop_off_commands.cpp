@@ -5,6 +5,7 @@
 #include "core/base/text.h"
 #include "core/desk/last_time.h"
 #include "core/people/arrival.h"
+#include "sync/cli/ask_first.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/hand_over.h"
@@ -76,6 +77,7 @@ class Request {
       return fail(set.error());
     if (new_) desk_.request.new_person = person_;
     if (auto added = add_rackets(); !added) return fail(added.error());
+    if (open_) return ask_first(context_, record_);
     return answer_hand_over(context_, record_, std::move(desk_), arguments_.desk);
   }
 
@@ -123,11 +125,12 @@ class Request {
     json::array candidates;
     std::string text =
         "this may be a player who is known here already; use --player, or --new if it is another:\n";
+    ToldTimes told(context_);
     for (const Candidate& candidate : match_.candidates) {
       const auto row = weavelog::find_player(context_.ledger(), candidate.book);
       if (!row) continue;
       candidates.push_back(row_json(*row));
-      text += row_text(*row) + "\n";
+      text += row_text(*row, told) + "\n";
     }
     context_.answer(json::object{{"stored", false}, {"candidates", std::move(candidates)}}, text);
     return Ending::needs_answer;
@@ -221,6 +224,8 @@ class Request {
                 const std::string& place) {
     if (!new_) {
       if (const auto last = same_as_last_time(record_, line.racket)) {
+        open_ = open_ || !last->questions.empty();
+        if (open_) return {};
         line.agreed = last->proposal;
         line.last_time = last->as_strung;
         line.setup = last->setup;
@@ -263,6 +268,7 @@ class Request {
   PlayerRecord record_;
   Person person_;
   bool new_ = false;
+  bool open_ = false;  ///< a wish would go by what is still to be answered
   MatchResult match_;
   DeskSetting desk_;
 };
@@ -308,7 +314,8 @@ void add_drop_off_commands(CLI::App& app, Work& chosen) {
             "Fields of a player: " +
             field_names<Person>() + ".\nFields of a racket: " + field_names<Racket>() + ".\n" +
             wish_footer() + "\n" + hand_over_footer() +
-            "\nA new player who may be known already: candidates instead, exit code 3, nothing stored.");
+            "\nA new player who may be known already: candidates instead, exit code 3, nothing stored.\n"
+            "Open questions on what a wish goes by: open_questions instead, exit code 3, nothing stored.");
       });
 }
 

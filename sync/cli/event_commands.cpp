@@ -76,7 +76,7 @@ Outcome<Ending> keep_rule(Context& context, const KeepArguments& arguments) {
   const auto days = record->event.now.keep_days;
   const auto at = books_go_at(record->event.now);
   context.answer(json::object{{"event", event->hex()}, {"days", days ? json::value(*days) : json::value()}, {"until", at ? json::value(iso_utc(*at)) : json::value()}},
-                 at ? "its server lets players' books go " + std::to_string(*days) + " days after the last day, " + iso_utc(*at)
+                 at ? "its server lets players' books go " + std::to_string(*days) + " days after the last day, " + ToldTimes(context)(*at, *event)
                     : "its server keeps players' books");
   return Ending::done;
 }

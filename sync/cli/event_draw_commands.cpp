@@ -1,9 +1,13 @@
-// draws, draw-add, draw-remove, draw-match, home-benches: draws and home benches as the event's book keeps them.
+// draws, draw-add, draw-remove, draw-line, draw-match: draws as the event's book keeps them.
 
+#include <algorithm>
+
+#include "core/base/iso_time.h"
+#include "core/base/localised.h"
 #include "core/base/text.h"
-#include "core/desk/room_benches.h"
+#include "core/desk/draws.h"
 #include "core/model/field_json.h"
-#include "core/plan/plan_words.h"
+#include "core/people/name_found.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
@@ -13,11 +17,11 @@ namespace weavelog::cli {
 namespace {
 
 struct EventDrawArguments {
-  std::string event, draw, table, feeds, winner, end = "played", score, by, court, not_before, player, partner, stringer, follows;
+  std::string event, draw, table, feeds, winner, end = "played", score, by, court, not_before, player, partner, follows;
   int round = 0;
   std::int64_t qualifiers = 0;
   std::size_t match = 0;
-  bool back = false, any_time = false, withdraws = false, plan = false, unpin = false, group = false;
+  bool back = false, any_time = false, withdraws = false, group = false;
 };
 
 std::string who(Context& context, const EventDrawArguments& arguments) {
@@ -30,8 +34,13 @@ json::value side_json(const HeldDraw& held, std::optional<std::size_t> line) {
   return json::object{{"line", *line + 1}, {"name", line_name(one)}, {"bye", one.bye}, {"withdrawn", one.withdrawn}};
 }
 
-json::object draw_json(const HeldDraw& held) {
-  json::object out{{"draw", held.sheet.id().hex()}};
+/// Matches of which somebody noted who won.
+std::size_t results_of(const HeldDraw& held) {
+  return static_cast<std::size_t>(std::count_if(held.matches.begin(), held.matches.end(), [](const auto& match) { return match.now.winner.value_or(0) > 0; }));
+}
+
+json::object draw_json(const HeldDraw& held, std::size_t number) {
+  json::object out{{"number", number}, {"draw", held.sheet.id().hex()}};
   for (auto& [name, value] : fields_json(held.sheet.now)) out[name] = value;
   json::array troubles, lines, matches;
   for (const Fault& fault : held.troubles) troubles.push_back(json::string(fault.message()));
@@ -64,24 +73,51 @@ json::object draw_json(const HeldDraw& held) {
   return out;
 }
 
-std::string draw_text(const HeldDraw& held) {
-  std::string out = held.sheet.now.name + ", " + std::to_string(held.lines.size()) + " lines\n";
+/// "1  Women's singles, 8 lines, 3 results".
+std::string heading(const HeldDraw& held, std::size_t number) {
+  const std::size_t results = results_of(held);
+  return std::to_string(number) + "  " + held.sheet.now.name + ", " + std::to_string(held.lines.size()) + " lines, " + std::to_string(results) +
+         (results == 1 ? " result" : " results");
+}
+
+/// The match of that id: "round 2, match 7", with its draw before it if that is another one; "" for one that is not there.
+std::string match_words(const std::vector<HeldDraw>& all, const HeldDraw& same, const EntityId& id) {
+  for (const HeldDraw& held : all)
+    if (const auto found = match_of_id(held, id))
+      return (held.sheet.id() == same.sheet.id() ? "" : held.sheet.now.name + ", ") + "round " + std::to_string(found->first) + ", match " +
+             std::to_string(found->second + 1);
+  return {};
+}
+
+/// What is known of a match besides who plays: its score, where and when it is played.
+std::string play_words(const std::vector<HeldDraw>& all, const HeldDraw& held, const MatchRecord& match, const MomentWriter& clock) {
+  std::string out;
+  if (!match.score.empty()) out += ", " + match.score;
+  // Courts are mostly called by a number.
+  if (!match.court.empty()) out += (search_key(match.court).find_first_not_of("0123456789") == std::string::npos ? ", court " : ", ") + match.court;
+  if (match.not_before) out += ", not before " + clock(*match.not_before);
+  if (match.after)
+    if (const std::string before = match_words(all, held, match.after); !before.empty()) out += ", follows " + before;
+  return out;
+}
+
+std::string draw_text(const std::vector<HeldDraw>& all, const HeldDraw& held, std::size_t number, const MomentWriter& clock) {
+  std::string out = heading(held, number) + "\n";
   for (const Fault& fault : held.troubles) out += "  " + fault.message() + "\n";
   if (!held.draw && !held.group) return out;
   for (int round = 1; round <= held.rounds(); ++round)
     for (std::size_t match = 0; match < held.matches_in(round); ++match) {
       const auto [upper, lower] = held.sides(round, match);
-      if (!upper || !lower) continue;
-      const auto name = [&](std::size_t line) {
-        const std::string known = line_name(held.line(line));
-        return std::to_string(line + 1) + " " + (known.empty() ? "(not known yet)" : known);
+      const auto* record = held.match(round, match);
+      const std::string more = record == nullptr ? std::string() : play_words(all, held, record->now, clock);
+      if ((!upper || !lower) && more.empty()) continue;
+      const auto name = [&](std::optional<std::size_t> line) {
+        const std::string known = line ? line_name(held.line(*line)) : std::string();
+        return (line ? std::to_string(*line + 1) + " " : std::string()) + (known.empty() ? "(not known yet)" : known);
       };
-      out += "  round " + std::to_string(round) + ", match " + std::to_string(match + 1) + ": " + name(*upper) + " - " + name(*lower);
-      if (const auto winner = held.winner(round, match)) out += "  -> " + name(*winner);
-      if (const auto* record = held.match(round, match))
-        for (const std::string& more : {record->now.score, record->now.court})
-          if (!more.empty()) out += ", " + more;
-      out += "\n";
+      out += "  round " + std::to_string(round) + ", match " + std::to_string(match + 1) + ": " + name(upper) + " - " + name(lower);
+      if (const auto winner = held.winner(round, match)) out += "  -> " + name(winner);
+      out += more + "\n";
     }
   if (held.group) {
     out += "  standing:";
@@ -95,9 +131,11 @@ std::string draw_text(const HeldDraw& held) {
 void tell_draws(Context& context, const BookId& event) {
   json::array all;
   std::string text;
-  for (const HeldDraw& held : event_draws(context.ledger(), event)) {
-    all.push_back(draw_json(held));
-    text += draw_text(held);
+  const auto draws = event_draws(context.ledger(), event);
+  const MomentWriter clock(context.language(), context.zone_of(event), Moment::Form::day_and_time);
+  for (const HeldDraw& held : draws) {
+    all.push_back(draw_json(held, all.size() + 1));
+    text += draw_text(draws, held, all.size(), clock);
   }
   context.answer(all, text.empty() ? "the event has no draw" : text);
 }
@@ -109,23 +147,60 @@ Outcome<Ending> store_draws(Context& context, const BookId& event, const Outcome
   return Ending::done;
 }
 
-Outcome<HeldDraw> choose_draw(Context& context, const BookId& event, const std::string& wanted) {
-  for (HeldDraw& held : event_draws(context.ledger(), event))
-    if (search_key(held.sheet.now.name) == search_key(wanted) || held.sheet.id().hex() == wanted) return std::move(held);
-  return fail(FaultCode::not_found, "the event has no such draw", "\"" + shortened(wanted, 40) + "\"", "`draws` lists them");
+/// The draw of that name, number in `draws`, or beginning of its own number. Where several have the name, as two devices that were apart can
+/// make them, nothing is chosen: it was asked which, and the command ends with 3.
+Outcome<std::optional<HeldDraw>> choose_draw(Context& context, const BookId& event, const std::string& wanted) {
+  auto draws = event_draws(context.ledger(), event);
+  std::vector<std::size_t> meant;
+  for (std::size_t at = 0; at < draws.size(); ++at)
+    if (search_key(draws[at].sheet.now.name) == search_key(wanted)) meant.push_back(at);
+  if (meant.empty()) {
+    if (const auto number = whole_from(wanted, "DRAW"); number && *number >= 1 && static_cast<std::size_t>(*number) <= draws.size())
+      meant.push_back(static_cast<std::size_t>(*number - 1));
+    for (std::size_t at = 0; wanted.size() >= 6 && at < draws.size(); ++at)
+      if (draws[at].sheet.id().hex().starts_with(wanted)) meant.push_back(at);
+  }
+  if (meant.empty()) return fail(FaultCode::not_found, "the event has no such draw", "\"" + shortened(wanted, 40) + "\"", "`draws` lists them");
+  if (meant.size() == 1) return std::optional(std::move(draws[meant.front()]));
+  json::array choices;
+  std::string text = std::to_string(meant.size()) + " draws are meant; nothing was done: say which one by its number\n";
+  for (const std::size_t at : meant) {
+    const auto& sheet = draws[at].sheet;
+    json::object one{{"number", at + 1}, {"draw", sheet.id().hex()}, {"name", sheet.now.name}, {"lines", draws[at].lines.size()}, {"results", results_of(draws[at])}};
+    if (sheet.now.at) one["made"] = iso_utc(*sheet.now.at);
+    text += heading(draws[at], at + 1) + (sheet.now.at ? ", made " + iso_utc(*sheet.now.at) : std::string()) + "\n";
+    choices.push_back(std::move(one));
+  }
+  context.answer(json::object{{"asked", "draw"}, {"choices", std::move(choices)}}, text);
+  return std::optional<HeldDraw>();
 }
 
-/// A line by its number or by who stands on it.
-Outcome<std::size_t> choose_line(const HeldDraw& held, const std::string& wanted) {
+/// A line by its number or by who stands on it; a part of the name will do where it is clear, first among `near`.
+Outcome<std::size_t> choose_line(const HeldDraw& held, const std::string& wanted, std::span<const std::size_t> near = {}) {
+  const std::string key = search_key(wanted);
+  std::vector<std::size_t> named;
   for (std::size_t line = 0; line < held.lines.size(); ++line)
-    if (!held.lines[line].bye && !held.lines[line].player.empty() && search_key(line_name(held.lines[line])) == search_key(wanted)) return line;
+    if (!held.line(line).bye && !held.line(line).player.empty()) named.push_back(line);
+  for (const std::size_t line : named)
+    if (search_key(line_name(held.line(line))) == key) return line;
   const auto number = whole_from(wanted, "line");
   if (number && *number >= 1 && static_cast<std::size_t>(*number) <= held.lines.size()) return static_cast<std::size_t>(*number - 1);
+  for (const std::span<const std::size_t> among : {near, std::span<const std::size_t>(named)}) {
+    std::vector<std::size_t> meant;
+    for (const std::size_t line : among)
+      if (!key.empty() && name_found(search_key(line_name(held.line(line))), key)) meant.push_back(line);
+    if (meant.size() == 1) return meant.front();
+    if (meant.size() > 1)
+      return fail(FaultCode::bad_input,
+                  std::to_string(meant.size()) + " are meant: " + std::to_string(meant[0] + 1) + " " + line_name(held.line(meant[0])) + ", " +
+                      std::to_string(meant[1] + 1) + " " + line_name(held.line(meant[1])),
+                  "\"" + shortened(wanted, 40) + "\"", "say more of the name, or give the line");
+  }
   return fail(FaultCode::not_found, "nobody of that name is in the draw", "\"" + shortened(wanted, 40) + "\"", "give the name as the draw has it, or the line");
 }
 
-/// "2/7" of the same draw, or "Doubles 2/7".
-Outcome<EntityId> followed(Context& context, const BookId& event, const HeldDraw& same, const std::string& words) {
+/// "2/7" of the same draw, or "Doubles 2/7"; nothing where it was asked which draw.
+Outcome<std::optional<EntityId>> followed(Context& context, const BookId& event, const HeldDraw& same, const std::string& words) {
   const auto wrong = [&] {
     return fail(FaultCode::bad_input, "\"" + shortened(words, 40) + "\" names no match", "--follows", "give round/match as 2/7, with its draw before it if that is another one");
   };
@@ -134,10 +209,15 @@ Outcome<EntityId> followed(Context& context, const BookId& event, const HeldDraw
   const std::size_t begin = space == std::string::npos ? 0 : space + 1;
   const auto round = whole_from(words.substr(begin, slash - begin), "--follows"), match = whole_from(words.substr(slash + 1), "--follows");
   if (!round || !match || *round < 1 || *round > 8 || *match < 1) return wrong();
-  if (begin == 0) return match_id(same, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
+  const auto id = [&](const HeldDraw& held) -> Outcome<std::optional<EntityId>> {
+    const auto found = match_id(held, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
+    if (!found) return fail(found.error());
+    return std::optional(*found);
+  };
+  if (begin == 0) return id(same);
   const auto other = choose_draw(context, event, words.substr(0, space));
   if (!other) return fail(other.error());
-  return match_id(*other, static_cast<int>(*round), static_cast<std::size_t>(*match - 1));
+  return *other ? id(**other) : Outcome<std::optional<EntityId>>(std::nullopt);
 }
 
 Outcome<Ending> show(Context& context, const EventDrawArguments& arguments) {
@@ -165,7 +245,8 @@ Outcome<Ending> add(Context& context, const EventDrawArguments& arguments) {
   if (!arguments.feeds.empty()) {
     const auto main = choose_draw(context, *event, arguments.feeds);
     if (!main) return fail(main.error());
-    wanted.feeds = main->sheet.id();
+    if (!*main) return Ending::needs_answer;
+    wanted.feeds = (*main)->sheet.id();
   }
   return store_draws(context, *event, add_draw(*event, event_draws(context.ledger(), *event), wanted, context.now()));
 }
@@ -175,23 +256,29 @@ Outcome<Ending> remove(Context& context, const EventDrawArguments& arguments) {
   if (!event) return fail(event.error());
   const auto held = choose_draw(context, *event, arguments.draw);
   if (!held) return fail(held.error());
-  return store_draws(context, *event, remove_draw(*held));
+  if (!*held) return Ending::needs_answer;
+  return store_draws(context, *event, remove_draw(**held));
 }
 
 Outcome<Ending> match(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
-  const auto held = choose_draw(context, *event, arguments.draw);
-  if (!held) return fail(held.error());
+  const auto chosen = choose_draw(context, *event, arguments.draw);
+  if (!chosen) return fail(chosen.error());
+  if (!*chosen) return Ending::needs_answer;
+  const HeldDraw* held = &**chosen;
   if (arguments.match < 1) return fail(FaultCode::bad_input, "matches count from 1", "match", "`draws` lists them");
   const std::size_t number = arguments.match - 1;
   if (arguments.back) return store_draws(context, *event, take_back_winner(*held, arguments.round, number));
   if (!arguments.winner.empty()) {
-    const auto line = choose_line(*held, arguments.winner);
+    const auto [upper, lower] = held->sides(arguments.round, number);
+    std::vector<std::size_t> near;
+    for (const auto& side : {upper, lower})
+      if (side && !held->line(*side).player.empty()) near.push_back(*side);
+    const auto line = choose_line(*held, arguments.winner, near);
     if (!line) return fail(line.error());
     const auto end = choice_from<EndOfMatch>(arguments.end);
     if (!end || *end == EndOfMatch::unsaid) return no_choice(arguments.end, "end", {"played", "walkover", "retired", "disqualified"});
-    const auto [upper, lower] = held->sides(arguments.round, number);
     if (upper != *line && lower != *line)
       return fail(FaultCode::bad_input, "that player is not in this match", "round " + std::to_string(arguments.round) + ", match " + std::to_string(arguments.match),
                   "look at `draws`");
@@ -210,7 +297,8 @@ Outcome<Ending> match(Context& context, const EventDrawArguments& arguments) {
   } else if (!arguments.follows.empty()) {
     const auto after = followed(context, *event, *held, arguments.follows);
     if (!after) return fail(after.error());
-    said.after = *after;
+    if (!*after) return Ending::needs_answer;
+    said.after = **after;
   }
   return store_draws(context, *event, set_play(*held, arguments.round, number, said));
 }
@@ -218,8 +306,10 @@ Outcome<Ending> match(Context& context, const EventDrawArguments& arguments) {
 Outcome<Ending> line(Context& context, const EventDrawArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
-  const auto held = choose_draw(context, *event, arguments.draw);
-  if (!held) return fail(held.error());
+  const auto chosen = choose_draw(context, *event, arguments.draw);
+  if (!chosen) return fail(chosen.error());
+  if (!*chosen) return Ending::needs_answer;
+  const HeldDraw* held = &**chosen;
   const auto at = choose_line(*held, arguments.winner);
   if (!at) return fail(at.error());
   if (arguments.withdraws) return store_draws(context, *event, withdraw_line(*held, *at, context.now()));
@@ -231,82 +321,15 @@ Outcome<Ending> line(Context& context, const EventDrawArguments& arguments) {
   return store_draws(context, *event, put_on_line(*held, *at, by));
 }
 
-json::array benches_json(const RoomBenches& room, const BenchChoice& choice) {
-  const HomeBenches& plan = room.benches();
-  json::array out;
-  for (std::size_t person = 0; person < choice.size(); ++person) {
-    const auto* place = room.book().of(plan.people()[person].name);
-    out.push_back(json::object{{"player", plan.people()[person].name},
-                               {"stringer", plan.benches()[choice[person]].stringer},
-                               {"machine", plan.benches()[choice[person]].machine},
-                               {"pinned", place != nullptr && place->now.pinned.value_or(false)},
-                               {"reason", std::string(name_of(plan.why(choice, person).kind))}});
-  }
-  return out;
-}
-
-void tell_benches(Context& context, const RoomBenches& room, const BenchPlan* made) {
-  json::object out{{"planned", false}, {"players", json::array()}};
-  std::string text;
-  if (made != nullptr) {
-    out["gap"] = made->solution.gap();
-    out["rule"] = name_of(made->solution.rule);
-    out["moved"] = made->moved.size();
-    text = "at most " + std::to_string(static_cast<int>(made->solution.gap() * 1000 + 0.5) / 10.0).substr(0, 4) + " % from the best\n";
-  }
-  if (const auto choice = room.held()) {
-    out["planned"] = true;
-    out["players"] = benches_json(room, *choice);
-    for (std::size_t person = 0; person < choice->size(); ++person)
-      text += room.benches().people()[person].name + ": " + room.benches().benches()[(*choice)[person]].name + "  (" +
-              reason_words(context.language(), room.benches(), *choice, person, room.benches().why(*choice, person)) + ")\n";
-  } else {
-    text += "not everybody has a bench: home-benches --plan\n";
-  }
-  context.answer(out, text);
-}
-
-Outcome<Ending> home_benches(Context& context, const EventDrawArguments& arguments) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  auto room = RoomBenches::make(context.ledger(), *event);
-  if (!room) return fail(room.error());
-  std::optional<BenchPlan> made;
-  if (!arguments.player.empty()) {
-    const auto person = (*room)->benches().person(arguments.player);
-    if (!person) return fail(FaultCode::not_found, "nobody of that name may still play", "\"" + shortened(arguments.player, 40) + "\"", "give the name as the draw has it");
-    auto bench = arguments.stringer.empty() ? std::optional<std::size_t>{} : (*room)->benches().bench(arguments.stringer);
-    if (!arguments.stringer.empty() && !bench) return fail(FaultCode::not_found, "no such bench", arguments.stringer, "`team` lists who strings");
-    if (!bench) {
-      const auto held = (*room)->held();
-      if (!held) return fail(FaultCode::bad_input, "not everybody has a bench yet", "home benches", "plan them first");
-      bench = (*held)[*person];
-    }
-    const auto draft = (*room)->move(*person, *bench, !arguments.unpin, who(context, arguments), context.now());
-    if (!draft) return fail(draft.error());
-    if (!draft->empty())
-      if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  } else if (arguments.plan) {
-    auto plan = (*room)->benches().plan();
-    if (!plan) return fail(plan.error());
-    const Draft draft = (*room)->keep(plan->choice(), who(context, arguments), context.now());
-    if (!draft.empty())
-      if (auto stored = context.workplace().commit(draft); !stored) return fail(stored.error());
-    made = std::move(*plan);
-  }
-  room = RoomBenches::make(context.ledger(), *event);
-  if (!room) return fail(room.error());
-  tell_benches(context, **room, made ? &*made : nullptr);
-  return Ending::done;
-}
-
 void add_event(CLI::App& command, EventDrawArguments& arguments) {
   command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
 }
 void draw_footer(CLI::App& command) {
   command.footer(
-      "--json: an array of draws: [{draw, name, kind, lines, places: [{line, player, second, bye, seed, rating, via, withdrawn}], matches:\n"
-      "[{round, match, upper, lower ({line, name, bye, withdrawn}), winner (line), end, score, court, not_before}], troubles}].");
+      "Where several draws are called so, nothing is done, it ends with 3 and tells their numbers: {asked, choices [{number, draw, name, lines,\n"
+      "results, made}]}.\n"
+      "--json: an array of draws: [{number, draw, name, kind, lines, places: [{line, player, second, bye, seed, rating, via, withdrawn}], matches:\n"
+      "[{round, match, upper, lower ({line, name, bye, withdrawn}), winner (line), end, score, court, not_before, after}], troubles}].");
 }
 
 }  // namespace
@@ -326,13 +349,13 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     draw_footer(command);
   });
   add_command<EventDrawArguments>(app, chosen, "draw-remove", "Take a draw away", remove, [](CLI::App& command, EventDrawArguments& arguments) {
-    command.add_option("DRAW", arguments.draw, "Its name")->required();
+    command.add_option("DRAW", arguments.draw, "Its name, or its number in `draws`")->required();
     add_event(command, arguments);
     draw_footer(command);
   });
   add_command<EventDrawArguments>(app, chosen, "draw-line", "Somebody withdraws, or comes into a place of a draw", line, [](CLI::App& command, EventDrawArguments& arguments) {
-    command.add_option("DRAW", arguments.draw, "Its name")->required();
-    command.add_option("LINE", arguments.winner, "The line's number, or who stands on it")->required();
+    command.add_option("DRAW", arguments.draw, "Its name, or its number in `draws`")->required();
+    command.add_option("LINE", arguments.winner, "The line's number, or who stands on it; a part of the name will do where it is clear")->required();
     auto* out = command.add_flag("--withdraws", arguments.withdraws, "Plays no match any more");
     command.add_option("--player", arguments.player, "Who comes in the place of one who withdrew, or where nobody was known")->excludes(out);
     command.add_option("--partner", arguments.partner, "Of a pair");
@@ -340,10 +363,10 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     draw_footer(command);
   });
   add_command<EventDrawArguments>(app, chosen, "draw-match", "Who won a match, or where and when it is played", match, [](CLI::App& command, EventDrawArguments& arguments) {
-    command.add_option("DRAW", arguments.draw, "Its name")->required();
+    command.add_option("DRAW", arguments.draw, "Its name, or its number in `draws`")->required();
     command.add_option("ROUND", arguments.round, "From 1")->required();
     command.add_option("MATCH", arguments.match, "In the round, from 1, from the top")->required();
-    auto* winner = command.add_option("--winner", arguments.winner, "Name as in the draw, or line");
+    auto* winner = command.add_option("--winner", arguments.winner, "Name as in the draw, a part of it that is clear, or line");
     command.add_option("--end", arguments.end, "played, walkover, retired, disqualified")->capture_default_str();
     command.add_option("--score", arguments.score, "6-4 7-5");
     command.add_flag("--take-back", arguments.back, "It has no result after all")->excludes(winner);
@@ -354,15 +377,6 @@ void add_event_draw_commands(CLI::App& app, Work& chosen) {
     command.add_option("--by", arguments.by, "Who says so; default: the device's name");
     add_event(command, arguments);
     draw_footer(command);
-  });
-  add_command<EventDrawArguments>(app, chosen, "home-benches", "Who strings whom as long as the event lasts", home_benches, [](CLI::App& command, EventDrawArguments& arguments) {
-    auto* plan = command.add_flag("--plan", arguments.plan, "Plan, and keep it");
-    auto* player = command.add_option("--player", arguments.player, "Move one player, and pin them there")->excludes(plan);
-    command.add_option("--to", arguments.stringer, "The stringer; default: where they are")->needs(player);
-    command.add_flag("--unpin", arguments.unpin, "The next plan may move them")->needs(player);
-    command.add_option("--by", arguments.by, "Who says so; default: the device's name");
-    add_event(command, arguments);
-    command.footer("--json: one object: planned, players: [{player, stringer, machine, pinned, reason}], and of a new plan gap, rule, moved.");
   });
 }
 

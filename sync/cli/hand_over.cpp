@@ -5,6 +5,7 @@
 #include "core/desk/check_setup.h"
 #include "core/desk/first_time.h"
 #include "core/desk/phrases.h"
+#include "core/desk/tags.h"
 #include "sync/cli/render.h"
 
 namespace weavelog::cli {
@@ -130,8 +131,12 @@ Outcome<Ending> answer_hand_over(Context& context, const PlayerRecord& record, D
   DropOffRequest& request = desk.request;
   const BookId& event = request.drop_off.event;
   std::int64_t tag = arguments.tag > 0 ? arguments.tag : event ? highest_tag(context.ledger(), event) + 1 : 1;
-  for (DropOffLine& line : request.lines)
+  std::vector<std::int64_t> numbers;
+  for (DropOffLine& line : request.lines) {
     if (!line.tag_number) line.tag_number = tag++;
+    numbers.push_back(*line.tag_number);
+  }
+  if (auto free = check_new_tags(context.ledger(), event, numbers); !free) return fail(free.error());
 
   const auto needed = needed_answers(record, request);
   const auto findings = findings_of(record, request);

@@ -96,7 +96,8 @@ std::string_view name_of(FrameHold holding) {
 void tell(Context& context, const BookId& book, const EntityId& job) {
   const auto record = load_player(context.ledger(), book);
   if (!record || !record->job(job)) return;
-  const Language language = context.language_for(record->person.now);
+  // The bench reads this in the room's language; only the question is for the player.
+  const Language language = context.language(), players = context.language_for(record->person.now);
   json::array list;
   std::string text = std::string(name_of_choice(record->stage_of(job).stage)) + "\n";
   std::size_t number = 0;
@@ -106,7 +107,7 @@ void tell(Context& context, const BookId& book, const EntityId& job) {
     one["number"] = ++number;
     one["holds"] = name_of(holding);
     one["words"] = finding_words(language, finding->now);
-    if (finding->now.proposal != FrameRemedy::unsaid) one["question"] = finding_question(language, finding->now);
+    if (finding->now.proposal != FrameRemedy::unsaid) one["question"] = finding_question(players, finding->now);
     text += std::to_string(number) + "  " + finding_words(language, finding->now);
     if (finding->now.proposal != FrameRemedy::unsaid) text += "; proposed: " + remedy_words(language, finding->now.proposal);
     if (finding->now.answer != FrameRemedy::unsaid)

@@ -1,12 +1,16 @@
 // link, unlink, linked, also-known: which books are one person's, and by what else somebody is called.
 
+#include <algorithm>
+
 #include "core/base/iso_time.h"
 #include "core/desk/other_names.h"
 #include "core/desk/person_books.h"
+#include "core/desk/phrases.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/render.h"
 
 namespace weavelog::cli {
 namespace {
@@ -28,33 +32,84 @@ Outcome<> store(Context& context, const Outcome<std::vector<Draft>>& drafts) {
   return {};
 }
 
+/// Books by as many characters of their numbers as tell them apart, six at least: those that were made in one go begin alike for long.
+class ShortNumbers {
+ public:
+  explicit ShortNumbers(const Ledger& ledger, const std::vector<BookId>& more = {}) {
+    for (const BookInfo& book : ledger.books(kPlayerBook)) all_.push_back(book.id.hex());
+    for (const BookId& book : more) all_.push_back(book.hex());
+    std::sort(all_.begin(), all_.end());
+    all_.erase(std::unique(all_.begin(), all_.end()), all_.end());
+  }
+  [[nodiscard]] std::string operator()(const BookId& book) const {
+    const std::string number = book.hex();
+    const auto at = std::lower_bound(all_.begin(), all_.end(), number);
+    std::size_t alike = 5;
+    const auto beside = [&](const std::string& other) {
+      alike = std::max<std::size_t>(alike, static_cast<std::size_t>(std::mismatch(number.begin(), number.end(), other.begin(), other.end()).first - number.begin()));
+    };
+    if (at != all_.begin()) beside(*std::prev(at));
+    if (at != all_.end() && std::next(at) != all_.end()) beside(*std::next(at));
+    return number.substr(0, alike + 1);
+  }
+
+ private:
+  std::vector<std::string> all_;
+};
+
+/// "Wendelmoor Ilse, last at Harbour Open": whose book it is, and from where.
+std::string whose(Context& context, const BookId& book) {
+  const auto row = find_player(context.ledger(), book);
+  if (!row) return "is not on this device";
+  return name_text(row->family_name, row->given_name, row->native_name) + (row->last_event.empty() ? "" : ", last at " + row->last_event);
+}
+
 /// The books of a person, and where they differ.
 Outcome<Ending> tell(Context& context, const BookId& book) {
   const auto person = load_person(context.ledger(), book);
   if (!person) return fail(person.error());
+  const ShortNumbers shortened_to(context.ledger(), person->elsewhere);
   json::array here, elsewhere, questions;
   std::string text;
   for (const PlayerRecord& record : person->records) {
     here.push_back(json::object{{"book", record.book.hex()}, {"name", listed_name(record.person.now)}, {"jobs", record.jobs.size()}});
-    text += record.book.hex().substr(0, 8) + "  " + listed_name(record.person.now) + ", " + std::to_string(record.jobs.size()) + " rackets\n";
+    text += shortened_to(record.book) + "  " + whose(context, record.book) + "; rackets strung: " + std::to_string(record.jobs.size()) + "\n";
   }
   for (const BookId& other : person->elsewhere) {
     elsewhere.push_back(json::string(other.hex()));
-    text += other.hex().substr(0, 8) + "  is not on this device\n";
+    text += shortened_to(other) + "  is not on this device\n";
   }
   std::size_t number = 0;
   for (const BookDifference& one : differences(*person)) {
     json::array answers;
-    text += "question " + std::to_string(++number) + ": " + std::string(one.name) + (one.subject.empty() ? "" : " of " + one.subject) + "\n";
+    text += "question " + std::to_string(++number) + ": " + field_words(context.language(), one.name) +
+            (one.subject.empty() ? "" : " of " + setup_words(context.language(), one.subject)) + "\n";
     for (const BookAnswer& answer : one.answers) {
-      answers.push_back(json::object{{"book", answer.book.hex()}, {"value", text_of(answer.value)}, {"at", iso_utc(answer.at)}});
-      text += "  " + answer.book.hex().substr(0, 8) + " says " + text_of(answer.value) + "\n";
+      answers.push_back(json::object{{"book", answer.book.hex()}, {"value", value_words({}, one.name, answer.value)}, {"at", iso_utc(answer.at)}});
+      text += "  " + std::to_string(answers.size()) + "  " + value_words(context.language(), one.name, answer.value) + "  (" +
+              whose(context, answer.book) + ", " + shortened_to(answer.book) + ", " + iso_utc(answer.at) + ")\n";
     }
     questions.push_back(json::object{{"field", one.name}, {"subject", one.subject}, {"answers", std::move(answers)}});
   }
   const bool open = !questions.empty();
+  if (open) text += "say which is right: linked PLAYER --settle QUESTION --right ANSWER\n";
   context.answer(json::object{{"books", std::move(here)}, {"elsewhere", std::move(elsewhere)}, {"differences", std::move(questions)}}, text);
   return open ? Ending::needs_answer : Ending::done;
+}
+
+/// One of the answers by its number in the list, or by its book's.
+Outcome<Value> right_answer(const BookDifference& difference, const std::string& said) {
+  std::vector<const BookAnswer*> meant;
+  const auto number = whole_from(said, "--right");
+  if (number && said.size() < 6) {
+    if (*number >= 1 && static_cast<std::size_t>(*number) <= difference.answers.size()) meant.push_back(&difference.answers[static_cast<std::size_t>(*number - 1)]);
+  } else if (said.size() >= 6) {
+    for (const BookAnswer& answer : difference.answers)
+      if (answer.book.hex().starts_with(said)) meant.push_back(&answer);
+  }
+  if (meant.size() == 1) return meant.front()->value;
+  return fail(FaultCode::bad_input, meant.empty() ? "it was not said which book is right" : "several books begin so", "--right",
+              "give the number of the answer, or as much of the book's as `linked PLAYER` shows");
 }
 
 Outcome<Ending> link(Context& context, const LinkArguments& arguments) {
@@ -85,28 +140,28 @@ Outcome<Ending> linked(Context& context, const LinkArguments& arguments) {
       if (*arguments.question == 0 || *arguments.question > open.size())
         return fail(FaultCode::not_found, "there is no such question", std::to_string(*arguments.question), "`linked PLAYER` lists them");
       const BookDifference& one = open[*arguments.question - 1];
-      const BookAnswer* chosen = nullptr;
-      for (const BookAnswer& answer : one.answers)
-        if (arguments.answer.size() >= 6 && answer.book.hex().starts_with(arguments.answer)) chosen = &answer;
-      if (!chosen)
-        return fail(FaultCode::bad_input, "it was not said which book is right", "--right", "give six or more characters of its number");
-      if (auto stored = store(context, settle(*person, one, chosen->value)); !stored) return fail(stored.error());
+      const auto chosen = right_answer(one, arguments.answer);
+      if (!chosen) return fail(chosen.error());
+      if (auto stored = store(context, settle(*person, one, *chosen)); !stored) return fail(stored.error());
     }
     return tell(context, *book);
   }
   json::array groups;
   std::string text;
-  for (const LinkedBooks& group : all_linked_books(context.ledger())) {
+  const auto all = all_linked_books(context.ledger());
+  std::vector<BookId> away;
+  for (const LinkedBooks& group : all) away.insert(away.end(), group.elsewhere.begin(), group.elsewhere.end());
+  const ShortNumbers shortened_to(context.ledger(), away);
+  for (const LinkedBooks& group : all) {
     json::array books;
     for (const auto* list : {&group.here, &group.elsewhere})
       for (const BookId& book : *list) {
         const auto row = list == &group.here ? find_player(context.ledger(), book) : std::nullopt;
         const std::string name = row ? row->family_name + " " + row->given_name : std::string();
         books.push_back(json::object{{"book", book.hex()}, {"name", name}, {"here", list == &group.here}});
-        text += (books.size() == 1 ? "" : " = ") + book.hex().substr(0, 8) + (name.empty() ? " (not here)" : " " + name);
+        text += (books.size() == 1 ? "" : "  = ") + shortened_to(book) + "  " + whose(context, book) + "\n";
       }
     groups.push_back(std::move(books));
-    text += "\n";
   }
   context.answer(groups, text.empty() ? "no books are linked" : text);
   return Ending::done;
@@ -175,7 +230,7 @@ void add_link_commands(CLI::App& app, Work& chosen) {
                              [](CLI::App& command, LinkArguments& arguments) {
                                command.add_option("PLAYER", arguments.player, "Default: all that are linked");
                                auto* question = command.add_option("--settle", arguments.question, "Number of a question that is answered");
-                               command.add_option("--right", arguments.answer, "The book that is right: six or more characters of its number")->needs(question);
+                               command.add_option("--right", arguments.answer, "The answer that is right: its number in the list, or six or more characters of its book's")->needs(question);
                                command.footer(std::string("--json without PLAYER: a list of lists [{book, name, here}]. With PLAYER: ") + kPersonForm);
                              });
   add_command<LinkArguments>(app, chosen, "also-known", "Other names by which a player is found and recognised", also_known,

@@ -7,6 +7,7 @@
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -31,7 +32,7 @@ json::object machine_json(const MachineNow& now, std::size_t number) {
   return out;
 }
 
-std::string machine_text(const Language& language, const MachineNow& now, std::size_t number) {
+std::string machine_text(const Language& language, const MachineNow& now, std::size_t number, ToldTimes& told) {
   const Machine& machine = now.machine.now;
   std::string text = std::to_string(number) + "  " + machine.name + ", " + std::string(name_of_choice(machine.kind));
   for (const std::string& part : {machine.maker, machine.model})
@@ -42,7 +43,7 @@ std::string machine_text(const Language& language, const MachineNow& now, std::s
   if (now.cleaning_due) text += "  (clean them now)";
   if (now.calibration && now.calibration->asked && now.calibration->read) {
     text += "\n   calibrated: " + localised(language, *now.calibration->asked) + " set, " + localised(language, *now.calibration->read) + " read";
-    if (now.calibration->at) text += ", " + iso_utc(*now.calibration->at);
+    if (now.calibration->at) text += ", " + told(*now.calibration->at);
   }
   if (now.out_of_order) text += "\n   OUT OF ORDER: " + now.out_of_order->note + " (" + now.out_of_order->by + ")";
   return text + "\n";
@@ -51,9 +52,10 @@ std::string machine_text(const Language& language, const MachineNow& now, std::s
 Outcome<Ending> tell_machines(Context& context, const BookId& event) {
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const MachineNow& now : event_machines(context.ledger(), event, context.zone_of(event), context.now())) {
     list.push_back(machine_json(now, list.size() + 1));
-    text += machine_text(context.language(), now, list.size());
+    text += machine_text(context.language(), now, list.size(), told);
   }
   context.answer(list, text.empty() ? "no machine yet; `machine-add` adds one\n" : text);
   return Ending::done;

@@ -1,4 +1,4 @@
-// charge, sell, discount, pay, statement, reverse, takings, close-day, price: the room's money.
+// charge, sell, discount, pay, statement, reverse, price: the room's money.
 
 #include "core/base/iso_time.h"
 #include "core/base/text.h"
@@ -8,6 +8,7 @@
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/money_day.h"
 #include "sync/cli/render.h"
 
 namespace weavelog::cli {
@@ -35,9 +36,9 @@ json::object line_json(const StatementLine& line, std::size_t number) {
   return out;
 }
 
-std::string line_text(const Language& language, const StatementLine& line, std::size_t number) {
+std::string line_text(const Language& language, const StatementLine& line, std::size_t number, const std::string& at) {
   const MoneyRow& row = line.row;
-  std::string out = std::to_string(number) + "  " + iso_utc(row.at) + "  ";
+  std::string out = std::to_string(number) + "  " + at + "  ";
   if (line.tag_number) out += "tag " + std::to_string(*line.tag_number) + "  ";
   if (!line.racket_label.empty()) out += "racket " + line.racket_label + "  ";
   out += row.payment ? "paid, " + std::string(name_of_choice(row.means)) : row.service;
@@ -46,13 +47,15 @@ std::string line_text(const Language& language, const StatementLine& line, std::
   return out + (row.reverses ? "  (reversal)\n" : line.reversed ? "  (reversed)\n" : "\n");
 }
 
-Outcome<Ending> tell_statement(Context& context, const BookId& event, const BookId& player) {
+/// `remarks` are what a person has to know besides the lines, a line each.
+Outcome<Ending> tell_statement(Context& context, const BookId& event, const BookId& player, const std::vector<std::string>& remarks = {}) {
   const Statement statement = statement_of(context.ledger(), event, player);
   json::array list, accounts;
   std::string text;
+  ToldTimes told(context);
   for (const StatementLine& line : statement.lines) {
     list.push_back(line_json(line, list.size() + 1));
-    text += line_text(context.language(), line, list.size());
+    text += line_text(context.language(), line, list.size(), told(line.row.at, event));
   }
   for (const Account& account : statement.accounts) {
     accounts.push_back(json::object{{"currency", account.currency},
@@ -61,19 +64,34 @@ Outcome<Ending> tell_statement(Context& context, const BookId& event, const Book
                                     {"due_minor", account.due()}});
     text += "due: " + money_words(context.language(), account.due(), account.currency) + "\n";
   }
-  context.answer(json::object{{"player", player.hex()}, {"lines", std::move(list)}, {"accounts", std::move(accounts)}},
-                 text.empty() ? "nothing was charged or paid\n" : text);
+  if (text.empty()) text = "nothing was charged or paid\n";
+  json::array said;
+  for (const std::string& remark : remarks) {
+    said.push_back(json::string(remark));
+    text += remark + "\n";
+  }
+  context.answer(json::object{{"player", player.hex()}, {"lines", std::move(list)}, {"accounts", std::move(accounts)}, {"remarks", std::move(said)}}, text);
   return Ending::done;
 }
 
-Outcome<Ending> store(Context& context, const Outcome<Draft>& draft, const BookId& event, const BookId& player) {
+Outcome<Ending> store(Context& context, const Outcome<Draft>& draft, const BookId& event, const BookId& player,
+                      const std::vector<std::string>& remarks = {}) {
   if (!draft) return fail(draft.error());
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  return tell_statement(context, event, player);
+  return tell_statement(context, event, player, remarks);
+}
+
+/// Cash that comes or goes after the box of the day was counted.
+std::vector<std::string> remarks_on_cash(Context& context, const EventRecord& event) {
+  const std::string day = day_at(context.now(), event.event.now.time_zone);
+  const auto closes = closes_of_day(context.ledger(), event.book, day);
+  if (closes.empty()) return {};
+  return {day + " was closed " + close_words(context, event, closes.front()) + "; this cash is not in that count: count the box again, `close-day " + day +
+          " --counted AMOUNT --again`"};
 }
 
 struct MoneyArguments {
-  std::string whom, event, amount, means, reason, note, by, day, counted;
+  std::string whom, event, amount, means, reason, note, by;
   std::string service;
   std::size_t line = 0;
   std::int64_t count = 1;
@@ -96,9 +114,17 @@ Outcome<Ending> charge(Context& context, const MoneyArguments& arguments) {
   if (!row) return fail(row.error());
   const auto record = load_player(context.ledger(), row->book);
   if (!record) return fail(record.error());
+  const auto price = price_of(*event, *record, row->job);
+  std::vector<std::string> remarks;
+  if (price)
+    for (const std::string& field : price->unowned) {
+      const Job& job = record->job(row->job)->now;
+      remarks.push_back("string not charged (" + (field == "mains_owner" ? job.mains_string : job.crosses_string) +
+                        "): not said whose it is; at the drop-off --set " + field + "=room says so, `sell` charges this one");
+    }
   return store(context,
                charge_jobs(context.ledger(), *event, *record, std::span(&row->job, 1), who(context, arguments), context.now()),
-               event->book, row->book);
+               event->book, row->book, remarks);
 }
 
 /// "12.5" per cent as parts of a thousand.
@@ -188,7 +214,7 @@ Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
   const auto amount = minor_from(arguments.amount, *currency);
   if (!amount) return fail(amount.error());
   return store(context, take_payment(*event, *player, *amount, *means, arguments.note, who(context, arguments), context.now()), event->book,
-               *player);
+               *player, *means == PaidBy::cash ? remarks_on_cash(context, *event) : std::vector<std::string>());
 }
 
 Outcome<Ending> statement(Context& context, const MoneyArguments& arguments) {
@@ -207,66 +233,9 @@ Outcome<Ending> reverse_line(Context& context, const MoneyArguments& arguments) 
   const auto lines = money_of_player(context.ledger(), event->book, *player);
   if (arguments.line < 1 || arguments.line > lines.size())
     return fail(FaultCode::not_found, "no line of that number", std::to_string(arguments.line), "`statement` lists them");
-  return store(context,
-               reverse(context.ledger(), *event, lines[arguments.line - 1].id, arguments.reason, who(context, arguments), context.now()),
-               event->book, *player);
-}
-
-/// All lines of a day, or of the whole event where no day is given.
-Outcome<std::vector<MoneyRow>> lines_of(Context& context, const EventRecord& event, const std::string& day) {
-  DayBounds bounds{std::numeric_limits<std::int64_t>::min(), std::numeric_limits<std::int64_t>::max()};
-  if (!day.empty()) {
-    const auto held = bounds_of_day(day, event.event.now.time_zone);
-    if (!held) return fail(held.error());
-    bounds = *held;
-  }
-  return money_between(context.ledger(), event.book, bounds.from, bounds.until);
-}
-
-Outcome<Ending> takings(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
-  if (!event) return fail(event.error());
-  const auto lines = lines_of(context, *event, arguments.day);
-  if (!lines) return fail(lines.error());
-  json::array list;
-  std::string text;
-  for (const MoneyTotals& totals : totals_of(*lines)) {
-    json::object services, means;
-    const auto words = [&](std::int64_t amount) { return money_words(context.language(), amount, totals.currency); };
-    for (const auto& [service, sum] : totals.by_service) {
-      services[service] = sum;
-      text += service + ": " + words(sum) + "\n";
-    }
-    text += "charged: " + words(totals.charged) + "\n";
-    for (const auto& [how, sum] : totals.by_means) {
-      means[name_of_choice(how)] = sum;
-      text += "paid, " + std::string(name_of_choice(how)) + ": " + words(sum) + "\n";
-    }
-    text += "paid: " + words(totals.paid) + "\n";
-    list.push_back(json::object{{"currency", totals.currency},
-                                {"charged_minor", totals.charged},
-                                {"paid_minor", totals.paid},
-                                {"by_service", std::move(services)},
-                                {"by_means", std::move(means)}});
-  }
-  context.answer(json::object{{"event", event->book.hex()}, {"lines", lines->size()}, {"totals", std::move(list)}},
-                 text.empty() ? "nothing was charged or paid\n" : text);
-  return Ending::done;
-}
-
-Outcome<Ending> close(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
-  if (!event) return fail(event.error());
-  const auto lines = lines_of(context, *event, arguments.day);
-  if (!lines) return fail(lines.error());
-  const auto currency = currency_of(*event);
-  if (!currency) return fail(currency.error());
-  const auto counted = minor_from(arguments.counted, *currency);
-  if (!counted) return fail(counted.error());
-  const auto draft = close_day(*event, arguments.day, *lines, *counted, arguments.note, who(context, arguments), context.now());
-  if (!draft) return fail(draft.error());
-  if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-  return takings(context, arguments);
+  const MoneyRow& line = lines[arguments.line - 1];
+  return store(context, reverse(context.ledger(), *event, line.id, arguments.reason, who(context, arguments), context.now()), event->book, *player,
+               line.payment && line.means == PaidBy::cash ? remarks_on_cash(context, *event) : std::vector<std::string>());
 }
 
 void add_event(CLI::App& command, MoneyArguments& arguments) {
@@ -280,7 +249,7 @@ constexpr const char* kJob = "Tag number, or six or more characters of the job's
 constexpr const char* kPlayer = "Name, or six or more characters of the book's number";
 constexpr const char* kStatementForm =
     "--json: player, lines: [{number, line, kind, job, tag, racket, service or means, amount_minor, currency, at, by, note, reverses, reversed,\n"
-    "open_question}], accounts: [{currency, charged_minor, paid_minor, due_minor}]. Amounts are whole minor units (cents).";
+    "open_question}], accounts: [{currency, charged_minor, paid_minor, due_minor}], remarks. Amounts are whole minor units (cents).";
 
 }  // namespace
 
@@ -339,21 +308,6 @@ void add_money_commands(CLI::App& app, Work& chosen) {
                                 command.add_option("--reason", arguments.reason, "Why")->required();
                                 add_by(command, arguments);
                                 command.footer(kStatementForm);
-                              });
-  const auto totals_form = "--json: event, lines (how many), totals: [{currency, charged_minor, paid_minor, by_service, by_means}].";
-  add_command<MoneyArguments>(app, chosen, "takings", "What was charged and paid on a day, or in all", takings,
-                              [&](CLI::App& command, MoneyArguments& arguments) {
-                                command.add_option("DAY", arguments.day, "Such as 2031-05-26, in the event's time zone; none: all days");
-                                add_event(command, arguments);
-                                command.footer(totals_form);
-                              });
-  add_command<MoneyArguments>(app, chosen, "close-day", "Close the books of a day with what lies in the box", close,
-                              [&](CLI::App& command, MoneyArguments& arguments) {
-                                command.add_option("DAY", arguments.day, "Such as 2031-05-26, in the event's time zone")->required();
-                                command.add_option("--counted", arguments.counted, "Cash in the box")->required();
-                                command.add_option("--note", arguments.note, "A remark");
-                                add_by(command, arguments);
-                                command.footer(totals_form);
                               });
 }
 

@@ -7,6 +7,7 @@
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -37,9 +38,9 @@ Outcome<Ending> new_time(Context& context, const NewTimeArguments& arguments) {
   for (const EntityId& id : jobs) ids.push_back(json::string(id.hex()));
   json::object out{{"jobs", std::move(ids)}, {"ready_by", iso_utc(*time)}, {"agreed_with", arguments.with}};
   if (before) out["before"] = iso_utc(*before);
-  const MomentWriter clock(context.language(), record->event.now.time_zone, Moment::Form::day_and_time);
-  context.answer(out, std::to_string(jobs.size()) + (jobs.size() == 1 ? " racket: " : " rackets: ") + (before ? clock(*before) + " -> " : "") +
-                          clock(*time) + ", agreed with " + arguments.with);
+  ToldTimes told(context);
+  context.answer(out, std::to_string(jobs.size()) + (jobs.size() == 1 ? " racket: " : " rackets: ") + (before ? told(*before, *event) + " -> " : "") +
+                          told(*time, *event) + ", agreed with " + arguments.with);
   return Ending::done;
 }
 

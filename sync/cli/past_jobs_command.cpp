@@ -19,8 +19,9 @@ struct PastArguments {
 /// So many actions are stored before they are noted for taking back.
 constexpr std::size_t kNotedTogether = 100;
 
-Outcome<PastJobsOptions> options_of(const PastArguments& arguments) {
+Outcome<PastJobsOptions> options_of(const PastArguments& arguments, UnixMs now) {
   PastJobsOptions out;
+  out.last_day = last_past_day(now);
   if (!arguments.encoding.empty()) {
     const auto encoding = encoding_from(arguments.encoding);
     if (!encoding)
@@ -74,7 +75,7 @@ Outcome<std::size_t> store(Context& context, const std::vector<Draft>& drafts, P
 
 Outcome<Ending> past_jobs(Context& context, const PastArguments& arguments) {
   if (arguments.take_back) return take_back(context);
-  const auto options = options_of(arguments);
+  const auto options = options_of(arguments, context.now());
   if (!options) return fail(options.error());
   std::error_code ignored;
   if (arguments.file.empty() || !std::filesystem::exists(arguments.file, ignored))
@@ -121,14 +122,17 @@ Outcome<Ending> past_jobs(Context& context, const PastArguments& arguments) {
                               {std::filesystem::path(arguments.file).filename().string(), context.now(), {}});
     if (!stored) return fail(stored.error());
     actions = *stored;
-    text += "\nbrought in; `past-jobs --take-back` takes it back";
+    text += actions > 0 ? "\nbrought in; `past-jobs --take-back` takes it back"
+            : plan.players.empty() ? "\nnothing was brought in: the table has no good row"
+            : plan.fresh() == 0    ? "\nnothing was brought in: all of it is here already"
+                                   : "\nnothing was brought in";
     if (asked) text += "\nthose who are likely known were left out: --likely known or --likely new";
   } else if (arguments.confirm) {
     text += "\nnothing was brought in; mend the file, or take the " + std::to_string(jobs->rows.size()) + " good rows with --good-rows";
   } else {
     text += "\nnothing was stored; with --confirm it is";
   }
-  context.answer(json::object{{"stored", stores}, {"actions", actions}, {"good_rows", jobs->rows.size()}, {"new", plan.fresh()},
+  context.answer(json::object{{"stored", actions > 0}, {"actions", actions}, {"good_rows", jobs->rows.size()}, {"new", plan.fresh()},
                               {"unit", symbol_of(jobs->unit)}, {"unit_found", jobs->unit_found}, {"day_order", name_of(jobs->day_order)}, {"day_order_taken", jobs->day_order_by == DayOrderBy::taken}, {"columns", std::move(columns)}, {"players", std::move(players)},
                               {"faults", std::move(faults)}},
                  text);

@@ -100,16 +100,6 @@ Outcome<std::map<std::string, std::string>> benches_of_plan(const std::string& p
   return out;
 }
 
-// Beside it first, so that a full disk leaves the plan that was there.
-Outcome<> keep_plan(const Context& context, const std::string& content, const std::string& file) {
-  const std::string part = file + ".part";
-  if (auto written = context.deliver(content, part); !written) return written;
-  std::error_code error;
-  std::filesystem::rename(part, file, error);
-  if (error) return fail(FaultCode::io, "the file can't be written", file, "choose a folder that you may write to");
-  return {};
-}
-
 void add_plan_commands(CLI::App& app, FolderWork& chosen) {
   CLI::App* plan = app.add_subcommand("plan", "Who meets whom, who strings for whom, and when: out of files, without --data");
   plan->require_subcommand(1);

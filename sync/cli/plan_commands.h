@@ -45,7 +45,4 @@ struct DrawFiles {
 
 /// The bench of each player in a plan of benches that `plan benches` wrote; none for "". Faults: those of plan_file(); bad_input (no such plan).
 [[nodiscard]] Outcome<std::map<std::string, std::string>> benches_of_plan(const std::string& path);
-/// Writes a plan whole or not at all, so that the last good one stays. Faults: io.
-[[nodiscard]] Outcome<> keep_plan(const Context& context, const std::string& content, const std::string& file);
-
 }  // namespace weavelog::cli

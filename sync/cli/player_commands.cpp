@@ -1,12 +1,16 @@
-#include "core/base/iso_time.h"
+#include <algorithm>
+
 #include "core/desk/check_setup.h"
 #include "core/desk/consent.h"
 #include "core/desk/export.h"
 #include "core/desk/last_time.h"
 #include "core/desk/read_back.h"
+#include "core/desk/phrases.h"
 #include "core/desk/undo.h"
+#include "sync/cli/ask_first.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/entered.h"
 #include "sync/cli/render.h"
 #include "sync/cli/wish_input.h"
 
@@ -26,12 +30,14 @@ Outcome<Ending> find(Context& context, const FindArguments& arguments) {
   for (const std::string& word : arguments.words) typed += (typed.empty() ? "" : " ") + word;
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const PlayerRow& row : find_players(context.ledger(), typed, arguments.limit)) {
     list.push_back(row_json(row));
-    text += row_text(row) + "\n";
+    text += row_text(row, told) + "\n";
   }
   const bool none = list.empty();
-  context.answer(list, none ? "nobody of that name on this device" : text);
+  if (none) text = "nobody of that name on this device\n";
+  context.answer(list, text + entered_text(context, typed));
   return none ? Ending::not_found : Ending::done;
 }
 
@@ -48,6 +54,7 @@ Outcome<Ending> show(Context& context, const PlayerArguments& arguments) {
   const Language language = context.language_for(record->person.now);
   const auto lines = question_lines(context.ledger(), *record);
   const auto last = same_as_last_time(*record, {});
+  ToldTimes told(context, language);
 
   json::object out = json::parse(player_json(*record)).as_object();
   json::array questions;
@@ -59,13 +66,13 @@ Outcome<Ending> show(Context& context, const PlayerArguments& arguments) {
   const Person& person = record->person.now;
   std::string text = listed_name(person) + "  " + record->book.hex() + "\n";
   if (last) {
-    if (last->at) text += "last: " + last->event_name + ", " + iso_utc(*last->at) + "\n";
+    if (last->at) text += "last: " + last->event_name + ", " + told(*last->at, record->job(last->job) ? record->job(last->job)->now.event : BookId{}) + "\n";
     text += agreed_text(language, last->proposal);
     for (const std::string& line : change_lines(language, last->since)) text += line + "\n";
   }
   for (const auto& racket : record->rackets)
     text += "racket " + racket.now.label + "  " + racket.now.maker + " " + racket.now.model + "\n";
-  for (std::size_t i = 0; i < lines.size(); ++i) text += question_text(language, lines[i], i + 1) + "\n";
+  for (std::size_t i = 0; i < lines.size(); ++i) text += question_text(language, lines[i], i + 1, told) + "\n";
   context.answer(out, text);
   return Ending::done;
 }
@@ -83,9 +90,10 @@ Outcome<Ending> history(Context& context, const HistoryArguments& arguments) {
   if (!book) return fail(book.error());
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const JobRow& row : history_of(context.ledger(), *book, arguments.limit)) {
     list.push_back(row_json(row));
-    text += (row.at ? iso_utc(*row.at) : "") + "  " + row.event_name + "  " + row_text(row) + "\n";
+    text += (row.at ? told(*row.at, row.event) : "") + "  " + row.event_name + "  " + row_text(row, told) + "\n";
   }
   context.answer(list, text.empty() ? "nothing was strung yet" : text);
   return Ending::done;
@@ -100,6 +108,47 @@ struct SetupArguments {
   WishArguments wish;
 };
 
+/// An open question that the wish answers, with a value of its own.
+struct Closing {
+  OpenQuestion question;
+  Value answer;
+};
+
+std::string_view field_of(const OpenQuestion& question) {
+  const FieldInfo* info = model_registry().find(question.cell.tag);
+  return info ? std::string_view(info->name) : std::string_view("field");
+}
+
+/// The value that a setup has in a field.
+Value value_in(const Setup& setup, FieldTag field) {
+  EntityState none;
+  none.kind = Described<Setup>::kind;
+  Draft all(BookId{}, kPlayerBook, kActEdit);
+  put_changes(all, none, setup);
+  for (const Write& write : all.writes())
+    if (write.tag == field) return write.value;
+  return {};
+}
+
+/// What the wish says about an open question: nothing if it does not name its field, or only changes it by an amount. Then it comes out
+/// differently, depending on the answer that it starts from.
+std::optional<Closing> closing_of(const OpenQuestion& question, const EntityState& seen, const WishArguments& arguments, const Typing& typing) {
+  std::optional<Value> said;
+  for (const CellValue& held : question.cell.values) {
+    EntityState one = seen;
+    for (Cell& cell : one.cells)
+      if (cell.tag == question.cell.tag) cell.values.assign(1, held);
+    auto setup = from_state<Setup>(one);
+    const auto wish = with_wish(setup, arguments, typing);
+    if (!wish) return std::nullopt;
+    static_cast<Agreed&>(setup) = *wish;
+    const Value value = value_in(setup, question.cell.tag);
+    if (said && *said != value) return std::nullopt;
+    said = value;
+  }
+  return said ? std::optional(Closing{question, *said}) : std::nullopt;
+}
+
 Outcome<Ending> edit_setup(Context& context, const SetupArguments& arguments) {
   const auto record = load_chosen(context, arguments.player);
   if (!record) return fail(record.error());
@@ -113,22 +162,51 @@ Outcome<Ending> edit_setup(Context& context, const SetupArguments& arguments) {
   const Agreed& before = (*setup)->now;
   const auto after = with_wish(before, arguments.wish, typing);
   if (!after) return fail(after.error());
+  // Nobody's word is overruled by a slip: what is open is answered in so many words, or asked first.
+  std::vector<Closing> closings;
+  for (const OpenQuestion& question : record->questions) {
+    if (question.entity != (*setup)->id()) continue;
+    auto closing = closing_of(question, (*setup)->seen, arguments.wish, typing);
+    if (!closing) return ask_first(context, *record);
+    closings.push_back(std::move(*closing));
+  }
   if (auto sound = require_sound(*after, nullptr); !sound) return fail(sound.error());
-  const auto changes = compare(before, *after);
+  auto changes = compare(before, *after);
   Setup wanted = (*setup)->now;
   static_cast<Agreed&>(wanted) = *after;
   Draft draft(record->book, kPlayerBook, kActEdit);
   put_changes(draft, (*setup)->seen, wanted);
+  for (const Closing& closing : closings) {
+    // Also where the answer is the one that was shown: the other one is answered with it.
+    const bool put = std::any_of(draft.writes().begin(), draft.writes().end(), [&](const Write& write) { return write.tag == closing.question.cell.tag; });
+    if (!put) draft.put((*setup)->seen, closing.question.cell.tag, closing.answer);
+    std::erase_if(changes, [&](const Change& change) { return change.name == field_of(closing.question); });
+  }
   if (!draft.empty())
     if (auto stored = context.workplace().commit(draft); !stored) return fail(stored.error());
 
   const auto findings = check_setup(*after, nullptr);
+  json::array closed;
   std::string text;
+  for (const Closing& closing : closings) {
+    const std::string_view field = field_of(closing.question);
+    json::array answers;
+    std::string given;
+    for (const CellValue& held : closing.question.cell.values) {
+      const std::string words = value_words(language, field, held.value);
+      given += (given.empty() ? "" : ", ") + words;
+      answers.push_back(json::string(words));
+    }
+    const std::string now = value_words(language, field, closing.answer);
+    closed.push_back(json::object{{"field", field}, {"answers", std::move(answers)}, {"value", now}});
+    text += "closes the open question: " + field_words(language, field) + ", " + given + " → " + now + "\n";
+  }
   for (const std::string& line : change_lines(language, changes)) text += line + "\n";
   text += findings_text(language, findings);
   context.answer(json::object{{"book", record->book.hex()},
                               {"setup", (*setup)->id().hex()},
                               {"changes", changes_json(language, changes)},
+                              {"closed", std::move(closed)},
                               {"findings", findings_json(language, findings)},
                               {"stored", !draft.empty()}},
                  text.empty() ? "nothing was changed" : text);
@@ -211,7 +289,8 @@ void add_player_commands(CLI::App& app, Work& chosen) {
             ->capture_default_str();
         command.footer(
             "--json: an array of {book, family_name, given_name, native_name, country, birth_year, hand,\n"
-            "tour_number, consent, last_event, last_at}. Exit code 4 if nobody is found.");
+            "tour_number, consent, last_event, last_at}. Exit code 4 if no player is found.\n"
+            "Without --json it also names who is on the event's entry list only.");
       });
   add_command<PlayerArguments>(app, chosen, "show", "Setup, rackets, last job and open questions of a player",
                                show, [](CLI::App& command, PlayerArguments& arguments) {
@@ -236,7 +315,9 @@ void add_player_commands(CLI::App& app, Work& chosen) {
         add_wish_options(command, arguments.wish);
         command.footer(
             wish_footer() +
-            "\n--json: one object: book, setup, changes: [{field, before, after}], findings, stored.");
+            "\nAn open question on the setup has to be answered first (exit code 3, open_questions, nothing stored), unless a value of its own is given\n"
+            "for what it is about, not one kilo less; closed then says what was answered by that.\n"
+            "--json: one object: book, setup, changes: [{field, before, after}], closed: [{field, answers, value}], findings, stored.");
       });
   add_command<ConsentArguments>(
       app, chosen, "consent", "Show a player what is agreed to, and record the answer", consent,

@@ -35,6 +35,7 @@ Outcome<Ending> questions(Context& context, const QuestionsArguments& arguments)
   }
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const BookId& book : books) {
     const auto record = load_player(context.ledger(), book);
     if (!record) continue;  // of a kind of book that a newer version has
@@ -46,7 +47,7 @@ Outcome<Ending> questions(Context& context, const QuestionsArguments& arguments)
       json::object one = question_json(lines[i], i + 1);
       one["player"] = name;
       list.push_back(std::move(one));
-      text += question_text(context.language(), lines[i], i + 1) + "\n";
+      text += question_text(context.language(), lines[i], i + 1, told) + "\n";
     }
   }
   const bool none = list.empty();
@@ -108,6 +109,7 @@ Outcome<Ending> answer(Context& context, const AnswerArguments& arguments) {
     auto typed = typed_value(*record, line, arguments.value, context.now());
     if (!typed) return fail(typed.error());
     value = std::move(*typed);
+    if (const auto slip = slip_in_answer(context.ledger(), line.question, value)) return fail(slip->fault());
   }
   const auto draft = close_question(line.question, value);
   if (!draft) return fail(draft.error());

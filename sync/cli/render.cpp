@@ -64,7 +64,7 @@ json::object row_json(const PlayerRow& row) {
   return out;
 }
 
-std::string row_text(const PlayerRow& row) {
+std::string row_text(const PlayerRow& row, ToldTimes& told) {
   std::string out = name_text(row.family_name, row.given_name, row.native_name);
   if (!row.country.empty() || row.birth_year) {
     out += " (" + row.country;
@@ -72,7 +72,7 @@ std::string row_text(const PlayerRow& row) {
     out += ")";
   }
   if (row.last_at)
-    out += "  last: " + (row.last_event.empty() ? "" : row.last_event + ", ") + iso_utc(*row.last_at);
+    out += "  last: " + (row.last_event.empty() ? "" : row.last_event + ", ") + told(*row.last_at);
   return out + "  " + row.book.hex();
 }
 
@@ -100,16 +100,25 @@ json::object row_json(const JobRow& row) {
   return out;
 }
 
-std::string row_text(const JobRow& row) {
+json::object row_json(const JobRow& row, const std::set<std::int64_t>& doubled) {
+  json::object out = row_json(row);
+  if (row.tag_number) out["tag_doubled"] = doubled.contains(*row.tag_number);
+  return out;
+}
+
+std::string row_text(const JobRow& row, ToldTimes& told) { return row_text(row, told, {}); }
+
+std::string row_text(const JobRow& row, ToldTimes& told, const std::set<std::int64_t>& doubled) {
   LastSetup tensions;
   tensions.mains_tension = row.mains_tension;
   tensions.crosses_tension = row.crosses_tension;
   std::string out = row.tag_number ? "tag " + std::to_string(*row.tag_number) : "job " + row.job.hex();
+  if (row.tag_number && doubled.contains(*row.tag_number)) out += " DOUBLED (job " + row.job.hex() + ")";
   out += "  " + name_text(row.family_name, row.given_name, row.native_name);
   if (!row.racket_label.empty()) out += ", racket " + row.racket_label;
   out += "  " + tensions.tensions() + "  " + std::string(name_of_choice(row.stage));
   if (row.clash) out += " (moved on by two people: look)";
-  if (row.ready_by) out += "  ready by " + iso_utc(*row.ready_by);
+  if (row.ready_by) out += "  ready by " + told(*row.ready_by, row.event);
   if (row.rush != Rush::none) out += "  " + std::string(name_of_choice(row.rush));
   return out;
 }
@@ -210,14 +219,14 @@ json::object question_json(const QuestionLine& line, std::size_t number) {
   return out;
 }
 
-std::string question_text(const Language& language, const QuestionLine& line, std::size_t number) {
+std::string question_text(const Language& language, const QuestionLine& line, std::size_t number, ToldTimes& told) {
   std::string out = std::to_string(number) + ". " + field_words(language, line.field);
   if (!line.subject.empty()) out += " (" + setup_words(language, line.subject) + (line.tag_number ? ", tag " + std::to_string(*line.tag_number) : "") + ")";
   for (std::size_t i = 0; i < line.answers.size(); ++i) {
     const AnswerLine& answer = line.answers[i];
     out += "\n   " + std::to_string(i + 1) + ") " + answer_words(language, line, answer.value) + "  " +
            answer.device + (answer.event_name.empty() ? "" : ", " + answer.event_name) + ", " +
-           iso_utc(answer.at);
+           told(answer.at);
   }
   return out;
 }

@@ -2,6 +2,7 @@
 // Rows and findings as --json documents and as lines for people.
 
 #include <boost/json.hpp>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -10,6 +11,7 @@
 #include "core/desk/questions.h"
 #include "core/model/queries.h"
 #include "core/people/arrival.h"
+#include "sync/cli/told_times.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog::cli {
@@ -19,15 +21,18 @@ namespace json = boost::json;
 /// {"book", "family_name", "given_name", "native_name", "country", "birth_year", "consent", "last_event",
 /// "last_at"}; what is not known is left out, as in exports.
 [[nodiscard]] json::object row_json(const PlayerRow& row);
-/// "Wendelmoor Ilse (NED, 2002)  last: Harbour Open, 2031-05-26T10:00:00Z  019..."
-[[nodiscard]] std::string row_text(const PlayerRow& row);
+/// "Wendelmoor Ilse (NED, 2002)  last: Harbour Open, Mon, May 26, 11:00 AM  019..."
+[[nodiscard]] std::string row_text(const PlayerRow& row, ToldTimes& told);
 [[nodiscard]] std::string name_text(const std::string& family, const std::string& given,
                                     const std::string& native);
 
 /// {"job", "book", "event", "event_name", "player", "racket", "racket_label", "tag_number", "stage", "clash",
 /// "at", "ready_by", "rush", "mains_string", "mains_tension", "crosses_string", "crosses_tension"}.
 [[nodiscard]] json::object row_json(const JobRow& row);
-[[nodiscard]] std::string row_text(const JobRow& row);
+[[nodiscard]] std::string row_text(const JobRow& row, ToldTimes& told);
+/// The same where doubled_tags() are known: one of them is said beside the tag ("tag_doubled"), with the job's number, by which to name it.
+[[nodiscard]] json::object row_json(const JobRow& row, const std::set<std::int64_t>& doubled);
+[[nodiscard]] std::string row_text(const JobRow& row, ToldTimes& told, const std::set<std::int64_t>& doubled);
 
 [[nodiscard]] json::object row_json(const EventRow& row);
 /// {"entry", "family_name", ..., "band", "linked", "candidates": [{"book", "name", "probability", "evidence",
@@ -43,7 +48,7 @@ namespace json = boost::json;
 /// {"number", "book", "field", "subject", "answers": [{"pick", "value", "device", "event", "at", "action"}]}
 [[nodiscard]] json::object question_json(const QuestionLine& line, std::size_t number);
 [[nodiscard]] std::string question_text(const Language& language, const QuestionLine& line,
-                                        std::size_t number);
+                                        std::size_t number, ToldTimes& told);
 
 /// {"field", "before", "after"}, values as a person reads them.
 [[nodiscard]] json::array changes_json(const Language& language, const std::vector<Change>& changes);

@@ -1,6 +1,6 @@
-#include "core/base/iso_time.h"
 #include "core/desk/bench.h"
 #include "core/desk/cautions.h"
+#include "core/desk/tags.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
@@ -96,8 +96,10 @@ Outcome<Ending> board(Context& context, const BoardArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
   const auto counts = count_by_stage(context.ledger(), *event);
+  const auto doubled = doubled_tags(context.ledger(), *event);
   json::array stages;
   std::string text;
+  ToldTimes told(context);
   for (const auto& choice : choices(Stage{})) {
     const std::int64_t count = counts[static_cast<std::size_t>(choice.value)];
     const bool gone = choice.value == Stage::collected;
@@ -106,8 +108,8 @@ Outcome<Ending> board(Context& context, const BoardArguments& arguments) {
     text += std::string(choice.name) + ": " + std::to_string(count) + "\n";
     if (!gone || arguments.all) {
       for (const JobRow& row : jobs_at_stage(context.ledger(), *event, choice.value)) {
-        jobs.push_back(row_json(row));
-        text += "  " + row_text(row) + "\n";
+        jobs.push_back(row_json(row, doubled));
+        text += "  " + row_text(row, told, doubled) + "\n";
       }
     }
     stages.push_back(json::object{{"stage", choice.name}, {"count", count}, {"jobs", std::move(jobs)}});
@@ -134,18 +136,20 @@ Outcome<Ending> next(Context& context, const NextArguments& arguments) {
   if (!event) return fail(event.error());
   json::array list;
   std::string text;
+  ToldTimes told(context);
+  const auto doubled = doubled_tags(context.ledger(), *event);
   for (const JobRow& row : next_jobs(context.ledger(), *event, arguments.count)) {
     const auto record = load_player(context.ledger(), row.book);
     if (!record) return fail(record.error());
     const auto* job = record->job(row.job);
     if (!job) continue;
-    json::object one = row_json(row);
+    json::object one = row_json(row, doubled);
     one["agreed"] = fields_json(static_cast<const Agreed&>(job->now));
     json::array steps;
     for (const Stage step : next_steps(row.stage)) steps.push_back(json::string(name_of_choice(step)));
     one["next_steps"] = std::move(steps);
     list.push_back(std::move(one));
-    text += row_text(row) + "\n" + agreed_text(context.language(), job->now);
+    text += row_text(row, told, doubled) + "\n" + agreed_text(context.language(), job->now);
   }
   const bool none = list.empty();
   context.answer(list, none ? "nothing waits for a bench" : text);

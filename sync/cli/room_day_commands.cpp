@@ -1,5 +1,6 @@
 // room-day, room-promise, room-forecast, plan-rules, bench-wish: the plan of the room as its books have it.
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/base/iso_time.h"
@@ -32,7 +33,7 @@ std::string who(Context& context, const RoomArguments& arguments) {
 
 std::string whole_percent(double part) { return std::to_string(static_cast<int>(std::lround(part * 100))) + " %"; }
 
-std::string doubt_words(const RoomDay& day, const DayDoubt& doubt) {
+std::string doubt_words(Context& context, const RoomDay& day, const DayDoubt& doubt) {
   const std::string& bench = day.input().benches[doubt.bench].name;
   switch (doubt.kind) {
     case DayDoubt::Kind::two_at_once:
@@ -45,6 +46,14 @@ std::string doubt_words(const RoomDay& day, const DayDoubt& doubt) {
       return bench + "'s machine is out of order; planned on " + day.input().benches[doubt.bench].machine;
     case DayDoubt::Kind::no_machine:
       return "there is no machine for " + bench;
+    case DayDoubt::Kind::no_such_time: {
+      const OpenJob& racket = day.open()[doubt.open_job];
+      const auto& promised = racket.facts.ready_by;
+      if (promised && !can_be_planned(day.input().now, *promised))
+        return racket_words(racket) + " is in no plan: it was promised for " +
+               localised(context.language(), moment_told(*promised, day.zone(), day.input().now)) + ", which can't be; agree on another time with `new-time`";
+      return racket_words(racket) + " is in no plan: when it went on the machine, or its player's match, can't be right";
+    }
   }
   return {};
 }
@@ -87,8 +96,8 @@ void tell_day(Context& context, const RoomDay& day, const DayPlan& plan) {
   }
   for (const std::size_t job : plan.unfitting) unfitting.push_back(json::string(racket_words(day.racket(job))));
   for (const DayDoubt& doubt : day.doubts()) {
-    doubts.push_back(json::string(doubt_words(day, doubt)));
-    text += doubt_words(day, doubt) + "\n";
+    doubts.push_back(json::string(doubt_words(context, day, doubt)));
+    text += doubt_words(context, day, doubt) + "\n";
   }
   for (const std::size_t one : day.waiting()) {
     waiting.push_back(json::string(racket_words(day.open()[one])));
@@ -198,6 +207,22 @@ Outcome<Ending> plan_rules(Context& context, const RoomArguments& arguments) {
   return Ending::done;
 }
 
+/// A wish of nobody would wait for ever: the name has to be in a draw, on the entry list or among the players.
+Outcome<> require_somebody(Context& context, const BookId& event, const std::string& player) {
+  const std::string key = search_key(player);
+  for (const HeldDraw& held : event_draws(context.ledger(), event))
+    for (std::size_t line = 0; line < held.lines.size(); ++line) {
+      const BracketLine& one = held.line(line);
+      if (!one.bye && (search_key(one.player) == key || search_key(one.partner) == key || search_key(line_name(one)) == key)) return {};
+    }
+  const auto called = [&](const auto& row) { return search_key(row.family_name + " " + row.given_name) == key; };
+  const auto entries = entry_list(context.ledger(), event);
+  const auto players = find_players(context.ledger(), player, 50);
+  if (!key.empty() && (std::any_of(entries.begin(), entries.end(), called) || std::any_of(players.begin(), players.end(), called))) return {};
+  return fail(FaultCode::not_found, "nobody of that name is in a draw or on the entry list", "\"" + shortened(player, 40) + "\"",
+              "give the name as the draw has it; `draws` shows who plays");
+}
+
 Outcome<Ending> bench_wish(Context& context, const RoomArguments& arguments) {
   const auto event = context.event(arguments.event);
   if (!event) return fail(event.error());
@@ -224,6 +249,7 @@ Outcome<Ending> bench_wish(Context& context, const RoomArguments& arguments) {
         if (search_key(held.now.player) == search_key(wish.player) && held.now.stringer == wish.stringer && held.now.machine == wish.machine)
           draft = remove_wish(*event, held);
     } else {
+      if (auto somebody = require_somebody(context, *event, wish.player); !somebody) return fail(somebody.error());
       draft = add_wish(*event, book, wish);
     }
     if (!draft) return fail(draft.error());
@@ -289,7 +315,7 @@ void add_room_day_commands(CLI::App& app, Work& chosen) {
   add_command<RoomArguments>(app, chosen, "plan-rules", "By what the room plans", plan_rules, [](CLI::App& command, RoomArguments& arguments) {
     command.add_option("RULE=VALUE", arguments.rules,
                        "hard_places (8: nobody shares a bench with somebody they can meet from the quarter-final on; 0: no rule), chances (rating, seed,\n"
-                       "even), margin_min (minutes before a match), round_weights (what a meeting on one bench costs, the final's first: \"16 8 4 2 1\")");
+                       "even), margin_min (minutes before a match, 0 to 1440), round_weights (what a meeting on one bench costs, the final's first: \"16 8 4 2 1\")");
     add_event(command, arguments);
     command.footer("--json: one object with the rules that are set.");
   });

@@ -1,9 +1,8 @@
 #include "core/desk/last_time.h"
-#include "core/desk/read_back.h"
+#include "sync/cli/ask_first.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/hand_over.h"
-#include "sync/cli/render.h"
 #include "sync/cli/wish_input.h"
 
 namespace weavelog::cli {
@@ -15,22 +14,6 @@ struct SameArguments {
   WishArguments wish;
   DeskArguments desk;
 };
-
-/// What is open and would be guessed at otherwise.
-Ending ask_first(Context& context, const PlayerRecord& record) {
-  const Language language = context.language_for(record.person.now);
-  const auto lines = question_lines(context.ledger(), record);
-  json::array questions;
-  std::string text = "open questions have to be closed first, with `answer`:\n";
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    questions.push_back(question_json(lines[i], i + 1));
-    text += question_text(language, lines[i], i + 1) + "\n";
-  }
-  context.answer(
-      json::object{{"book", record.book.hex()}, {"stored", false}, {"open_questions", std::move(questions)}},
-      text);
-  return Ending::needs_answer;
-}
 
 Outcome<Ending> same(Context& context, const SameArguments& arguments) {
   const auto record = load_chosen(context, arguments.player);

@@ -136,7 +136,7 @@ Outcome<Ending> schedule(const Settings& settings, const ScheduleArguments& argu
     text += overload->message() + "\n";
   }
   if (!arguments.out.empty())
-    if (auto written = keep_plan(context, json::serialize(document) + "\n", arguments.out); !written) return fail(written.error());
+    if (auto written = context.deliver(json::serialize(document) + "\n", arguments.out); !written) return fail(written.error());
   context.answer(document, text);
   return overload ? Ending::needs_answer : Ending::done;
 }

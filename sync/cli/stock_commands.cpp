@@ -8,6 +8,7 @@
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -38,6 +39,7 @@ json::object level_json(const StockLevel& level, std::size_t number, std::int64_
 Outcome<Ending> tell_stock(Context& context, const BookId& event) {
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const StockLevel& level : stock_levels(context.ledger(), event, since_morning(context, event))) {
     list.push_back(level_json(level, list.size() + 1, context.now()));
     const StockItem& item = level.item.now;
@@ -45,7 +47,7 @@ Outcome<Ending> tell_stock(Context& context, const BookId& event) {
     if (item.gauge) text += " " + localised(context.language(), *item.gauge);
     text += "  " + amount_text(context.language(), level.left, item.supply) + " left";
     if (level.used > 0) text += ", " + amount_text(context.language(), level.used, item.supply) + " used today";
-    if (const auto at = level.runs_out_at(context.now())) text += ", gone " + iso_utc(*at) + " at this pace";
+    if (const auto at = level.runs_out_at(context.now())) text += ", gone " + told(*at, event) + " at this pace";
     text += level.low() ? "  (low)\n" : "\n";
   }
   context.answer(list, text.empty() ? "nothing in stock\n" : text);

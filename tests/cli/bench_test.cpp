@@ -72,6 +72,11 @@ TEST_CASE("what is wrong with a step, a reading or a check is one clear fault, a
   CHECK(size_at(bench.ask({"job", "1"}), "/bench") == 0);
   (void)bench.ask({"reading", "1", "tone", "fast"}, 1);
   (void)bench.ask({"reading", "1", "weight", "3 g"}, 1);
+  for (const auto& [what, value, unit] : {std::tuple("bed_stiffness", "1e400 kg/cm", "kg/cm"), {"tension_head", "24 stone", "lb"}, {"tone", "500 beats", "Hz"}}) {
+    const auto told = text_at(bench.ask({"reading", "1", what, value}, 1), "/error/what_to_do");
+    CHECK(told.find(unit) != std::string::npos);
+    CHECK((told.find("Hz") != std::string::npos) == (std::string(what) == "tone"));
+  }
   (void)bench.ask({"reading", "1", "tension_head", "24"}, 1);
   (void)bench.ask({"check", "1", "--ok"}, 1);
   (void)bench.ask({"check", "1"}, 1);

@@ -51,6 +51,31 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("codes that are open are shown with who asked for them, and withdrawn") {
+  EventServer server("Harbour Open", {"head", "stringer"});
+  const CliDevice head("Desk 1");
+  (void)head.ask({"pair", server.codes[0]});
+  (void)head.ask({"invite", "desk"});
+  server.program.stop();
+  const auto codes = [&](const std::vector<std::string>& more, int status = 0) {
+    std::vector<std::string> command{WEAVELOG_CLI_PROGRAM, "--data", server.folder.path().string() + "/data", "--json", "codes"};
+    command.insert(command.end(), more.begin(), more.end());
+    const auto out = run_program(command);
+    INFO(out.out << out.err);
+    REQUIRE(out.status == status);
+    return status == 0 ? json::parse(out.out) : json::value();
+  };
+  const auto open = codes({});
+  REQUIRE(open.as_array().size() == 2);
+  CHECK(open.at(0).at("role") == "stringer");
+  CHECK(open.at(0).at("asked_by").is_null());
+  CHECK(open.at(1).at("role") == "desk");
+  CHECK(open.at(1).at("asked_by").is_string());
+  (void)codes({"--withdraw", "zzzz"}, 4);
+  CHECK(codes({"--withdraw", text_at(open, "/1/number")}).as_array().size() == 1);
+  CHECK(codes({"--withdraw", "all"}).as_array().empty());
+}
+
 TEST_CASE("the head sees who is enrolled and shuts a lost tablet out") {
   EventServer server("Harbour Open", {"head", "stringer"});
   const CliDevice head("Desk 1"), lost("Lost one");

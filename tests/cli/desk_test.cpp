@@ -1,5 +1,7 @@
 // The work of one device from the first hand-over to the next event, by commands alone.
 
+#include <cstdio>
+
 #include "tests/cli/device.h"
 
 using namespace weavelog::testing;
@@ -160,4 +162,64 @@ TEST_CASE("people get lines instead of JSON") {
   CHECK(shown.out.starts_with("Wendelmoor"));
   CHECK(desk.run({"board"}).out.find("received: 4") != std::string::npos);
   CHECK(desk.run({"find", "wen"}).out.find("Ilse") != std::string::npos);
+}
+
+TEST_CASE("a time that has passed, or lies far ahead, is promised to nobody") {
+  const Desk desk;
+  (void)desk.take_in();
+  for (const char* tag : {"1", "2", "3", "4"}) (void)desk.ask({"stage", tag, "collected", "--reason", "strung overnight"});
+  const auto refused = [&](std::vector<std::string> words, const char* time) {
+    words.insert(words.end(), {"--ready-by", time, "--confirm"});
+    const auto fault = desk.ask(words, 1);
+    CHECK(text_at(fault, "/error/where") == "ready by");
+    return text_at(fault, "/error/what");
+  };
+  CHECK(refused({"same", "Wendelmoor"}, "2020-01-01T10:00").find("has passed") != std::string::npos);
+  CHECK(refused({"same", "Wendelmoor"}, "2190-01-01T10:00").find("30 days") != std::string::npos);
+  CHECK(refused({"drop-off", "--player", "Wendelmoor", "--rackets", "#1"}, "2020-01-01T10:00").find("has passed") != std::string::npos);
+  CHECK(size_at(desk.ask({"history", "Wendelmoor"}), "") == 4);
+}
+
+TEST_CASE("people are told the clock of the event, JSON is told UTC") {
+  const CliDevice desk("Desk 1");
+  // Kathmandu is five hours and three quarters ahead of UTC all the year (IANA time zone database, Asia/Kathmandu).
+  (void)desk.ask({"new-event", "Harbour Open", "--time-zone", "Asia/Kathmandu", "--currency", "EUR"});
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  (void)desk.ask({"price", "overgrip", "3.50"});
+  (void)desk.ask({"sell", "Wendelmoor", "overgrip"});
+  const auto job = desk.ask({"job", "1"});
+  const std::string ready = text_at(job, "/ready_by"), taken = text_at(job, "/at");
+  CHECK(ready.ends_with("Z"));
+  const auto there = [](const std::string& utc) {
+    const int minutes = (std::stoi(utc.substr(11, 2)) * 60 + std::stoi(utc.substr(14, 2)) + 345) % 1440;
+    char text[16];
+    std::snprintf(text, sizeof text, "%02d:%02d", minutes / 60, minutes % 60);
+    return std::string(text);
+  };
+  const auto said = [&](std::vector<std::string> words) {
+    words.insert(words.end(), {"--language", "de"});  // whose hours run from 0 to 23
+    const auto done = desk.run(words);
+    INFO(words.front() << ": " << done.out);
+    CHECK(done.out.find("Z  ") == std::string::npos);
+    CHECK(done.out.find("Z\n") == std::string::npos);
+    CHECK(done.out.find("UTC") == std::string::npos);
+    return done.out;
+  };
+  for (const auto& words : {std::vector<std::string>{"board"}, {"next"}, {"job", "1"}, {"history", "Wendelmoor"}}) {
+    INFO(words.front());
+    CHECK(said(words).find(there(ready)) != std::string::npos);
+  }
+  for (const auto& words : {std::vector<std::string>{"job", "1"}, {"history", "Wendelmoor"}, {"show", "Wendelmoor"}, {"find"}, {"statement", "Wendelmoor"}}) {
+    INFO(words.front());
+    const std::string out = said(words);
+    // A charge comes a moment later, perhaps in the next minute.
+    CHECK((out.find(there(taken)) != std::string::npos || words.front() == "statement"));
+  }
+  CHECK(text_at(desk.ask({"statement", "Wendelmoor"}), "/lines/0/at").ends_with("Z"));
+}
+
+TEST_CASE("without an event's clock a time says that it is UTC") {
+  const CliDevice desk("Desk 1");
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
+  CHECK(desk.run({"history", "Wendelmoor"}).out.find(" UTC") != std::string::npos);
 }

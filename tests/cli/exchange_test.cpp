@@ -39,6 +39,9 @@ TEST_CASE("two tablets and a server come to agree, with a question between them 
   CHECK(text_at(open, "/0/answers/1/device") == "Bench 2");
   CHECK(text_at(open, "/0/answers/1/value") == "24\xC2\xA0kg");
   CHECK(text_at(open, "/0/answers/1/event") == "Harbour Open");
+  // A slip of the finger is caught as where a setup is changed.
+  CHECK(text_at(desk.ask({"answer", "Wendelmoor", "1", "240kg"}, 1), "/error/code") == "bad_input");
+  CHECK(size_at(desk.ask({"questions"}, 3), "") == 1);
   CHECK(text_at(desk.ask({"answer", "Wendelmoor", "1", "24.5kg"}), "/open_questions") == "0");
   const auto last = desk.ask({"exchange"});
   const auto agreed = bench.ask({"exchange"});

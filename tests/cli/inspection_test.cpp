@@ -21,9 +21,11 @@ TEST_CASE("a cracked frame waits for the player's answer, which goes with it") {
   CHECK(text_at(found, "/stage") == "waiting");
   CHECK(text_at(found, "/may_go_on") == "false");
   CHECK(text_at(found, "/findings/0/clock_minutes") == "150");
-  CHECK(text_at(found, "/findings/0/words").find("2 h 30") != std::string::npos);  // the player reads French
+  CHECK(text_at(found, "/findings/0/question").find("2 h 30") != std::string::npos);  // the player reads French
+  CHECK(text_at(found, "/findings/0/words").find("half past 2") != std::string::npos);  // the bench does not
   CHECK(text_at(found, "/findings/0/words").find("along the edge") != std::string::npos);
-  CHECK_FALSE(text_at(found, "/caution").empty());
+  CHECK(text_at(found, "/caution").find("crack") != std::string::npos);
+  CHECK(text_at(desk.ask({"--language", "de", "frame", "1"}), "/caution").find("Riss") != std::string::npos);
   CHECK(text_at(desk.ask({"stage", "1", "cut_out"}, 1), "/error/what").find("not answered") != std::string::npos);
   CHECK(text_at(desk.ask({"stage", "1", "on_machine", "--reason", "late"}, 1), "/error/code") == "refused");
 

@@ -1,5 +1,6 @@
 // A job's price, its payment and the close of the day, by commands alone.
 
+#include "core/desk/money.h"
 #include "tests/cli/device.h"
 
 using namespace weavelog::testing;
@@ -54,7 +55,9 @@ TEST_CASE("takings and the close of a day follow the lines") {
   CHECK(size_at(desk.ask({"takings", "1999-01-01"}), "/totals") == 0);
   (void)desk.ask({"takings", "1999-02-30"}, 1);
   (void)desk.ask({"close-day", "1999-01-01"}, 2);
-  CHECK(size_at(desk.ask({"close-day", "1999-01-01", "--counted", "0"}), "/totals") == 0);
+  const auto closed = desk.ask({"close-day", "1999-01-01", "--counted", "0"});
+  CHECK(size_at(closed, "/totals") == 0);
+  CHECK(text_at(closed, "/closed/difference_minor") == "0");
   const auto text = desk.run({"statement", "Wendelmoor"});
   CHECK(text.out.find("due: 7.00\xC2\xA0" "EUR") != std::string::npos);
 }
@@ -87,4 +90,53 @@ TEST_CASE("a statement tells which racket a line is for") {
   CHECK(text_at(charged, "/lines/0/tag") == "1");
   CHECK_FALSE(text_at(charged, "/lines/0/racket").empty());
   CHECK(desk.run({"statement", "Wendelmoor"}).out.find("tag 1  racket") != std::string::npos);
+}
+
+TEST_CASE("a day is closed with what was counted beside what should be there, and again only where that is said") {
+  const Desk desk;
+  (void)desk.ask({"pay", "Wendelmoor", "50", "cash"});
+  const std::string day = weavelog::day_at(weavelog::WallClock::system().now(), "Europe/Lisbon");
+  const auto first = desk.ask({"close-day", day, "--counted", "47.50", "--by", "Mara", "--note", "one coin missing"});
+  CHECK(text_at(first, "/stored") == "true");
+  CHECK(text_at(first, "/closed/cash_minor") == "5000");
+  CHECK(text_at(first, "/closed/counted_minor") == "4750");
+  CHECK(text_at(first, "/closed/difference_minor") == "-250");
+  CHECK(size_at(first, "/closed_before") == 0);
+
+  const auto again = desk.ask({"close-day", day, "--counted", "50"}, 3);
+  CHECK(text_at(again, "/stored") == "false");
+  CHECK(text_at(again, "/closed_before/0/by") == "Mara");
+  CHECK(text_at(again, "/closed_before/0/counted_minor") == "4750");
+  const auto asked = desk.run({"close-day", day, "--counted", "50"}).out;
+  CHECK(asked.find("closed before at ") != std::string::npos);
+  CHECK(asked.find(" by Mara") != std::string::npos);
+  CHECK(asked.find("--again") != std::string::npos);
+
+  // What comes into the box after it was counted is said, and what goes out of it.
+  const auto late = desk.ask({"pay", "Wendelmoor", "5", "cash"});
+  REQUIRE(size_at(late, "/remarks") == 1);
+  CHECK(text_at(late, "/remarks/0").find("by Mara") != std::string::npos);
+  CHECK(size_at(desk.ask({"pay", "Wendelmoor", "5", "card"}), "/remarks") == 0);
+  CHECK(size_at(desk.ask({"reverse", "Wendelmoor", "2", "--reason", "x"}), "/remarks") == 1);
+  CHECK(size_at(desk.ask({"reverse", "Wendelmoor", "3", "--reason", "x"}), "/remarks") == 0);
+
+  const auto text = desk.run({"close-day", day, "--counted", "51", "--again"}).out;
+  CHECK(text.find("cash by the lines: 50.00") != std::string::npos);
+  CHECK(text.find("counted: 51.00") != std::string::npos);
+  CHECK(text.find("difference: 1.00\xC2\xA0" "EUR too much in the box") != std::string::npos);
+  CHECK(size_at(desk.ask({"close-day", day, "--counted", "50", "--again"}), "/closed_before") == 2);
+}
+
+TEST_CASE("a string of which nobody said whose it is is not charged, and that is said") {
+  const Desk desk;
+  (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0,
+                 R"({"player": {"family_name": "Okonjo", "given_name": "Ada"}, "ready_by": "+180", "rackets": ["1"],
+                   "agreed": {"mains_string": "Velmora Round", "mains_tension": "24 kg", "crosses_string": "Tarnbrook Silk",
+                     "crosses_tension": "23 kg", "crosses_owner": "player"}})");
+  const auto charged = desk.ask({"charge", "5"});
+  CHECK(text_at(charged, "/accounts/0/charged_minor") == "2000");
+  REQUIRE(size_at(charged, "/remarks") == 1);
+  CHECK(text_at(charged, "/remarks/0").find("string not charged (Velmora Round): not said whose it is") != std::string::npos);
+  CHECK(text_at(charged, "/remarks/0").find("--set mains_owner=room") != std::string::npos);
+  CHECK(size_at(desk.ask({"charge", "1"}), "/remarks") == 0);  // the player's own mains, the room's crosses
 }

@@ -16,7 +16,7 @@ void open_desk(const CliDevice& desk) {
 TEST_CASE("two books are linked by a command, shown with where they differ, settled and parted") {
   const CliDevice desk("Desk 1");
   open_desk(desk);
-  const std::string other = desk.file("old.csv", "family_name,given_name,country,birth_year,date,string,tension\nWendelmore,Ilse,NED,2003,2030-05-26,Silk,24 kg\n");
+  const std::string other = desk.file("old.csv", "family_name,given_name,country,birth_year,date,string,tension\nWendelmore,Ilse,NED,2003,2021-05-26,Silk,24 kg\n");
   REQUIRE(text_at(desk.ask({"past-jobs", other, "--confirm", "--likely", "new"}), "/stored") == "true");
   CHECK(size_at(desk.ask({"linked"}), "") == 0);
   (void)desk.ask({"link", "Wendelmoor", "Nobody"}, 4);
@@ -37,7 +37,7 @@ TEST_CASE("two books are linked by a command, shown with where they differ, sett
 TEST_CASE("consent and forgetting are one answer for all books of a person that are linked") {
   const CliDevice desk("Desk 1");
   open_desk(desk);
-  const std::string other = desk.file("old.csv", "family_name,given_name,date,string,tension\nWendelmore,Ilse,2030-05-26,Silk,24 kg\n");
+  const std::string other = desk.file("old.csv", "family_name,given_name,date,string,tension\nWendelmore,Ilse,2021-05-26,Silk,24 kg\n");
   (void)desk.ask({"past-jobs", other, "--confirm", "--likely", "new"});
   (void)desk.ask({"link", "Wendelmoor", "Wendelmore", "--by", "Mara"});
   CHECK(text_at(desk.ask({"consent", "Wendelmore", "any_room", "--confirm"}), "/books") == "2");
@@ -66,7 +66,7 @@ TEST_CASE("another name finds a player until it is taken back") {
 
 TEST_CASE("a table of what was strung before is looked at, brought in once, and taken back as one") {
   const CliDevice desk("Desk 1");
-  const std::string file = desk.file("old.csv", "Nachname;Vorname;Land;Datum;Saite;Spannung\nOkonjo;Ada;NGR;26.05.2030;Velmora Round;23/22\nLund;Jo;SWE;27.05.2030;Silk;24\n");
+  const std::string file = desk.file("old.csv", "Nachname;Vorname;Land;Datum;Saite;Spannung\nOkonjo;Ada;NGR;26.05.2021;Velmora Round;23/22\nLund;Jo;SWE;27.05.2021;Silk;24\n");
   const auto seen = desk.ask({"past-jobs", file}, 3);
   CHECK(text_at(seen, "/stored") == "false");
   CHECK(text_at(seen, "/unit") == "kg");
@@ -116,4 +116,84 @@ TEST_CASE("rackets are promised for another time, all that were promised togethe
   (void)desk.ask({"new-time", "77", "+300", "--with", "coach"}, 4);
   for (const char* stage : {"inspected", "cut_out", "on_machine", "strung", "checked", "ready"}) (void)desk.ask({"stage", "1", stage});
   CHECK(text_at(desk.ask({"new-time", "1", "+300", "--with", "coach"}, 1), "/error/code") == "refused");
+}
+
+TEST_CASE("linked books are told by names, words and numbers that tell them apart") {
+  const CliDevice desk("Desk 1");
+  open_desk(desk);
+  // Books of one import begin alike for long.
+  const std::string table = desk.file("old.csv", "family_name,given_name,birth_year,event,date,string,tension\nWendelmore,Ilse,2003,Lakeside,2021-05-26,Silk,24 kg\n"
+                                                 "Wendelmare,Ilse,2004,Lakeside,2021-05-26,Silk,24 kg\n");
+  (void)desk.ask({"past-jobs", table, "--confirm", "--likely", "new"});
+  (void)desk.ask({"consent", "Wendelmoor", "any_room", "--confirm"});
+  (void)desk.ask({"consent", "Wendelmore", "this_room", "--confirm"});
+  (void)desk.ask({"link", "Wendelmoor", "Wendelmore"}, 3);
+  (void)desk.ask({"link", "Wendelmore", "Wendelmare"}, 3);
+  const auto told = desk.ask({"linked", "Wendelmoor"}, 3);
+  REQUIRE(size_at(told, "/books") == 3);
+  const auto text = desk.run({"linked", "Wendelmoor"}).out;
+  CHECK(text.find("Wendelmore Ilse, last at Lakeside") != std::string::npos);
+  CHECK(text.find("birth year") != std::string::npos);
+  // Each line of a book begins with as much of its number as no other has.
+  std::vector<std::string> numbers;
+  std::size_t begin = 0;
+  for (int line = 0; line < 3; ++line) {
+    numbers.push_back(text.substr(begin, text.find("  ", begin) - begin));
+    begin = text.find('\n', begin) + 1;
+  }
+  for (const auto& number : numbers) {
+    std::size_t meant = 0;
+    for (std::size_t book = 0; book < 3; ++book) meant += text_at(told, "/books/" + std::to_string(book) + "/book").starts_with(number) ? 1 : 0;
+    CHECK(meant == 1);
+    (void)desk.ask({"linked", number}, 3);
+  }
+  CHECK(desk.run({"linked"}).out.find("last at Lakeside") != std::string::npos);
+  // A beginning that several books have is nobody's answer; the number of an answer is.
+  const std::string one = text_at(told, "/books/1/book"), two = text_at(told, "/books/2/book");
+  std::size_t alike = 0;
+  while (one[alike] == two[alike]) ++alike;
+  REQUIRE(alike >= 6);
+  CHECK(text_at(desk.ask({"linked", "Wendelmoor", "--settle", "1", "--right", one.substr(0, alike)}, 1), "/error/what").find("several") != std::string::npos);
+  (void)desk.ask({"linked", "Wendelmoor", "--settle", "1", "--right", "4"}, 1);
+  const auto settled = desk.ask({"linked", "Wendelmoor", "--settle", "1", "--right", "2"}, 3);
+  REQUIRE(size_at(settled, "/differences") == 1);
+  CHECK(text_at(settled, "/differences/0/field") == "consent");
+  CHECK(text_at(settled, "/differences/0/answers/0/value").size() > 5);  // words, no number
+  CHECK(size_at(desk.ask({"linked", "Wendelmoor", "--settle", "1", "--right", "1"}), "/differences") == 0);
+}
+
+TEST_CASE("of who is on the entry list only it is said that they are no players yet, and what makes them so") {
+  const CliDevice desk("Desk 1");
+  open_desk(desk);
+  const auto list = desk.file("entries.csv", "family_name,given_name,country,draw\nKova,Mira,CZE,Singles\nKovač,Ana,CRO,Singles\nWendelmore,Bea,NED,Singles\n");
+  (void)desk.ask({"import", "entries", list});
+  CHECK(size_at(desk.ask({"find", "kova", "mi"}, 4), "") == 0);
+  const auto none = desk.run({"find", "kova", "mi"});
+  CHECK(none.status == 4);
+  CHECK(none.out.starts_with("nobody of that name on this device\nKova Mira (CZE)  is on the entry list, Singles, and no player here yet\n"));
+  CHECK(none.out.find("drop-off") != std::string::npos);
+  CHECK(none.out.find("Ana") == std::string::npos);
+  // Beside players of that name too.
+  const auto both = desk.run({"find", "wendelmo"});
+  CHECK(both.status == 0);
+  CHECK(both.out.find("Wendelmoor Ilse") < both.out.find("Wendelmore Bea (NED)  is on the entry list"));
+  CHECK(desk.run({"find", "zorn"}).out == "nobody of that name on this device\n");
+  CHECK(desk.run({"find"}).out.find("entry list") == std::string::npos);
+}
+
+TEST_CASE("a day that is still to come has no past jobs, and nothing new is not called brought in") {
+  const CliDevice desk("Desk 1");
+  const std::string file = desk.file("old.csv", "name,date,string,tension\nIlse Wendelmoor,2021-05-26,Silk,25 kg\nAda Okonjo,2099-05-26,Silk,24 kg\n");
+  const auto refused = desk.ask({"past-jobs", file, "--confirm"}, 1);
+  REQUIRE(size_at(refused, "/faults") == 1);
+  CHECK(text_at(refused, "/faults/0/where").find("line 3, column 2 (date)") != std::string::npos);
+  CHECK(text_at(refused, "/faults/0/what").find("2099-05-26") != std::string::npos);
+  CHECK(desk.run({"past-jobs", file, "--confirm", "--good-rows"}).out.find("\nbrought in; ") != std::string::npos);
+  const auto again = desk.run({"past-jobs", file, "--confirm", "--good-rows"});
+  CHECK(again.status == 0);
+  CHECK(again.out.find("\nbrought in") == std::string::npos);
+  CHECK(again.out.find("nothing was brought in: all of it is here already") != std::string::npos);
+  CHECK(text_at(desk.ask({"past-jobs", file, "--confirm", "--good-rows"}), "/stored") == "false");
+  const std::string none = desk.file("none.csv", "name,string,tension\nAda Okonjo,Silk,tight\n");
+  CHECK(desk.run({"past-jobs", none, "--confirm", "--good-rows"}).out.find("no good row") != std::string::npos);
 }

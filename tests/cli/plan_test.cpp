@@ -232,3 +232,24 @@ TEST_CASE("groups and orders of play out of files") {
   CHECK(text_at(desk.ask({"plan", "order", "--order", order, "--draw", draw, "--time-zone", "Europe/Lisbon"}, 1), "/error/what")
             .find("no draw of this name") != std::string::npos);
 }
+
+TEST_CASE("a draw is made of an event's entry list as well, of the draw that is meant") {
+  const Desk desk;
+  std::string rows = "family_name,given_name,native_name,country,birth_year,seed,entry,draw,hand,tour_number\n";
+  for (const char* who : {"Kova,Mira,,CZE,2001,1,direct", "Okafor,Ada,,NGR,,2,DA", "Velt,Jana,,GER,,,wild card", "Quill,,,,,,lucky loser"}) rows += std::string(who) + ",Singles,,\n";
+  const auto one = desk.file("one.csv", rows);
+  const auto made = desk.ask({"plan", "draw", "--entries", one});
+  REQUIRE(size_at(made, "/lines") == 4);
+  CHECK(text_at(made, "/lines/0/player") == "Kova Mira");
+  CHECK(text_at(made, "/lines/0/seed") == "1");
+  const auto text = desk.run({"plan", "draw", "--entries", one}).out;
+  CHECK(text.find("Velt Jana,,,,WC") != std::string::npos);
+  CHECK(text.find("Quill,,,,LL") != std::string::npos);
+  for (const char* who : {"Abel,Bo", "Berg,Cy", "Carr,Di", "Dorn,Ed"}) rows += std::string(who) + ",,,,,,Doubles,,\n";
+  const auto two = desk.file("two.csv", rows);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", two}, 1), "/error/what").find("2 draws: Singles, Doubles") != std::string::npos);
+  CHECK(size_at(desk.ask({"plan", "draw", "--entries", two, "--draw", "doubles"}), "/lines") == 4);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", two, "--draw", "Mixed"}, 4), "/error/what_to_do").find("Singles, Doubles") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", desk.file("x.csv", "name\nA\n")}, 1), "/error/what").find("player") != std::string::npos);
+  CHECK(text_at(desk.ask({"plan", "draw", "--entries", desk.file("y.csv", "family_name,seed\nA,\n,\nC,\nD,\n")}, 1), "/error/where").find("line 3") != std::string::npos);
+}

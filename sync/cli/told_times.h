@@ -1,0 +1,36 @@
+#pragma once
+// Times in lines for people: as a clock at the event shows them. JSON documents have UTC (core/base/iso_time.h).
+
+#include <map>
+#include <memory>
+#include <string>
+
+#include "sync/cli/context.h"
+
+namespace weavelog::cli {
+
+/// Day and time, with the year where it is not this one. Where the event says no zone, or is not held here, in UTC, which is then said.
+class ToldTimes {
+ public:
+  ToldTimes(Context& context, const Language& language);
+  /// In the language of who types.
+  explicit ToldTimes(Context& context);
+  ~ToldTimes();
+  ToldTimes(const ToldTimes&) = delete;
+  ToldTimes& operator=(const ToldTimes&) = delete;
+
+  /// As at that event; none: as at the one in use.
+  [[nodiscard]] std::string operator()(UnixMs at, const BookId& event = {});
+
+ private:
+  struct Clock;
+  Clock& clock_of(const BookId& event);
+
+  Context& context_;
+  Language language_;
+  UnixMs now_;
+  std::map<BookId, std::string> zones_;
+  std::map<std::string, std::unique_ptr<Clock>> clocks_;
+};
+
+}  // namespace weavelog::cli
