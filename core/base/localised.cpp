@@ -9,6 +9,7 @@
 #include <stdexcept>
 
 #include "core/base/icu_text.h"
+#include "core/base/local_time.h"
 
 namespace weavelog {
 namespace {
@@ -28,11 +29,19 @@ const char* skeleton_of(Moment::Form form) {
       return "EEEMMMd";
     case Moment::Form::day_and_time:
       return "EEEMMMdjm";
+    case Moment::Form::day_year_and_time:
+      return "yEEEMMMdjm";
   }
   throw std::logic_error("unknown form of a moment");
 }
 
 }  // namespace
+
+Moment moment_told(UnixMs at, const std::string& zone, UnixMs now) {
+  const LocalTime clock(zone);
+  const auto year = [&](UnixMs moment) { return date_text(clock.day_of(moment)).substr(0, 4); };
+  return {at, zone, year(at) == year(now) ? Moment::Form::day_and_time : Moment::Form::day_year_and_time};
+}
 
 std::string localised(const Language& language, const Decimal& decimal) {
   UErrorCode status = U_ZERO_ERROR;

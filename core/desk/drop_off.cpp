@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/desk/check_setup.h"
+#include "core/desk/new_time.h"
 #include "core/desk/stages.h"
 
 namespace weavelog {
@@ -89,16 +90,29 @@ DropOffLine line_from(const LastTime& last) {
   return line;
 }
 
+std::vector<OpenQuestion> questions_on(const PlayerRecord& record, const DropOffLine& line) {
+  const auto last = same_as_last_time(record, line.made ? EntityId{} : line.racket);
+  std::vector<OpenQuestion> questions;
+  for (const OpenQuestion& question : record.questions) {
+    const bool by_setup = line.setup && question.entity == line.setup;
+    const bool by_last = last && ((last->setup && question.entity == last->setup) || (last->job && question.entity == last->job));
+    if (by_setup || by_last) questions.push_back(question);
+  }
+  return questions;
+}
+
 std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request) {
   ReadBackRequest wanted;
   wanted.language = request.language;
   wanted.rush = request.drop_off.rush;
-  if (request.drop_off.ready_by) wanted.ready_by = Moment{*request.drop_off.ready_by, request.time_zone};
+  // Who confirms has to see a slip in the year, so it is told where it is not this one.
+  if (const auto& ready = request.drop_off.ready_by)
+    wanted.ready_by = moment_told(*ready, request.time_zone, request.drop_off.at.value_or(*ready));
   for (const DropOffLine& line : request.lines) {
     const Racket* racket = racket_of(record, line);
     wanted.lines.push_back(
         {racket ? racket->label : std::string(), line.agreed, line.last_time,
-         cautions_at_desk(record, line.made ? EntityId{} : line.racket, racket, line.agreed)});
+         cautions_at_desk(record, line.made ? EntityId{} : line.racket, racket, line.agreed), line.settled});
   }
   return read_back(wanted);
 }
@@ -109,6 +123,8 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
     return fail(FaultCode::bad_input, "no racket was handed over", {}, "choose at least one");
   if (!request.drop_off.at)
     return fail(FaultCode::bad_input, "the drop-off has no time", {}, "give the time of day");
+  if (const auto& ready = request.drop_off.ready_by)
+    if (auto sound = check_promise(*ready, *request.drop_off.at, "ready by"); !sound) return fail(sound.error());
   if (const auto& bags = request.drop_off.bags; bags && (*bags < 0 || *bags > kMostBags))
     return fail(FaultCode::bad_input, std::to_string(*bags) + " bags can't be", "bags", "give 0 to " + std::to_string(kMostBags));
   if (!record.person.id() && !request.new_person)
@@ -138,7 +154,10 @@ Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& reques
 
   DropOff hand_over = request.drop_off;
   if (confirmed_text) confirm(hand_over, {*confirmed_text, request.language, at, request.device});
-  const EntityId hand_over_id = put_new(draft, hand_over, at).id;
+  EntityState fresh = new_entity(record.book, kDropOff, at);
+  if (request.id) fresh.id = request.id;
+  put_changes(draft, fresh, hand_over);
+  const EntityId hand_over_id = fresh.id;
 
   NewSetups setups(draft, at);
   std::int64_t order = 0;

@@ -20,6 +20,7 @@ struct DropOffLine {
   EntityId setup;       ///< that the wish came from; none: kept under a name of its own if `keep_as` is given
   std::string keep_as;  ///< name under which a new setup is kept; lines with the same name and wish share one
   std::optional<Agreed> last_time;  ///< what it was compared with on the screen
+  std::vector<SettledField> settled{};  ///< open questions that the player answers with this hand-over: close_question() stores them
   std::optional<std::int64_t> tag_number;
 };
 
@@ -27,6 +28,7 @@ struct DropOffLine {
 inline constexpr std::int64_t kMostBags = 9;
 
 struct DropOffRequest {
+  EntityId id;  ///< of the drop-off, for who wants to know later whether it was stored; none: a new one
   std::optional<Person> new_person;  ///< for a player whose book begins here
   DropOff drop_off;  ///< event, place, at, who, ready-by, rush, note; its confirmation is filled in
   std::vector<DropOffLine> lines;
@@ -41,13 +43,16 @@ struct DropOffRequest {
 /// The line that "same as last time" makes: the proposal, beside what was strung.
 [[nodiscard]] DropOffLine line_from(const LastTime& last);
 
+/// The open questions on what a line goes by: the setup that its wish came from and the job that was last time. Whoever takes one of the answers without asking decides for the player.
+[[nodiscard]] std::vector<OpenQuestion> questions_on(const PlayerRecord& record, const DropOffLine& line);
+
 /// The text for the turned screen; what the player has to be warned of is part of it.
 [[nodiscard]] std::string read_back_of(const PlayerRecord& record, const DropOffRequest& request);
 
 /// Person (if new), rackets, setups, the drop-off with its confirmation, a job and its first stage mark for
 /// each line, and the consent if it was said. `confirmed_text` is what stood on the screen when the player
 /// confirmed, nothing if it was not confirmed. Faults: bad_input (no racket, one racket twice, a setup that
-/// check_setup refuses, more bags than kMostBags, a text that is not what these answers read back as, a consent in other words than its
+/// check_setup refuses, a ready-by that check_promise() refuses, more bags than kMostBags, a text that is not what these answers read back as, a consent in other words than its
 /// choice's), not_found (a racket or setup that the book does not have), conflict (the racket is in the room
 /// already).
 [[nodiscard]] Outcome<Draft> drop_off(const PlayerRecord& record, const DropOffRequest& request,

@@ -142,6 +142,17 @@ Outcome<Draft> new_event(const BookId& book, const EventInfo& event, UnixMs now)
   return draft;
 }
 
+Outcome<Draft> change_event(const EventRecord& record, const EventInfo& event) {
+  if (!record.event.id())
+    return fail(FaultCode::not_found, "the event is not described here yet", "event", "exchange with its server first");
+  EventInfo wanted = event;
+  wanted.currency = record.event.now.currency;
+  if (auto checked = check_event(wanted); !checked) return fail(checked.error());
+  Draft draft(record.book, kEventBook, kActEdit);
+  put_changes(draft, record.event.seen, wanted);
+  return draft;
+}
+
 ImportDrafts import_entries(const EventRecord& record, std::span<const EntryListRow> rows, UnixMs now) {
   std::multimap<std::string, const Loaded<EntryListItem>*> held;
   for (const auto& entry : record.entries) held.emplace(person_key(entry.now), &entry);

@@ -28,6 +28,9 @@ struct EventRecord {
 /// The event in a book of its own. Faults: bad_input (no name, a day that does not exist or the last before
 /// the first, a currency or time zone that is not known).
 [[nodiscard]] Outcome<Draft> new_event(const BookId& book, const EventInfo& event, UnixMs now);
+/// Changes what is said of an event; its currency has a rule of its own (set_currency in prices.h) and stays. Empty if nothing differs.
+/// Faults: those of new_event, and not_found (the event is not described here yet).
+[[nodiscard]] Outcome<Draft> change_event(const EventRecord& record, const EventInfo& event);
 
 /// What an import does.
 struct ImportDrafts {

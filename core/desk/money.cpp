@@ -135,6 +135,11 @@ Outcome<JobPrice> price_of(const EventRecord& event, const PlayerRecord& record,
     if (mains) half("string, mains", now.mains_string, true);
     if (crosses) half("string, crosses", now.crosses_string, false);
   }
+  const auto nobody_said = [&](const char* field, StringOwner owner, const std::string& name) {
+    if (owner == StringOwner::unsaid && !name.empty() && prices.of_string(name).value_or(0) != 0) out.unowned.emplace_back(field);
+  };
+  nobody_said("mains_owner", now.mains_owner, now.mains_string);
+  nobody_said("crosses_owner", now.crosses_owner, now.crosses_string);
   if (!now.racket_stencil.empty() || !now.string_stencil.empty()) add("stencil", {}, prices.find("stencil"));
   if (now.rush == Rush::rush) add("rush", {}, prices.find("rush"));
   if (now.rush == Rush::on_court) add("on-court rush", {}, prices.find("on-court rush"));
@@ -345,6 +350,19 @@ Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::
   Draft draft(event.book, kEventBook, kActCloseDay);
   (void)put_new(draft, close, at);
   return draft;
+}
+
+std::vector<DayClose> closes_of_day(const Ledger& ledger, const BookId& event, const std::string& day) {
+  std::vector<DayClose> out;
+  for (const EntityState& state : ledger.entities(event, kDayClose))
+    if (auto close = from_state<DayClose>(state); close.day == day) out.push_back(std::move(close));
+  std::stable_sort(out.begin(), out.end(), [](const DayClose& a, const DayClose& b) { return a.at.value_or(0) > b.at.value_or(0); });
+  return out;
+}
+
+std::int64_t box_difference(const DayClose& close) {
+  constexpr std::int64_t most = kMostMinor * 1000;
+  return std::clamp(minus(close.counted_minor.value_or(0), close.cash_minor.value_or(0)), -most, most);
 }
 
 std::string money_words(const Language& language, std::int64_t minor, const std::string& currency) {

@@ -28,6 +28,7 @@ struct ChargeLine {
 struct JobPrice {
   std::vector<ChargeLine> lines;
   std::vector<std::string> unpriced;  ///< services that were done and that the list has no price for
+  std::vector<std::string> unowned;   ///< "mains_owner", "crosses_owner": the string has a price and is left out, since nobody said whose it is
   std::string currency;
   [[nodiscard]] std::int64_t sum() const;
 };
@@ -108,6 +109,11 @@ struct DayBounds {
 /// count).
 [[nodiscard]] Outcome<Draft> close_day(const EventRecord& event, const std::string& day, std::span<const MoneyRow> lines,
                                        std::int64_t counted_minor, const std::string& note, const std::string& by, UnixMs at);
+
+/// How a day was closed, newest first: several where the box was counted again, or by two people apart.
+[[nodiscard]] std::vector<DayClose> closes_of_day(const Ledger& ledger, const BookId& event, const std::string& day);
+/// What was counted beyond the day's cash by the lines; below zero: what was missing. Bounded, as a peer may have written anything.
+[[nodiscard]] std::int64_t box_difference(const DayClose& close);
 
 /// The event's currency, or that of its prices. Faults: bad_input (several, or none).
 [[nodiscard]] Outcome<std::string> currency_of(const EventRecord& event);

@@ -13,13 +13,17 @@ bool can_be_promised(const PlayerRecord& record, const EntityId& job) {
 
 }  // namespace
 
+Outcome<> check_promise(UnixMs ready_by, UnixMs now, const std::string& where) {
+  if (ready_by <= now) return fail(FaultCode::bad_input, "this time has passed", where, "give one that is still to come");
+  if (ready_by - now > kFarthestPromise) return fail(FaultCode::bad_input, "this time lies more than 30 days ahead", where, "look at the date");
+  return {};
+}
+
 Outcome<Draft> agree_time(const PlayerRecord& record, std::span<const EntityId> jobs, const NewTime& agreed) {
   if (jobs.empty()) return fail(FaultCode::bad_input, "no racket was said", "new time", "choose at least one");
   if (is_blank(agreed.agreed_by))
     return fail(FaultCode::bad_input, "it was not said who agreed to the time", "new time", "name the player or who speaks for them");
-  if (agreed.ready_by <= agreed.at) return fail(FaultCode::bad_input, "this time has passed", "new time", "give one that is still to come");
-  if (agreed.ready_by - agreed.at > kFarthestPromise)
-    return fail(FaultCode::bad_input, "this time lies more than 30 days ahead", "new time", "look at the date");
+  if (auto sound = check_promise(agreed.ready_by, agreed.at, "new time"); !sound) return fail(sound.error());
   Draft draft(record.book, kPlayerBook, kActNewTime);
   for (const EntityId& id : jobs) {
     const Loaded<Job>* job = record.job(id);

@@ -12,6 +12,9 @@ namespace weavelog {
 /// A promise reaches no further than this.
 inline constexpr std::int64_t kFarthestPromise = 30LL * 86'400'000;  // ms
 
+/// What a racket may be promised for: a time to come that lies no more than 30 days ahead. Faults: bad_input.
+[[nodiscard]] Outcome<> check_promise(UnixMs ready_by, UnixMs now, const std::string& where);
+
 struct NewTime {
   UnixMs ready_by = 0;
   std::string agreed_by;  ///< the player, a coach

@@ -40,7 +40,7 @@ Outcome<Draft> drop_other_name(const PlayerRecord& record, const EntityId& id) {
 }
 
 std::string other_name_words(const OtherName& name) {
-  std::string out = name.given_name + (name.given_name.empty() || name.family_name.empty() ? "" : " ") + name.family_name;
+  std::string out = name.family_name + (name.given_name.empty() || name.family_name.empty() ? "" : " ") + name.given_name;
   if (!name.native_name.empty()) out += out.empty() ? name.native_name : " (" + name.native_name + ")";
   return out;
 }

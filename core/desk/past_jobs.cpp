@@ -73,7 +73,7 @@ class Reader {
   Outcome<PastJobs> read() {
     if (auto placed = place_columns(); !placed) return fail(placed.error());
     if (auto told = find_day_order(); !told) return fail(told.error());
-    for (const CsvFault& fault : table_.faults) out_.faults.push_back({fault, fault.line, {}, {}, false, fault});
+    for (const CsvFault& fault : table_.faults) out_.faults.push_back({fault, fault.line, {}, {}, false, false, fault});
     for (const CsvRow& row : table_.rows) read_row(row);
     if (auto said = give_units(); !said) return fail(said.error());
     return std::move(out_);
@@ -166,7 +166,7 @@ class Reader {
   void wrong(const CsvRow& row, std::string_view ours, const std::string& found, const std::string& expected, bool odd_unit = false) {
     good_ = false;
     out_.faults.push_back({{FaultCode::bad_input, "\"" + shortened(found, 40) + "\" is not " + expected, place(row, ours), "correct the cell, or leave it empty"},
-                           row.line, std::string(ours), shortened(found, 40), odd_unit, {}});
+                           row.line, std::string(ours), shortened(found, 40), odd_unit, false, {}});
   }
   std::string text(const CsvRow& row, std::string_view ours, std::size_t most = 200) {
     const std::size_t at = place_of(ours);
@@ -252,9 +252,16 @@ class Reader {
       const bool months_first = parts->by == '/' && out_.day_order == DayOrder::months_first;
       day = iso_of(parts->year, months_first ? parts->first : parts->second, months_first ? parts->second : parts->first);
     }
-    if (is_iso_date(day) && day_from(day)) return day;
-    wrong(row, "date", cell, "a day, such as 2031-05-26 or 26.05.2031");
-    return {};
+    if (!is_iso_date(day) || !day_from(day)) {
+      wrong(row, "date", cell, "a day, such as 2031-05-26 or 26.05.2031");
+      return {};
+    }
+    if (!options_.last_day.empty() && day > options_.last_day) {
+      wrong(row, "date", cell, "a day that has come yet, by this device's clock");
+      out_.faults.back().to_come = true;
+      return {};
+    }
+    return day;
   }
 
   void person(const CsvRow& row, Person& out) {
@@ -367,7 +374,7 @@ class Reader {
       if (odd)
         out_.faults.push_back({{FaultCode::bad_input, "this tension does not look like " + std::string(symbol_of(unit)) + " as the others do",
                                 csv_place(source_, job.line, 0, "tension"), "write the unit beside it"},
-                               job.line, "tension", {}, true, {}});
+                               job.line, "tension", {}, true, false, {}});
       return odd;
     });
     return {};
@@ -382,6 +389,11 @@ class Reader {
 };
 
 }  // namespace
+
+std::string last_past_day(UnixMs now) {
+  constexpr UnixMs kFarthestEast = UnixMs{14} * 3600 * 1000;  // UTC+14
+  return date_text(LocalTime("UTC").day_of(now + kFarthestEast));
+}
 
 Outcome<PastJobs> past_jobs_of(const CsvTable& table, const PastJobsOptions& options, std::string_view source) {
   return Reader(table, options, source).read();

@@ -28,6 +28,9 @@ struct PastJob {
   std::string stringer;
 };
 
+/// The last day on which something can have been strung, for PastJobsOptions: that of the device's clock, wherever on the earth it is.
+[[nodiscard]] std::string last_past_day(UnixMs now);
+
 /// In which order dates with slashes are written.
 enum class DayOrder : std::uint8_t { unsaid, days_first, months_first };
 /// How that is known.
@@ -48,6 +51,7 @@ struct PastJobsOptions {
   /// Of tensions for which neither cell nor header says one; nothing: found from the figures.
   std::optional<Unit> unit;
   DayOrder day_order = DayOrder::unsaid;  ///< unsaid: found from the dates
+  std::string last_day;                   ///< ISO 8601: nothing was strung on a later one, so such a row is broken; "": any day will do
   /// For who asks a person: where the figures tell no unit, or the dates both orders, the table is read all the same and PastJobs says so.
   bool leave_doubts = false;
 };
@@ -58,6 +62,7 @@ struct PastFault : Fault {
   std::string ours;      ///< the column of ours that is wrong
   std::string cell;      ///< what stands there; "" for nothing
   bool odd_unit = false; ///< a tension that is none in the unit of the others, or of its header
+  bool to_come = false;  ///< a day after PastJobsOptions::last_day
   std::optional<CsvFault> broken;  ///< the row itself can't be read as one of the table
 };
 

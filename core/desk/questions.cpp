@@ -123,6 +123,30 @@ std::string answer_words(const Language& language, const QuestionLine& line, con
   return minor && !line.currency.empty() ? money_words(language, *minor, line.currency) : value_words(language, line.field, answer);
 }
 
+namespace {
+
+/// The agreed values of a setup or job with one of them answered.
+template <class S>
+Agreed answered(const EntityState& state, FieldTag tag, const Value& value) {
+  S out = from_state<S>(state);
+  for_each_field<S>([&](FieldTag one, std::string_view, bool, auto member) {
+    if (one == tag) from_value(value, out.*member);
+  });
+  return out;
+}
+
+}  // namespace
+
+std::optional<SetupFinding> slip_in_answer(const Ledger& ledger, const OpenQuestion& question, const Value& answer) {
+  const auto state = ledger.entity(question.book, question.entity);
+  const auto* field = model_registry().find(question.cell.tag);
+  if (!state || field == nullptr || (state->kind != kSetup && state->kind != kJob)) return std::nullopt;
+  const Agreed agreed = state->kind == kSetup ? answered<Setup>(*state, field->tag, answer) : answered<Job>(*state, field->tag, answer);
+  for (SetupFinding& finding : check_setup(agreed, nullptr))
+    if (finding.refused && finding.field == field->name) return std::move(finding);
+  return std::nullopt;
+}
+
 Outcome<Draft> close_question(const OpenQuestion& seen, const Value& answer) {
   const bool fits = std::any_of(seen.cell.values.begin(), seen.cell.values.end(), [&](const CellValue& held) {
     return is_cleared(held.value) || held.value.index() == answer.index();

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/base/language.h"
+#include "core/desk/check_setup.h"
 #include "core/desk/player_record.h"
 
 namespace weavelog {
@@ -42,6 +43,10 @@ using OriginOf = std::function<std::optional<Origin>(const Dot&)>;
 [[nodiscard]] std::vector<QuestionLine> questions_about(const Ledger& ledger, const PlayerRecord& record);
 /// An answer as a person reads it: value_words, and an amount with its currency.
 [[nodiscard]] std::string answer_words(const Language& language, const QuestionLine& line, const Value& answer);
+
+/// Why a setup or job with that answer would be refused (check_setup()), by the field that is asked about: a slip of the finger is caught before
+/// it closes what two people disagree on. Nothing for questions about anything else.
+[[nodiscard]] std::optional<SetupFinding> slip_in_answer(const Ledger& ledger, const OpenQuestion& question, const Value& answer);
 
 /// The entry that closes a question with an answer, one of those given or another. An answer that arrives
 /// later opens it again. Faults: bad_input if the value is of another kind than the answers.

@@ -19,7 +19,7 @@ std::vector<Group> grouped(const std::vector<ReadBackLine>& lines) {
   for (const ReadBackLine& line : lines) {
     auto at = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
       return group.first->agreed == line.agreed && group.first->last_time == line.last_time &&
-             group.first->cautions == line.cautions;
+             group.first->cautions == line.cautions && group.first->settled == line.settled;
     });
     if (at == groups.end()) at = groups.insert(groups.end(), Group{&line, {}, 0});
     ++at->count;
@@ -86,6 +86,14 @@ class Speaker {
     if (!wish.note.empty()) line("read_back.note", {{"text", wish.note}});
   }
 
+  void settled(const SettledField& field) {
+    std::vector<std::string> answers;
+    for (const Value& answer : field.answers) answers.push_back(value_words(language_, field.name, answer));
+    line("read_back.settled", {{"field", field_words(language_, field.name)},
+                               {"answers", enumerated(answers)},
+                               {"value", value_words(language_, field.name, field.value)}});
+  }
+
   void caution(Caution caution) {
     line("read_back.caution", {{"text", caution_for_player(language_, caution)}});
   }
@@ -111,12 +119,16 @@ std::string read_back(const ReadBackRequest& request) {
       if (changes.empty()) speaker.line("read_back.same");
       for (const std::string& line : change_lines(request.language, changes)) speaker.add(line);
     }
+    for (const SettledField& field : group.first->settled) speaker.settled(field);
     for (const Caution caution : group.first->cautions)
       if (caution != Caution::arm_pain) speaker.caution(caution);
   }
+  // Nobody should think of a time that was never said.
   if (request.ready_by)
     speaker.line("read_back.ready_by",
                  {{"rush", std::string(name_of_choice(request.rush))}, {"when", *request.ready_by}});
+  else
+    speaker.line("read_back.no_time", {{"rush", std::string(name_of_choice(request.rush))}});
   if (std::any_of(request.lines.begin(), request.lines.end(), [](const ReadBackLine& line) {
         return std::find(line.cautions.begin(), line.cautions.end(), Caution::arm_pain) !=
                line.cautions.end();

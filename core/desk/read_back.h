@@ -12,11 +12,20 @@
 
 namespace weavelog {
 
+/// A field on which two answers stood, and the one that the player gives now.
+struct SettledField {
+  std::string_view name;  ///< in the registry
+  std::vector<Value> answers;
+  Value value;
+  bool operator==(const SettledField&) const = default;
+};
+
 struct ReadBackLine {
   std::string racket_label;  ///< may be empty
   Agreed agreed;
   std::optional<Agreed> last_time;  ///< what is compared with; nothing for a first time
   std::vector<Caution> cautions{};  ///< what the player is to be warned of
+  std::vector<SettledField> settled{};
 };
 
 struct ReadBackRequest {
@@ -26,8 +35,8 @@ struct ReadBackRequest {
   Rush rush = Rush::none;
 };
 
-/// One block of lines per different wish (rackets with the same one stand together) with what is to be warned
-/// of, then ready-by, then what concerns the player and no racket, then the request to confirm. Lines end in
+/// One block of lines per different wish (rackets with the same one stand together) with what was settled and what is to be warned
+/// of, then ready-by or that no time is promised, then what concerns the player and no racket, then the request to confirm. Lines end in
 /// '\n' but for the last. The same request gives the same bytes on every device with the same version.
 [[nodiscard]] std::string read_back(const ReadBackRequest& request);
 /// "Changed: mains tension, 25 kg → 24 kg.", one for each.

@@ -112,6 +112,8 @@ Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const 
     return fail(FaultCode::bad_input, "no round has " + std::to_string(places) + " places", "keep apart from", "take 2, 4, 8, ... or 0 for no rule");
   if (!rules.chances.empty() && rules.chances != "rating" && rules.chances != "seed" && rules.chances != "even")
     return fail(FaultCode::bad_input, "chances come by rating, seed, or are even", "chances", "take one of these");
+  if (const std::int64_t margin = rules.margin_min.value_or(0); margin < 0 || margin > kMostMarginMin)
+    return fail(FaultCode::bad_input, std::to_string(margin) + " minutes are no margin before a match", "margin_min", "give minutes from 0 to " + std::to_string(kMostMarginMin));
   if (const auto weights = weights_from(rules.round_weights); !weights) return fail(weights.error());
   Draft out(event, kEventBook, kActBenches);
   put_changes(out, book.rules.id() ? book.rules.seen : derived_state(event, kPlanRules, "plan rules"), rules);

@@ -25,7 +25,10 @@ struct BenchBook {
   [[nodiscard]] const Loaded<BenchPlace>* of(const std::string& player) const;
 };
 [[nodiscard]] BenchBook load_bench_book(const Ledger& ledger, const BookId& event);
-/// By what the room plans from now on. Faults: bad_input (a number of places that no round has; chances that are none of "rating", "seed", "even").
+/// A racket is ready at most so many minutes before its match: a day.
+inline constexpr std::int64_t kMostMarginMin = 24 * 60;
+/// By what the room plans from now on. Faults: bad_input (a number of places that no round has; chances that are none of "rating", "seed", "even"; a
+/// margin before matches that is no part of a day).
 [[nodiscard]] Outcome<Draft> set_plan_rules(const BookId& event, const BenchBook& book, const PlanRules& rules);
 /// Somebody's wish: only, or never, with a stringer or a machine. Saying the same again changes nothing. Faults: bad_input (nobody, or neither a
 /// stringer nor a machine is named).

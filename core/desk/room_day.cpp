@@ -7,6 +7,7 @@
 #include "core/base/local_time.h"
 #include "core/base/text.h"
 #include "core/desk/machines.h"
+#include "core/desk/room_benches.h"
 #include "core/desk/room_order.h"
 #include "core/desk/shifts.h"
 #include "core/log/derived_id.h"
@@ -53,7 +54,7 @@ EntityId place_id(const BookId& event, const EntityId& job) {
 }  // namespace
 
 std::string player_words(const OpenJob& racket) {
-  return racket.given_name + (racket.given_name.empty() || racket.family_name.empty() ? "" : " ") + racket.family_name;
+  return racket.family_name + (racket.given_name.empty() || racket.family_name.empty() ? "" : " ") + racket.given_name;
 }
 
 std::string racket_words(const OpenJob& racket) {
@@ -259,7 +260,12 @@ void RoomDay::Reading::take_jobs(const Ledger& ledger) {
     for (const std::string& name : {racket.given_name + " " + racket.family_name, racket.family_name + " " + racket.given_name}) {
       if (home == homes.end()) home = homes.find(search_key(name));
       if (const auto match = matches.find(search_key(name)); match != matches.end() && !facts.ready_by)
-        job.due = match->second - std::clamp<std::int64_t>(margin, 0, 24 * 60) * kMinuteMs - day.finishing_;
+        job.due = match->second - std::clamp<std::int64_t>(margin, 0, kMostMarginMin) * kMinuteMs - day.finishing_;
+    }
+    // One slip at the desk must not take the whole room its day.
+    if ((job.due && !can_be_planned(day.input_.now, *job.due)) || (job.in_work && !can_be_planned(day.input_.now, job.in_work->since))) {
+      day.doubts_.push_back({DayDoubt::Kind::no_such_time, 0, i});
+      continue;
     }
     if (home != homes.end())
       for (std::size_t bench = 0; bench < day.hands_.size(); ++bench)
@@ -292,6 +298,7 @@ void RoomDay::Reading::take_jobs(const Ledger& ledger) {
 void RoomDay::Reading::note_told(const Ledger& ledger) {
   day.told_ = told_day(ledger, day.event_);
   for (const auto& place : day.told_) {
+    if (!can_be_planned(day.input_.now, *place.now.begin) || !can_be_planned(day.input_.now, *place.now.ready)) continue;
     for (std::size_t bench = 0; bench < day.hands_.size(); ++bench)
       if (day.hands_[bench].stringer == place.now.stringer)
         day.input_.told.push_back({place.now.job.hex(), day.input_.benches[bench].name, *place.now.begin, *place.now.ready});

@@ -29,10 +29,11 @@ struct DayDoubt {
     machine_out,       ///< the stringer's machine is out of order, and no other is free
     other_machine,     ///< it is out of order, another one is free
     no_machine,        ///< there are more stringers on shift than machines
+    no_such_time,      ///< it is wanted, or on the machine, at a time that can't be: left out of the plan until that is corrected
   };
   Kind kind = Kind::two_at_once;
   std::size_t bench = 0;  ///< of two_at_once and the machines'
-  std::size_t open_job = 0;  ///< place in RoomDay::open(), of two_at_once and not_of_team
+  std::size_t open_job = 0;  ///< place in RoomDay::open(), of two_at_once, not_of_team and no_such_time
 };
 
 class RoomDay {

@@ -58,7 +58,7 @@ CREATE INDEX model_job_clash ON model_job(event) WHERE clash=1;
 -- Jobs without a row (not here yet, or undone) of which there are marks.
 CREATE TABLE model_waiting(player INTEGER NOT NULL, job BLOB NOT NULL, PRIMARY KEY(player, job)) WITHOUT ROWID;
 -- What was said of a book and another one; both hold it.
-CREATE TABLE model_link(player INTEGER NOT NULL, other BLOB NOT NULL, said INTEGER NOT NULL, PRIMARY KEY(player, other)) WITHOUT ROWID;
+CREATE TABLE model_link(player INTEGER NOT NULL, id BLOB NOT NULL, other BLOB NOT NULL, said INTEGER NOT NULL, PRIMARY KEY(player, id)) WITHOUT ROWID;
 CREATE INDEX model_link_other ON model_link(other);
 CREATE TABLE model_other_name(player INTEGER NOT NULL, id BLOB NOT NULL, family TEXT NOT NULL, given TEXT NOT NULL, native TEXT NOT NULL,
   PRIMARY KEY(player, id)) WITHOUT ROWID;
@@ -156,15 +156,21 @@ void apply_person(Connection& db, const EntityState& state) {
 
 void apply_link(Connection& db, const EntityState& state) {
   const auto link = from_state<BookLink>(state);
-  if (!link.other) return;
   const std::int64_t player = player_number(db, state.book);
-  const bool said = exists(state) && link.said != LinkSaid::unsaid;
-  SQLite::Statement& change = db.statement(said ? "INSERT OR REPLACE INTO model_link(player, other, said) VALUES(?,?,?)"
-                                                : "DELETE FROM model_link WHERE player=? AND other=?");
-  change.bind(1, player);
-  bind_id(change, 2, link.other.bytes);
-  if (said) change.bind(3, number_of(link.said));
-  change.exec();
+  if (link.other && link.said != LinkSaid::unsaid && exists(state)) {
+    SQLite::Statement& put = db.statement("INSERT OR REPLACE INTO model_link(player, id, other, said) VALUES(?,?,?,?)");
+    put.bind(1, player);
+    bind_id(put, 2, state.id.bytes);
+    bind_id(put, 3, link.other.bytes);
+    put.bind(4, number_of(link.said));
+    put.exec();
+    return;
+  }
+  // Undone, it does not say any more which other book it was about.
+  SQLite::Statement& remove = db.statement("DELETE FROM model_link WHERE player=? AND id=?");
+  remove.bind(1, player);
+  bind_id(remove, 2, state.id.bytes);
+  remove.exec();
 }
 
 void apply_other_name(Connection& db, const EntityState& state) {
@@ -213,7 +219,7 @@ void refresh_last(Connection& db, std::int64_t player) {
   SQLite::Statement& last = db.statement(
       "SELECT j.at, coalesce(d.event_name, '') FROM model_job j LEFT JOIN model_drop_off d ON "
       "d.player=j.player AND "
-      "d.id=j.drop_off WHERE j.player=? ORDER BY j.at DESC, j.id DESC LIMIT 1");  // by the job itself: alike on every device
+      "d.id=j.drop_off WHERE j.player=? ORDER BY j.at DESC, j.id DESC LIMIT 1");
   last.bind(1, player);
   const bool any = last.executeStep();
   SQLite::Statement& set = db.statement(

@@ -140,8 +140,8 @@ namespace {
 
 Outcome<DrawEntry> entry_in(const PlanTable& table, const CsvRow& row) {
   const std::string key = search_key(table.cell(row, "entry"));
-  if (key.empty() || key == "da" || key == "direct") return DrawEntry::direct;
-  if (key == "wc" || key == "wild card") return DrawEntry::wild_card;
+  if (key.empty() || key == "da" || key == "direct" || key == "direct acceptance") return DrawEntry::direct;
+  if (key == "wc" || key == "wild card" || key == "wildcard") return DrawEntry::wild_card;
   if (key == "q" || key == "qualifier") return DrawEntry::qualifier;
   if (key == "ll" || key == "lucky loser") return DrawEntry::lucky_loser;
   if (key == "alt" || key == "alternate") return DrawEntry::alternate;
@@ -155,9 +155,9 @@ Outcome<bool> yes_in(const PlanTable& table, const CsvRow& row, std::string_view
   return table.wrong(row, column, "'" + table.cell(row, column) + "' is neither yes nor no", "write yes, no, or nothing");
 }
 
-Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row) {
+Outcome<BracketLine> line_in(const PlanTable& table, const CsvRow& row, std::string player) {
   BracketLine out;
-  out.player = table.cell(row, "player");
+  out.player = std::move(player);
   out.partner = table.cell(row, "partner");
   out.bye = search_key(out.player) == "bye";
   if (out.bye) out.player.clear();
@@ -204,22 +204,53 @@ Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::stri
       return table->wrong(row, "line", "'" + text + "' is no line of a draw of " + std::to_string(size), "number the lines from 1, each once");
     if (seen[*line - 1]) return table->wrong(row, "line", "line " + std::to_string(*line) + " comes twice", "number the lines from 1, each once");
     seen[*line - 1] = true;
-    auto one = line_in(*table, row);
+    auto one = line_in(*table, row, table->cell(row, "player"));
     if (!one) return fail(one.error());
     out[*line - 1] = std::move(*one);
   }
   return out;
 }
 
-Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::string_view source) {
-  const auto table = PlanTable::read(bytes, source, {"player"});
+namespace {
+
+/// Draws that an entry list tells of, each once, as it writes them first.
+std::vector<std::string> draws_in(const PlanTable& table) {
+  std::vector<std::string> out;
+  for (const CsvRow& row : table.rows()) {
+    const std::string name = table.cell(row, "draw");
+    if (!name.empty() && std::none_of(out.begin(), out.end(), [&](const std::string& known) { return search_key(known) == search_key(name); })) out.push_back(name);
+  }
+  return out;
+}
+
+}  // namespace
+
+Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::string_view source, std::string_view draw) {
+  auto table = PlanTable::read(bytes, source, {});
+  const bool list = table && !table->has("player") && table->has("family_name");
+  if (table && !list) table = PlanTable::read(bytes, source, {"player"});
   if (!table) return fail(table.error());
-  if (table->rows().size() > kMostLines)
-    return fail(FaultCode::bad_input, "a draw has at most 256 entries, and this table has " + std::to_string(table->rows().size()),
-                std::string(source), "give one draw a file");
+  const auto draws = list ? draws_in(*table) : std::vector<std::string>();
+  std::string names;
+  for (const std::string& name : draws) names += (names.empty() ? "" : ", ") + name;
+  if (draw.empty() && draws.size() > 1)
+    return fail(FaultCode::bad_input, "the list has " + std::to_string(draws.size()) + " draws: " + names, std::string(source), "say which of them is meant");
+  if (!draw.empty() && std::none_of(draws.begin(), draws.end(), [&](const std::string& name) { return search_key(name) == search_key(draw); }))
+    return fail(FaultCode::not_found, "the table has no draw \"" + shortened(draw, 40) + "\"", std::string(source),
+                draws.empty() ? "leave it out: the table tells of no draws" : "choose among " + names);
   std::vector<BracketLine> out;
   for (const CsvRow& row : table->rows()) {
-    auto one = line_in(*table, row);
+    if (!draw.empty() && search_key(table->cell(row, "draw")) != search_key(draw)) continue;
+    if (out.size() == kMostLines)
+      return fail(FaultCode::bad_input, "a draw has at most 256 entries, and this table has " + std::to_string(table->rows().size()),
+                  std::string(source), "give one draw a file");
+    std::string player = table->cell(row, "player");
+    if (list) {
+      player = table->cell(row, "family_name");
+      if (player.empty()) return table->wrong(row, "family_name", "nobody is named", "write a family name, or take the row out");
+      if (const std::string given = table->cell(row, "given_name"); !given.empty()) player += " " + given;
+    }
+    auto one = line_in(*table, row, std::move(player));
     if (!one) return fail(one.error());
     out.push_back(std::move(*one));
   }

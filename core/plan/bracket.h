@@ -79,7 +79,9 @@ class Bracket {
 /// or missing) with the place in the file.
 [[nodiscard]] Outcome<std::vector<BracketLine>> read_bracket(std::string_view bytes, std::string_view source = {});
 /// Entries, or a group, from a table with the same columns but line, in the order of the rows: 1 to 256. An empty player waits for a qualifier.
-[[nodiscard]] Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::string_view source = {});
+/// An entry list of an event will do as well (core/people/entry_list.h): family_name and given_name in the place of player, and `draw` says which
+/// of its draws is meant; "" if it has one. Faults: likewise; bad_input (several draws), not_found (no such draw).
+[[nodiscard]] Outcome<std::vector<BracketLine>> read_entries(std::string_view bytes, std::string_view source = {}, std::string_view draw = {});
 /// Results from a table with the columns round, winner (a line's number, its player's name, or a pair's as line_name()) and end (empty or
 /// played, retired, walkover), which may be left out. Faults: likewise.
 [[nodiscard]] Outcome<std::vector<BracketResult>> read_results(std::string_view bytes, std::span<const BracketLine> lines,

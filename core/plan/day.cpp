@@ -13,7 +13,7 @@ namespace {
 constexpr UnixMs kFar = 10'000'000'000'000;  // the year 2286
 constexpr std::int64_t kNear = 400LL * 86'400'000;  // a plan knows nothing further from now: so no sum of lateness overflows
 
-bool near_now(const DayInput& day, UnixMs at) { return at >= 0 && at <= kFar && std::abs(at - day.now) <= kNear; }
+bool near_now(const DayInput& day, UnixMs at) { return can_be_planned(day.now, at); }
 
 struct Use {
   TimeSpan span;
@@ -70,6 +70,8 @@ Outcome<> check_job(const DayInput& day, const DayJob& job) {
 }
 
 }  // namespace
+
+bool can_be_planned(UnixMs now, UnixMs at) { return at >= 0 && at <= kFar && std::abs(at - now) <= kNear; }
 
 Outcome<> check_day(const DayInput& day) {
   if (day.benches.empty()) return fail(FaultCode::bad_input, "there is no bench", "benches", "give at least one stringer a shift");

@@ -50,6 +50,9 @@ struct ToldJob {
   UnixMs begin = 0, ready = 0;
 };
 
+/// A plan knows no time that lies further than 400 days from now.
+[[nodiscard]] bool can_be_planned(UnixMs now, UnixMs at);
+
 struct DayInput {
   UnixMs now = 0;
   std::vector<DayBench> benches;

@@ -15,6 +15,7 @@ class PlanTable {
   [[nodiscard]] static Outcome<PlanTable> read(std::string_view bytes, std::string_view source, std::initializer_list<const char*> needed);
 
   [[nodiscard]] const std::vector<CsvRow>& rows() const { return table_.rows; }
+  [[nodiscard]] bool has(std::string_view name) const { return column(name) != std::string::npos; }
   /// What stands in a row under a column, without spaces around; "" where there is no such column.
   [[nodiscard]] std::string cell(const CsvRow& row, std::string_view column) const;
   /// Its parts, which | divides; none is empty.

@@ -325,7 +325,7 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
     out.time = std::max(out.time, before == kNoTime ? 0 : before);
     out.middle = quantile_of(ends.fresh, 0.5);
     out.chance = share_by(ends.fresh, out.time);
-    out.good = (next == kNoTime || out.time < next) && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
+    out.good = out.time <= next && (place == queue_.size() || endangered(play(&job, own, place), behind).empty());
     return out;
   };
   if (job.on_court) {  // it goes first whatever it costs: what gives way is another question (check())

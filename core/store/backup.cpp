@@ -27,12 +27,12 @@ Fault io_fault(const std::string& what, const fs::path& file, int error) {
           file.string(), "choose another folder, or free some space"};
 }
 
-/// Content and name are on disk.
-Outcome<> settle_on_disk(const fs::path& file) {
+/// Content and name are on disk. Faults name `called`.
+Outcome<> settle_on_disk(const fs::path& file, const fs::path& called) {
   for (const fs::path& path : {file, file.has_parent_path() ? file.parent_path() : fs::path(".")}) {
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0 || ::fsync(descriptor) != 0) {
-      const Fault fault = io_fault("cannot be brought to disk", path, errno);
+      const Fault fault = io_fault("cannot be brought to disk", called, errno);
       if (descriptor >= 0) ::close(descriptor);
       return fail(fault);
     }
@@ -73,17 +73,39 @@ bool holds_nothing(const SQLite::Exception& error) {
   return code == SQLITE_ERROR || code == SQLITE_CORRUPT || code == SQLITE_NOTADB;
 }
 
-/// One snapshot of `source` as the new file `part`, without what makes its writer this author: then `more`.
-Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
+/// What SQLite says about a copy: what was read is named where it is at fault, otherwise the file that was to be written. A disk that is full
+/// is that of the copy, so nothing that was confirmed is at stake.
+Fault copy_fault(const SQLite::Exception& error, const fs::path& source, const fs::path& target) {
+  switch (error.getErrorCode() & 0xff) {
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+      return fault_of(error, source);
+    case SQLITE_FULL:
+      return {FaultCode::no_space, "there is no room left for the copy; nothing was written", target.string(), "free some space there, or choose another place"};
+    default:
+      return {FaultCode::io, std::string("cannot be written (") + error.getErrorStr() + ")", target.string(), "look at the stick or disk and try again"};
+  }
+}
+
+/// One snapshot of `source` as the new file `part` of `target`, without what makes its writer this author: then `more`.
+Outcome<> copy_snapshot(const fs::path& source, const fs::path& part, const fs::path& target,
                         const std::function<void(SQLite::Database&)>& more) {
   std::error_code ignored;
   fs::remove(part, ignored);
   const int descriptor = ::open(part.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-  if (descriptor < 0) return fail(io_fault("cannot be created", part, errno));
+  if (descriptor < 0) return fail(io_fault("cannot be created", target, errno));
   ::close(descriptor);
+  std::optional<SQLite::Database> opened;
   try {
-    SQLite::Database from(source.string(), SQLite::OPEN_READONLY, 5000);
-    if (auto sound = examine(from, source); !sound) return sound;
+    opened.emplace(source.string(), SQLite::OPEN_READONLY, 5000);
+    if (auto sound = examine(*opened, source); !sound) return sound;
+  } catch (const SQLite::Exception& error) {
+    return fail(fault_of(error, source));
+  }
+  SQLite::Database& from = *opened;
+  try {
     SQLite::Database to(part.string(), SQLite::OPEN_READWRITE);
     {
       SQLite::Backup copy(to, from);
@@ -92,11 +114,9 @@ Outcome<> copy_snapshot(const fs::path& source, const fs::path& part,
     to.exec("PRAGMA journal_mode=DELETE; PRAGMA synchronous=FULL");
     to.exec("DELETE FROM meta WHERE key IN ('self', 'place')");
     if (more) more(to);
-    return examine(to, part);
+    return examine(to, target);
   } catch (const SQLite::Exception& error) {
-    if ((error.getErrorCode() & 0xff) == SQLITE_FULL)
-      return fail(FaultCode::no_space, "there is not enough room for the copy", part.string(), "choose another folder, or free some space");
-    return fail(fault_of(error, source));
+    return fail(copy_fault(error, source, target));
   }
 }
 
@@ -161,16 +181,16 @@ Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKe
     return fail(FaultCode::conflict, "a file of this name exists", target.string(),
                 "choose another name; backups are never overwritten");
   RemoveUnlessKept part{target.string() + ".part"};
-  const auto copied = copy_snapshot(source, part.file, [&](SQLite::Database& copy) {
+  const auto copied = copy_snapshot(source, part.file, target, [&](SQLite::Database& copy) {
     if (key != nullptr) seal_own(copy, *key);
   });
   if (!copied) return copied;
-  if (auto settled = settle_on_disk(part.file); !settled) return settled;
+  if (auto settled = settle_on_disk(part.file, target); !settled) return settled;
   std::error_code error;
   fs::rename(part.file, target, error);
   if (error) return fail(io_fault("cannot be renamed", target, error.value()));
   part.kept = true;
-  return settle_on_disk(target);
+  return settle_on_disk(target, target);
 }
 
 Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool overwrite,
@@ -211,7 +231,7 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
       throw;
     }
   };
-  auto copied = copy_snapshot(backup, part.file, [&](SQLite::Database& restored) {
+  auto copied = copy_snapshot(backup, part.file, target, [&](SQLite::Database& restored) {
     if (!readable) return;
     what_there_is([&] {
       SQLite::Statement attach(restored, "ATTACH ? AS replaced");
@@ -230,7 +250,7 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
                     std::string(not_carried->getErrorStr()) + ")",
                 target.string(), "free some space and try again; nothing was changed");
   if (!copied) return fail(copied.error());
-  if (auto settled = settle_on_disk(part.file); !settled) return fail(settled.error());
+  if (auto settled = settle_on_disk(part.file, target); !settled) return fail(settled.error());
 
   Restored out;
   std::error_code error;
@@ -248,7 +268,7 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
   fs::rename(part.file, target, error);
   if (error) return fail(io_fault("cannot be renamed", target, error.value()));
   part.kept = true;
-  if (auto settled = settle_on_disk(target); !settled) return fail(settled.error());
+  if (auto settled = settle_on_disk(target, target); !settled) return fail(settled.error());
   return out;
 }
 

@@ -175,7 +175,10 @@ int JoinedWrites::open(sqlite3_vfs* vfs, const char* name, sqlite3_file* out, in
   const int result = found->xOpen(found, name, below, flags, out_flags);
   out->pMethods = nullptr;  // says that there is nothing to close
   if (below->pMethods == nullptr) return result;
-  new (out) LogFile{{&kLogMethods}, below, {}, 0, &static_cast<Layer*>(vfs)->leaves_sync, false, false};
+  // What an earlier program left may be such a loss of its own: the system tells nobody of it twice.
+  sqlite3_int64 size = 0;
+  const bool left = below->pMethods->xFileSize(below, &size) == SQLITE_OK && size > 0;
+  new (out) LogFile{{&kLogMethods}, below, {}, 0, &static_cast<Layer*>(vfs)->leaves_sync, left, left};
   return result;
 }
 

@@ -134,7 +134,14 @@ void Ledger::Impl::read_clock(Connection& db) {
 // ------------------------------------------------------------------------------------------------ opening
 
 void Ledger::Impl::become(Connection& db, std::uint64_t incarnation) {
-  const AuthorCard card{options.key.public_key(), incarnation, options.device_name};
+  AuthorCard card{options.key.public_key(), incarnation, options.device_name};
+  if (card.device.empty()) {
+    auto& query = db.statement("SELECT device FROM author WHERE key=? AND device<>'' ORDER BY id=? DESC, n DESC LIMIT 1");
+    const AuthorId own = card.id();
+    bind_blob(query, 1, card.key);
+    bind_blob(query, 2, own.bytes);
+    if (query.executeStep()) options.device_name = card.device = query.getColumn(0).getString();
+  }
   self_number = author_number(db, card);
   auto& rename = db.statement("UPDATE author SET device=?1 WHERE n=?2 AND device<>?1");
   rename.bind(1, card.device);

@@ -59,7 +59,7 @@ struct LedgerOptions {
   const FieldRegistry* registry = nullptr;
   const WallClock* clock = &WallClock::system();
   DeviceKey key = DeviceKey::generate();
-  std::string device_name;
+  std::string device_name;  ///< "": the one under which this key wrote here before
   std::vector<std::shared_ptr<Projection>> projections;
 };
 

@@ -63,6 +63,17 @@ TEST_CASE("a moment is told in its zone, and an unknown zone in UTC") {
         std::string::npos);
 }
 
+TEST_CASE("the year is told where it is not the one that the place has now") {
+  const UnixMs eve = 1'924'991'940'000;  // 2030-12-31T23:59:00Z: New Year's Eve in Lisbon, New Year in Berlin
+  const UnixMs later = eve + 60 * 60'000;
+  for (const char* language : {"en", "de", "fr", "es"}) {
+    CHECK(localised(in_language(language), moment_told(later, "Europe/Lisbon", eve)).find("2031") != std::string::npos);
+    CHECK(localised(in_language(language), moment_told(later, "Europe/Berlin", eve)).find("20") == std::string::npos);
+    CHECK(localised(in_language(language), moment_told(eve - 365LL * 86'400'000, "Europe/Lisbon", eve)).find("2029") != std::string::npos);
+  }
+  CHECK(moment_told(eve, "Europe/Lisbon", eve).form == Moment::Form::day_and_time);
+}
+
 TEST_CASE("a phrase is said in the person's language, plural and all") {
   const PhraseArgs one{{"count", 1},
                        {"tension", Quantity{{2450, 2}, Unit::kilogram_force}},

@@ -4,6 +4,7 @@
 
 #include "core/desk/adjust.h"
 #include "core/desk/last_time.h"
+#include "core/desk/new_time.h"
 #include "core/desk/stages.h"
 #include "core/model/queries.h"
 #include "tests/core/desk/desk_room.h"
@@ -85,6 +86,30 @@ TEST_CASE("what was not on the screen is not stored as confirmed") {
   CHECK(drop_off(nobody, request, read_back_of(nobody, request), "Mara"));
   const auto unconfirmed = drop_off(nobody, request, std::nullopt, "Mara");
   REQUIRE(unconfirmed);
+}
+
+TEST_CASE("a time that has passed or lies far ahead is refused at the drop-off, as at a new time, and the read-back shows its year") {
+  const Desk desk;
+  const PlayerRecord nobody = record_of(desk.ledger->create_book_id(), {}, {});
+  auto request = desk.first_request(1);
+  const UnixMs now = *request.drop_off.at;
+  CHECK(read_back_of(nobody, request).find("2031") == std::string::npos);
+  request.drop_off.ready_by = now - 4000LL * 86'400'000;
+  CHECK(read_back_of(nobody, request).find(" 2020") != std::string::npos);  // Monday is in May 2031
+  const auto why = [&] {
+    const auto refused = drop_off(nobody, request, std::nullopt, "Mara");
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().code == FaultCode::bad_input);
+    CHECK(refused.error().where == "ready by");
+    return refused.error().what;
+  };
+  CHECK(why().find("has passed") != std::string::npos);
+  request.drop_off.ready_by = now;
+  CHECK(why().find("has passed") != std::string::npos);
+  request.drop_off.ready_by = now + kFarthestPromise + 1;
+  CHECK(why().find("30 days") != std::string::npos);
+  request.drop_off.ready_by = now + kFarthestPromise;
+  CHECK(drop_off(nobody, request, std::nullopt, "Mara"));
 }
 
 TEST_CASE("a drop-off that cannot be meant is refused with one clear reason") {

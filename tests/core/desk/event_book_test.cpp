@@ -61,6 +61,28 @@ TEST_CASE("an event says what is wrong with it") {
   CHECK(why([](EventInfo& event) { event.time_zone = "Harbour/Nowhere"; }) == "time zone");
 }
 
+TEST_CASE("an event's name and days are changed, its currency is not, and what is wrong is refused") {
+  EventRoom room;
+  EventInfo wanted = room.load().event.now;
+  wanted.name = "Harbour Days";
+  wanted.first_day = "2031-05-26";
+  wanted.last_day = "2031-06-01";
+  wanted.time_zone = "Europe/Lisbon";
+  wanted.currency = "USD";
+  room.append(change_event(room.load(), wanted));
+  const EventInfo now = room.load().event.now;
+  CHECK(now.name == "Harbour Days");
+  CHECK(now.last_day == "2031-06-01");
+  CHECK(now.currency == "EUR");
+  CHECK(must(change_event(room.load(), now)).empty());
+  wanted.last_day = "2031-05-25";
+  CHECK(change_event(room.load(), wanted).error().where == "last day");
+  wanted.name.clear();
+  CHECK(change_event(room.load(), wanted).error().where == "name");
+  EventRecord nobody;
+  CHECK(change_event(nobody, now).error().code == FaultCode::not_found);
+}
+
 TEST_CASE("an entry list comes in once however often it is imported") {
   EventRoom room;
   const std::string csv =

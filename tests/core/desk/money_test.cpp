@@ -1,6 +1,7 @@
 #include "core/desk/money.h"
 
 #include <catch2/catch.hpp>
+#include <limits>
 #include <random>
 
 #include "core/base/iso_time.h"
@@ -253,4 +254,49 @@ TEST_CASE("the table of money is what the entries say") {
   CHECK(till.ledger->verify().faults.empty());
   CHECK(money_line(*till.ledger, till.event, till.lines()[0].id) == till.lines()[0]);
   CHECK_FALSE(money_line(*till.ledger, till.event, EntityId{{1}}));
+}
+
+TEST_CASE("a string of which nobody said whose it is is left out and named, if it has a price") {
+  Till till;
+  till.set(0, [](Job& job) {
+    own_strings(job, "A", "B");
+    job.mains_owner = StringOwner::unsaid;
+  });
+  CHECK(till.price().unowned == std::vector<std::string>{"mains_owner"});
+  CHECK(till.price().lines.size() == 2);  // labour and the crosses
+  till.set(0, [](Job& job) { job.crosses_owner = StringOwner::unsaid; });
+  CHECK(till.price().unowned == std::vector<std::string>{"mains_owner", "crosses_owner"});
+  till.set(0, [](Job& job) {
+    job.mains_owner = StringOwner::player;
+    job.crosses_string.clear();
+  });
+  CHECK(till.price().unowned.empty());
+  Till costless("EUR", {{"labour", 2000}, {"string", 0}});
+  costless.set(0, [](Job& job) {
+    own_strings(job, "A", "B");
+    job.mains_owner = job.crosses_owner = StringOwner::unsaid;
+  });
+  CHECK(costless.price().unowned.empty());
+}
+
+TEST_CASE("how a day was closed is told newest first, with what was too much or too little in the box") {
+  Till till;
+  const auto close = [&](const char* day, std::int64_t counted, const char* by) {
+    till.append(close_day(till.at_event(), day, till.lines(), counted, "", by, till.clock.now()));
+    till.clock.advance(kMinute);
+  };
+  till.append(take_payment(till.at_event(), till.book, 5000, PaidBy::cash, "", "Mara", till.clock.now()));
+  close("2031-05-26", 4750, "Mara");
+  close("2031-05-27", 0, "Bo");
+  close("2031-05-26", 5100, "Bo");
+  const auto closes = closes_of_day(*till.ledger, till.event, "2031-05-26");
+  REQUIRE(closes.size() == 2);
+  CHECK(closes[0].by == "Bo");
+  CHECK(box_difference(closes[0]) == 100);
+  CHECK(box_difference(closes[1]) == -250);
+  CHECK(closes_of_day(*till.ledger, till.event, "2031-05-28").empty());
+  DayClose absurd;
+  absurd.counted_minor = std::numeric_limits<std::int64_t>::min();
+  absurd.cash_minor = std::numeric_limits<std::int64_t>::max();
+  CHECK(box_difference(absurd) == -kMostMinor * 1000);
 }

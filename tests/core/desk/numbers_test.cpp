@@ -138,6 +138,7 @@ TEST_CASE("an event is set beside the one of its name a year before, by the same
         auto request = desk.first_request(1);
         request.drop_off.event = book;
         request.drop_off.at = begin + static_cast<std::int64_t>(day) * kDay + 9 * kHour;
+        request.drop_off.ready_by = *request.drop_off.at + kDay;
         const PlayerRecord nobody = record_of(desk.ledger->create_book_id(), {}, {});
         desk.append(drop_off(nobody, request, read_back_of(nobody, request), "Mara"));
       }

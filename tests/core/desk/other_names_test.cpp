@@ -19,7 +19,7 @@ TEST_CASE("another name is kept with who said it, found by, and taken back") {
   REQUIRE(desk.load(book).other_names.size() == 1);
   const auto held = desk.load(book).other_names[0];
   CHECK(held.now.by == "Mara");
-  CHECK(other_name_words(held.now) == "Ilse Ostrel");
+  CHECK(other_name_words(held.now) == "Ostrel Ilse");
   CHECK(find_players(*desk.ledger, "ostr").size() == 1);
   CHECK(add_other_name(desk.load(book), before, "Mara", desk.clock.now()).error().code == FaultCode::refused);
   desk.append(drop_other_name(desk.load(book), held.id()));

@@ -316,3 +316,18 @@ TEST_CASE("a long history of one player goes into as many actions as it takes") 
   CHECK(taken.kept.empty());
   CHECK(find_players(*desk.ledger, "wendel").empty());
 }
+
+TEST_CASE("a day after the last that can be is no day of a past job, wherever on the earth it was") {
+  PastJobsOptions options;
+  options.last_day = "2031-05-26";
+  const auto jobs = must(read_past_jobs("name,date,tension\nIlse Wendelmoor,26.05.2031,25 kg\nAda Okonjo,2031-05-27,24 kg\nTess Farrow,,24 kg\n", options, "old.csv"));
+  CHECK(jobs.rows.size() == 2);
+  REQUIRE(jobs.faults.size() == 1);
+  CHECK(jobs.faults[0].to_come);
+  CHECK(jobs.faults[0].line == 3);
+  CHECK(jobs.faults[0].ours == "date");
+  CHECK(jobs.faults[0].where == "old.csv, line 3, column 2 (date)");
+  // 2031-05-26T09:59:59Z is still that day in Kiritimati (UTC+14); a second later it is the next.
+  CHECK(last_past_day(1'937'555'999'000) == "2031-05-26");
+  CHECK(last_past_day(1'937'556'000'000) == "2031-05-27");
+}

@@ -5,6 +5,7 @@
 #include "core/desk/consent.h"
 #include "core/desk/last_time.h"
 #include "core/desk/questions.h"
+#include "core/desk/undo.h"
 #include "core/model/queries.h"
 #include "tests/core/desk/desk_room.h"
 
@@ -26,6 +27,21 @@ std::vector<EntityState> rest_of(Tablet& tablet, const BookId& book) {
 }
 
 }  // namespace
+
+TEST_CASE("what was said of two books and undone is gone from the tables too") {
+  for (const LinkSaid said : {LinkSaid::same_person, LinkSaid::other_person}) {
+    Desk desk;
+    const BookId harbour = desk.first_drop_off(1);
+    const BookId lakeside = desk.first_drop_off(1);
+    say(desk, harbour, lakeside, said);
+    CHECK_FALSE(said_links(*desk.ledger).empty());
+    for (const BookId& undone : {harbour, lakeside}) desk.append(must(undo(*desk.ledger, undone, *last_action(*desk.ledger, undone))));
+    CHECK(said_of(*desk.ledger, harbour, lakeside) == LinkSaid::unsaid);
+    CHECK(said_links(*desk.ledger).empty());
+    CHECK(group(desk, harbour) == std::vector{harbour});
+    CHECK(desk.ledger->verify().faults.empty());
+  }
+}
 
 TEST_CASE("two books of one person are shown together, and parted each is as it was") {
   Desk desk;

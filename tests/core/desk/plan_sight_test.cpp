@@ -51,9 +51,9 @@ TEST_CASE("what happened to the plan since the last look is told, what matters m
   CHECK(count(news, PlanNews::Kind::now_late) == 1);
   CHECK(count(news, PlanNews::Kind::later) == 1);
   CHECK(news.front().kind == PlanNews::Kind::now_late);
-  CHECK(news.front().who == "1 Ilse Quillon");
+  CHECK(news.front().who == "1 Quillon Ilse");
   const auto came = std::find_if(news.begin(), news.end(), [](const auto& item) { return item.kind == PlanNews::Kind::came; });
-  CHECK(came->who == "3 Ilse Osmer");
+  CHECK(came->who == "3 Osmer Ilse");
   CHECK(came->after == "Merrin");
 
   room.step(rush, Stage::on_machine, "Merrin");

@@ -84,3 +84,16 @@ TEST_CASE("an answer of another kind is refused") {
   CHECK(refused.error().where == "mains_tension");
   CHECK(close_question(seen, Value{}));  // "neither": the field is empty again
 }
+
+TEST_CASE("an answer that no frame takes is a slip in its own field, and no other question's business") {
+  TwoAnswers two;
+  const OpenQuestion question = two.lines(two.desk).at(0).question;
+  const auto slip = slip_in_answer(*two.desk.ledger, question, Value{kg("240")});
+  REQUIRE(slip);
+  CHECK(slip->field == "mains_tension");
+  CHECK(slip->refused);
+  CHECK_FALSE(slip_in_answer(*two.desk.ledger, question, Value{kg("24.5")}));
+  // Whatever is wrong with the crosses is not asked here.
+  two.desk.change<Setup>(two.book, two.setup, [&](Setup& now) { now.crosses_tension = kg("240"); });
+  CHECK_FALSE(slip_in_answer(*two.desk.ledger, question, Value{kg("24.5")}));
+}

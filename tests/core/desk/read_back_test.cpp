@@ -96,6 +96,7 @@ TEST_CASE("what is not said is said to be missing, what is skippable is left out
   empty.lines.push_back({});
   CHECK(read_back(empty) ==
         "1 racket:\nMains: string not said. Tension not said.\nCrosses: string not said. Tension not said.\n"
+        "No time is promised.\n"
         "Please check and confirm.");
 }
 
@@ -103,6 +104,26 @@ TEST_CASE("a rush is part of what is confirmed") {
   auto rush = request("en");
   rush.rush = Rush::on_court;
   CHECK(holds(read_back(rush), "On-court rush: ready by 11:00"));
+  rush.ready_by.reset();
+  CHECK(holds(read_back(rush), "On-court rush, but no time is promised."));
+}
+
+TEST_CASE("that no time is promised, and which of several answers holds, is said in every language") {
+  for (const Language& language : desk_words().languages()) {
+    auto out = request(language.tag().c_str());
+    out.ready_by.reset();
+    out.lines[0].settled = {{"mains_tension", {Value{kg("24")}, Value{kg("26")}}, Value{kg("24")}}};
+    const std::string text = read_back(out);
+    CAPTURE(text);
+    CHECK(holds(text, desk_words().say(language, "read_back.no_time", {{"rush", std::string("none")}})));
+    CHECK(holds(text, "24\u00a0kg, 26\u00a0kg"));
+    // Racket 2 has the same wish, but nobody settled anything for it.
+    CHECK(holds(text, "(1)"));
+    CHECK(holds(text, "(2)"));
+  }
+  auto english = request("en");
+  english.lines = {{"1", english.lines[2].agreed, std::nullopt, {}, {{"mains_tension", {Value{kg("24")}, Value{}}, Value{kg("25")}}}}};
+  CHECK(holds(read_back(english), "Different answers stood for mains tension (24\u00a0kg, not said). From now on 25\u00a0kg holds.\n"));
 }
 
 TEST_CASE("what a player or stringer typed cannot break a sentence") {

@@ -139,6 +139,15 @@ TEST_CASE("a room chooses from which round on nobody shares a bench, and nonsens
     rules.round_weights = weights;
     return set_plan_rules(room.event, room.benches()->book(), rules);
   };
+  const auto margin = [&](std::int64_t minutes) {
+    PlanRules rules;
+    rules.margin_min = minutes;
+    return set_plan_rules(room.event, room.benches()->book(), rules);
+  };
+  CHECK(margin(0));
+  CHECK(margin(kMostMarginMin));
+  CHECK(margin(-1).error().where == "margin_min");
+  CHECK(margin(kMostMarginMin + 1).error().where == "margin_min");
   CHECK(weigh("16 x").error().where == "round weights");
   CHECK_FALSE(weigh("-1 2"));
   CHECK_FALSE(weigh("1 2 3 4 5 6 7 8 9"));

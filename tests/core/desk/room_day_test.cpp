@@ -191,3 +191,30 @@ TEST_CASE("where nobody wrote shifts the hours are those of the clock there, als
   CHECK(day.input().benches[0].open[0].from == must(moment_from("2031-03-30T08:00", "Europe/Lisbon", 0)));
   CHECK(day.input().benches[0].open[0].until == must(moment_from("2031-03-30T20:00", "Europe/Lisbon", 0)));
 }
+
+TEST_CASE("a racket whose time can't be is left out and named, and the others keep their day") {
+  DayRoom room;
+  room.open({"Merrin"});
+  room.clock.set(room.at("09:00"));
+  room.shift("Merrin", "09:00", "17:00");
+  const auto good = room.bring("Quillon", room.at("11:00")), bad = room.bring("Vantreel", room.at("12:00"));
+  // As an earlier version took it at the desk.
+  const PlayerRecord record = room.load(bad.player);
+  Job slip = record.job(bad.job)->now;
+  slip.ready_by = must(moment_from("2020-01-01T10:00", "Europe/Lisbon", 0));
+  Draft draft(bad.player, kPlayerBook, kActEdit);
+  put_changes(draft, record.job(bad.job)->seen, slip);
+  room.append(draft);
+  const RoomDay day = room.day();
+  REQUIRE(day.input().jobs.size() == 1);
+  CHECK(day.racket(0).job == good.job);
+  REQUIRE(day.doubts().size() == 1);
+  CHECK(day.doubts()[0].kind == DayDoubt::Kind::no_such_time);
+  CHECK(day.open()[day.doubts()[0].open_job].job == bad.job);
+  CHECK(racket_words(day.open()[day.doubts()[0].open_job]) == "2 Vantreel Ilse");
+  CHECK(must(plan_day(day.input())).jobs.size() == 1);
+  // What was told more than 400 days ago is no reason to refuse a day either.
+  DayPlace told{good.job, good.player, room.member("Merrin"), {}, *slip.ready_by, *slip.ready_by + kHour, *slip.ready_by, "Mara"};
+  (void)room.add(room.event, told, kEventBook);
+  CHECK(must(RoomDay::make(*room.ledger, room.event, room.clock.now())).input().told.empty());
+}

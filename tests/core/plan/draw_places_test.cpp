@@ -136,3 +136,24 @@ TEST_CASE("entries that make no draw are named", "[plan]") {
   bye[2] = {"", true};
   CHECK(fault_of(make_draw(bye, 1)).find("a bye is no entry") != std::string::npos);
 }
+
+TEST_CASE("an event's entry list is read as the entries of the draw that is meant") {
+  const std::string list =
+      "tour_number,family_name,given_name,seed,entry,draw\nT1,Kova,Mira,1,direct,Singles\nT2,Okafor,Ada,,wild card,singles\nT3,Velt,,,Q,Doubles\n";
+  CHECK(read_entries(list, "list.csv").error().what.find("2 draws: Singles, Doubles") != std::string::npos);
+  const auto singles = read_entries(list, "list.csv", "Singles");
+  REQUIRE(singles);
+  REQUIRE(singles->size() == 2);
+  CHECK(singles->at(0).player == "Kova Mira");
+  CHECK(singles->at(0).seed == 1);
+  CHECK(singles->at(1).entry == DrawEntry::wild_card);
+  const auto doubles = read_entries(list, "list.csv", "DOUBLES");
+  REQUIRE(doubles);
+  CHECK(doubles->at(0).player == "Velt");
+  CHECK(read_entries(list, "list.csv", "Mixed").error().code == FaultCode::not_found);
+  CHECK(read_entries("player\nA\nB\n", "p.csv", "Singles").error().code == FaultCode::not_found);
+  CHECK(read_entries("family_name,seed\nA,1\n,2\n", "l.csv").error().where == "l.csv, line 3, column 1 (family_name)");
+  CHECK(read_entries("name\nA\n", "n.csv").error().what == "the column player is missing");
+  // A column player counts where there is one.
+  CHECK(read_entries("player,family_name\nA,B\n", "p.csv")->at(0).player == "A");
+}

@@ -1,4 +1,4 @@
-// What the first version wrote is read for ever (fixtures/frozen/README.md).
+// What earlier versions wrote is read for ever (fixtures/frozen/README.md).
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -59,7 +59,7 @@ struct FrozenTablet {
 }  // namespace
 
 TEST_CASE("frozen: every entry of every version is read and encoded to the same bytes") {
-  const std::string version = GENERATE("0", "1", "2", "3", "4");
+  const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
   const auto entries = frozen_entries(version);
   CHECK(entries.size() >= 16);
   std::set<ActionKind> actions;
@@ -76,7 +76,7 @@ TEST_CASE("frozen: every entry of every version is read and encoded to the same 
   CHECK(values.size() >= std::variant_size_v<Value> - 2);
 }
 
-/// Kinds that the frozen versions did not know.
+/// Kinds of which the versions before 5 have none.
 constexpr EntityKind kCameLater[] = {kCardTaken, kFrameFinding, kBenchRecord, kCheckResult, kReading, kPhoto, kStockItem, kStockMove, kCharge, kPayment,
                                      kDayClose, kMachine, kMachineCare, kShift, kListStep, kDraw, kDrawLine, kMatch, kHomeBench, kBenchWish, kPlanRules, kDayPlace,
                                      kQualityRules, kBookLink, kOtherName};
@@ -84,9 +84,11 @@ constexpr EntityKind kCameLater[] = {kCardTaken, kFrameFinding, kBenchRecord, kC
 constexpr FieldTag kFieldsCameLater[] = {tag_of<StageMark>(&StageMark::machine), tag_of<DropOff>(&DropOff::bags),
                                           tag_of<Setup>(&Agreed::knot_pretension), tag_of<Job>(&Agreed::knot_pretension),
                                           tag_of<Job>(&Job::time_agreed_by), tag_of<EventInfo>(&EventInfo::keep_days)};
+/// Version 5 has a value in every field that there was then. Those that came since stand here until the next version is frozen.
+const std::set<FieldTag> kSinceNewest{};
 
 TEST_CASE("frozen: the database of every version opens, verifies, and shows everything") {
-  const std::string version = GENERATE("0", "1", "2", "3", "4");
+  const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
   FrozenTablet frozen(version);
   Ledger& ledger = *frozen.tablet->ledger;
   const VerifyReport report = ledger.verify();
@@ -104,8 +106,9 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
   REQUIRE(questions.size() == 1);
   CHECK(questions[0].cell.tag == tag_of<Setup>(&Setup::mains_tension));
   for (const FieldInfo& field : model_registry().fields()) {
-    if (std::count(std::begin(kCameLater), std::end(kCameLater), field.entity) > 0) continue;
-    if (std::count(std::begin(kFieldsCameLater), std::end(kFieldsCameLater), field.tag) > 0) continue;
+    if (kSinceNewest.contains(field.tag)) continue;
+    if (version != "5" && std::count(std::begin(kCameLater), std::end(kCameLater), field.entity) > 0) continue;
+    if (version != "5" && std::count(std::begin(kFieldsCameLater), std::end(kFieldsCameLater), field.tag) > 0) continue;
     bool held = false;
     for (const BookInfo& book : ledger.books())
       for (const EntityState& state : ledger.entities(book.id, field.entity))
@@ -147,7 +150,7 @@ TEST_CASE("frozen: a backup can be made of what every version left, before any p
 }
 
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
-  const std::string version = GENERATE("0", "1", "2", "3", "4");
+  const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
   FrozenTablet frozen(version);
   Tablet other("other");
   std::size_t handed_on = 0;
