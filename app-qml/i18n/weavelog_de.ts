@@ -114,6 +114,10 @@
         <source>Crosses</source>
         <translation>Quersaiten</translation>
     </message>
+    <message>
+        <source>Taken in %1, %2; not yet strung</source>
+        <translation>Angenommen: %1, %2; noch nicht bespannt</translation>
+    </message>
 </context>
 <context>
     <name>AlikeCard</name>
@@ -132,6 +136,17 @@
     <message>
         <source>None of these: somebody else</source>
         <translation>Keiner davon: jemand anders</translation>
+    </message>
+</context>
+<context>
+    <name>AnswersForm</name>
+    <message>
+        <source>Another answer</source>
+        <translation>Eine andere Antwort</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
     </message>
 </context>
 <context>
@@ -584,6 +599,25 @@
     </message>
 </context>
 <context>
+    <name>AskedCard</name>
+    <message>
+        <source>What does the player want? %1</source>
+        <translation>Was will der Spieler? %1</translation>
+    </message>
+    <message>
+        <source>Rackets: %1</source>
+        <translation>Schläger: %1</translation>
+    </message>
+    <message>
+        <source>Different answers stand here. Ask which one holds; nothing is read back before.</source>
+        <translation>Hier stehen verschiedene Antworten. Fragen, welche gilt; erst dann geht es weiter.</translation>
+    </message>
+    <message>
+        <source>The yes to the read-back closes this question for everybody.</source>
+        <translation>Das Ja zum Rücklesen schließt diese Frage für alle.</translation>
+    </message>
+</context>
+<context>
     <name>BandRow</name>
     <message>
         <source>%1: %2, between %3 and %4</source>
@@ -803,14 +837,6 @@
 <context>
     <name>BenchHead</name>
     <message>
-        <source>Tag %1</source>
-        <translation>Schild %1</translation>
-    </message>
-    <message>
-        <source>Racket %1</source>
-        <translation>Schläger %1</translation>
-    </message>
-    <message>
         <source>Late: %1</source>
         <translation>Zu spät: %1</translation>
     </message>
@@ -909,6 +935,10 @@
         <source>Machine %1 does not pull what is set</source>
         <translation>Maschine %1 zieht nicht, was eingestellt ist</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Koppeln Sie unter Abgleich mit einem Turnierserver; seine Schläger kommen von selbst hierher.</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -940,6 +970,69 @@
             <numerusform>Neu gemacht: %n-mal</numerusform>
             <numerusform>Neu gemacht: %n-mal</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTop</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Schläger %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Zu spät: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>The racket</source>
+        <translation>Der Schläger</translation>
+    </message>
+    <message>
+        <source>%1 was taken on by %2 at another bench</source>
+        <translation>%1: %2 hat den Schläger an einer anderen Bank übernommen</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at another bench</source>
+        <translation>%1: an einer anderen Bank übernommen</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at two benches while apart. Look where it is; its stage is settled in the room.</source>
+        <translation>%1: zwei Bänke haben den Schläger unabhängig übernommen. Nachsehen, wo er ist; seine Stufe wird im Raum geklärt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 waits for its player’s answer</source>
+        <translation>%1 wartet auf die Antwort des Spielers</translation>
+    </message>
+    <message>
+        <source>%1 was put aside</source>
+        <translation>%1 wurde beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>%1 was collected</source>
+        <translation>%1 wurde abgeholt</translation>
+    </message>
+    <message>
+        <source>The drop-off of %1 was taken back</source>
+        <translation>Die Abgabe von %1 wurde zurückgenommen</translation>
+    </message>
+    <message>
+        <source>%1: the player withdrew, and the book was erased. Ask at the desk.</source>
+        <translation>%1: Der Spieler hat zurückgezogen, sein Buch ist gelöscht. Bei der Annahme fragen.</translation>
+    </message>
+    <message>
+        <source>Next racket</source>
+        <translation>Nächster Schläger</translation>
     </message>
 </context>
 <context>
@@ -2070,10 +2163,6 @@
         <translation>es gibt noch kein Turnier</translation>
     </message>
     <message>
-        <source>pair with its server first</source>
-        <translation>zuerst mit seinem Server koppeln</translation>
-    </message>
-    <message>
         <source>%1 at %2</source>
         <translation>%1 bei %2</translation>
     </message>
@@ -2172,12 +2261,31 @@
         <source>Strung or gone: %1</source>
         <translation>Bespannt oder weg: %1</translation>
     </message>
+    <message>
+        <source>pair with its server, or make one</source>
+        <translation>mit seinem Server koppeln oder eines anlegen</translation>
+    </message>
+    <message>
+        <source>%1 is in no plan: it is wanted, or went on the machine, at a time that can’t be. Look at its times.</source>
+        <translation>%1 ist in keinem Plan: die Zeit, zu der er gewünscht wird oder auf die Maschine kam, kann nicht stimmen. Sehen Sie seine Zeiten an.</translation>
+    </message>
 </context>
 <context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Weniger als nichts kann nicht in der Kasse liegen.</translation>
+    </message>
+</context>
+<context>
+    <name>DayStepper</name>
+    <message>
+        <source>%1: a day earlier</source>
+        <translation>%1: einen Tag früher</translation>
+    </message>
+    <message>
+        <source>%1: a day later</source>
+        <translation>%1: einen Tag später</translation>
     </message>
 </context>
 <context>
@@ -2320,6 +2428,21 @@
     <message>
         <source>Scan a tag with the camera</source>
         <translation>Ein Schild mit der Kamera scannen</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Allein arbeiten: ein Turnier anlegen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unfinished drop-off(s)</source>
+        <translation>
+            <numerusform>%n unfertige Abgabe</numerusform>
+            <numerusform>%n unfertige Abgaben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unfinished drop-offs</source>
+        <translation>Unfertige Abgaben</translation>
     </message>
 </context>
 <context>
@@ -2598,6 +2721,14 @@
         <source>Rackets taken in: %1</source>
         <translation>Schläger angenommen: %1</translation>
     </message>
+    <message>
+        <source>another answer has come in</source>
+        <translation>eine weitere Antwort ist eingetroffen</translation>
+    </message>
+    <message>
+        <source>choose one of them and read back again</source>
+        <translation>eine davon wählen und noch einmal rücklesen</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2656,6 +2787,137 @@
     <message>
         <source>Read back</source>
         <translation>Rücklesen</translation>
+    </message>
+</context>
+<context>
+    <name>EventModel</name>
+    <message>
+        <source>Give the event a name.</source>
+        <translation>Geben Sie dem Turnier einen Namen.</translation>
+    </message>
+    <message>
+        <source>Say which day.</source>
+        <translation>Sagen Sie, welcher Tag.</translation>
+    </message>
+    <message>
+        <source>No such day; write it as %1.</source>
+        <translation>Diesen Tag gibt es nicht; schreiben Sie ihn wie %1.</translation>
+    </message>
+    <message>
+        <source>It lies before the first day.</source>
+        <translation>Er liegt vor dem ersten Tag.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>Diese Währung gibt es nicht; schreiben Sie ihre drei Buchstaben, etwa EUR.</translation>
+    </message>
+    <message>
+        <source>No such time zone; write it as Europe/Lisbon.</source>
+        <translation>Diese Zeitzone gibt es nicht; schreiben Sie sie wie Europe/Lisbon.</translation>
+    </message>
+</context>
+<context>
+    <name>EventSheet</name>
+    <message>
+        <source>Event changed</source>
+        <translation>Turnier geändert</translation>
+    </message>
+    <message>
+        <source>Name and days of the event</source>
+        <translation>Name und Tage des Turniers</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Ein Turnier anlegen</translation>
+    </message>
+    <message>
+        <source>It is kept on this tablet and needs no network. Rackets get their numbers, and room, bench and money are there at once.</source>
+        <translation>Es bleibt auf diesem Tablet und braucht kein Netz. Schläger erhalten ihre Nummern; Raum, Werkbank und Geld sind sofort da.</translation>
+    </message>
+    <message>
+        <source>Name of the event</source>
+        <translation>Name des Turniers</translation>
+    </message>
+    <message>
+        <source>Stringing at …</source>
+        <translation>Bespannen bei …</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
+    </message>
+    <message>
+        <source>Place, if wanted</source>
+        <translation>Ort, wenn gewünscht</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Promises count with whoever is on the team, from 8 to 20 o&apos;clock until shifts are planned.</source>
+        <translation>Zusagen rechnen mit allen im Team, von 8 bis 20 Uhr, bis Schichten geplant sind.</translation>
+    </message>
+    <message>
+        <source>Currency, such as EUR</source>
+        <translation>Währung, etwa EUR</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) taken in before belong to it</source>
+        <translation>
+            <numerusform>%n Schläger von vorher gehört dazu</numerusform>
+            <numerusform>%n Schläger von vorher gehören dazu</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Make the event</source>
+        <translation>Turnier anlegen</translation>
+    </message>
+</context>
+<context>
+    <name>EventsCard</name>
+    <message>
+        <source>Event</source>
+        <translation>Turnier</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
+        <translation>Annahme, Raum, Werkbank, Plan, Geld, Vorrat und Team zeigen das angehakte. Die anderen bleiben hier, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>of the event server</source>
+        <translation>des Turnierservers</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n Schläger hier</numerusform>
+            <numerusform>%n Schläger hier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change name and days</source>
+        <translation>Name und Tage ändern</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Ein Turnier anlegen</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +3052,18 @@
         <source>Pair with another one</source>
         <translation>Mit einem anderen koppeln</translation>
     </message>
+    <message>
+        <source>This tablet shows %1</source>
+        <translation>Dieses Tablet zeigt %1</translation>
+    </message>
+    <message>
+        <source>The event server’s is %1. Both are kept here; %2 does not go to the server.</source>
+        <translation>Das des Turnierservers ist %1. Beide bleiben hier; %2 geht nicht an den Server.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 zeigen</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2856,6 +3130,13 @@
         <translation>
             <numerusform>Letzte Übereinstimmung: %1, über %n Buch. Beide Bildschirme zeigen dieselben Wörter.</numerusform>
             <numerusform>Letzte Übereinstimmung: %1, über %n Bücher. Beide Bildschirme zeigen dieselben Wörter.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay on this tablet only. Whoever plays here is ticked under “Arrive”.</source>
+        <translation>
+            <numerusform>%n Spieler bleibt nur auf diesem Tablet. Wer hier spielt, wird unter „Ankommen“ angehakt.</numerusform>
+            <numerusform>%n Spieler bleiben nur auf diesem Tablet. Wer hier spielt, wird unter „Ankommen“ angehakt.</numerusform>
         </translation>
     </message>
 </context>
@@ -3016,6 +3297,10 @@
     <message>
         <source>More: %1</source>
         <translation>Mehr: %1</translation>
+    </message>
+    <message>
+        <source>This is no figure. Between %1 and %2 %3</source>
+        <translation>Das ist keine Zahl. Zwischen %1 und %2 %3</translation>
     </message>
 </context>
 <context>
@@ -3302,6 +3587,10 @@
     <message>
         <source>Crosses</source>
         <translation>Quersaiten</translation>
+    </message>
+    <message>
+        <source>String not said</source>
+        <translation>Saite nicht gesagt</translation>
     </message>
 </context>
 <context>
@@ -3906,6 +4195,49 @@
     </message>
 </context>
 <context>
+    <name>JobBrief</name>
+    <message>
+        <source>Mains</source>
+        <translation>Längssaiten</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Quersaiten</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Saitenbild</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Schablone</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Zugesagt</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Zu spät: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>none agreed</source>
+        <translation>keine vereinbart</translation>
+    </message>
+    <message>
+        <source>string maker: %1</source>
+        <translation>Saitenhersteller: %1</translation>
+    </message>
+</context>
+<context>
     <name>JobCard</name>
     <message>
         <source>Late: %1</source>
@@ -3942,6 +4274,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The player’s answer</source>
+        <translation>Antwort des Spielers</translation>
     </message>
 </context>
 <context>
@@ -4064,6 +4400,26 @@
     <message>
         <source>New time</source>
         <translation>Neue Zeit</translation>
+    </message>
+    <message>
+        <source>Take the player’s answer</source>
+        <translation>Antwort des Spielers aufnehmen</translation>
+    </message>
+    <message>
+        <source>It waits for its player’s answer</source>
+        <translation>Er wartet auf die Antwort des Spielers</translation>
+    </message>
+    <message>
+        <source>What the player answered</source>
+        <translation>Was der Spieler geantwortet hat</translation>
+    </message>
+    <message>
+        <source>It stays beside this racket, for whoever strings it.</source>
+        <translation>Das bleibt bei diesem Schläger, für alle, die ihn bespannen.</translation>
+    </message>
+    <message>
+        <source>Write the answer first</source>
+        <translation>Zuerst die Antwort aufschreiben</translation>
     </message>
 </context>
 <context>
@@ -5031,10 +5387,6 @@
         <translation>Was gezeigt wird</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Noch kein Turnier</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Koppeln Sie unter Abgleich mit einem Turnierserver; Preisliste und Konten kommen dann von selbst hierher.</translation>
     </message>
@@ -5313,6 +5665,21 @@
     <message>
         <source>Choose another time</source>
         <translation>Eine andere Zeit wählen</translation>
+    </message>
+</context>
+<context>
+    <name>NoEvent</name>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Or work alone, with no network.</source>
+        <translation>Oder arbeiten Sie allein, ohne Netz.</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Allein arbeiten: ein Turnier anlegen</translation>
     </message>
 </context>
 <context>
@@ -5751,6 +6118,10 @@
     <message>
         <source>nothing stands there.</source>
         <translation>dort steht nichts.</translation>
+    </message>
+    <message>
+        <source>“%1” is still to come, by this tablet’s clock.</source>
+        <translation>„%1“ kommt erst noch, nach der Uhr dieses Tablets.</translation>
     </message>
     <message>
         <source>“%1” is not %2.</source>
@@ -6285,10 +6656,6 @@
     <message>
         <source>What is shown</source>
         <translation>Was gezeigt wird</translation>
-    </message>
-    <message>
-        <source>There is no event yet</source>
-        <translation>Es gibt noch kein Turnier</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
@@ -7098,14 +7465,6 @@
         <translation>Was will der Spieler?</translation>
     </message>
     <message>
-        <source>Another answer</source>
-        <translation>Eine andere Antwort</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
         <source>Choose an answer</source>
         <translation>Antwort wählen</translation>
     </message>
@@ -7458,10 +7817,6 @@
         <translation>Was gezeigt wird</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Noch gibt es kein Turnier</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
         <translation>Koppeln Sie unter Austausch einen Turnierserver; seine Schläger kommen von selbst hierher.</translation>
     </message>
@@ -7781,10 +8136,6 @@
         <translation>Es gibt noch kein Turnier</translation>
     </message>
     <message>
-        <source>Pair with an event server under Exchange.</source>
-        <translation>Unter Abgleich mit einem Turnierserver koppeln.</translation>
-    </message>
-    <message>
         <source>This tag is of another event</source>
         <translation>Dieses Schild gehört zu einem anderen Turnier</translation>
     </message>
@@ -7828,6 +8179,10 @@
         <source>This number was given out twice</source>
         <translation>Diese Nummer wurde zweimal vergeben</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange, or make an event.</source>
+        <translation>Unter Abgleich mit einem Turnierserver koppeln oder ein Turnier anlegen.</translation>
+    </message>
 </context>
 <context>
     <name>ScopeBar</name>
@@ -7856,10 +8211,6 @@
     <message>
         <source>Settings</source>
         <translation>Einstellungen</translation>
-    </message>
-    <message>
-        <source>They hold for this device only.</source>
-        <translation>Sie gelten nur für dieses Gerät.</translation>
     </message>
     <message>
         <source>Language and unit</source>
@@ -7964,6 +8315,10 @@
     <message>
         <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
         <translation>Aus: Er wird angeboten, ein Tippen macht ihn. Jeder Schritt lässt sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>They hold for this device only; what an event is called holds for all who work at it.</source>
+        <translation>Sie gelten nur für dieses Gerät; wie ein Turnier heißt, gilt für alle, die daran arbeiten.</translation>
     </message>
 </context>
 <context>
@@ -8337,10 +8692,6 @@
         <translation>Nichts ist im Vorrat</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Noch kein Turnier</translation>
-    </message>
-    <message>
         <source>Note every reel and set that comes; then you see what is left and until when.</source>
         <translation>Notieren Sie jede Rolle und jedes Set, das kommt; dann sehen Sie, was übrig ist und bis wann es reicht.</translation>
     </message>
@@ -8485,6 +8836,18 @@
         <source>Print tags</source>
         <translation>Anhänger drucken</translation>
     </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Es gibt noch kein Turnier</translation>
+    </message>
+    <message>
+        <source>Without one these rackets have no number, and neither room nor bench shows them. They can come into an event later.</source>
+        <translation>Ohne Turnier haben diese Schläger keine Nummer, und weder Raum noch Werkbank zeigt sie. Sie können später in ein Turnier kommen.</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Ein Turnier anlegen</translation>
+    </message>
 </context>
 <context>
     <name>StringBedSheet</name>
@@ -8570,6 +8933,10 @@
     <message>
         <source>The player’s</source>
         <translation>Des Spielers</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Zuerst oben eine der Antworten wählen</translation>
     </message>
 </context>
 <context>
@@ -8967,10 +9334,6 @@
         <translation>Was gezeigt wird</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Noch kein Turnier</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Unter Abgleich mit einem Turnierserver koppeln; Team und Maschinen kommen dann von selbst.</translation>
     </message>
@@ -9146,6 +9509,10 @@
     <message>
         <source>Said in</source>
         <translation>Gesagt in</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Zuerst oben eine der Antworten wählen</translation>
     </message>
 </context>
 <context>
@@ -9338,10 +9705,6 @@
 <context>
     <name>UnfinishedRow</name>
     <message>
-        <source>Throw this drop-off away?</source>
-        <translation>Diese Abgabe verwerfen?</translation>
-    </message>
-    <message>
         <source>Unfinished drop-off: %1</source>
         <translation>Unfertige Abgabe: %1</translation>
     </message>
@@ -9364,6 +9727,14 @@
     <message>
         <source>Throw away</source>
         <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of %1?</source>
+        <translation>Die Abgabe von %1 verwerfen?</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of a new player?</source>
+        <translation>Die Abgabe eines neuen Spielers verwerfen?</translation>
     </message>
 </context>
 </TS>

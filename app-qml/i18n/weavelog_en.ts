@@ -326,6 +326,16 @@
     </message>
 </context>
 <context>
+    <name>DeskFind</name>
+    <message numerus="yes">
+        <source>%n unfinished drop-off(s)</source>
+        <translation>
+            <numerusform>%n unfinished drop-off</numerusform>
+            <numerusform>%n unfinished drop-offs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DevicesCard</name>
     <message numerus="yes">
         <source>%n entry(s) came later</source>
@@ -349,6 +359,26 @@
         <translation>
             <numerusform>%1: %n win</numerusform>
             <numerusform>%1: %n wins</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EventSheet</name>
+    <message numerus="yes">
+        <source>%n racket(s) taken in before belong to it</source>
+        <translation>
+            <numerusform>%n racket taken in before belongs to it</numerusform>
+            <numerusform>%n rackets taken in before belong to it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EventsCard</name>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n racket here</numerusform>
+            <numerusform>%n rackets here</numerusform>
         </translation>
     </message>
 </context>
@@ -411,6 +441,13 @@
         <translation>
             <numerusform>Last agreement: %1, over %n book. Both screens show the same words.</numerusform>
             <numerusform>Last agreement: %1, over %n books. Both screens show the same words.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay on this tablet only. Whoever plays here is ticked under “Arrive”.</source>
+        <translation>
+            <numerusform>%n player stays on this tablet only. Whoever plays here is ticked under “Arrive”.</numerusform>
+            <numerusform>%n players stay on this tablet only. Whoever plays here is ticked under “Arrive”.</numerusform>
         </translation>
     </message>
 </context>

@@ -114,6 +114,10 @@
         <source>Crosses</source>
         <translation>Horizontales</translation>
     </message>
+    <message>
+        <source>Taken in %1, %2; not yet strung</source>
+        <translation>Recibida: %1, %2; aún sin encordar</translation>
+    </message>
 </context>
 <context>
     <name>AlikeCard</name>
@@ -132,6 +136,17 @@
     <message>
         <source>None of these: somebody else</source>
         <translation>Ninguno de ellos: es otra persona</translation>
+    </message>
+</context>
+<context>
+    <name>AnswersForm</name>
+    <message>
+        <source>Another answer</source>
+        <translation>Otra respuesta</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
     </message>
 </context>
 <context>
@@ -584,6 +599,25 @@
     </message>
 </context>
 <context>
+    <name>AskedCard</name>
+    <message>
+        <source>What does the player want? %1</source>
+        <translation>¿Qué quiere el jugador? %1</translation>
+    </message>
+    <message>
+        <source>Rackets: %1</source>
+        <translation>Raquetas: %1</translation>
+    </message>
+    <message>
+        <source>Different answers stand here. Ask which one holds; nothing is read back before.</source>
+        <translation>Aquí constan varias respuestas. Pregunte cuál vale; antes no se lee nada de vuelta.</translation>
+    </message>
+    <message>
+        <source>The yes to the read-back closes this question for everybody.</source>
+        <translation>El sí a la lectura de vuelta cierra esta pregunta para todos.</translation>
+    </message>
+</context>
+<context>
     <name>BandRow</name>
     <message>
         <source>%1: %2, between %3 and %4</source>
@@ -803,14 +837,6 @@
 <context>
     <name>BenchHead</name>
     <message>
-        <source>Tag %1</source>
-        <translation>Etiqueta %1</translation>
-    </message>
-    <message>
-        <source>Racket %1</source>
-        <translation>Raqueta %1</translation>
-    </message>
-    <message>
         <source>Late: %1</source>
         <translation>Con retraso: %1</translation>
     </message>
@@ -909,6 +935,10 @@
         <source>Machine %1 does not pull what is set</source>
         <translation>La máquina %1 no tira lo ajustado</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Vincule con un servidor de torneo en Intercambio; sus raquetas llegan aquí solas.</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -940,6 +970,69 @@
             <numerusform>Rehecho: %n vez</numerusform>
             <numerusform>Rehecho: %n veces</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTop</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raqueta %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Con retraso: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>The racket</source>
+        <translation>La raqueta</translation>
+    </message>
+    <message>
+        <source>%1 was taken on by %2 at another bench</source>
+        <translation>%1: %2 tomó la raqueta en otro banco</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at another bench</source>
+        <translation>%1: la tomaron en otro banco</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at two benches while apart. Look where it is; its stage is settled in the room.</source>
+        <translation>%1: dos bancos la tomaron sin verse. Mire dónde está; su etapa se aclara en la sala.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 waits for its player’s answer</source>
+        <translation>%1: espera la respuesta del jugador</translation>
+    </message>
+    <message>
+        <source>%1 was put aside</source>
+        <translation>%1: apartada</translation>
+    </message>
+    <message>
+        <source>%1 was collected</source>
+        <translation>%1: recogida</translation>
+    </message>
+    <message>
+        <source>The drop-off of %1 was taken back</source>
+        <translation>%1: se anuló la entrega</translation>
+    </message>
+    <message>
+        <source>%1: the player withdrew, and the book was erased. Ask at the desk.</source>
+        <translation>%1: el jugador se retiró y su libro se borró. Pregunte en recepción.</translation>
+    </message>
+    <message>
+        <source>Next racket</source>
+        <translation>Raqueta siguiente</translation>
     </message>
 </context>
 <context>
@@ -2070,10 +2163,6 @@
         <translation>aún no hay torneo</translation>
     </message>
     <message>
-        <source>pair with its server first</source>
-        <translation>empareja primero con su servidor</translation>
-    </message>
-    <message>
         <source>%1 at %2</source>
         <translation>%1 con %2</translation>
     </message>
@@ -2172,12 +2261,31 @@
         <source>Strung or gone: %1</source>
         <translation>Encordadas o fuera: %1</translation>
     </message>
+    <message>
+        <source>pair with its server, or make one</source>
+        <translation>empareja con su servidor, o crea uno</translation>
+    </message>
+    <message>
+        <source>%1 is in no plan: it is wanted, or went on the machine, at a time that can’t be. Look at its times.</source>
+        <translation>%1 no está en ningún plan: la hora para la que se quiere, o a la que pasó a la máquina, no puede ser. Mira sus horas.</translation>
+    </message>
 </context>
 <context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Una caja no puede contener menos que nada.</translation>
+    </message>
+</context>
+<context>
+    <name>DayStepper</name>
+    <message>
+        <source>%1: a day earlier</source>
+        <translation>%1: un día antes</translation>
+    </message>
+    <message>
+        <source>%1: a day later</source>
+        <translation>%1: un día después</translation>
     </message>
 </context>
 <context>
@@ -2320,6 +2428,21 @@
     <message>
         <source>Scan a tag with the camera</source>
         <translation>Escanear una etiqueta con la cámara</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Trabajar por su cuenta: crear un torneo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unfinished drop-off(s)</source>
+        <translation>
+            <numerusform>%n entrega sin terminar</numerusform>
+            <numerusform>%n entregas sin terminar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unfinished drop-offs</source>
+        <translation>Entregas sin terminar</translation>
     </message>
 </context>
 <context>
@@ -2598,6 +2721,14 @@
         <source>Rackets taken in: %1</source>
         <translation>Raquetas recibidas: %1</translation>
     </message>
+    <message>
+        <source>another answer has come in</source>
+        <translation>ha llegado otra respuesta</translation>
+    </message>
+    <message>
+        <source>choose one of them and read back again</source>
+        <translation>elija una de ellas y léalo de vuelta otra vez</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2656,6 +2787,137 @@
     <message>
         <source>Read back</source>
         <translation>Leer de vuelta</translation>
+    </message>
+</context>
+<context>
+    <name>EventModel</name>
+    <message>
+        <source>Give the event a name.</source>
+        <translation>Dé un nombre al torneo.</translation>
+    </message>
+    <message>
+        <source>Say which day.</source>
+        <translation>Diga qué día.</translation>
+    </message>
+    <message>
+        <source>No such day; write it as %1.</source>
+        <translation>No existe ese día; escríbalo como %1.</translation>
+    </message>
+    <message>
+        <source>It lies before the first day.</source>
+        <translation>Es anterior al primer día.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>No existe esa moneda; escriba sus tres letras, por ejemplo EUR.</translation>
+    </message>
+    <message>
+        <source>No such time zone; write it as Europe/Lisbon.</source>
+        <translation>No existe esa zona horaria; escríbala como Europe/Lisbon.</translation>
+    </message>
+</context>
+<context>
+    <name>EventSheet</name>
+    <message>
+        <source>Event changed</source>
+        <translation>Torneo cambiado</translation>
+    </message>
+    <message>
+        <source>Name and days of the event</source>
+        <translation>Nombre y días del torneo</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Crear un torneo</translation>
+    </message>
+    <message>
+        <source>It is kept on this tablet and needs no network. Rackets get their numbers, and room, bench and money are there at once.</source>
+        <translation>Queda en esta tableta y no necesita red. Las raquetas reciben sus números, y la sala, el banco y el dinero están ahí al momento.</translation>
+    </message>
+    <message>
+        <source>Name of the event</source>
+        <translation>Nombre del torneo</translation>
+    </message>
+    <message>
+        <source>Stringing at …</source>
+        <translation>Encordado en …</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Primer día</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Último día</translation>
+    </message>
+    <message>
+        <source>Place, if wanted</source>
+        <translation>Lugar, si se quiere</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Promises count with whoever is on the team, from 8 to 20 o&apos;clock until shifts are planned.</source>
+        <translation>Las promesas cuentan con quien está en el equipo, de 8 a 20 horas hasta que se planeen turnos.</translation>
+    </message>
+    <message>
+        <source>Currency, such as EUR</source>
+        <translation>Moneda, por ejemplo EUR</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zona horaria</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) taken in before belong to it</source>
+        <translation>
+            <numerusform>%n raqueta recibida antes pertenece a él</numerusform>
+            <numerusform>%n raquetas recibidas antes pertenecen a él</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Make the event</source>
+        <translation>Crear el torneo</translation>
+    </message>
+</context>
+<context>
+    <name>EventsCard</name>
+    <message>
+        <source>Event</source>
+        <translation>Torneo</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
+        <translation>Recepción, sala, banco, plan, dinero, existencias y equipo muestran el marcado. Los demás quedan aquí como están.</translation>
+    </message>
+    <message>
+        <source>of the event server</source>
+        <translation>del servidor del torneo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n raqueta aquí</numerusform>
+            <numerusform>%n raquetas aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change name and days</source>
+        <translation>Cambiar nombre y días</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Crear un torneo</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +3052,18 @@
         <source>Pair with another one</source>
         <translation>Emparejar con otro</translation>
     </message>
+    <message>
+        <source>This tablet shows %1</source>
+        <translation>Esta tableta muestra %1</translation>
+    </message>
+    <message>
+        <source>The event server’s is %1. Both are kept here; %2 does not go to the server.</source>
+        <translation>El del servidor es %1. Los dos quedan aquí; %2 no va al servidor.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2856,6 +3130,13 @@
         <translation>
             <numerusform>Último acuerdo: %1, sobre %n libro. Ambas pantallas muestran las mismas palabras.</numerusform>
             <numerusform>Último acuerdo: %1, sobre %n libros. Ambas pantallas muestran las mismas palabras.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay on this tablet only. Whoever plays here is ticked under “Arrive”.</source>
+        <translation>
+            <numerusform>%n jugador queda solo en esta tableta. Marque en «Llegar» a quienes juegan aquí.</numerusform>
+            <numerusform>%n jugadores quedan solo en esta tableta. Marque en «Llegar» a quienes juegan aquí.</numerusform>
         </translation>
     </message>
 </context>
@@ -3016,6 +3297,10 @@
     <message>
         <source>More: %1</source>
         <translation>Más: %1</translation>
+    </message>
+    <message>
+        <source>This is no figure. Between %1 and %2 %3</source>
+        <translation>Eso no es un número. Entre %1 y %2 %3</translation>
     </message>
 </context>
 <context>
@@ -3302,6 +3587,10 @@
     <message>
         <source>Crosses</source>
         <translation>Horizontales</translation>
+    </message>
+    <message>
+        <source>String not said</source>
+        <translation>Cuerda sin decir</translation>
     </message>
 </context>
 <context>
@@ -3906,6 +4195,49 @@
     </message>
 </context>
 <context>
+    <name>JobBrief</name>
+    <message>
+        <source>Mains</source>
+        <translation>Verticales</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Horizontales</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Patrón</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Plantilla</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Prometida</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>Con retraso: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Antes de %1</translation>
+    </message>
+    <message>
+        <source>none agreed</source>
+        <translation>ninguna acordada</translation>
+    </message>
+    <message>
+        <source>string maker: %1</source>
+        <translation>marca de la cuerda: %1</translation>
+    </message>
+</context>
+<context>
     <name>JobCard</name>
     <message>
         <source>Late: %1</source>
@@ -3942,6 +4274,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The player’s answer</source>
+        <translation>Respuesta del jugador</translation>
     </message>
 </context>
 <context>
@@ -4064,6 +4400,26 @@
     <message>
         <source>New time</source>
         <translation>Nueva hora</translation>
+    </message>
+    <message>
+        <source>Take the player’s answer</source>
+        <translation>Anotar la respuesta del jugador</translation>
+    </message>
+    <message>
+        <source>It waits for its player’s answer</source>
+        <translation>Espera la respuesta del jugador</translation>
+    </message>
+    <message>
+        <source>What the player answered</source>
+        <translation>Qué respondió el jugador</translation>
+    </message>
+    <message>
+        <source>It stays beside this racket, for whoever strings it.</source>
+        <translation>Queda junto a esta raqueta, para quien la encuerde.</translation>
+    </message>
+    <message>
+        <source>Write the answer first</source>
+        <translation>Anote primero la respuesta</translation>
     </message>
 </context>
 <context>
@@ -5031,10 +5387,6 @@
         <translation>Lo que se muestra</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Aún no hay torneo</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Enlace con un servidor del torneo en Intercambio; su tarifa y sus cuentas llegan aquí por sí solas.</translation>
     </message>
@@ -5313,6 +5665,21 @@
     <message>
         <source>Choose another time</source>
         <translation>Elegir otra hora</translation>
+    </message>
+</context>
+<context>
+    <name>NoEvent</name>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Or work alone, with no network.</source>
+        <translation>O trabaje por su cuenta, sin red.</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Trabajar por su cuenta: crear un torneo</translation>
     </message>
 </context>
 <context>
@@ -5751,6 +6118,10 @@
     <message>
         <source>nothing stands there.</source>
         <translation>no hay nada.</translation>
+    </message>
+    <message>
+        <source>“%1” is still to come, by this tablet’s clock.</source>
+        <translation>«%1» aún está por llegar, según el reloj de esta tableta.</translation>
     </message>
     <message>
         <source>“%1” is not %2.</source>
@@ -6285,10 +6656,6 @@
     <message>
         <source>What is shown</source>
         <translation>Qué se muestra</translation>
-    </message>
-    <message>
-        <source>There is no event yet</source>
-        <translation>Todavía no hay torneo</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
@@ -7098,14 +7465,6 @@
         <translation>¿Qué quiere el jugador?</translation>
     </message>
     <message>
-        <source>Another answer</source>
-        <translation>Otra respuesta</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
         <source>Choose an answer</source>
         <translation>Elija una respuesta</translation>
     </message>
@@ -7458,10 +7817,6 @@
         <translation>Lo que se muestra</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Aún no hay torneo</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
         <translation>Empareje un servidor en Intercambio; sus raquetas llegan aquí solas.</translation>
     </message>
@@ -7781,10 +8136,6 @@
         <translation>Aún no hay torneo</translation>
     </message>
     <message>
-        <source>Pair with an event server under Exchange.</source>
-        <translation>Vincule con un servidor de torneo en Intercambio.</translation>
-    </message>
-    <message>
         <source>This tag is of another event</source>
         <translation>Esta etiqueta es de otro torneo</translation>
     </message>
@@ -7828,6 +8179,10 @@
         <source>This number was given out twice</source>
         <translation>Este número se dio dos veces</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange, or make an event.</source>
+        <translation>Vincule con un servidor de torneo en Intercambio, o cree un torneo.</translation>
+    </message>
 </context>
 <context>
     <name>ScopeBar</name>
@@ -7856,10 +8211,6 @@
     <message>
         <source>Settings</source>
         <translation>Ajustes</translation>
-    </message>
-    <message>
-        <source>They hold for this device only.</source>
-        <translation>Valen solo para este dispositivo.</translation>
     </message>
     <message>
         <source>Language and unit</source>
@@ -7964,6 +8315,10 @@
     <message>
         <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
         <translation>Desactivado: se ofrece, y un toque lo da. Cada paso se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>They hold for this device only; what an event is called holds for all who work at it.</source>
+        <translation>Valen solo para este dispositivo; cómo se llama un torneo vale para todos los que trabajan en él.</translation>
     </message>
 </context>
 <context>
@@ -8337,10 +8692,6 @@
         <translation>No hay existencias</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Aún no hay torneo</translation>
-    </message>
-    <message>
         <source>Note every reel and set that comes; then you see what is left and until when.</source>
         <translation>Anote cada bobina y cada juego que llegue; verá lo que queda y hasta cuándo.</translation>
     </message>
@@ -8485,6 +8836,18 @@
         <source>Print tags</source>
         <translation>Imprimir etiquetas</translation>
     </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Aún no hay torneo</translation>
+    </message>
+    <message>
+        <source>Without one these rackets have no number, and neither room nor bench shows them. They can come into an event later.</source>
+        <translation>Sin torneo, estas raquetas no tienen número, y ni la sala ni el banco las muestran. Pueden entrar en un torneo después.</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Crear un torneo</translation>
+    </message>
 </context>
 <context>
     <name>StringBedSheet</name>
@@ -8570,6 +8933,10 @@
     <message>
         <source>The player’s</source>
         <translation>Del jugador</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Elija antes una de las respuestas de arriba</translation>
     </message>
 </context>
 <context>
@@ -8967,10 +9334,6 @@
         <translation>Qué se muestra</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Todavía no hay torneo</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Empareje con un servidor del torneo en Intercambio; su equipo y sus máquinas llegan solos.</translation>
     </message>
@@ -9146,6 +9509,10 @@
     <message>
         <source>Said in</source>
         <translation>Dicha en</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Elija antes una de las respuestas de arriba</translation>
     </message>
 </context>
 <context>
@@ -9338,10 +9705,6 @@
 <context>
     <name>UnfinishedRow</name>
     <message>
-        <source>Throw this drop-off away?</source>
-        <translation>¿Descartar esta entrega?</translation>
-    </message>
-    <message>
         <source>Unfinished drop-off: %1</source>
         <translation>Entrega sin terminar: %1</translation>
     </message>
@@ -9364,6 +9727,14 @@
     <message>
         <source>Throw away</source>
         <translation>Descartar</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of %1?</source>
+        <translation>¿Descartar la entrega de %1?</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of a new player?</source>
+        <translation>¿Descartar la entrega de un jugador nuevo?</translation>
     </message>
 </context>
 </TS>

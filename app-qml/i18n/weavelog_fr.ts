@@ -114,6 +114,10 @@
         <source>Crosses</source>
         <translation>Travers</translation>
     </message>
+    <message>
+        <source>Taken in %1, %2; not yet strung</source>
+        <translation>Reçue&#xa0;: %1, %2&#xa0;; pas encore cordée</translation>
+    </message>
 </context>
 <context>
     <name>AlikeCard</name>
@@ -132,6 +136,17 @@
     <message>
         <source>None of these: somebody else</source>
         <translation>Aucun d’eux&#xa0;: quelqu’un d’autre</translation>
+    </message>
+</context>
+<context>
+    <name>AnswersForm</name>
+    <message>
+        <source>Another answer</source>
+        <translation>Une autre réponse</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
     </message>
 </context>
 <context>
@@ -584,6 +599,25 @@
     </message>
 </context>
 <context>
+    <name>AskedCard</name>
+    <message>
+        <source>What does the player want? %1</source>
+        <translation>Que veut le joueur&#xa0;? %1</translation>
+    </message>
+    <message>
+        <source>Rackets: %1</source>
+        <translation>Raquettes&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Different answers stand here. Ask which one holds; nothing is read back before.</source>
+        <translation>Plusieurs réponses figurent ici. Demandez laquelle vaut&#xa0;; rien n’est relu avant.</translation>
+    </message>
+    <message>
+        <source>The yes to the read-back closes this question for everybody.</source>
+        <translation>Le oui à la relecture clôt cette question pour tous.</translation>
+    </message>
+</context>
+<context>
     <name>BandRow</name>
     <message>
         <source>%1: %2, between %3 and %4</source>
@@ -803,14 +837,6 @@
 <context>
     <name>BenchHead</name>
     <message>
-        <source>Tag %1</source>
-        <translation>Étiquette %1</translation>
-    </message>
-    <message>
-        <source>Racket %1</source>
-        <translation>Raquette %1</translation>
-    </message>
-    <message>
         <source>Late: %1</source>
         <translation>En retard&#xa0;: %1</translation>
     </message>
@@ -909,6 +935,10 @@
         <source>Machine %1 does not pull what is set</source>
         <translation>La machine %1 ne tire pas ce qui est réglé</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
+        <translation>Jumelez avec un serveur de tournoi sous Échange&#xa0;; ses raquettes arrivent ici d’elles-mêmes.</translation>
+    </message>
 </context>
 <context>
     <name>BenchPeople</name>
@@ -940,6 +970,69 @@
             <numerusform>Refait&#xa0;: %n fois</numerusform>
             <numerusform>Refait&#xa0;: %n fois</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>BenchTop</name>
+    <message>
+        <source>Racket %1</source>
+        <translation>Raquette %1</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>En retard&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>The racket</source>
+        <translation>La raquette</translation>
+    </message>
+    <message>
+        <source>%1 was taken on by %2 at another bench</source>
+        <translation>%1&#xa0;: %2 a pris la raquette à un autre poste</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at another bench</source>
+        <translation>%1&#xa0;: prise à un autre poste</translation>
+    </message>
+    <message>
+        <source>%1 was taken on at two benches while apart. Look where it is; its stage is settled in the room.</source>
+        <translation>%1&#xa0;: deux postes l’ont prise chacun de son côté. Regardez où elle est&#xa0;; son étape se règle dans la salle.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 waits for its player’s answer</source>
+        <translation>%1&#xa0;: attend la réponse du joueur</translation>
+    </message>
+    <message>
+        <source>%1 was put aside</source>
+        <translation>%1&#xa0;: mise de côté</translation>
+    </message>
+    <message>
+        <source>%1 was collected</source>
+        <translation>%1&#xa0;: remise à son joueur</translation>
+    </message>
+    <message>
+        <source>The drop-off of %1 was taken back</source>
+        <translation>%1&#xa0;: le dépôt a été annulé</translation>
+    </message>
+    <message>
+        <source>%1: the player withdrew, and the book was erased. Ask at the desk.</source>
+        <translation>%1&#xa0;: le joueur s’est retiré et son carnet est effacé. Demandez à l’accueil.</translation>
+    </message>
+    <message>
+        <source>Next racket</source>
+        <translation>Raquette suivante</translation>
     </message>
 </context>
 <context>
@@ -2070,10 +2163,6 @@
         <translation>il n’y a pas encore de tournoi</translation>
     </message>
     <message>
-        <source>pair with its server first</source>
-        <translation>associez d’abord son serveur</translation>
-    </message>
-    <message>
         <source>%1 at %2</source>
         <translation>%1 chez %2</translation>
     </message>
@@ -2172,12 +2261,31 @@
         <source>Strung or gone: %1</source>
         <translation>Cordées ou parties&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>pair with its server, or make one</source>
+        <translation>associez son serveur, ou créez-en un</translation>
+    </message>
+    <message>
+        <source>%1 is in no plan: it is wanted, or went on the machine, at a time that can’t be. Look at its times.</source>
+        <translation>%1 n’est dans aucun plan&#xa0;: l’heure pour laquelle elle est voulue, ou à laquelle elle est passée sur la machine, est impossible. Regardez ses heures.</translation>
+    </message>
 </context>
 <context>
     <name>DayMoney</name>
     <message>
         <source>A box can&apos;t hold less than nothing.</source>
         <translation>Une caisse ne peut pas contenir moins que rien.</translation>
+    </message>
+</context>
+<context>
+    <name>DayStepper</name>
+    <message>
+        <source>%1: a day earlier</source>
+        <translation>%1&#xa0;: un jour plus tôt</translation>
+    </message>
+    <message>
+        <source>%1: a day later</source>
+        <translation>%1&#xa0;: un jour plus tard</translation>
     </message>
 </context>
 <context>
@@ -2320,6 +2428,21 @@
     <message>
         <source>Scan a tag with the camera</source>
         <translation>Scanner une étiquette avec la caméra</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Travailler seul&#xa0;: créer un tournoi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unfinished drop-off(s)</source>
+        <translation>
+            <numerusform>%n dépôt inachevé</numerusform>
+            <numerusform>%n dépôts inachevés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unfinished drop-offs</source>
+        <translation>Dépôts inachevés</translation>
     </message>
 </context>
 <context>
@@ -2598,6 +2721,14 @@
         <source>Rackets taken in: %1</source>
         <translation>Raquettes prises&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>another answer has come in</source>
+        <translation>une autre réponse est arrivée</translation>
+    </message>
+    <message>
+        <source>choose one of them and read back again</source>
+        <translation>choisissez-en une et relisez</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2656,6 +2787,137 @@
     <message>
         <source>Read back</source>
         <translation>Relire</translation>
+    </message>
+</context>
+<context>
+    <name>EventModel</name>
+    <message>
+        <source>Give the event a name.</source>
+        <translation>Donnez un nom au tournoi.</translation>
+    </message>
+    <message>
+        <source>Say which day.</source>
+        <translation>Dites quel jour.</translation>
+    </message>
+    <message>
+        <source>No such day; write it as %1.</source>
+        <translation>Ce jour n’existe pas&#xa0;; écrivez-le comme %1.</translation>
+    </message>
+    <message>
+        <source>It lies before the first day.</source>
+        <translation>Il est avant le premier jour.</translation>
+    </message>
+    <message>
+        <source>No such currency; write its three letters, such as EUR.</source>
+        <translation>Cette monnaie n’existe pas&#xa0;; écrivez ses trois lettres, par exemple EUR.</translation>
+    </message>
+    <message>
+        <source>No such time zone; write it as Europe/Lisbon.</source>
+        <translation>Ce fuseau horaire n’existe pas&#xa0;; écrivez-le comme Europe/Lisbon.</translation>
+    </message>
+</context>
+<context>
+    <name>EventSheet</name>
+    <message>
+        <source>Event changed</source>
+        <translation>Tournoi modifié</translation>
+    </message>
+    <message>
+        <source>Name and days of the event</source>
+        <translation>Nom et jours du tournoi</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Créer un tournoi</translation>
+    </message>
+    <message>
+        <source>It is kept on this tablet and needs no network. Rackets get their numbers, and room, bench and money are there at once.</source>
+        <translation>Il reste sur cette tablette et n’a besoin d’aucun réseau. Les raquettes reçoivent leurs numéros, et la salle, l’établi et l’argent sont là aussitôt.</translation>
+    </message>
+    <message>
+        <source>Name of the event</source>
+        <translation>Nom du tournoi</translation>
+    </message>
+    <message>
+        <source>Stringing at …</source>
+        <translation>Cordage à …</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Premier jour</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Dernier jour</translation>
+    </message>
+    <message>
+        <source>Place, if wanted</source>
+        <translation>Lieu, si souhaité</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>Promises count with whoever is on the team, from 8 to 20 o&apos;clock until shifts are planned.</source>
+        <translation>Les promesses comptent sur ceux de l’équipe, de 8 à 20 heures tant qu’aucun horaire n’est prévu.</translation>
+    </message>
+    <message>
+        <source>Currency, such as EUR</source>
+        <translation>Monnaie, par exemple EUR</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Fuseau horaire</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) taken in before belong to it</source>
+        <translation>
+            <numerusform>%n raquette reçue avant en fait partie</numerusform>
+            <numerusform>%n raquettes reçues avant en font partie</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Make the event</source>
+        <translation>Créer le tournoi</translation>
+    </message>
+</context>
+<context>
+    <name>EventsCard</name>
+    <message>
+        <source>Event</source>
+        <translation>Tournoi</translation>
+    </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
+        <translation>Accueil, salle, établi, plan, argent, stock et équipe montrent celui qui est coché. Les autres restent ici tels quels.</translation>
+    </message>
+    <message>
+        <source>of the event server</source>
+        <translation>du serveur de tournoi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n racket(s) here</source>
+        <translation>
+            <numerusform>%n raquette ici</numerusform>
+            <numerusform>%n raquettes ici</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change name and days</source>
+        <translation>Modifier nom et jours</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Créer un tournoi</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +3052,18 @@
         <source>Pair with another one</source>
         <translation>Associer avec un autre</translation>
     </message>
+    <message>
+        <source>This tablet shows %1</source>
+        <translation>Cette tablette montre %1</translation>
+    </message>
+    <message>
+        <source>The event server’s is %1. Both are kept here; %2 does not go to the server.</source>
+        <translation>Celui du serveur est %1. Les deux restent ici&#xa0;; %2 ne va pas au serveur.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Montrer %1</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeState</name>
@@ -2856,6 +3130,13 @@
         <translation>
             <numerusform>Dernier accord&#xa0;: %1, sur %n livre. Les deux écrans montrent les mêmes mots.</numerusform>
             <numerusform>Dernier accord&#xa0;: %1, sur %n livres. Les deux écrans montrent les mêmes mots.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n player(s) stay on this tablet only. Whoever plays here is ticked under “Arrive”.</source>
+        <translation>
+            <numerusform>%n joueur reste sur cette tablette seulement. Cochez sous «&#xa0;Arriver&#xa0;» ceux qui jouent ici.</numerusform>
+            <numerusform>%n joueurs restent sur cette tablette seulement. Cochez sous «&#xa0;Arriver&#xa0;» ceux qui jouent ici.</numerusform>
         </translation>
     </message>
 </context>
@@ -3016,6 +3297,10 @@
     <message>
         <source>More: %1</source>
         <translation>Plus&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>This is no figure. Between %1 and %2 %3</source>
+        <translation>Ce n’est pas un nombre. Entre %1 et %2 %3</translation>
     </message>
 </context>
 <context>
@@ -3302,6 +3587,10 @@
     <message>
         <source>Crosses</source>
         <translation>Travers</translation>
+    </message>
+    <message>
+        <source>String not said</source>
+        <translation>Corde pas dite</translation>
     </message>
 </context>
 <context>
@@ -3906,6 +4195,49 @@
     </message>
 </context>
 <context>
+    <name>JobBrief</name>
+    <message>
+        <source>Mains</source>
+        <translation>Montants</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>pas dit</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Travers</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Plan de cordage</translation>
+    </message>
+    <message>
+        <source>Stencil</source>
+        <translation>Marquage</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Promise</translation>
+    </message>
+    <message>
+        <source>Late: %1</source>
+        <translation>En retard&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Avant %1</translation>
+    </message>
+    <message>
+        <source>none agreed</source>
+        <translation>aucun convenu</translation>
+    </message>
+    <message>
+        <source>string maker: %1</source>
+        <translation>fabricant de la corde&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>JobCard</name>
     <message>
         <source>Late: %1</source>
@@ -3942,6 +4274,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>The player’s answer</source>
+        <translation>Réponse du joueur</translation>
     </message>
 </context>
 <context>
@@ -4064,6 +4400,26 @@
     <message>
         <source>New time</source>
         <translation>Nouvelle heure</translation>
+    </message>
+    <message>
+        <source>Take the player’s answer</source>
+        <translation>Noter la réponse du joueur</translation>
+    </message>
+    <message>
+        <source>It waits for its player’s answer</source>
+        <translation>Elle attend la réponse du joueur</translation>
+    </message>
+    <message>
+        <source>What the player answered</source>
+        <translation>Ce que le joueur a répondu</translation>
+    </message>
+    <message>
+        <source>It stays beside this racket, for whoever strings it.</source>
+        <translation>Cela reste à côté de cette raquette, pour qui la corde.</translation>
+    </message>
+    <message>
+        <source>Write the answer first</source>
+        <translation>Notez d’abord la réponse</translation>
     </message>
 </context>
 <context>
@@ -5031,10 +5387,6 @@
         <translation>Ce qui est montré</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Pas encore de tournoi</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its price list and accounts come here by themselves.</source>
         <translation>Associez-vous à un serveur de tournoi sous Échange&#xa0;; son tarif et ses comptes arrivent ici d’eux-mêmes.</translation>
     </message>
@@ -5313,6 +5665,21 @@
     <message>
         <source>Choose another time</source>
         <translation>Choisir une autre heure</translation>
+    </message>
+</context>
+<context>
+    <name>NoEvent</name>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Or work alone, with no network.</source>
+        <translation>Ou travaillez seul, sans réseau.</translation>
+    </message>
+    <message>
+        <source>Work on your own: make an event</source>
+        <translation>Travailler seul&#xa0;: créer un tournoi</translation>
     </message>
 </context>
 <context>
@@ -5751,6 +6118,10 @@
     <message>
         <source>nothing stands there.</source>
         <translation>il n’y a rien.</translation>
+    </message>
+    <message>
+        <source>“%1” is still to come, by this tablet’s clock.</source>
+        <translation>«&#xa0;%1&#xa0;» est encore à venir, d’après l’horloge de cette tablette.</translation>
     </message>
     <message>
         <source>“%1” is not %2.</source>
@@ -6285,10 +6656,6 @@
     <message>
         <source>What is shown</source>
         <translation>Ce qui est montré</translation>
-    </message>
-    <message>
-        <source>There is no event yet</source>
-        <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its draws come here by themselves.</source>
@@ -7098,14 +7465,6 @@
         <translation>Que veut le joueur&#xa0;?</translation>
     </message>
     <message>
-        <source>Another answer</source>
-        <translation>Une autre réponse</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unité</translation>
-    </message>
-    <message>
         <source>Choose an answer</source>
         <translation>Choisissez une réponse</translation>
     </message>
@@ -7143,7 +7502,7 @@
     </message>
     <message>
         <source>Which of them is right?</source>
-        <translation>Laquelle est juste ?</translation>
+        <translation>Laquelle est juste&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -7456,10 +7815,6 @@
     <message>
         <source>What is shown</source>
         <translation>Ce qui est montré</translation>
-    </message>
-    <message>
-        <source>There is no event yet</source>
-        <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
         <source>Pair with an event server under Exchange; its rackets come here by themselves.</source>
@@ -7781,10 +8136,6 @@
         <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
-        <source>Pair with an event server under Exchange.</source>
-        <translation>Jumelez avec un serveur de tournoi sous Échange.</translation>
-    </message>
-    <message>
         <source>This tag is of another event</source>
         <translation>Cette étiquette est d’un autre tournoi</translation>
     </message>
@@ -7828,6 +8179,10 @@
         <source>This number was given out twice</source>
         <translation>Ce numéro a été donné deux fois</translation>
     </message>
+    <message>
+        <source>Pair with an event server under Exchange, or make an event.</source>
+        <translation>Jumelez avec un serveur de tournoi sous Échange, ou créez un tournoi.</translation>
+    </message>
 </context>
 <context>
     <name>ScopeBar</name>
@@ -7856,10 +8211,6 @@
     <message>
         <source>Settings</source>
         <translation>Réglages</translation>
-    </message>
-    <message>
-        <source>They hold for this device only.</source>
-        <translation>Ils ne valent que pour cet appareil.</translation>
     </message>
     <message>
         <source>Language and unit</source>
@@ -7964,6 +8315,10 @@
     <message>
         <source>Off: it is offered, and one tap takes it. Each step can be taken back.</source>
         <translation>Désactivé&#xa0;: elle est proposée, une touche la fait. Chaque étape peut être annulée.</translation>
+    </message>
+    <message>
+        <source>They hold for this device only; what an event is called holds for all who work at it.</source>
+        <translation>Ils ne valent que pour cet appareil&#xa0;; le nom d’un tournoi vaut pour tous ceux qui y travaillent.</translation>
     </message>
 </context>
 <context>
@@ -8337,10 +8692,6 @@
         <translation>Rien en stock</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Pas encore de tournoi</translation>
-    </message>
-    <message>
         <source>Note every reel and set that comes; then you see what is left and until when.</source>
         <translation>Notez chaque bobine et chaque garniture qui arrive&#xa0;; vous verrez ce qui reste et jusqu’à quand.</translation>
     </message>
@@ -8485,6 +8836,18 @@
         <source>Print tags</source>
         <translation>Imprimer les étiquettes</translation>
     </message>
+    <message>
+        <source>There is no event yet</source>
+        <translation>Il n’y a pas encore de tournoi</translation>
+    </message>
+    <message>
+        <source>Without one these rackets have no number, and neither room nor bench shows them. They can come into an event later.</source>
+        <translation>Sans tournoi, ces raquettes n’ont pas de numéro, et ni la salle ni l’établi ne les montrent. Elles peuvent entrer dans un tournoi plus tard.</translation>
+    </message>
+    <message>
+        <source>Make an event</source>
+        <translation>Créer un tournoi</translation>
+    </message>
 </context>
 <context>
     <name>StringBedSheet</name>
@@ -8570,6 +8933,10 @@
     <message>
         <source>The player’s</source>
         <translation>Du joueur</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Choisissez d’abord une des réponses ci-dessus</translation>
     </message>
 </context>
 <context>
@@ -8967,10 +9334,6 @@
         <translation>Ce qui est montré</translation>
     </message>
     <message>
-        <source>There is no event yet</source>
-        <translation>Pas encore de tournoi</translation>
-    </message>
-    <message>
         <source>Pair with an event server under Exchange; its team and machines come here by themselves.</source>
         <translation>Associez un serveur de tournoi sous Échange&#xa0;; son équipe et ses machines arrivent d’elles-mêmes.</translation>
     </message>
@@ -9146,6 +9509,10 @@
     <message>
         <source>Said in</source>
         <translation>Dite en</translation>
+    </message>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Choisissez d’abord une des réponses ci-dessus</translation>
     </message>
 </context>
 <context>
@@ -9338,10 +9705,6 @@
 <context>
     <name>UnfinishedRow</name>
     <message>
-        <source>Throw this drop-off away?</source>
-        <translation>Jeter ce dépôt&#xa0;?</translation>
-    </message>
-    <message>
         <source>Unfinished drop-off: %1</source>
         <translation>Dépôt inachevé&#xa0;: %1</translation>
     </message>
@@ -9364,6 +9727,14 @@
     <message>
         <source>Throw away</source>
         <translation>Jeter</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of %1?</source>
+        <translation>Jeter le dépôt de %1&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Throw away the drop-off of a new player?</source>
+        <translation>Jeter le dépôt d’un nouveau joueur&#xa0;?</translation>
     </message>
 </context>
 </TS>

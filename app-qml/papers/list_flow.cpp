@@ -1,5 +1,7 @@
 #include "app-qml/papers/list_flow.h"
 
+#include <QRegularExpression>
+#include <QSet>
 #include <algorithm>
 
 #include "app-qml/papers/paper_words.h"
@@ -11,7 +13,36 @@ constexpr qreal captionSize = 2.7;
 constexpr qreal gap = 2;        // between columns
 constexpr qreal padding = 0.9;  // above and below a row
 constexpr qreal footer = 6;
+constexpr qreal hairOfWord = 0.1;  // so that a word fits where it is as wide as its column
 constexpr qreal longestRoll = 400;  // mm: no printer is handed more at once
+
+// Columns by their shares, but none narrower than its longest word as long as others have room to spare: a word that is broken is hard to
+// read.
+std::vector<qreal> widthsOf(const std::vector<ListColumn>& columns, const std::vector<QStringList>& rows, qreal width) {
+  qreal shares = 0, missing = 0, spare = 0;
+  for (const auto& column : columns) shares += column.share;
+  std::vector<qreal> widths, words(columns.size(), 0);
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    static const QRegularExpression between(QStringLiteral("[ \\t\\n\\x{2028}]+"));  // not at a space that holds together
+    QSet<QString> seen;
+    const auto measure = [&](const QString& text, qreal most, bool bold) {
+      for (const QString& word : text.split(between, Qt::SkipEmptyParts)) {
+        if (seen.contains(word)) continue;
+        seen.insert(word);
+        words[i] = std::max(words[i], wordsIn(width, word, {.most = most, .bold = bold}).size.width() + hairOfWord);
+      }
+    };
+    measure(columns[i].heading, captionSize, false);
+    for (const QStringList& row : rows) measure(row.value(static_cast<qsizetype>(i)), body, columns[i].bold);
+    widths.push_back(width * columns[i].share / shares);
+    missing += std::max<qreal>(0, words[i] - widths[i]);
+    spare += std::max<qreal>(0, widths[i] - words[i]);
+  }
+  if (missing <= 0 || spare <= 0) return widths;
+  const qreal given = std::min<qreal>(1, spare / missing), taken = std::min<qreal>(1, missing / spare);
+  for (std::size_t i = 0; i < columns.size(); ++i) widths[i] += (words[i] - widths[i]) * (words[i] > widths[i] ? given : taken);
+  return widths;
+}
 
 }  // namespace
 
@@ -119,10 +150,7 @@ void ListFlow::table(const std::vector<ListColumn>& columns, const std::vector<Q
     blocks(columns, rows);
     return;
   }
-  qreal shares = 0;
-  for (const auto& column : columns) shares += column.share;
-  std::vector<qreal> widths;
-  for (const auto& column : columns) widths.push_back((width() - gap * static_cast<qreal>(columns.size() - 1)) * column.share / shares);
+  const auto widths = widthsOf(columns, rows, width() - gap * static_cast<qreal>(columns.size() - 1));
   need(18);
   headings(columns, widths);
   for (const QStringList& row : rows) {

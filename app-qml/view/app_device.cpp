@@ -2,6 +2,8 @@
 
 #include <QSysInfo>
 
+#include <algorithm>
+
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
 #include "core/desk/photo.h"
@@ -20,6 +22,8 @@ constexpr int gatherMs = 30;
 
 constexpr std::string_view eventKey = "app.event";
 constexpr std::string_view hostKey = "app.host";
+// The event server at which a person looks at another event than its own.
+constexpr std::string_view awayKey = "app.away";
 std::string metKey(const weavelog::PublicKey& key) { return "app.met " + weavelog::to_hex(key); }
 
 }  // namespace
@@ -127,6 +131,22 @@ void AppDevice::chooseEvent(const weavelog::BookId& event) {
   useEvent(event);
   // Not kept means only that the next start falls back on the newest event.
   (void)ledger().remember(eventKey, event.view());
+  const auto theirs = hostsEvent();
+  noteAway(theirs && theirs != event ? workplace_->host() : std::nullopt);
+}
+
+weavelog::BookId AppDevice::hostsEvent() const {
+  const auto host = workplace_->host();
+  return host ? weavelog::event_of_host(ledger(), *host) : weavelog::BookId{};
+}
+
+void AppDevice::followAgain() { noteAway(std::nullopt); }
+
+void AppDevice::noteAway(const std::optional<weavelog::PublicKey>& host) {
+  const auto kept = ledger().remembered(awayKey);
+  const weavelog::Bytes wanted = host ? weavelog::Bytes(host->begin(), host->end()) : weavelog::Bytes{};
+  // Not kept means only that the next start may go over to the server's event.
+  if (kept.value_or(weavelog::Bytes{}) != wanted) (void)ledger().remember(awayKey, wanted);
 }
 
 void AppDevice::findEvent() {
@@ -147,14 +167,18 @@ void AppDevice::useEvent(const weavelog::BookId& event) {
   QString name;
   for (const auto& row : weavelog::all_events(ledger()))
     if (row.book == event) name = QString::fromStdString(row.name);
-  if (event == work_->event() && name == eventName_) return;
+  const bool another = event != work_->event() || name != eventName_;
   eventName_ = name;
-  {
-    const std::lock_guard guard(roomMutex_);
-    room_ = event;
-  }
-  work_->setEvent(event);
-  emit eventChanged();
+  work_->setEvent(event);  // the same one may have got another time zone
+  followRoom();
+  if (another) emit eventChanged();
+}
+
+// What a player said holds for the room that a book would go to. Whoever works for no server has the event on the screen.
+void AppDevice::followRoom() {
+  const auto theirs = hostsEvent();
+  const std::lock_guard guard(roomMutex_);
+  room_ = theirs ? theirs : work_->event();
 }
 
 weavelog::BookId AppDevice::room() const {
@@ -193,6 +217,7 @@ void AppDevice::connectWith(weavelog::ExchangeGuestOptions options) {
 
 void AppDevice::beginArrival() {
   if (const auto begun = weavelog::begin_arrival(ledger(), work_->now()); !begun) work_->tell(begun.error());
+  followAgain();
   emit arrivalBegun();
 }
 
@@ -211,6 +236,7 @@ void AppDevice::leaveHost() {
   hangUp();
   workplace_->set_host(std::nullopt);
   (void)ledger().remember(hostKey, {});
+  followRoom();
 }
 
 // Once the host has proved who it is, what is written here is for it, and its event is today's.
@@ -218,6 +244,7 @@ void AppDevice::useHost(const weavelog::PublicKey& key) {
   if (workplace_->host() == key) return;
   workplace_->set_host(key);
   (void)ledger().remember(hostKey, key);
+  followRoom();
 }
 
 void AppDevice::followHost() {
@@ -232,5 +259,8 @@ void AppDevice::followHost() {
   }
   if (!event) return;
   useHost(peer);
-  if (event && event != work_->event() && ledger().book(event)) chooseEvent(event);
+  followRoom();  // whose event it is may be known only now
+  const auto away = ledger().remembered(awayKey);
+  if (away && std::equal(away->begin(), away->end(), peer.begin(), peer.end())) return;
+  if (event != work_->event() && ledger().book(event)) chooseEvent(event);
 }

@@ -72,8 +72,12 @@ class AppDevice : public QObject {
   [[nodiscard]] QString event() const;
   [[nodiscard]] QString eventName() const { return eventName_; }
   // Goes over to another event that this device holds, and keeps that for the next start. Otherwise the event
-  // that begins last is today's.
+  // that begins last is today's. While it is another one than the event server's, coming back to that server changes nothing.
   void chooseEvent(const weavelog::BookId& event);
+  // The event of the event server that this device works for; none where it works for none, or never met it.
+  [[nodiscard]] weavelog::BookId hostsEvent() const;
+  // The next meeting with an event server goes over to its event, whatever was chosen meanwhile: a person asked for that server.
+  void followAgain();
 
   // The connection to an event server; null while there is none.
   [[nodiscard]] weavelog::ExchangeGuest* guest() const { return guest_.get(); }
@@ -89,7 +93,7 @@ class AppDevice : public QObject {
   void useHost(const weavelog::PublicKey& key);
   // A colleague's tablet that plays the host without an event: it is met, and what is written here is not for it.
   [[nodiscard]] bool isOnlyMet(const weavelog::PublicKey& key) const;
-  // The event whose room books may go to. Any thread.
+  // The event whose room books may go to: that of the event server, whichever event is on the screen. Any thread.
   [[nodiscard]] weavelog::BookId room() const;
   // Ends it, and what is written from now on is for nobody until another event server is met.
   void leaveHost();
@@ -108,6 +112,8 @@ class AppDevice : public QObject {
   void findEvent();
   void useEvent(const weavelog::BookId& event);
   void followHost();
+  void followRoom();
+  void noteAway(const std::optional<weavelog::PublicKey>& host);
 
   Settings& settings_;
   std::optional<weavelog::Fault> fault_;

@@ -70,8 +70,34 @@ QString BenchModel::unit(const std::optional<weavelog::Quantity>& quantity) {
   return QString::fromUtf8(symbol.data(), static_cast<qsizetype>(symbol.size()));
 }
 
+QString BenchModel::tension() const {
+  return tensionText(work_, agreed_.mains_tension, agreed_.crosses_tension);
+}
+QString BenchModel::mainsGauge() const {
+  return quantityText(work_, agreed_.mains_gauge);
+}
+QString BenchModel::crossesGauge() const {
+  return quantityText(work_, agreed_.crosses_gauge);
+}
+
+void BenchModel::setOnScreen(bool onScreen) {
+  if (onScreen_ == onScreen) return;
+  onScreen_ = onScreen;
+  emit onScreenChanged();
+}
+
 void BenchModel::choose(const QString& book, const QString& job) {
-  chosen_ = Place{bookOf(book), entityOf(job)};
+  const auto row = weavelog::find_job(work_.ledger(), bookOf(book), entityOf(job));
+  lying_.reset();
+  if (row && benchStep(row->stage) != weavelog::Stage::none) lay(*row, true);
+  refresh();
+}
+
+void BenchModel::next() {
+  const auto without = lying_ ? lying_->place.job : weavelog::EntityId{};
+  lying_.reset();
+  left_.reset();
+  if (const auto row = takeUp(without)) lay(*row, false);
   refresh();
 }
 
@@ -85,29 +111,96 @@ bool BenchModel::step(const QString& say) {
   machine_.fill(step);
   const auto cautioned = due_;
   // Whoever begins a racket keeps it on the bench; a strung one makes room for the next.
-  const auto before = chosen_;
-  chosen_ = next_ == weavelog::Stage::strung ? std::nullopt : std::optional(Place{book, id});
+  const auto before = lying_;
+  const auto leftBefore = left_;
+  left_.reset();
+  if (next_ == weavelog::Stage::strung) {
+    left_ = Left{Place{book, id}, card_->row.stage_at};
+    lying_.reset();
+  } else {
+    lying_ = Lying{Place{book, id}, true, next_, step.by, tag(), player()};
+  }
   if (!work_.commit(weavelog::step_at_bench(*record, id, step), say)) {
-    chosen_ = before;
+    lying_ = before;
+    left_ = leftBefore;
     return false;
   }
   for (const auto caution : cautioned) (void)shown_.first_time(id.hex(), caution);
   return true;
 }
 
-std::optional<weavelog::JobRow> BenchModel::pick() {
-  if (chosen_) {
-    auto row = weavelog::find_job(work_.ledger(), chosen_->book, chosen_->job);
-    if (row && benchStep(row->stage) != weavelog::Stage::none) return row;
-    chosen_.reset();
-  }
+void BenchModel::lay(const weavelog::JobRow& row, bool chosen) {
+  lying_ = Lying{Place{row.book, row.job}, chosen, row.stage, row.stage_by,
+                 row.tag_number ? QString::number(*row.tag_number) : QString(), playerOf(row)};
+}
+
+std::optional<weavelog::JobRow> BenchModel::takeUp(const weavelog::EntityId& without) {
   if (!work_.event()) return std::nullopt;
   const std::string who = work_.who().toStdString();
   for (const auto stage : {weavelog::Stage::on_machine, weavelog::Stage::cut_out})
     for (auto& row : weavelog::jobs_at_stage(work_.ledger(), work_.event(), stage, mostQueued))
-      if (row.stage_by == who) return std::move(row);
-  auto next = weavelog::next_jobs(work_.ledger(), work_.event(), 1);
-  return next.empty() ? std::nullopt : std::optional(std::move(next.front()));
+      if (row.stage_by == who && row.job != without) return std::move(row);
+  for (auto& row : weavelog::next_jobs(work_.ledger(), work_.event(), 2))
+    if (row.job != without) return std::move(row);
+  return std::nullopt;
+}
+
+std::optional<weavelog::JobRow> BenchModel::backOnMachine() {
+  if (!left_) return std::nullopt;
+  auto row = weavelog::find_job(work_.ledger(), left_->place.book, left_->place.job);
+  // The moment tells a step that was taken back from a racket that is strung anew.
+  if (!row || row->stage != weavelog::Stage::on_machine || row->stage_at != left_->mountedAt) return std::nullopt;
+  left_.reset();
+  return row;
+}
+
+BenchModel::Away BenchModel::awayFrom(const std::optional<weavelog::JobRow>& row) const {
+  if (!row) return weavelog::load_player(work_.ledger(), lying_->place.book) ? Away::TakenBack : Away::Forgotten;
+  if (row->clash) return Away::TwoTook;
+  if (row->stage == weavelog::Stage::aside) return Away::PutAside;
+  if (row->stage == weavelog::Stage::collected) return Away::Collected;
+  if (row->stage == weavelog::Stage::waiting) return Away::Waits;
+  if (benchStep(row->stage) == weavelog::Stage::none) return Away::MovedOn;
+  const bool same = row->stage == lying_->stage && row->stage_by == lying_->by;
+  const bool mine = !row->stage_by.empty() && row->stage_by == work_.who().toStdString();
+  return begun(row->stage) && !same && !mine ? Away::Taken : Away::Here;
+}
+
+void BenchModel::tellAway(Away how, const std::optional<weavelog::JobRow>& row) {
+  // Of a book that was forgotten nothing is left but the number on the racket.
+  if (how == Away::Forgotten) lying_->player.clear();
+  away_ = {{QStringLiteral("how"), static_cast<int>(how)},
+           {QStringLiteral("tag"), lying_->tag},
+           {QStringLiteral("player"), lying_->player},
+           {QStringLiteral("by"), row ? QString::fromStdString(row->stage_by) : QString()},
+           {QStringLiteral("stage"), row ? static_cast<int>(row->stage) : 0}};
+}
+
+std::optional<weavelog::JobRow> BenchModel::pick() {
+  away_.clear();
+  if (const auto back = backOnMachine()) lay(*back, true);
+  if (lying_) {
+    auto row = weavelog::find_job(work_.ledger(), lying_->place.book, lying_->place.job);
+    const Away how = awayFrom(row);
+    const bool mine = row && row->stage_by == work_.who().toStdString();
+    const bool elsewhere = row && row->event != work_.event();  // another event was chosen
+    const bool held = lying_->chosen || (!elsewhere && (onScreen_ || (row && begun(row->stage) && mine)));
+    if (how == Away::Here && held) {
+      lay(*row, lying_->chosen);
+      return row;
+    }
+    // Whoever moved it on elsewhere on this device knows.
+    if (how != Away::Here && !elsewhere && (onScreen_ || (lying_->chosen && !mine))) {
+      tellAway(how, row);
+      return row;
+    }
+    lying_.reset();
+  }
+  auto row = takeUp({});
+  if (!row) return std::nullopt;
+  lay(*row, false);
+  if (row->clash) tellAway(Away::TwoTook, row);
+  return row;
 }
 
 void BenchModel::refresh() {
@@ -125,13 +218,16 @@ void BenchModel::refresh() {
   if (row) {
     if (const auto record = weavelog::load_player(work_.ledger(), row->book)) {
       card_ = jobCard(work_, std::move(*row));
-      next_ = card_->row.clash ? weavelog::Stage::none : benchStep(card_->row.stage);
+      next_ = away_.isEmpty() ? benchStep(card_->row.stage) : weavelog::Stage::none;
       describe(*record);
-      doing_.look(*record, card_->row.job);
-      machine_.look(*record, card_->row.job, next_ == weavelog::Stage::on_machine);
+      if (away_.isEmpty()) {
+        doing_.look(*record, card_->row.job);
+        machine_.look(*record, card_->row.job, next_ == weavelog::Stage::on_machine);
+      }
     }
   }
-  if (!card_) {
+  // Nothing is done here with a racket that went away.
+  if (!card_ || !away_.isEmpty()) {
     doing_.lookAtNothing();
     machine_.lookAtNothing();
   }

@@ -15,6 +15,8 @@ class QJSEngine;
 
 // The racket on the bench: the one this person has begun, otherwise the next one that a bench should take up;
 // what is agreed about it, what differs from the player's last one, what to beware of, and its next step.
+//
+// What a person looks at is never exchanged for another racket: where it went elsewhere, that is said, and it stays until a tap.
 class BenchModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -32,6 +34,10 @@ class BenchModel : public QObject {
   Q_PROPERTY(int due READ due NOTIFY changed)
   Q_PROPERTY(int rush READ rush NOTIFY changed)
   Q_PROPERTY(int stage READ stage NOTIFY changed)
+  // Somebody looks at the bench. While nobody does, a racket that nobody chose or began makes room for a more urgent one.
+  Q_PROPERTY(bool onScreen READ onScreen WRITE setOnScreen NOTIFY onScreenChanged)
+  // Where the racket went that lay here: {how: Away, tag, player, by, stage}; empty while it lies here. It has no step then.
+  Q_PROPERTY(QVariantMap away READ away NOTIFY changed)
   // The stage that one tap takes the racket to: cut out, on the machine, strung; none where the bench has no
   // step.
   Q_PROPERTY(int nextStage READ nextStage NOTIFY changed)
@@ -40,6 +46,13 @@ class BenchModel : public QObject {
   Q_PROPERTY(QString mainsUnit READ mainsUnit NOTIFY changed)
   Q_PROPERTY(QString crosses READ crosses NOTIFY changed)
   Q_PROPERTY(QString crossesUnit READ crossesUnit NOTIFY changed)
+  // "25 / 24 kg".
+  Q_PROPERTY(QString tension READ tension NOTIFY changed)
+  // What is strung at these tensions, and its gauge, "1.25 mm"; "" for what is not said.
+  Q_PROPERTY(QString mainsString READ mainsString NOTIFY changed)
+  Q_PROPERTY(QString mainsGauge READ mainsGauge NOTIFY changed)
+  Q_PROPERTY(QString crossesString READ crossesString NOTIFY changed)
+  Q_PROPERTY(QString crossesGauge READ crossesGauge NOTIFY changed)
   // [{label, oldValue, newValue, changed}]: everything said but the note; tensions only where they changed.
   Q_PROPERTY(QVariantList lines READ lines NOTIFY changed)
   // When and where the player's last job was, "" if this is the first.
@@ -63,6 +76,11 @@ class BenchModel : public QObject {
   Q_PROPERTY(QVariantMap onCourt READ onCourt NOTIFY changed)
 
  public:
+  // How a racket left: another bench took it on, two did while apart, it is strung or further, it waits for its player's answer, it was
+  // put aside, collected, its drop-off was taken back, its player's book was forgotten.
+  enum class Away { Here, Taken, TwoTook, MovedOn, Waits, PutAside, Collected, TakenBack, Forgotten };
+  Q_ENUM(Away)
+
   explicit BenchModel(Work& work, QObject* parent = nullptr);
   // Works on the engine's device, which must be open.
   static BenchModel* create(QQmlEngine* engine, QJSEngine* script);
@@ -83,6 +101,14 @@ class BenchModel : public QObject {
   [[nodiscard]] QString mainsUnit() const { return unit(agreed_.mains_tension); }
   [[nodiscard]] QString crosses() const { return amount(agreed_.crosses_tension); }
   [[nodiscard]] QString crossesUnit() const { return unit(agreed_.crosses_tension); }
+  [[nodiscard]] bool onScreen() const { return onScreen_; }
+  void setOnScreen(bool onScreen);
+  [[nodiscard]] QVariantMap away() const { return away_; }
+  [[nodiscard]] QString tension() const;
+  [[nodiscard]] QString mainsString() const { return QString::fromStdString(agreed_.mains_string); }
+  [[nodiscard]] QString mainsGauge() const;
+  [[nodiscard]] QString crossesString() const { return QString::fromStdString(agreed_.crosses_string); }
+  [[nodiscard]] QString crossesGauge() const;
   [[nodiscard]] QVariantList lines() const { return lines_; }
   [[nodiscard]] QString comparedWith() const { return comparedWith_; }
   [[nodiscard]] QString note() const { return QString::fromStdString(agreed_.note); }
@@ -95,6 +121,8 @@ class BenchModel : public QObject {
   [[nodiscard]] int waiting() const { return queue_.count(); }
   [[nodiscard]] QVariantMap onCourt() const { return onCourt_; }
 
+  // Instead of the racket that went away, the one that comes next.
+  Q_INVOKABLE void next();
   // Puts a racket on the bench; it stays there until it is strung, or another is chosen.
   Q_INVOKABLE void choose(const QString& book, const QString& job);
   // The next step. `say` is what the toast says. False: nothing was written.
@@ -102,6 +130,7 @@ class BenchModel : public QObject {
 
  signals:
   void changed();
+  void onScreenChanged();
 
  private:
   struct Place {
@@ -109,9 +138,29 @@ class BenchModel : public QObject {
     weavelog::EntityId job;
   };
 
+  // What lies here, and how it stood when it was seen last: what is different then was done by somebody else.
+  struct Lying {
+    Place place;
+    bool chosen = false;  // or begun here
+    weavelog::Stage stage = weavelog::Stage::none;
+    std::string by;
+    QString tag, player;
+  };
+  struct Left {
+    Place place;
+    std::optional<std::int64_t> mountedAt;
+  };
+
   void refresh();
-  // What lies on the bench: the chosen one, the one begun here, or the next.
+  // What lies on the bench: still the same, or the one begun here, or the next.
   [[nodiscard]] std::optional<weavelog::JobRow> pick();
+  // The same where nothing lies there; never `without`.
+  [[nodiscard]] std::optional<weavelog::JobRow> takeUp(const weavelog::EntityId& without);
+  void lay(const weavelog::JobRow& row, bool chosen);
+  // The strung racket is on the machine again, because that step was taken back.
+  [[nodiscard]] std::optional<weavelog::JobRow> backOnMachine();
+  [[nodiscard]] Away awayFrom(const std::optional<weavelog::JobRow>& row) const;
+  void tellAway(Away how, const std::optional<weavelog::JobRow>& row);
   void describe(const weavelog::PlayerRecord& record);
   void compareWithLast(const weavelog::PlayerRecord& record, const weavelog::Job& job);
   [[nodiscard]] static QString amount(const std::optional<weavelog::Quantity>& quantity);
@@ -121,8 +170,11 @@ class BenchModel : public QObject {
   BenchWork doing_;
   MachineChoice machine_;
   StageColumn queue_;
-  std::optional<Place> chosen_;
+  bool onScreen_ = false;
+  std::optional<Lying> lying_;
+  std::optional<Left> left_;  // strung last
   std::optional<JobCard> card_;
+  QVariantMap away_;
   weavelog::Agreed agreed_;
   weavelog::Stage next_ = weavelog::Stage::none;
   QVariantList lines_;

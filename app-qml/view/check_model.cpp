@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/job_brief.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
@@ -118,6 +119,7 @@ void CheckModel::refresh() {
   stencils_.clear();
   history_.clear();
   caution_.clear();
+  brief_.clear();
   if (job == nullptr) {
     items_.clear();
     stage_ = weavelog::Stage::none;
@@ -125,6 +127,7 @@ void CheckModel::refresh() {
     return;
   }
   stage_ = record->stage_of(job_).stage;
+  brief_ = jobBrief(work_, *record, job_);
   player_ = qtext(weavelog::listed_name(record->person.now));
   tag_ = job->now.tag_number ? QString::number(*job->now.tag_number) : QString();
   racket_.clear();

@@ -23,6 +23,8 @@ class CheckModel : public QObject {
   Q_PROPERTY(QString player READ player NOTIFY changed)
   Q_PROPERTY(QString racket READ racket NOTIFY changed)
   Q_PROPERTY(QString tag READ tag NOTIFY changed)
+  // What it is compared with: jobBrief().
+  Q_PROPERTY(QVariantMap brief READ brief NOTIFY changed)
   Q_PROPERTY(int stage READ stage NOTIFY changed)
   // The racket can be checked now: strung, and not yet collected.
   Q_PROPERTY(bool open READ isOpen NOTIFY changed)
@@ -58,6 +60,7 @@ class CheckModel : public QObject {
   [[nodiscard]] QString player() const { return player_; }
   [[nodiscard]] QString racket() const { return racket_; }
   [[nodiscard]] QString tag() const { return tag_; }
+  [[nodiscard]] QVariantMap brief() const { return brief_; }
   [[nodiscard]] int stage() const { return static_cast<int>(stage_); }
   [[nodiscard]] bool isOpen() const { return !weavelog::redo_stages(stage_).empty(); }
   [[nodiscard]] QVariantList items() const;
@@ -116,5 +119,6 @@ class CheckModel : public QObject {
   std::vector<Item> items_;
   int backTo_ = 0, redos_ = 0;
   QVariantList history_, stencils_;
+  QVariantMap brief_;
   weavelog::CautionsShown shown_;
 };

@@ -56,7 +56,7 @@ void DayModel::refresh() {
     auto made = std::make_shared<Made>();
     made->event = event;
     if (!event) {
-      made->fault = weavelog::Fault{weavelog::FaultCode::not_found, tr("there is no event yet").toStdString(), {}, tr("pair with its server first").toStdString()};
+      made->fault = weavelog::Fault{weavelog::FaultCode::not_found, tr("there is no event yet").toStdString(), {}, tr("pair with its server, or make one").toStdString()};
     } else if (auto day = weavelog::RoomDay::make(work_.ledger(), event, now); !day) {
       made->fault = day.error();
     } else {
@@ -114,7 +114,7 @@ void DayModel::show() {
     using Kind = weavelog::DayDoubt::Kind;
     for (const auto& doubt : day.doubts()) {
       const QString bench = qtext(day.input().benches[doubt.bench].name);
-      const bool racket = doubt.kind == Kind::two_at_once || doubt.kind == Kind::not_of_team;
+      const bool racket = doubt.kind == Kind::two_at_once || doubt.kind == Kind::not_of_team || doubt.kind == Kind::no_such_time;
       const QString name = racket ? named(day.open()[doubt.open_job]) : QString();
       switch (doubt.kind) {
         case Kind::two_at_once: doubts_.append(tr("%1 has two rackets on the machine. Is %2 strung? Then tap it on.").arg(bench, name)); break;
@@ -122,6 +122,9 @@ void DayModel::show() {
         case Kind::machine_out: doubts_.append(tr("%1 has no machine: theirs is out of order, and no other is free.").arg(bench)); break;
         case Kind::other_machine:
           doubts_.append(tr("%1 is planned on %2: their own machine is out of order.").arg(bench, qtext(day.input().benches[doubt.bench].machine)));
+          break;
+        case Kind::no_such_time:
+          doubts_.append(tr("%1 is in no plan: it is wanted, or went on the machine, at a time that can’t be. Look at its times.").arg(name));
           break;
         case Kind::no_machine: doubts_.append(tr("There is no machine for %1.").arg(bench)); break;
       }

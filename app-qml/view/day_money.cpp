@@ -83,20 +83,12 @@ void DayMoney::readCloses() {
       charged = totals.charged;
       paid = totals.paid;
     }
-  std::vector<weavelog::DayClose> found;
-  for (const auto& state : work_.ledger().entities(work_.event(), weavelog::kDayClose)) {
-    auto close = weavelog::from_state<weavelog::DayClose>(state);
-    if (close.day == day_) found.push_back(std::move(close));
-  }
-  std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.at.value_or(0) > b.at.value_or(0); });
   const auto since = [&](std::int64_t now, const std::optional<std::int64_t>& then, const std::string& currency) {
     const auto more = weavelog::Account{{}, now, then.value_or(0)}.due();
     return more == 0 || currency != currency_ ? QString() : moneyText(work_, more, currency);
   };
-  for (const auto& close : found) {
-    // As a peer may have written anything.
-    const auto most = weavelog::kMostMinor * 1000;
-    const auto difference = std::clamp(weavelog::Account{{}, close.counted_minor.value_or(0), close.cash_minor.value_or(0)}.due(), -most, most);
+  for (const auto& close : weavelog::closes_of_day(work_.ledger(), work_.event(), day_)) {
+    const auto difference = weavelog::box_difference(close);
     closes_.append(QVariantMap{{"at", work_.timeText(close.at)},
                                {"by", qtext(close.by)},
                                {"note", qtext(close.note)},

@@ -91,8 +91,14 @@ void DeskModel::resume(const QString& draft) {
 }
 
 void DeskModel::readBack() {
-  if (draft_.prepareReadBack()) return turnTo(Page::Confirm);
+  if (readyToRead()) turnTo(Page::Confirm);
+}
+
+bool DeskModel::readyToRead() {
+  if (draft_.prepareReadBack()) return true;
   emit heldBack(draft_.troublePart());
+  draft_.pointAtTrouble();
+  return false;
 }
 
 void DeskModel::confirm(const QString& shown) {
@@ -105,8 +111,7 @@ void DeskModel::confirm(const QString& shown) {
 
 void DeskModel::storeUnconfirmed() {
   const QString book = idText(draft_.book());
-  if (!draft_.prepareReadBack()) return emit heldBack(draft_.troublePart());
-  if (!draft_.store({})) return;
+  if (!readyToRead() || !draft_.store({})) return;
   card_.show(book);
   turnTo(Page::Stored);
 }

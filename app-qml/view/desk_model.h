@@ -69,6 +69,8 @@ class DeskModel : public QObject {
 
  private:
   void turnTo(Page page);
+  // Nothing is in the way of a read-back; otherwise heldBack() has said so.
+  bool readyToRead();
 
   Work& work_;
   Settings& settings_;

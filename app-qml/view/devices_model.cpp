@@ -102,7 +102,9 @@ void DevicesModel::readRule() {
   keepDays_ = -1;
   keptUntil_.clear();
   setsRule_ = false;
-  if (const auto record = weavelog::load_event(device_.ledger(), event); record && record->event.id()) {
+  // An event that was made here has no server that could keep to a rule.
+  const auto theirs = device_.hostsEvent();
+  if (const auto record = weavelog::load_event(device_.ledger(), event); record && record->event.id() && (!theirs || theirs == event)) {
     const auto& info = record->event.now;
     if (weavelog::books_go_at(info)) {
       keepDays_ = static_cast<int>(info.keep_days.value_or(0));

@@ -2,10 +2,9 @@
 
 #include <algorithm>
 
-#include "app-qml/view/consent_words.h"
 #include "app-qml/view/drop_off_findings.h"
 #include "app-qml/view/drop_off_lines.h"
-#include "app-qml/view/drop_off_storing.h"
+#include "app-qml/view/drop_off_questions.h"
 #include "app-qml/view/drop_off_wish.h"
 #include "app-qml/view/model_text.h"
 #include "core/base/local_time.h"
@@ -36,7 +35,7 @@ DropOffDraft::DropOffDraft(Work& work, QObject* parent) : QObject(parent), work_
   keepSoon_.setInterval(keepMs);
   connect(&keepSoon_, &QTimer::timeout, this, &DropOffDraft::keep);
   connect(&work_, &Work::changed, this, [this] {
-    if (!state_) return;
+    if (!state_) return readTags();
     readRecord();
     emit edited();
   });
@@ -97,6 +96,7 @@ void DropOffDraft::start(DropOffState state) {
   scope_ = -1;
   wanted_ = false;
   consentLater_ = false;
+  mistyped_.clear();
   readRecord();
 }
 
@@ -151,7 +151,17 @@ void DropOffDraft::keep() {
 // --- the rackets
 
 QVariantList DropOffDraft::rackets() const {
-  return state_ ? listedLines(state_->lines, record_, work_.event(), work_.language()) : QVariantList();
+  if (!state_) return {};
+  QVariantList out = listedLines(state_->lines, record_, work_.event(), work_.language());
+  for (qsizetype i = 0; i < out.size(); ++i) {
+    const Line* line = &state_->lines[static_cast<std::size_t>(i)];
+    const auto open = ::openFields(*state_, record_, {&line, 1});
+    auto shown = out[i].toMap();
+    for (const char* part : {"mains", "crosses"})
+      if (open.contains(QString::fromLatin1(part) + QStringLiteral("_tension"))) shown.insert(QString::fromLatin1(part), QStringLiteral("?"));
+    out[i] = shown;
+  }
+  return out;
 }
 
 int DropOffDraft::pickedCount() const {
@@ -287,7 +297,11 @@ void DropOffDraft::nameGroup(int group, const QString& name) {
 }
 
 QVariantMap DropOffDraft::wish() const {
-  return wishOf(inScope());
+  QVariantMap out = wishOf(inScope());
+  // While it is open which answer holds, none of them is shown as the wish.
+  const QVariantMap nothing = editables(weavelog::Agreed{});
+  for (const auto& name : openFields()) out.insert(name, nothing.value(name));
+  return out;
 }
 
 weavelog::Unit DropOffDraft::tensionUnit() const {
@@ -309,12 +323,21 @@ weavelog::Unit DropOffDraft::unitOf(const QString& field) const {
 }
 
 void DropOffDraft::set(const QString& field, const QVariant& value) {
-  if (setWish(inScope(), field, value, unitOf(field))) touch();
+  if (!askedFirst({field}) && setWish(inScope(), field, value, unitOf(field))) touch();
+}
+
+void DropOffDraft::mistyped(const QString& field, const QString& text) {
+  mistyped_.removeAll(field);
+  if (!text.isEmpty()) mistyped_.append(field);
+}
+
+QString DropOffDraft::usualFirst(const QString& field) const {
+  return ::usualFirst(field.toStdString(), unitOf(field));
 }
 
 void DropOffDraft::setUnit(const QString& field, const QString& unit) {
   const auto wanted = weavelog::unit_from(unit.toStdString());
-  if (!wanted) return;
+  if (!wanted || askedFirst({field})) return;
   newUnit_ = *wanted;
   if (state_ && state_->fresh) state_->person.tension_unit = *wanted;
   setWishUnit(inScope(), field, *wanted);
@@ -323,7 +346,7 @@ void DropOffDraft::setUnit(const QString& field, const QString& unit) {
 
 void DropOffDraft::adjust(const QString& part, const QString& by) {
   const auto amount = weavelog::Decimal::parse(by.toStdString());
-  if (!amount) return;
+  if (!amount || askedFirst({part + QStringLiteral("_tension")})) return;
   if (const auto taken = adjustWish(inScope(), part, *amount, tensionUnit()); !taken)
     work_.tell(taken.error());
   touch();
@@ -332,7 +355,7 @@ void DropOffDraft::adjust(const QString& part, const QString& by) {
 void DropOffDraft::spread(int each, const QString& by) {
   const auto amount = weavelog::Decimal::parse(by.toStdString());
   const auto lines = inScope();
-  if (!amount || each < 1 || lines.size() < 2) return;
+  if (!amount || each < 1 || lines.size() < 2 || askedFirst({"mains_tension", "crosses_tension"})) return;
   const weavelog::Agreed first = lines.front()->asked.agreed;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     auto& agreed = lines[i]->asked.agreed;
@@ -353,6 +376,7 @@ QStringList DropOffDraft::steps(const QString& part) const {
 }
 
 void DropOffDraft::sameForCrosses() {
+  if (askedFirst({"mains_string", "mains_gauge", "crosses_string", "crosses_gauge"})) return;
   sameStringForCrosses(inScope());
   touch();
 }
@@ -364,7 +388,12 @@ void DropOffDraft::askAll() {
 }
 
 QVariantList DropOffDraft::changes() const {
-  return changesOf(inScope(), work_.language());
+  QVariantList out;
+  QStringList open;
+  for (const auto& name : openFields()) open.append(fieldLabel(work_.language(), name.toStdString()));
+  for (const auto& change : changesOf(inScope(), work_.language()))
+    if (!open.contains(change.toMap()["label"].toString())) out.append(change);
+  return out;
 }
 
 QVariantMap DropOffDraft::findings() const {
@@ -413,7 +442,8 @@ void DropOffDraft::readyIn(int minutes) {
 void DropOffDraft::moveReady(int minutes) {
   if (!state_) return;
   if (!state_->dropOff.ready_by) return readyIn(60);
-  state_->dropOff.ready_by = std::max(*state_->dropOff.ready_by + minutes * weavelog::kMinuteMs, work_.now());
+  // No earlier than the next quarter of an hour: "now" has passed when the player confirms it, and would be refused.
+  state_->dropOff.ready_by = std::max(*state_->dropOff.ready_by + minutes * weavelog::kMinuteMs, (work_.now() / quarter + 1) * quarter);
   touch();
 }
 
@@ -444,94 +474,4 @@ void DropOffDraft::noReadyTime() {
   if (!state_) return;
   state_->dropOff.ready_by.reset();
   touch();
-}
-
-// --- read back and store
-
-QVariantMap DropOffDraft::answers() const {
-  const auto language = state_ ? languageOf(*state_) : weavelog::Language{};
-  return {{"yes", qtext(weavelog::desk_words().say(language, "read_back.yes"))},
-          {"no", qtext(weavelog::desk_words().say(language, "read_back.no"))}};
-}
-
-bool DropOffDraft::consentOpen() const {
-  return state_ && (state_->fresh || record_.person.now.consent == weavelog::ConsentChoice::unsaid);
-}
-
-bool DropOffDraft::consentFirst() const {
-  return consentOpen() && state_->asWhole && !consentLater_ &&
-         state_->consent == weavelog::ConsentChoice::unsaid;
-}
-
-int DropOffDraft::consent() const {
-  return state_ ? static_cast<int>(state_->consent) : 0;
-}
-
-void DropOffDraft::answerConsent(int choice) {
-  if (!state_) return;
-  state_->consent = static_cast<weavelog::ConsentChoice>(choice);
-  consentLater_ = choice == 0;
-  touch();
-}
-
-QVariantMap DropOffDraft::consentWords() const {
-  return ::consentWords(state_ ? languageOf(*state_) : weavelog::Language{}, false);
-}
-
-QString DropOffDraft::language() const {
-  return state_ ? state_->language.section(u'-', 0, 0) : QString();
-}
-
-void DropOffDraft::setLanguage(const QString& language) {
-  if (!state_ || !weavelog::Language::from(language.toStdString())) return;
-  state_->language = language;
-  touch();
-}
-
-QString DropOffDraft::readBack() const {
-  return state_ ? qtext(weavelog::read_back_of(record_, requestOf(*state_, work_))) : QString();
-}
-
-bool DropOffDraft::prepareReadBack() {
-  if (!state_) return false;
-  wanted_ = true;
-  if (pickedCount() == 0 || !stillNeeded().isEmpty()) {
-    emit edited();
-    return false;
-  }
-  const int refused = firstRefused(*state_, record_);
-  // The racket in which the trouble lies is the one that is looked at then.
-  if (refused >= 0 && pickedCount() > 1) scope_ = refused;
-  emit edited();
-  return refused < 0;
-}
-
-int DropOffDraft::troublePart() const {
-  return state_ ? partInTheWay(*state_, record_) : -1;
-}
-
-bool DropOffDraft::store(const QString& shown) {
-  if (!state_) return false;
-  auto wanted = requestOf(*state_, work_);
-  std::optional<std::string> confirmed;
-  if (!shown.isEmpty()) confirmed = shown.toStdString();
-  // The yes to the read-back is the yes to the consent beside it.
-  if (!confirmed) wanted.consent.reset();
-  const int count = pickedCount();
-  const auto draft = weavelog::drop_off(record_, wanted, confirmed, work_.who().toStdString());
-  if (draft && !state_->fresh) {
-    // Before the drop-off itself, which is what an undo then takes back.
-    const auto beside = weavelog::consent_beside(work_.ledger(), record_.book, wanted);
-    if (!beside) return work_.commit(weavelog::fail(beside.error()), {});
-    for (const auto& said : *beside)
-      if (!work_.commit(said, {})) return false;
-  }
-  if (!work_.commit(draft, tr("Rackets taken in: %1").arg(count))) return false;
-  tags_ = tagsOf(wanted, record_);
-  linkEntryOf(*state_, work_);
-  state_.reset();
-  keep();
-  emit stored();
-  emit edited();
-  return true;
 }

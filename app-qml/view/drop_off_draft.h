@@ -42,6 +42,11 @@ class DropOffDraft : public QObject {
   Q_PROPERTY(QVariantList changes READ changes NOTIFY edited)
   // field -> {what, toDo, refused}; what is missing only once somebody wanted to read back.
   Q_PROPERTY(QVariant findings READ findings NOTIFY edited)
+  // What two people answered differently, on what the picked rackets go by (see listedQuestions()): nothing is read back before the player has
+  // chosen, and the yes to the read-back closes it for everybody.
+  Q_PROPERTY(QVariantList questions READ questions NOTIFY edited)
+  // Names of the fields within the scope that are in question: they say nothing and take nothing until then.
+  Q_PROPERTY(QStringList openFields READ openFields NOTIFY edited)
   // [{rackets, text, written}]: what has to be said about the rackets that are handed over (cautionsOf).
   Q_PROPERTY(QVariantList cautions READ cautions NOTIFY edited)
   // Questions that stringing waits for and that are not answered yet, as words.
@@ -67,7 +72,7 @@ class DropOffDraft : public QObject {
   // [{id, player, rackets, day}], newest first.
   Q_PROPERTY(QVariantList unfinished READ unfinished NOTIFY unfinishedChanged)
   // After storing: [{tag, racket}], in the order of the drop-off.
-  Q_PROPERTY(QVariantList tags READ tags NOTIFY stored)
+  Q_PROPERTY(QVariantList tags READ tags NOTIFY edited)
 
  public:
   explicit DropOffDraft(Work& work, QObject* parent = nullptr);
@@ -90,6 +95,10 @@ class DropOffDraft : public QObject {
   Q_INVOKABLE void setRacket(int racket, const QString& field, const QVariant& value);
   Q_INVOKABLE void setPerson(const QString& field, const QVariant& value);
   Q_INVOKABLE void set(const QString& field, const QVariant& value);
+  // What was typed into a field can't stand and was not taken; "": it can again. Nothing is read back while there is one.
+  Q_INVOKABLE void mistyped(const QString& field, const QString& text);
+  // Where the first step of a figure goes that is not said yet: the middle of what is usual in its unit.
+  Q_INVOKABLE QString usualFirst(const QString& field) const;
   // The unit of a tension; the digits stay as they were said.
   Q_INVOKABLE void setUnit(const QString& field, const QString& unit);
   // "mains" or "crosses" by so much in the unit in which it is said: "-1".
@@ -104,6 +113,10 @@ class DropOffDraft : public QObject {
   // The crosses as the mains.
   Q_INVOKABLE void sameForCrosses();
   Q_INVOKABLE void askAll();
+  // Chooses an answer to one of `questions`, from 0. False: there is none such.
+  Q_INVOKABLE bool settle(int question, int answer);
+  // Chooses another one; `unit` is one of its units, or empty. "", or what is wrong with it, and then nothing is chosen.
+  Q_INVOKABLE QString settleOtherwise(int question, const QString& text, const QString& unit);
   Q_INVOKABLE void setDropOff(const QString& field, const QVariant& value);
   // Ready so many minutes from now, to the next quarter of an hour.
   Q_INVOKABLE void readyIn(int minutes);
@@ -113,9 +126,11 @@ class DropOffDraft : public QObject {
   Q_INVOKABLE void answerConsent(int choice);
   // True if it can be read back; otherwise findings say what is in the way.
   bool prepareReadBack();
-  // Which page of the questions holds what is in the way: 0 player and rackets, 1 strings, 2 tensions; -1:
+  // Which page of the questions holds what is in the way: 0 player and rackets, 1 strings, 2 tensions, 3 finish; -1:
   // none.
   [[nodiscard]] int troublePart() const;
+  // Once that page is shown: fieldFirst() leads to the field.
+  void pointAtTrouble();
   // Stores what was confirmed: `shown` is the text that was on the screen. An empty one stores without a
   // confirmation, and without the consent. False: failed() of the work has told why.
   bool store(const QString& shown);
@@ -134,6 +149,8 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QStringList differing() const;
   [[nodiscard]] QVariantList groups() const;
   [[nodiscard]] QVariantList changes() const;
+  [[nodiscard]] QVariantList questions() const;
+  [[nodiscard]] QStringList openFields() const;
   [[nodiscard]] QVariantMap findings() const;
   [[nodiscard]] QVariantList cautions() const;
   [[nodiscard]] QStringList stillNeeded() const;
@@ -176,17 +193,24 @@ class DropOffDraft : public QObject {
   void edited();
   void unfinishedChanged();
   void stored();
+  // A field was to be changed that is in question.
+  void questionFirst();
+  // What stands in this field can't stand: the one to look at before the read-back.
+  void fieldFirst(const QString& field);
 
  private:
   using Line = DropOffState::Line;
 
   void start(DropOffState state);
   void readRecord();
+  void readTags();
   void goOn(DropOffState state);
   void touch();
   void keep();
   [[nodiscard]] std::vector<Line*> inScope();
   [[nodiscard]] std::vector<const Line*> inScope() const;
+  // One of these is in question; questionFirst() has said so.
+  bool askedFirst(const QStringList& fields);
   [[nodiscard]] weavelog::Unit tensionUnit() const;
   // In which the figures of a field are said: that of the field, else the usual one.
   [[nodiscard]] weavelog::Unit unitOf(const QString& field) const;
@@ -199,6 +223,8 @@ class DropOffDraft : public QObject {
   bool wanted_ = false;        // somebody wanted to read it back: what is missing is said
   bool consentLater_ = false;  // the player was asked and put it off
   weavelog::Unit newUnit_ = weavelog::Unit::kilogram_force;
+  QStringList mistyped_;       // fields in which something stands that is none
   QVariantList tags_;
+  weavelog::BookId untagged_;  // whose rackets of the newest drop-off wait for an event
   QTimer keepSoon_;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app-qml/view/drop_off_questions.h"
 #include "app-qml/view/model_text.h"
 #include "core/base/text.h"
 #include "core/desk/last_time.h"
@@ -44,6 +45,9 @@ bool sameRacket(const weavelog::Racket& a, const weavelog::Racket& b) {
 weavelog::DropOffLine takenInto(const weavelog::PlayerRecord& record, const weavelog::PlayerRecord& other, const weavelog::LastTime& before,
                                 const weavelog::EntityId& racket) {
   weavelog::DropOffLine out = weavelog::line_from(before);
+  // What is open in that book can't be closed in this one: it is asked anew.
+  for (const auto& question : before.questions)
+    if (const auto* field = weavelog::model_registry().find(question.cell.tag)) putInto(out.agreed, field->name, {});
   const auto* theirs = other.setup(before.setup);
   out.racket = racket;
   out.setup = {};

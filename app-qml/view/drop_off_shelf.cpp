@@ -15,6 +15,10 @@ DropOffShelf::DropOffShelf(Work& work) : work_(work) {
   if (const auto kept = work_.ledger().remembered(draftsKey))
     left_ = dropOffsFrom(
         QByteArray(reinterpret_cast<const char*>(kept->data()), static_cast<qsizetype>(kept->size())));
+  // A program that was killed after it had stored one, and before it had taken it off: or the same rackets could be taken in twice.
+  std::erase_if(left_, [&](const DropOffState& state) {
+    return work_.ledger().entity(state.book, idFrom<weavelog::EntityId>(state.id)).has_value();
+  });
 }
 
 void DropOffShelf::put(DropOffState state) {

@@ -11,7 +11,7 @@
 // The drop-offs that were left unfinished, newest first, on disk together with the one in the making.
 class DropOffShelf {
  public:
-  // Reads what the last run left; what cannot be read is not there. `work` must outlive it.
+  // Reads what the last run left; what cannot be read is not there, nor what was stored before that run was killed. `work` must outlive it.
   explicit DropOffShelf(Work& work);
 
   void put(DropOffState state);

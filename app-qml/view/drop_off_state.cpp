@@ -78,6 +78,22 @@ DropOffState::Line lineFrom(const QJsonObject& json) {
   return line;
 }
 
+QJsonObject toJson(const DropOffState::Settled& settled) {
+  return {{"entity", idText(settled.entity)},
+          {"field", qtext(settled.field)},
+          {"seen", QJsonArray::fromStringList(settled.seen)},
+          {"answer", toJson(settled.answer)}};
+}
+
+DropOffState::Settled settledFrom(const QJsonObject& json) {
+  DropOffState::Settled out;
+  out.entity = idFrom<weavelog::EntityId>(json["entity"].toString());
+  out.field = json["field"].toString().toStdString();
+  for (const auto& one : json["seen"].toArray()) out.seen.append(one.toString());
+  out.answer = structFrom<weavelog::Agreed>(json["answer"].toObject());
+  return out;
+}
+
 }  // namespace
 
 QByteArray toBytes(const std::vector<DropOffState>& states) {
@@ -85,6 +101,8 @@ QByteArray toBytes(const std::vector<DropOffState>& states) {
   for (const auto& state : states) {
     QJsonArray lines;
     for (const auto& line : state.lines) lines.append(toJson(line));
+    QJsonArray settled;
+    for (const auto& one : state.settled) settled.append(toJson(one));
     all.append(QJsonObject{{"id", state.id},
                            {"book", idText(state.book)},
                            {"fresh", state.fresh},
@@ -93,6 +111,7 @@ QByteArray toBytes(const std::vector<DropOffState>& states) {
                            {"asWhole", state.asWhole},
                            {"dropOff", toJson(state.dropOff)},
                            {"lines", lines},
+                           {"settled", settled},
                            {"language", state.language},
                            {"consent", static_cast<int>(state.consent)},
                            {"begun", QString::number(state.begun)}});
@@ -114,6 +133,7 @@ std::vector<DropOffState> dropOffsFrom(const QByteArray& bytes) {
     state.asWhole = json["asWhole"].toBool();
     state.dropOff = structFrom<weavelog::DropOff>(json["dropOff"].toObject());
     for (const auto& line : json["lines"].toArray()) state.lines.push_back(lineFrom(line.toObject()));
+    for (const auto& one : json["settled"].toArray()) state.settled.push_back(settledFrom(one.toObject()));
     state.language = json["language"].toString();
     state.consent = static_cast<weavelog::ConsentChoice>(json["consent"].toInt());
     state.begun = json["begun"].toString().toLongLong();

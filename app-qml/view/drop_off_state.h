@@ -2,6 +2,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -15,7 +16,15 @@ struct DropOffState {
     bool picked = false;
   };
 
-  QString id;
+  // An open question that the player answers at this desk; stored when the read-back is confirmed.
+  struct Settled {
+    weavelog::EntityId entity;
+    std::string field;              // name in the registry
+    QStringList seen;               // the answers that stood there, as seenAnswer(): a later one asks again
+    weavelog::Agreed answer;        // that field of it only
+  };
+
+  QString id;                // of the drop-off, in the book too once it is stored
   weavelog::BookId book;     // of the player; new where `person` is to be made
   bool fresh = false;        // the player's book begins with this drop-off
   weavelog::EntityId entry;  // of the entry list, that a new player came from; may be none
@@ -23,6 +32,7 @@ struct DropOffState {
   bool asWhole = false;      // every question is asked, as at a first time
   weavelog::DropOff dropOff;
   std::vector<Line> lines;
+  std::vector<Settled> settled;
   QString language;                                                   // of the read-back
   weavelog::ConsentChoice consent = weavelog::ConsentChoice::unsaid;  // what the player answered meanwhile
   weavelog::UnixMs begun = 0;

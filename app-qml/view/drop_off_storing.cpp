@@ -1,5 +1,6 @@
 #include "app-qml/view/drop_off_storing.h"
 
+#include "app-qml/view/drop_off_questions.h"
 #include "app-qml/view/model_text.h"
 #include "core/model/event.h"
 #include "core/model/queries.h"
@@ -8,8 +9,9 @@ weavelog::Language languageOf(const DropOffState& state) {
   return weavelog::Language::from(state.language.toStdString()).value_or(weavelog::Language{});
 }
 
-weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work) {
+weavelog::DropOffRequest requestOf(const DropOffState& state, const weavelog::PlayerRecord& record, const Work& work) {
   weavelog::DropOffRequest out;
+  out.id = idFrom<weavelog::EntityId>(state.id);
   if (state.fresh) out.new_person = state.person;
   out.drop_off = state.dropOff;
   out.drop_off.event = work.event();
@@ -19,8 +21,11 @@ weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work) 
     out.drop_off.event_name = event.name;
     out.drop_off.place = event.place;
   }
-  for (const auto& line : state.lines)
-    if (line.picked) out.lines.push_back(line.asked);
+  for (std::size_t i = 0; i < state.lines.size(); ++i) {
+    if (!state.lines[i].picked) continue;
+    out.lines.push_back(state.lines[i].asked);
+    out.lines.back().settled = settledOf(state, record, i);
+  }
   if (work.event()) {
     std::int64_t tag = weavelog::highest_tag(work.ledger(), work.event());
     for (auto& line : out.lines) line.tag_number = ++tag;

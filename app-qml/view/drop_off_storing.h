@@ -11,8 +11,8 @@
 // Language of the read-back.
 [[nodiscard]] weavelog::Language languageOf(const DropOffState& state);
 // The picked rackets as they are handed over now, with today's event and the next free tag numbers; and what
-// the player has answered about consent.
-[[nodiscard]] weavelog::DropOffRequest requestOf(const DropOffState& state, const Work& work);
+// the player has answered about consent and about open questions.
+[[nodiscard]] weavelog::DropOffRequest requestOf(const DropOffState& state, const weavelog::PlayerRecord& record, const Work& work);
 // [{tag, racket}], in the order of the drop-off.
 [[nodiscard]] QVariantList tagsOf(const weavelog::DropOffRequest& request,
                                   const weavelog::PlayerRecord& record);

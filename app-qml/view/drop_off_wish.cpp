@@ -1,5 +1,7 @@
 #include "app-qml/view/drop_off_wish.h"
 
+#include <cmath>
+
 #include "app-qml/view/model_text.h"
 #include "core/desk/adjust.h"
 #include "core/desk/check_setup.h"
@@ -104,6 +106,17 @@ QStringList usualSteps(Unit unit) {
   if (unit == Unit::newton) return {"-10", "-5", "5", "10"};
   if (unit == Unit::pound_force) return {"-2", "-1", "1", "2"};
   return {"-1", "-0.5", "0.5", "1"};
+}
+
+QString usualFirst(std::string_view field, Unit tension) {
+  constexpr weavelog::SetupLimits limits;
+  if (field.ends_with("_gauge")) return QString::number((limits.usual_gauge_low_mm + limits.usual_gauge_high_mm) / 2);
+  if (!field.ends_with("_tension")) return {};
+  const auto unit = weavelog::in_newtons(weavelog::Quantity{{1, 0}, tension});
+  const auto kilogram = weavelog::in_newtons(weavelog::Quantity{{1, 0}, Unit::kilogram_force});
+  if (!unit || !kilogram) return {};
+  const double round = tension == Unit::newton ? 5 : 1;
+  return QString::number(std::round((limits.usual_low_kg + limits.usual_high_kg) / 2 * *kilogram / *unit / round) * round);
 }
 
 void sameStringForCrosses(EditedWishLines lines) {

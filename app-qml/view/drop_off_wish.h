@@ -33,5 +33,8 @@ void setWishUnit(EditedWishLines lines, const QString& field, weavelog::Unit uni
                                              const weavelog::Decimal& by, weavelog::Unit usual);
 // Steps that a person usually asks for in a unit: "-1", "-0.5", "0.5", "1".
 [[nodiscard]] QStringList usualSteps(weavelog::Unit unit);
+// Where the first step of a tension or a gauge goes that is not said yet: the middle of what is usual (SetupLimits: common practice, no
+// source), as a round figure of the unit; "" for other fields.
+[[nodiscard]] QString usualFirst(std::string_view field, weavelog::Unit tension);
 // String, gauge, supply and owner of the crosses become those of the mains.
 void sameStringForCrosses(EditedWishLines lines);

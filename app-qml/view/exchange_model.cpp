@@ -6,6 +6,7 @@
 
 #include "app-qml/view/code_rows.h"
 #include "app-qml/view/provided.h"
+#include "core/model/fields.h"
 #include "sync/trust/pairing.h"
 #include "sync/trust/proquint.h"
 
@@ -217,6 +218,7 @@ void ExchangeModel::chooseHost(const QString& key) {
   for (const auto& host : device_.station().devices().hosts()) {
     if (keyText(host.key) != key) continue;
     if (!device_.isOnlyMet(host.key)) device_.useHost(host.key);
+    device_.followAgain();
     goBackTo(host);
     return;
   }
@@ -229,6 +231,7 @@ void ExchangeModel::meet(const QString& key, const QString& address) {
     if (status_.connected && status_.session.peer.key == host.key) return;
     if (!device_.isOnlyMet(host.key)) device_.useHost(host.key);
     host.address = *at;
+    device_.followAgain();
     goBackTo(host);
     return;
   }
@@ -278,46 +281,48 @@ void ExchangeModel::follow() {
 
 void ExchangeModel::countWaiting() {
   const auto key = device_.work().workplace().host();
-  const bool nothing = !key || (status_.connected && status_.session.all_sent &&
-                                status_.session.state == weavelog::SessionState::agreed);
-  if (nothing) {
-    if (waiting_ == 0 && !moreWaiting_) return;
-    waiting_ = 0;
-    moreWaiting_ = false;
-    emit waitingChanged();
-    return;
-  }
+  const bool allSent = status_.connected && status_.session.all_sent && status_.session.state == weavelog::SessionState::agreed;
+  // Without an event server nothing waits, and nobody is missed there.
+  if (!key || allSent) takeCount(0, false, key ? stayHere_ : 0);
+  if (!key) return;
   if (counting_) {
     countAgain_ = true;
     return;
   }
   counting_ = true;
-  counter_.start([this, key = *key] {
+  counter_.start([this, key = *key, allSent] {
     auto& station = device_.station();
-    int count = 0;
+    int count = 0, stay = 0;
     bool more = false;
     if (const auto number = station.peers().number_of(key)) {
       const auto agreed = station.peers().agreement(*number);
       const auto scope = station.peers().scope(*number);
-      const auto since = station.ledger().since(
-          agreed ? agreed->position : 0, [&](const weavelog::BookId& book) { return scope.contains(book); },
-          *number, countedBytes);
-      count = static_cast<int>(since.batch.entries.size());
-      more = since.next < station.ledger().position();
+      for (const auto& book : station.ledger().books(weavelog::kPlayerBook)) stay += scope.contains(book.id) ? 0 : 1;
+      if (!allSent) {
+        const auto since = station.ledger().since(
+            agreed ? agreed->position : 0, [&](const weavelog::BookId& book) { return scope.contains(book); },
+            *number, countedBytes);
+        count = static_cast<int>(since.batch.entries.size());
+        more = since.next < station.ledger().position();
+      }
     }
     QMetaObject::invokeMethod(
         this,
-        [this, count, more] {
+        [this, count, more, stay] {
           counting_ = false;
-          if (count != waiting_ || more != moreWaiting_) {
-            waiting_ = count;
-            moreWaiting_ = more;
-            emit waitingChanged();
-          }
+          takeCount(count, more, stay);
           if (std::exchange(countAgain_, false)) countWaiting();
         },
         Qt::QueuedConnection);
   });
+}
+
+void ExchangeModel::takeCount(int waiting, bool more, int stay) {
+  if (waiting == waiting_ && more == moreWaiting_ && stay == stayHere_) return;
+  waiting_ = waiting;
+  moreWaiting_ = more;
+  stayHere_ = stay;
+  emit waitingChanged();
 }
 
 void ExchangeModel::readQuarantine() {

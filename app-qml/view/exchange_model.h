@@ -27,6 +27,8 @@ class ExchangeModel : public QObject {
   // than that.
   Q_PROPERTY(int waiting READ waiting NOTIFY waitingChanged)
   Q_PROPERTY(bool moreWaiting READ moreWaiting NOTIFY waitingChanged)
+  // Players of this tablet whose books nobody ticked for the event server: they stay here alone.
+  Q_PROPERTY(int stayHere READ stayHere NOTIFY waitingChanged)
   // Books that come in now, and how many of them are here; 0 of 0 while nothing comes.
   Q_PROPERTY(int booksReceived READ booksReceived NOTIFY changed)
   Q_PROPERTY(int booksExpected READ booksExpected NOTIFY changed)
@@ -88,6 +90,7 @@ class ExchangeModel : public QObject {
   [[nodiscard]] Role role() const;
   [[nodiscard]] int waiting() const { return waiting_; }
   [[nodiscard]] bool moreWaiting() const { return moreWaiting_; }
+  [[nodiscard]] int stayHere() const { return stayHere_; }
   [[nodiscard]] int booksReceived() const;
   [[nodiscard]] int booksExpected() const;
   [[nodiscard]] QString agreedWords() const;
@@ -131,6 +134,7 @@ class ExchangeModel : public QObject {
   void follow();
   void goBackTo(const weavelog::KnownHost& host);
   void countWaiting();
+  void takeCount(int waiting, bool more, int stay);
   void readQuarantine();
   void readOddDevices();
   void showInvite();
@@ -143,6 +147,7 @@ class ExchangeModel : public QObject {
   weavelog::GuestStatus status_;
   int waiting_ = 0;
   bool moreWaiting_ = false;
+  int stayHere_ = 0;
   bool counting_ = false, countAgain_ = false;
   QVariantList quarantine_;
   int quarantined_ = 0;

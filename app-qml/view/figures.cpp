@@ -40,13 +40,13 @@ QString Figures::read(const QString& typed) {
 }
 
 QString Figures::stepped(const QString& figure, const QString& step, const QString& least,
-                         const QString& most) {
+                         const QString& most, const QString& first) {
   const auto by = thousandths(step);
   const auto low = thousandths(least);
   const auto high = thousandths(most);
   if (!by || *by == 0 || !low || !high || *low > *high) return figure;
   const auto from = thousandths(figure);
-  if (!from) return text(*low);
+  if (!from) return text(std::clamp(thousandths(first).value_or(*low), *low, *high));
   const qint64 size = std::abs(*by);
   const qint64 below = floorDiv(*from, size) * size;
   const bool onStep = below == *from;

@@ -20,9 +20,9 @@ class Figures : public QObject {
   [[nodiscard]] Q_INVOKABLE static QString read(const QString& typed);
 
   // The figure one step up or down (step may be negative), held within least..most. From no figure it is
-  // least. A figure between two steps goes to the next whole step in that direction: 24.3 up by 0.5 is 24.5.
+  // `first`, or least where that is none. A figure between two steps goes to the next whole step in that direction: 24.3 up by 0.5 is 24.5.
   [[nodiscard]] Q_INVOKABLE static QString stepped(const QString& figure, const QString& step,
-                                                   const QString& least, const QString& most);
+                                                   const QString& least, const QString& most, const QString& first = {});
 
   // Whether a figure lies within least..most, both included.
   [[nodiscard]] Q_INVOKABLE static bool within(const QString& figure, const QString& least,

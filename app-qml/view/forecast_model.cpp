@@ -45,7 +45,7 @@ void ForecastModel::setDay(int day) {
 void ForecastModel::refresh() {
   if (!watched_) return;
   const auto make = [this, event = work_.event(), now = work_.now()]() -> weavelog::Outcome<weavelog::Forecast> {
-    if (!event) return weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server first");
+    if (!event) return weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server, or make one");
     const auto input = weavelog::room_forecast_input(work_.ledger(), event, now);
     if (!input) return weavelog::fail(input.error());
     return weavelog::forecast_of(*input);

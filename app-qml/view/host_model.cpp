@@ -56,7 +56,6 @@ QString HostModel::address() const { return host_ ? qtext(host_->address().text(
 void HostModel::start(const QString& reach) {
   if (!ready()) return;
   auto& ledger = device_.ledger();
-  const auto& workplace = device_.work().workplace();
   weavelog::TabletHostOptions options;
   options.port = port_;
   options.reach = reach.toStdString();
@@ -64,11 +63,13 @@ void HostModel::start(const QString& reach) {
     options.event = device_.work().event();
     options.event_name = device_.eventName().toStdString();
   }
-  options.may_leave = workplace.may_leave();
-  options.may_stay = [this](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& room, bool settled) {
-    return weavelog::may_stay(device_.ledger(), book, kind, room, settled);
+  // This tablet is the host: what players said is asked for the event on its screen, whatever server it works for otherwise.
+  const weavelog::BookId room = device_.work().event();
+  options.may_leave = [&ledger, room](const weavelog::BookId& book, weavelog::BookKind kind) { return weavelog::may_cross(ledger, book, kind, room); };
+  options.may_stay = [this](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& at, bool settled) {
+    return weavelog::may_stay(device_.ledger(), book, kind, at, settled);
   };
-  options.leaves_by = [this] { return weavelog::LeaveRule{device_.room(), weavelog::crossing_mark(device_.ledger(), device_.room())}; };
+  options.leaves_by = [&ledger, room] { return weavelog::LeaveRule{room, weavelog::crossing_mark(ledger, room)}; };
   options.names_content = [&ledger](const weavelog::BookId& book, const weavelog::Digest& content) {
     return weavelog::names_photo(ledger, book, content);
   };

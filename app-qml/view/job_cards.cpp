@@ -29,20 +29,18 @@ enum JobRole {
   JobIdRole,
 };
 
-// "25 / 24 kg"; each with its unit where the units differ.
-QString tensionText(const Work& work, const weavelog::JobRow& row) {
-  const QString mains = quantityText(work, row.mains_tension);
-  const QString crosses = quantityText(work, row.crosses_tension);
+}  // namespace
+
+QString tensionText(const Work& work, const std::optional<weavelog::Quantity>& mainsPull, const std::optional<weavelog::Quantity>& crossesPull) {
+  const QString mains = quantityText(work, mainsPull);
+  const QString crosses = quantityText(work, crossesPull);
   if (mains.isEmpty() && crosses.isEmpty()) return {};
   if (mains.isEmpty() || crosses.isEmpty())
     return (mains.isEmpty() ? QStringLiteral("–") : mains) + QStringLiteral(" / ") +
            (crosses.isEmpty() ? QStringLiteral("–") : crosses);
-  if (row.mains_tension->unit != row.crosses_tension->unit) return mains + QStringLiteral(" / ") + crosses;
-  return qtext(weavelog::localised(work.language(), row.mains_tension->amount)) + QStringLiteral(" / ") +
-         crosses;
+  if (mainsPull->unit != crossesPull->unit) return mains + QStringLiteral(" / ") + crosses;
+  return qtext(weavelog::localised(work.language(), mainsPull->amount)) + QStringLiteral(" / ") + crosses;
 }
-
-}  // namespace
 
 bool JobCard::operator==(const JobCard& other) const {
   const auto& a = row;
@@ -80,8 +78,8 @@ JobCard::Due dueOf(const std::optional<std::int64_t>& readyBy, weavelog::Stage s
 }
 
 weavelog::Stage usualStep(weavelog::Stage stage) {
-  // A racket put aside is taken up or given back by a person who says why, never by one tap.
-  if (stage == weavelog::Stage::aside) return weavelog::Stage::none;
+  // A racket put aside is taken up or given back by a person who says why, never by one tap; one that waits goes on by its answer.
+  if (stage == weavelog::Stage::aside || stage == weavelog::Stage::waiting) return weavelog::Stage::none;
   const auto steps = weavelog::next_steps(stage);
   return steps.empty() ? weavelog::Stage::none : steps.front();
 }
@@ -120,7 +118,7 @@ QVariant jobCardData(const Work& work, const JobCard& card, int role) {
     case TagRole:
       return row.tag_number ? QString::number(*row.tag_number) : QString();
     case TensionRole:
-      return tensionText(work, row);
+      return tensionText(work, row.mains_tension, row.crosses_tension);
     case StringsRole:
       if (row.crosses_string.empty() || row.crosses_string == row.mains_string)
         return qtext(row.mains_string);

@@ -28,7 +28,7 @@ struct JobCard {
 [[nodiscard]] QString playerOf(const weavelog::JobRow& row);
 [[nodiscard]] JobCard::Due dueOf(const std::optional<std::int64_t>& readyBy, weavelog::Stage stage,
                                  weavelog::UnixMs now);
-// The step that a room takes most often from here; none at the end of the way.
+// The step that a room takes most often from here; none at the end of the way, and where a person has to say something first.
 [[nodiscard]] weavelog::Stage usualStep(weavelog::Stage stage);
 
 [[nodiscard]] QHash<int, QByteArray> jobCardRoles();
@@ -37,5 +37,7 @@ struct JobCard {
 // The ids of QML's text; none for a text that is none.
 [[nodiscard]] weavelog::BookId bookOf(const QString& hex);
 [[nodiscard]] weavelog::EntityId entityOf(const QString& hex);
+// "25 / 24 kg"; each with its unit where the units differ, "" for nothing said.
+[[nodiscard]] QString tensionText(const Work& work, const std::optional<weavelog::Quantity>& mains, const std::optional<weavelog::Quantity>& crosses);
 // "24,5 kg", "" for nothing said.
 [[nodiscard]] QString quantityText(const Work& work, const std::optional<weavelog::Quantity>& quantity);

@@ -133,6 +133,7 @@ PastJobsModel::Look PastJobsModel::looked(const weavelog::Ledger& ledger, const 
 
 void PastJobsModel::look() {
   answers_.clear();
+  options_.last_day = weavelog::last_past_day(work_.now());
   beside_.work([ledger = &work_.ledger(), bytes = bytes_, options = options_,
                 name = file_.toStdString()] { return std::make_shared<const Look>(looked(*ledger, *bytes, options, name)); },
                [this, choice = choice_](const std::shared_ptr<const Look>& look) {

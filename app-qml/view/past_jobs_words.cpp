@@ -59,5 +59,7 @@ QString pastFaultText(const weavelog::PastFault& fault) {
   if (fault.odd_unit)
     return where + QStringLiteral(": ") + PastJobsModel::tr("this is no tension in the unit of the others; write its unit beside it.");
   if (fault.cell.empty()) return where + QStringLiteral(": ") + PastJobsModel::tr("nothing stands there.");
+  if (fault.to_come)
+    return where + QStringLiteral(": ") + PastJobsModel::tr("“%1” is still to come, by this tablet’s clock.").arg(qtext(fault.cell));
   return where + QStringLiteral(": ") + PastJobsModel::tr("“%1” is not %2.").arg(qtext(fault.cell), expectedIn(fault.ours));
 }

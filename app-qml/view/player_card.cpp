@@ -161,20 +161,27 @@ void PlayerCard::readQuestions() {
 
 void PlayerCard::readAgreed() {
   const auto& language = work_.language();
-  std::vector<std::pair<weavelog::LastTime, QStringList>> wishes;
+  struct Wish {
+    weavelog::LastTime last;
+    QStringList labels;
+    bool takenIn = false;  // from received to on the machine: agreed, not yet strung
+  };
+  std::vector<Wish> wishes;
   const auto both = weavelog::together(*person_);
   auto rackets = weavelog::rackets_of_last_drop_off(both);
   if (rackets.empty()) rackets.push_back({});
   for (auto& last : weavelog::same_for_each(both, rackets)) {
+    const auto stage = both.stage_of(last.job).stage;
     const auto* racket = both.racket(last.racket);
     const QString label = racket ? qtext(racket->now.label) : QString();
     auto same = std::find_if(wishes.begin(), wishes.end(), [&](const auto& wish) {
-      return wish.first.proposal == last.proposal && wish.first.since == last.since;
+      return wish.last.proposal == last.proposal && wish.last.since == last.since;
     });
-    if (same == wishes.end()) same = wishes.insert(wishes.end(), {std::move(last), QStringList{}});
-    if (!label.isEmpty()) same->second.append(label);
+    if (same == wishes.end()) same = wishes.insert(wishes.end(), Wish{std::move(last), {}});
+    if (!label.isEmpty()) same->labels.append(label);
+    same->takenIn = same->takenIn || (stage >= weavelog::Stage::received && stage < weavelog::Stage::strung);
   }
-  for (const auto& [last, labels] : wishes) {
+  for (const auto& [last, labels, takenIn] : wishes) {
     const auto& wish = last.proposal;
     agreed_.append(QVariantMap{{"rackets", labels.join(QStringLiteral(", "))},
                                {"mains", amount(wish.mains_tension)},
@@ -185,6 +192,7 @@ void PlayerCard::readAgreed() {
                                {"lines", restOf(language, wish)},
                                {"since", changeLines(language, last.since)},
                                {"event", qtext(last.event_name)},
+                               {"takenIn", takenIn},
                                {"day", dayText(language, last.at, work_.zone())}});
   }
 }

@@ -25,7 +25,8 @@ class PlayerCard : public QObject {
   Q_PROPERTY(QVariantList questions READ questions NOTIFY cardChanged)
   // What is agreed now, one for each different wish: [{rackets, mains, mainsUnit, crosses, crossesUnit,
   // strings, lines:
-  // [{label, value}], since: [{label, before, after}], event, day}]
+  // [{label, value}], since: [{label, before, after}], event, day, takenIn}]; takenIn: not
+  // all of these rackets are strung yet
   Q_PROPERTY(QVariantList agreed READ agreed NOTIFY cardChanged)
   // [{id, label, model, serial, note, stage}], stage -1 where the racket is not in today's room
   Q_PROPERTY(QVariantList rackets READ rackets NOTIFY cardChanged)

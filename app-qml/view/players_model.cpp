@@ -7,19 +7,11 @@
 #include "app-qml/view/word_list.h"
 #include "core/base/text.h"
 #include "core/model/tables.h"
+#include "core/people/name_found.h"
 
 namespace {
 
 QString dotted(const QStringList& parts) { return joined(parts, QStringLiteral(" · ")); }
-
-// Every typed word begins one of the words.
-bool found(const std::string& words, const std::vector<std::string_view>& typed) {
-  const auto all = weavelog::words_of(words);
-  return std::all_of(typed.begin(), typed.end(), [&](std::string_view wanted) {
-    return std::any_of(all.begin(), all.end(),
-                       [&](std::string_view word) { return word.starts_with(wanted); });
-  });
-}
 
 }  // namespace
 
@@ -71,10 +63,9 @@ PlayersModel::Row PlayersModel::rowOf(const weavelog::PlayerRow& player) const {
 
 std::vector<PlayersModel::Row> PlayersModel::freshRows() const {
   const std::string key = weavelog::search_key(typed_.toStdString());
-  const auto typed = weavelog::words_of(key);
   std::vector<Row> rows;
   for (const Entry& entry : entries_) {
-    if (!found(entry.words, typed)) continue;
+    if (!weavelog::name_found(entry.words, key)) continue;
     Row row;
     row.entry = entry.row.id;
     row.name = listedName(entry.row.family_name, entry.row.given_name, entry.row.native_name);

@@ -67,7 +67,7 @@ void QualityModel::refresh() {
   if (!watched_ && looked_.isEmpty()) return;
   const auto make = [this, event = work_.event()] {
     return std::make_shared<const Made>(event ? weavelog::RoomQuality::make(work_.ledger(), event)
-                                              : Made(weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server first")));
+                                              : Made(weavelog::fail(weavelog::FaultCode::not_found, "there is no event yet", {}, "pair with its server, or make one")));
   };
   beside_.work(make, [this](const auto& made) {
     made_ = made;

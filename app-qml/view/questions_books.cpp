@@ -21,7 +21,7 @@ void QuestionsModel::addBooks(std::vector<Row>& rows) const {
       row.field = fieldLabel(language, difference.name);
       row.subject = qtext(weavelog::setup_words(language, difference.subject));
       for (const auto& answer : difference.answers) {
-        takeEntry(row, difference.name, answer.value);
+        row.form.take(difference.name, answer.value);
         // Which book it is tells where that player was strung for last.
         const auto player = weavelog::find_player(work_.ledger(), answer.book);
         row.answers.append(QVariantMap{{QStringLiteral("text"), qtext(weavelog::value_words(language, difference.name, answer.value))},

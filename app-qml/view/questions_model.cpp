@@ -5,10 +5,9 @@
 #include <set>
 
 #include "app-qml/view/app_device.h"
-#include "app-qml/view/money_text.h"
 #include "app-qml/view/provided.h"
 #include "core/desk/bench.h"
-#include "core/desk/check_setup.h"
+#include "core/desk/phrases.h"
 #include "core/model/book_kind.h"
 
 namespace {
@@ -23,21 +22,6 @@ enum QuestionRole {
   QuestionAnswersRole,
   QuestionTagRole,
 };
-
-QString shown(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-// The agreed values of a setup or job with one of them answered.
-template <class S>
-weavelog::Agreed answered(const weavelog::EntityState& state, weavelog::FieldTag tag,
-                          const weavelog::Value& value) {
-  S out = weavelog::from_state<S>(state);
-  weavelog::for_each_field<S>([&](weavelog::FieldTag one, std::string_view, bool, auto member) {
-    if (one == tag) weavelog::from_value(value, out.*member);
-  });
-  return out;
-}
 
 // All say the same stage, each under another name: what is open is who has the racket.
 bool sameStageByOthers(const std::vector<weavelog::Stage>& stages, const QVariantList& answers) {
@@ -83,7 +67,7 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
 }
 
 bool QuestionsModel::closeOtherwise(int row, const QString& text, const QString& unit) {
-  if (row < 0 || row >= count() || rows_[static_cast<std::size_t>(row)].entry == None) return false;
+  if (row < 0 || row >= count() || rows_[static_cast<std::size_t>(row)].form.entry == AnswerForm::None) return false;
   const Row asked = rows_[static_cast<std::size_t>(row)];
   const auto value = read(asked, text, unit);
   if (!value) return work_.commit(weavelog::fail(value.error()), {});
@@ -94,8 +78,7 @@ QString QuestionsModel::wrongWith(int row, const QString& text, const QString& u
   if (row < 0 || row >= count() || text.trimmed().isEmpty()) return {};
   const auto value = read(rows_[static_cast<std::size_t>(row)], text, unit);
   if (value) return {};
-  return shown(value.error().what_to_do.empty() ? value.error().what
-                                                : value.error().what + "; " + value.error().what_to_do);
+  return inOneLine(value.error());
 }
 
 bool QuestionsModel::commitValue(const Row& row, const weavelog::Value& value, const QString& say) {
@@ -105,38 +88,11 @@ bool QuestionsModel::commitValue(const Row& row, const weavelog::Value& value, c
 
 weavelog::Outcome<weavelog::Value> QuestionsModel::read(const Row& row, const QString& text,
                                                         const QString& unit) const {
-  const std::string typed = text.trimmed().toStdString();
-  if (row.entry == Text) return weavelog::Value{typed};
-  if (!row.currency.empty()) {
-    const auto minor = moneyFrom(text, row.currency);
-    if (!minor) return weavelog::fail(minor.error());
-    return weavelog::Value{*minor};
-  }
-  const auto amount = weavelog::Decimal::parse(typed);
-  if (!amount) return weavelog::fail(amount.error());
-  weavelog::Value value;
-  if (row.units.isEmpty()) {
-    if (amount->trimmed().scale != 0)
-      return weavelog::fail(weavelog::FaultCode::bad_input, "\"" + typed + "\" is no whole number", {},
-                            "count again");
-    value = amount->trimmed().mantissa;
-  } else {
-    const auto said = weavelog::unit_from(unit.toStdString());
-    if (!said) return weavelog::fail(weavelog::FaultCode::bad_input, "no unit is said", {}, "choose one");
-    value = weavelog::Quantity{*amount, *said};
-  }
+  auto value = row.form.read(text, unit);
+  if (!value) return value;
   // A slip of the finger is caught before it closes what two people disagree on.
-  const auto state = work_.ledger().entity(row.book, row.entity);
-  if (!state || (state->kind != weavelog::kSetup && state->kind != weavelog::kJob)) return value;
-  const auto tag = row.question.cell.tag;
-  const auto agreed = state->kind == weavelog::kSetup ? answered<weavelog::Setup>(*state, tag, value)
-                                                      : answered<weavelog::Job>(*state, tag, value);
-  const auto* field = weavelog::model_registry().find(tag);
-  for (const auto& finding : weavelog::check_setup(agreed, nullptr)) {
-    if (!finding.refused || field == nullptr || finding.field != field->name) continue;
-    return weavelog::fail(weavelog::FaultCode::bad_input, finding.what(work_.language()), {},
-                          finding.what_to_do(work_.language()));
-  }
+  if (const auto slip = weavelog::slip_in_answer(work_.ledger(), row.question, *value))
+    return weavelog::fail(weavelog::FaultCode::bad_input, slip->what(work_.language()), {}, slip->what_to_do(work_.language()));
   return value;
 }
 
@@ -163,9 +119,9 @@ QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
     case QuestionSubjectRole:
       return row.subject;
     case QuestionEntryRole:
-      return row.entry;
+      return static_cast<int>(row.form.entry);
     case QuestionUnitsRole:
-      return row.units;
+      return row.form.units;
     case QuestionAnswersRole:
       return row.answers;
     case QuestionTagRole:
@@ -189,18 +145,6 @@ void QuestionsModel::refresh() {
   if (rows_.size() != before) emit countChanged();
 }
 
-void QuestionsModel::takeEntry(Row& row, std::string_view field, const weavelog::Value& value) {
-  if (const auto* quantity = std::get_if<weavelog::Quantity>(&value)) {
-    row.entry = Figure;
-    const QString unit = shown(weavelog::symbol_of(quantity->unit));
-    if (!row.units.contains(unit)) row.units.append(unit);
-  } else if (std::holds_alternative<std::string>(value)) {
-    row.entry = Text;
-  } else if (std::holds_alternative<std::int64_t>(value) && field != "consent") {
-    row.entry = Figure;
-  }
-}
-
 QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) const {
   Row row;
   row.question = line.question;
@@ -209,16 +153,10 @@ QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) co
   row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
   if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
   row.subject = QString::fromStdString(weavelog::setup_words(work_.language(), line.subject));
-  row.currency = line.currency;
+  row.form.currency = line.currency;
   for (const auto& answer : line.answers) {
-    takeEntry(row, line.field, answer.value);
-    row.answers.append(QVariantMap{
-        {QStringLiteral("text"), QString::fromStdString(weavelog::answer_words(work_.language(), line, answer.value))},
-        {QStringLiteral("device"), QString::fromStdString(answer.device)},
-        {QStringLiteral("event"), QString::fromStdString(answer.event_name)},
-        {QStringLiteral("at"), work_.timeText(answer.at)},
-        {QStringLiteral("dot"),
-         QString::fromStdString(answer.dot.author.hex()) + QString::number(answer.dot.seq)}});
+    row.form.take(line.field, answer.value);
+    row.answers.append(shownAnswer(work_, line, answer));
   }
   return row;
 }

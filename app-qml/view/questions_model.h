@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 
+#include "app-qml/view/answer_form.h"
 #include "app-qml/view/job_cards.h"
 #include "app-qml/view/keyed_rows.h"
 #include "core/desk/person_books.h"
@@ -24,7 +25,7 @@ class QuestionsModel : public QAbstractListModel {
   enum Kind { Value, Place, Holder, Amount, Books };
   Q_ENUM(Kind)
   // What another answer is given as.
-  enum Entry { None, Figure, Text };
+  enum Entry { None = AnswerForm::None, Figure = AnswerForm::Figure, Text = AnswerForm::Text };
   Q_ENUM(Entry)
 
   explicit QuestionsModel(Work& work, QObject* parent = nullptr);
@@ -59,9 +60,7 @@ class QuestionsModel : public QAbstractListModel {
     weavelog::EntityId entity;            // the setup or job it is about
     std::vector<weavelog::Stage> stages;  // of a place, as its answers
     QString player, field, subject, tag;  // the tag number of an amount's job
-    std::string currency;  // of an amount
-    Entry entry = None;
-    QStringList units;
+    AnswerForm form;
     QVariantList answers;
     weavelog::BookDifference difference;  // of linked books
 
@@ -85,8 +84,6 @@ class QuestionsModel : public QAbstractListModel {
   void addBooks(std::vector<Row>& rows) const;
   [[nodiscard]] bool settleBooks(const Row& row, const weavelog::Value& value, const QString& say);
   [[nodiscard]] Row rowOf(const weavelog::QuestionLine& line) const;
-  // What another answer is given as, by one of those that stand.
-  static void takeEntry(Row& row, std::string_view field, const weavelog::Value& value);
   void addPlaces(std::vector<Row>& rows) const;
   [[nodiscard]] weavelog::Outcome<weavelog::Value> read(const Row& row, const QString& text,
                                                         const QString& unit) const;

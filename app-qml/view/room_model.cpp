@@ -5,9 +5,11 @@
 #include <map>
 
 #include "app-qml/view/app_device.h"
+#include "app-qml/view/job_brief.h"
 #include "app-qml/view/provided.h"
 #include "core/desk/bench.h"
 #include "core/desk/drop_off.h"
+#include "core/desk/inspection.h"
 
 namespace {
 
@@ -18,6 +20,16 @@ constexpr std::array boardStages{weavelog::Stage::received,   weavelog::Stage::i
                                  weavelog::Stage::checked,    weavelog::Stage::stencilled,
                                  weavelog::Stage::ready,      weavelog::Stage::aside};
 constexpr std::size_t mostCards = 200;
+constexpr qint64 oneTap = 500;  // ms
+
+// Why a racket that waits does not go on without a word.
+std::optional<weavelog::Fault> unanswered(const weavelog::PlayerRecord& record, const weavelog::EntityId& id) {
+  const auto* held = record.job(id);
+  const auto now = record.stage_of(id);
+  if (held == nullptr || now.clash || now.stage != weavelog::Stage::waiting) return std::nullopt;
+  return weavelog::Fault{weavelog::FaultCode::refused, "this racket waits for its player's answer", weavelog::job_place(*held),
+                         "take the answer, or write down what was said"};
+}
 
 }  // namespace
 
@@ -26,6 +38,7 @@ RoomModel::RoomModel(Work& work, QObject* parent) : QObject(parent), work_(work)
   for (const auto stage : boardStages)
     columns_.push_back(std::make_unique<StageColumn>(work, stage, nullptr));
   connect(&work_, &Work::changed, this, &RoomModel::refresh);
+  connect(&work_, &Work::done, this, [this] { tapped_.start(); });
   refresh();
 }
 
@@ -40,6 +53,12 @@ QVariantList RoomModel::columns() const {
     out.append(QVariant::fromValue<QObject*>(column.get()));
   }
   return out;
+}
+
+bool RoomModel::tapCounts() {
+  const bool counts = !tapped_.isValid() || tapped_.hasExpired(oneTap);
+  tapped_.start();
+  return counts;
 }
 
 void RoomModel::lookAt(const QString& book, const QString& job) {
@@ -78,6 +97,7 @@ bool RoomModel::advance(const QString& book, const QString& job, const QString& 
   const auto record = weavelog::load_player(work_.ledger(), bookOf(book));
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto id = entityOf(job);
+  if (const auto waits = unanswered(*record, id)) return work_.commit(weavelog::fail(*waits), {});
   const auto draft = weavelog::advance(*record, id, work_.who().toStdString(), work_.now());
   if (!draft) return work_.commit(draft, {});
   const auto to = weavelog::next_steps(record->stage_of(id).stage).front();
@@ -91,6 +111,7 @@ bool RoomModel::take(const QString& book, const QString& job, int stage, const Q
   const auto id = entityOf(job);
   auto step = stepOf(*record, id, static_cast<weavelog::Stage>(stage));
   step.reason = reason.trimmed().toStdString();
+  if (const auto waits = unanswered(*record, id); waits && step.reason.empty()) return work_.commit(weavelog::fail(*waits), {});
   return work_.commit(weavelog::step_at_bench(*record, id, step), done);
 }
 
@@ -134,6 +155,8 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
   return {{QStringLiteral("stage"), static_cast<int>(now.stage)},
           {QStringLiteral("bags"), bags},
           {QStringLiteral("collectedBy"), collectedBy},
+          {QStringLiteral("awaits"), weavelog::held_back(*record, id).has_value()},
+          {QStringLiteral("brief"), jobBrief(work_, *record, id)},
           {QStringLiteral("clash"), now.clash},
           {QStringLiteral("steps"), steps},
           {QStringLiteral("others"), others},

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QtQml/qqmlregistration.h>
+#include <QElapsedTimer>
 #include <QObject>
 #include <QVariant>
 
@@ -45,17 +46,22 @@ class RoomModel : public QObject {
   [[nodiscard]] int clashes() const { return clashes_; }
   [[nodiscard]] MachineChoice* machine() { return &machine_; }
 
+  // False for a tap on a stage button that comes within half a second of the one before, or of anything that was just done: a finger that
+  // taps twice means one racket, and the next card slides under it. Every tap begins the half second anew.
+  Q_INVOKABLE bool tapCounts();
   // This racket is looked at, so that its machine can be chosen.
   Q_INVOKABLE void lookAt(const QString& book, const QString& job);
   // What speaks against putting it on the usual machine; empty: one tap does it.
   Q_INVOKABLE QStringList machineDoubts(const QString& book, const QString& job);
-  // The usual next step; to a machine: the usual one. `done` is what the toast says.
+  // The usual next step; to a machine: the usual one. Refused for a racket that waits for its player's answer. `done` is what the toast says.
   Q_INVOKABLE bool advance(const QString& book, const QString& job, const QString& done);
-  // Any step; one that does not follow needs a reason. To a machine: the one chosen for the racket that is looked at, or the usual one.
+  // Any step; one that does not follow needs a reason, and of a racket that waits what the player answered. To a machine: the one
+  // chosen for the racket that is looked at, or the usual one.
   Q_INVOKABLE bool take(const QString& book, const QString& job, int stage, const QString& reason,
                         const QString& done);
   // What can follow for one job: {stage: the present one, steps: stages that need no reason, others: stages
-  // that need one, clash, marks: [{stage, at, by, reason, machine}], newest first, bags: with how many it came, collectedBy}. Empty for a job that is not
+  // that need one, clash, marks: [{stage, at, by, reason, machine}], newest first, bags: with how many it came, collectedBy,
+  // awaits: the player's answer about the frame is missing, brief: jobBrief()}. Empty for a job that is not
   // here.
   Q_INVOKABLE QVariantMap stepsOf(const QString& book, const QString& job) const;
 
@@ -68,6 +74,7 @@ class RoomModel : public QObject {
 
   Work& work_;
   MachineChoice machine_;
+  QElapsedTimer tapped_;
   weavelog::BookId lookedBook_;
   weavelog::EntityId looked_;
   std::vector<std::unique_ptr<StageColumn>> columns_;

@@ -104,7 +104,7 @@ QVariantMap ScanModel::rowOf(const weavelog::JobRow& row) const {
 weavelog::Outcome<std::vector<weavelog::JobRow>> ScanModel::jobsOf(const QString& code) const {
   if (!work_.event())
     return weavelog::fail(FaultCode::not_found, tr("There is no event yet").toStdString(), {},
-                          tr("Pair with an event server under Exchange.").toStdString());
+                          tr("Pair with an event server under Exchange, or make an event.").toStdString());
   auto number = numberIn(code);
   if (!number) {
     const auto read = weavelog::tag_number_from(code.toStdString(), work_.event());
@@ -175,8 +175,6 @@ QVariantMap ScanModel::jobOf(const QString& book, const QString& job) const {
   if (!row) return {};
   QVariantMap out = rowOf(*row);
   Stage next = row->clash ? Stage::none : usualStep(row->stage);
-  // What waits for an answer goes on by the answer, never by a scan.
-  if (row->stage == Stage::waiting) next = Stage::none;
   const auto record = weavelog::load_player(work_.ledger(), row->book);
   if (record && weavelog::held_back(*record, row->job)) next = Stage::none;
   out.insert(QStringLiteral("nextStage"), static_cast<int>(next));

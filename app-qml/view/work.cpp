@@ -25,13 +25,15 @@ Work* Work::create(QQmlEngine* engine, QJSEngine*) {
 }
 
 void Work::setEvent(const weavelog::BookId& event) {
-  if (event_ == event) return;
+  std::string zone = QTimeZone::systemTimeZoneId().toStdString();
+  if (event)
+    for (const auto& state : ledger().entities(event, weavelog::kEvent)) {
+      const auto info = weavelog::from_state<weavelog::EventInfo>(state);
+      if (!info.time_zone.empty()) zone = info.time_zone;
+    }
+  if (event_ == event && zone_ == zone) return;
   event_ = event;
-  zone_ = QTimeZone::systemTimeZoneId().toStdString();
-  for (const auto& state : ledger().entities(event, weavelog::kEvent)) {
-    const auto info = weavelog::from_state<weavelog::EventInfo>(state);
-    if (!info.time_zone.empty()) zone_ = info.time_zone;
-  }
+  zone_ = std::move(zone);
   emit changed();
 }
 

@@ -34,6 +34,7 @@ class Work : public QObject {
   // IANA name of the event's zone; the device's own while there is no event.
   [[nodiscard]] const std::string& zone() const { return zone_; }
 
+  // Also where the same event has got another time zone.
   void setEvent(const weavelog::BookId& event);
   void setWho(const QString& who);
   void setLanguage(const QString& language);

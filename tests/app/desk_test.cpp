@@ -222,6 +222,19 @@ TEST_CASE("a drop-off in the making survives the end of the app and is gone on w
     room.startAgain();
     CHECK(room.draft().unfinished().isEmpty());
   }
+  SECTION("stored, and the app killed before it was taken off the shelf, it is not offered again") {
+    const auto kept = room.ledger().remembered("app.drop_offs");
+    REQUIRE(kept);
+    const BookId book = room.draft().book();
+    room.draft().setScope(-1);
+    room.desk->readBack();
+    room.desk->confirm(room.draft().readBack());
+    REQUIRE(room.desk->page() == DeskModel::Page::Stored);
+    REQUIRE(room.ledger().remember("app.drop_offs", *kept));
+    room.startAgain();
+    CHECK(room.draft().unfinished().isEmpty());
+    CHECK(must(load_player(room.ledger(), book)).drop_offs.size() == 1);
+  }
   SECTION("thrown away, it is not offered again") {
     room.desk->next();
     room.draft().discard(left["id"].toString());

@@ -48,6 +48,7 @@ struct EventServer {
     options.may_write = [this](Role role, const BatchBook& book, ActionKind action) {
       return check_right(role, event, book.id, book.kind, action).has_value();
     };
+    options.may_begin = [this](Role role, const BatchBook& book) { return role == Role::head || belongs_to_room(event, book.id, book.kind); };
     host = must(ExchangeHost::start(*station, std::move(options)));
   }
   [[nodiscard]] PairingCode invite(Role role) {

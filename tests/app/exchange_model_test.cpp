@@ -61,6 +61,23 @@ TEST_CASE(
   CHECK(server.station->ledger().book(book));
 }
 
+TEST_CASE("players that nobody ticked for the event server are counted, as long as they stay here alone") {
+  EventServer server;
+  ExchangeRoom room;
+  const BookId one = room.addPlayer(named("Okafor")), other = room.addPlayer(named("Zeller"));
+  ExchangeModel model(*room.device);
+  CHECK(model.stayHere() == 0);  // there is no server that could miss them
+  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed && model.stayHere() == 2; }));
+  CHECK(model.waiting() == 0);
+  REQUIRE(room.device->work().workplace().tick({one}));
+  room.device->work().refresh();
+  REQUIRE(waitUntil([&] { return model.stayHere() == 1; }));
+  model.forgetHost(model.hosts().first().toMap().value("key").toString());
+  CHECK(model.stayHere() == 0);
+  CHECK_FALSE(room.device->work().workplace().is_ticked(other));
+}
+
 TEST_CASE("a code that is used, wrong or no code at all each says its own trouble, and nothing is paired") {
   EventServer server;
   ExchangeRoom room;

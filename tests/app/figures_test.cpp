@@ -33,6 +33,14 @@ TEST_CASE("half steps go to the next half and stay within the bounds") {
   CHECK(Figures::stepped("-0.2", "-0.5", "-1", "1") == "-0.5");
 }
 
+TEST_CASE("the first step from no figure goes to the one that is usual, within the bounds") {
+  CHECK(Figures::stepped("", "0.5", "1", "999", "24") == "24");
+  CHECK(Figures::stepped("", "-0.5", "1", "999", "24") == "24");
+  CHECK(Figures::stepped("", "0.5", "1", "20", "24") == "20");
+  CHECK(Figures::stepped("", "0.5", "1", "999", "kg") == "1");
+  CHECK(Figures::stepped("30", "0.5", "1", "999", "24") == "30.5");
+}
+
 TEST_CASE("a step without sense changes nothing") {
   CHECK(Figures::stepped("24.5", "0", "5", "45") == "24.5");
   CHECK(Figures::stepped("24.5", "half", "5", "45") == "24.5");

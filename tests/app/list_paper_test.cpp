@@ -68,6 +68,22 @@ TEST_CASE("the work list has what is to be strung by the time promised, and neit
   }
 }
 
+TEST_CASE("no word of the work list is broken as long as its columns have room to spare") {
+  PaperRoom room;
+  const auto made = room.receive(room.addPlayer(named("Hollingbrooke", "Wilhelmina")), day_wish(), 3, room.clock.now() + kHour, Rush::on_court);
+  room.step(made, Stage::cut_out, "Bo");
+  const std::pair<const char*, const char*> stages[] = {{"de", "ausgeschnitten"}, {"en", "cut out"}, {"fr", "décordée"}, {"es", "descordada"}};
+  for (const auto& [language, stage] : stages) {
+    auto request = room.request(PaperKind::workList, "a4");
+    request.language = Language::from(language).value();
+    const QString text = runReader("pdftotext", {"-layout", room.pdf(room.made(request)), "-"});
+    CAPTURE(text);
+    CHECK(text.contains("Hollingbrooke"));
+    CHECK(text.contains("Wilhelmina"));
+    CHECK(text.contains(QString::fromUtf8(stage)));
+  }
+}
+
 TEST_CASE("the pick-up list goes by family name as the language sorts, or by tag, and asks for what is due once") {
   PaperRoom room;
   const auto ready = [&](const char* family, int tag) {

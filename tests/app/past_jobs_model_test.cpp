@@ -199,6 +199,9 @@ TEST_CASE("a file that can't be read says why, and other letters can be tried") 
   REQUIRE(room.model.faults().size() == 2);
   CHECK(room.model.faults()[0].toMap()["text"].toString().startsWith("Line 3, column 2: The row has 1 field(s), the first line 2."));
   CHECK(room.model.faults()[1].toMap()["line"] == 4);
+  room.choose("name,date,tension\nIlse Wendelmoor,2099-05-26,25 kg\nAda Okonjo,2021-05-26,24 kg\n");
+  REQUIRE(room.model.faults().size() == 1);
+  CHECK(room.model.faults()[0].toMap()["text"].toString().endsWith(QString::fromUtf8(": “2099-05-26” is still to come, by this tablet’s clock.")));
   room.choose("name;Spannung;Saite\nM\xfcller;25 kg;Seide\n");
   CHECK(room.model.trouble() == PastJobsModel::NoTable);
   room.model.setEncoding(static_cast<int>(TextEncoding::windows_1252));

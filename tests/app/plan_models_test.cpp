@@ -109,7 +109,7 @@ TEST_CASE("what happened since somebody looked is told once, also after the app 
   DayModel day(room.device->work(), room.path());
   day.setWatched(true);
   REQUIRE(settle(day));
-  CHECK(day.news() == QStringList{"Came in: 2 Ilse Vantreel"});
+  CHECK(day.news() == QStringList{"Came in: 2 Vantreel Ilse"});
   CHECK_FALSE(day.lookedAt().isEmpty());
   day.seen();
   CHECK(day.news().isEmpty());

@@ -5,6 +5,7 @@
 #include <QSignalSpy>
 #include <limits>
 
+#include "core/desk/inspection.h"
 #include "tests/app/room_jobs.h"
 
 using namespace weavelog;
@@ -156,4 +157,63 @@ TEST_CASE("one tap on the board puts a racket on the usual machine, and the shee
   CHECK(model.machineDoubts(hex(player), hex(second.job)).size() == 1);
   CHECK(model.advance(hex(player), hex(second.job), {}));
   CHECK(machineOf(second).machine == machines[0].id());
+}
+
+TEST_CASE("a finger that taps twice moves one racket") {
+  RoomOfJobs room;
+  const auto player = room.addPlayer(named("Varga"));
+  const auto made = room.receive(player, day_wish(), 11);
+  RoomModel model(room.device->work());
+  QElapsedTimer since;
+  const auto rest = [&](qint64 until) { REQUIRE(waitUntil([&] { return since.hasExpired(until); })); };
+  since.start();
+  CHECK(model.tapCounts());
+  CHECK_FALSE(model.tapCounts());
+  // A tap that did not count begins the time anew.
+  rest(300);
+  CHECK_FALSE(model.tapCounts());
+  since.start();
+  rest(510);
+  CHECK(model.tapCounts());
+  since.start();
+  rest(510);
+  // So does whatever was done otherwise, in a sheet over the board.
+  CHECK(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::inspected), {}, "Tag 11: Inspected"));
+  CHECK_FALSE(model.tapCounts());
+}
+
+TEST_CASE("a racket that waits for its player's answer is moved on by the answer, not by the button of its card") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  FoundOnFrame crack;
+  crack.fault = FrameFault::crack;
+  crack.part = FramePart::throat;
+  crack.proposal = FrameRemedy::do_not_string;
+  room.append(must(inspect(must(load_player(room.ledger(), made.book)), made.job, std::span(&crack, 1), "Ines", room.clock.now())));
+  REQUIRE(room.stageOf(made) == Stage::waiting);
+  RoomModel model(room.device->work());
+  CHECK(role(column(model, Stage::waiting), 0, "nextStage").toInt() == 0);
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  CHECK_FALSE(model.advance(hex(made.book), hex(made.job), "done"));
+  CHECK(failed.count() == 1);
+  CHECK(room.stageOf(made) == Stage::waiting);
+  CHECK(model.stepsOf(hex(made.book), hex(made.job)).value("awaits").toBool());
+  const auto record = must(load_player(room.ledger(), made.book));
+  room.append(must(override_finding(record, record.findings.front().id(), "Ines", "looked at by the maker", room.clock.now())));
+  CHECK_FALSE(model.stepsOf(hex(made.book), hex(made.job)).value("awaits").toBool());
+}
+
+TEST_CASE("what was asked without a finding goes on by what is written down of the answer") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  room.step(made, Stage::waiting, "Ines", "which of the two strings?");
+  RoomModel model(room.device->work());
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  CHECK_FALSE(model.stepsOf(hex(made.book), hex(made.job)).value("awaits").toBool());
+  CHECK_FALSE(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::inspected), " ", "done"));
+  CHECK(failed.count() == 1);
+  CHECK(room.stageOf(made) == Stage::waiting);
+  CHECK(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::inspected), "the silk one", "done"));
+  CHECK(room.stageOf(made) == Stage::inspected);
+  CHECK(model.stepsOf(hex(made.book), hex(made.job)).value("marks").toList().front().toMap().value("reason") == "the silk one");
 }

@@ -43,6 +43,22 @@ class Jobs : public QObject {
     device_->work().refresh();
     return there;
   }
+  // Somebody else's tablet moves the newest racket on, and the two meet.
+  Q_INVOKABLE bool takenElsewhere(const QString& by, int stage) {
+    weavelog::LedgerOptions options;
+    options.file = ":memory:";
+    options.registry = &device_->ledger().registry();
+    options.device_name = "Bench tablet";
+    auto other = weavelog::Ledger::open(std::move(options));
+    if (!other || !bring(device_->ledger(), **other)) return false;
+    const auto record = weavelog::load_player(**other, book_);
+    if (!record) return false;
+    const weavelog::StageStep step{static_cast<weavelog::Stage>(stage), by.toStdString(), {}, device_->ledger().wall().now()};
+    const auto draft = weavelog::take_step(*record, std::span(&job_, 1), step);
+    const bool there = draft && (*other)->append(*draft).has_value() && bring(**other, device_->ledger());
+    device_->work().refresh();
+    return there;
+  }
   // A recording of three taps on a bed of that tone.
   Q_INVOKABLE QUrl taps(double hertz) {
     weavelog::made::Tap tap;

@@ -9,6 +9,7 @@
 #include "app-qml/view/app_models.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/settings.h"
+#include "app-qml/view/translation.h"
 #include "tests/ui/arrival_server.h"
 #include "tests/ui/jobs.h"
 #include "tests/ui/room.h"
@@ -34,6 +35,9 @@ class Setup : public QObject {
     device_.reset();
     device_ = std::make_unique<AppDevice>(
         std::filesystem::path(folder_.filePath(QString::number(++devices_)).toStdString()), *settings_);
+    // A test may choose another language; each file begins in English.
+    translation_.use(settings_->language(), engine);
+    connect(settings_.get(), &Settings::languageChanged, engine, [this, engine] { translation_.use(settings_->language(), engine); });
     provide(*engine, *settings_);
     provide(*engine, *device_);
     jobs_.useDevice(*device_);
@@ -51,6 +55,7 @@ class Setup : public QObject {
   QTemporaryDir folder_;
   int devices_ = 0;  // one for each test file: none finds what another has written
   std::unique_ptr<Settings> settings_;
+  Translation translation_;
   std::unique_ptr<AppDevice> device_;
   Jobs jobs_;
   ArrivalServer server_;

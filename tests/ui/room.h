@@ -95,6 +95,29 @@ class Room : public QObject {
     device_->work().refresh();
     desk.next();
   }
+  // Another tablet and this one each change the mains tension of the player's setup while apart: 26 and 24 kg.
+  Q_INVOKABLE bool disagree(const QString& book) {
+    const auto id = weavelog::BookId::from_hex(book.toStdString()).value_or(weavelog::BookId{});
+    auto& here = device_->ledger();
+    const auto other = away();
+    if (!other || !(*other)->ingest(here.missing(id, {}, 1 << 30), 0)) return false;
+    for (auto* ledger : {other->get(), &here}) {
+      const auto record = weavelog::load_player(*ledger, id);
+      if (!record || record->setups.empty()) return false;
+      const auto& held = record->setups.front();
+      weavelog::Setup setup = held.now;
+      setup.mains_tension = weavelog::Quantity{{ledger == &here ? 24 : 26, 0}, weavelog::Unit::kilogram_force};
+      weavelog::Draft draft(id, weavelog::kPlayerBook, weavelog::kActEdit);
+      weavelog::put_changes(draft, held.seen, setup);
+      if (!ledger->append(draft)) return false;
+    }
+    const bool brought = here.ingest((*other)->missing(id, here.heads(id), 1 << 30), 0).has_value();
+    device_->work().refresh();
+    return brought && here.open_questions(id).size() == 1;
+  }
+  Q_INVOKABLE int questionsOf(const QString& book) const {
+    return static_cast<int>(device_->ledger().open_questions(weavelog::BookId::from_hex(book.toStdString()).value_or(weavelog::BookId{})).size());
+  }
   Q_INVOKABLE int jobsOf(const QString& book) const {
     const auto id = weavelog::BookId::from_hex(book.toStdString());
     const auto record = weavelog::load_player(device_->ledger(), id.value_or(weavelog::BookId{}));
@@ -120,13 +143,16 @@ class Room : public QObject {
   }
 
  private:
-  [[nodiscard]] weavelog::Outcome<weavelog::MadeCard> made_elsewhere(const QString& family) const {
+  [[nodiscard]] weavelog::Outcome<std::unique_ptr<weavelog::Ledger>> away() const {
     weavelog::LedgerOptions options;
     options.file = ":memory:";
     options.registry = &device_->ledger().registry();
     options.device_name = "Away tablet";
     options.projections.push_back(std::make_shared<weavelog::ModelTables>());
-    auto other = weavelog::Ledger::open(std::move(options));
+    return weavelog::Ledger::open(std::move(options));
+  }
+  [[nodiscard]] weavelog::Outcome<weavelog::MadeCard> made_elsewhere(const QString& family) const {
+    auto other = away();
     if (!other) return weavelog::fail(other.error());
     const auto now = (*other)->wall().now();
     weavelog::Draft draft((*other)->create_book_id(), weavelog::kPlayerBook, weavelog::kActNewPlayer);

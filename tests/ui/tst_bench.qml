@@ -97,6 +97,7 @@ AppCase {
         const window = make("room");
         let button = null;
         tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 33, Kvernberg: "))) !== undefined);
+        wait(550); // taps that follow each other at once are one
         button.clicked();
         compare(Jobs.stage(), StageMark.CutOut);
         find(window, "machine0").toggled();
@@ -161,6 +162,7 @@ AppCase {
         if (data.tag === "phone") find(window, "stages").at = 5;
         let button = null;
         tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 24, Dorofei: "))) !== undefined);
+        wait(550);
         button.clicked();
         const store = find(window, "storeCheck");
         verify(!store.enabled);

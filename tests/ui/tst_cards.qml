@@ -156,8 +156,8 @@ AppCase {
         look(window);
         const known = PlayersPlace.list.known;
         const name = data.tag.replace(" ", "");
-        PastJobsModel.choose(Room.table("old.csv", "Player,Main,day,Tension\n" + name + " Ada,left,03/04/2030,24\n" + name + " Bea,left,05/06/2030,52\n"
-                                                   + name + " Cleo,left,05/06/2030,tight\n"));
+        PastJobsModel.choose(Room.table("old.csv", "Player,Main,day,Tension\n" + name + " Ada,left,03/04/2021,24\n" + name + " Bea,left,05/06/2021,52\n"
+                                                   + name + " Cleo,left,05/06/2021,tight\n"));
         tryVerify(() => !PastJobsModel.busy && PastJobsModel.columns.length === 4);
         look(window);
         verify(find(window, "pastUnit").visible);

@@ -191,6 +191,7 @@ AppCase {
         verify(!Theme.dark);
         compare(DeskModel.draft.language, "fr");
         const french = item("readBackText").text;
+        tryVerify(() => item("turned").settled);
         const german = Walker.interactive(item("readBackLanguage"))[3];
         tapItem(german);
         tryVerify(() => item("readBackText").text !== french);
@@ -213,9 +214,19 @@ AppCase {
         compare(DeskModel.draft.wish.mains_tension, "24");
         tap("back");
         tap("back");
+        // Two quick taps at one place throw nothing away: what does it stands elsewhere, and the question says whose it is.
+        const row = item("throwAway").parent.parent.parent;
         tap("throwAway");
+        compare(Walker.interactive(row).map(item => item.text).join(", "), "Throw away, Keep it");
+        verify(Walker.nameOf(row).includes(DeskModel.draft.unfinished[0].player), Walker.nameOf(row));
+        mouseClick(findChild(row, "keepIt"));
         compare(DeskModel.draft.unfinished.length, 1);
+        verify(row.asking); // too quick to be an answer
+        wait(550);
+        tap("keepIt");
+        verify(!row.asking);
         tap("throwAway");
+        tap("throwAwayYes");
         compare(DeskModel.draft.unfinished.length, 0);
     }
     function test_first_time_asks_all_and_says_what_is_missing() {
@@ -267,6 +278,7 @@ AppCase {
         // In the words of the language that the player reads, all of them.
         verify(item("consent2").text.includes("Turnieren"));
         const german = item("consentAbout").text;
+        tryVerify(() => item("turned").settled);
         tapItem(Walker.interactive(item("readBackLanguage"))[1]);
         tryVerify(() => item("consentAbout").text !== german);
         verify(item("consent2").text.includes("tournois"));
@@ -355,6 +367,7 @@ AppCase {
         tryVerify(() => Walker.find(window.contentItem, "noteConsent") !== null);
         compare(item("turned").rotation, 180);
         verify(!item("noteConsent").enabled);
+        tryVerify(() => item("turned").settled);
         tap("turn");
         compare(item("turned").rotation, 0);
         tap("consent4");

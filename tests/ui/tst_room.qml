@@ -63,6 +63,7 @@ AppCase {
         const button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 7, Aalto: "));
         verify(button);
         button.forceActiveFocus(Qt.TabFocusReason);
+        wait(550); // taps that follow each other at once are one
         keyClick(Qt.Key_Return);
         compare(Jobs.stage(), StageMark.Inspected);
         mouseClick(find(window, "undo"));

@@ -51,6 +51,8 @@ AppCase {
         waitForRendering(window.contentItem);
         const unit = Walker.find(window.contentItem, "unit");
         const pounds = Walker.interactive(unit)[1];
+        pounds.forceActiveFocus(Qt.TabFocusReason); // which brings it into sight
+        wait(300);
         mouseClick(pounds);
         compare(Settings.tensionUnit, "lb");
         pounds.forceActiveFocus(Qt.TabFocusReason);

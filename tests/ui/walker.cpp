@@ -81,6 +81,22 @@ QStringList Walker::cutOff(QQuickItem* root) const {
   return found;
 }
 
+QStringList Walker::beyondSides(QQuickItem* root) const {
+  const auto sideways = [root](const QQuickItem* item) {
+    for (const auto* up = item->parentItem(); up != nullptr && up != root; up = up->parentItem())
+      if (up->inherits("QQuickFlickable") && up->property("contentWidth").toDouble() > up->width() + 1) return true;
+    return false;
+  };
+  QStringList found;
+  walk(root, [&](QQuickItem* item) {
+    const bool read = item->inherits("QQuickText") && !item->property("text").toString().isEmpty();
+    if (!read && !isPressed(item)) return;
+    const QRectF lies = item->mapRectToItem(root, QRectF(0, 0, item->width(), item->height()));
+    if ((lies.left() < -1 || lies.right() > root->width() + 1) && !sideways(item)) found.append(describe(item));
+  });
+  return found;
+}
+
 QString Walker::nameOf(QQuickItem* item) const {
   auto* reader = QAccessible::queryAccessibleInterface(item);
   return reader == nullptr ? QString() : reader->text(QAccessible::Name);

@@ -19,6 +19,9 @@ class Walker : public QObject {
   [[nodiscard]] Q_INVOKABLE QStringList unreachable(QQuickItem* root) const;
   // Texts that are wider or higher than what they stand in, or cut off.
   [[nodiscard]] Q_INVOKABLE QStringList cutOff(QQuickItem* root) const;
+  // What is pressed, typed into or read and reaches beyond the left or the right edge of root. What lies in a view that scrolls sideways
+  // is left out.
+  [[nodiscard]] Q_INVOKABLE QStringList beyondSides(QQuickItem* root) const;
   // What a screen reader is told.
   [[nodiscard]] Q_INVOKABLE QString nameOf(QQuickItem* item) const;
   [[nodiscard]] Q_INVOKABLE int roleOf(QQuickItem* item) const;

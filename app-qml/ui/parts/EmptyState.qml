@@ -37,7 +37,9 @@ ColumnLayout {
         horizontalAlignment: Text.AlignHCenter
     }
     ActionButton {
+        objectName: "emptyAction"
         Layout.alignment: Qt.AlignHCenter
+        Layout.maximumWidth: empty.width
         visible: empty.actionText.length > 0
         text: empty.actionText
         onClicked: empty.acted()

@@ -15,13 +15,17 @@ Basic.TextField {
     property string error
     readonly property string language: Settings.language
     property bool typing: false
+    property string before  // the value before somebody began to type
+    property string asked   // the value that was last asked for here
     // An empty field is no figure, not a wrong one.
-    readonly property bool acceptable: text.length === 0
-        || Figures.within(Figures.read(text), least, most)
+    readonly property bool acceptable: canStand(text)
     // A figure that may stand, as it is typed; a step that a key asks for (up or down).
     signal taken(string figure)
     signal stepAsked(bool up)
+    // What was typed cannot stand; "": it can again.
+    signal mistyped(string text)
 
+    function canStand(typed) { return typed.length === 0 || Figures.within(Figures.read(typed), least, most); }
     function refresh() {
         typing = false;
         text = Figures.shown(value, language);
@@ -50,14 +54,18 @@ Basic.TextField {
     }
 
     Component.onCompleted: refresh()
-    onValueChanged: if (!typing) refresh()
+    // Another hand than this field's changed it: that is what is shown.
+    onValueChanged: if (!typing || value !== asked) refresh()
+    onAcceptableChanged: mistyped(acceptable ? "" : text)
     onLanguageChanged: refresh()
     onTextEdited: {
+        if (!typing) before = value;
         typing = true;
-        const figure = Figures.read(text);
-        if (text.length === 0 || Figures.within(figure, least, most)) {
-            if (figure !== value) taken(figure);
-        }
+        // The good beginning of what turns out to be none is not taken for it.
+        const figure = canStand(text) ? Figures.read(text) : before; // not `acceptable`: what it is bound to may not know of the text yet
+        if (figure === value) return;
+        asked = figure;
+        taken(figure);
     }
     onEditingFinished: if (acceptable) refresh()
     onActiveFocusChanged: if (activeFocus) selectAll()

@@ -17,15 +17,22 @@ ColumnLayout {
     property string most: "100"
     property string hint
     property string error
-    readonly property string rangeError: field.acceptable ? "" : qsTr("Between %1 and %2 %3")
-        .arg(Figures.shown(least, Settings.language)).arg(Figures.shown(most, Settings.language)).arg(unit)
+    // Where the first step goes while there is no figure; "": to the least.
+    property string first
+    readonly property string rangeError: field.acceptable ? ""
+        : (Figures.read(field.text).length > 0 ? qsTr("Between %1 and %2 %3") : qsTr("This is no figure. Between %1 and %2 %3"))
+            .arg(Figures.shown(least, Settings.language)).arg(Figures.shown(most, Settings.language)).arg(unit).trim()
     signal edited(string value)
+    // What was typed cannot stand and was not taken over; "": it can again.
+    signal mistyped(string text)
 
     function stepBy(signed) {
-        const next = Figures.stepped(value, signed, least, most);
+        const next = Figures.stepped(value, signed, least, most, first);
         if (next !== value) edited(next);
         field.refresh();
     }
+
+    function takeFocus() { field.forceActiveFocus(Qt.TabFocusReason); }
 
     spacing: Theme.tight
 
@@ -65,6 +72,7 @@ ColumnLayout {
             most: figureStepper.most
             error: figureStepper.error.length > 0 ? figureStepper.error : figureStepper.rangeError
             onTaken: figure => figureStepper.edited(figure)
+            onMistyped: text => figureStepper.mistyped(text)
             onStepAsked: up => figureStepper.stepBy(up ? figureStepper.step : "-" + figureStepper.step)
         }
         IconAction {

@@ -25,6 +25,7 @@ FocusScope {
 
         ColumnLayout {
             Layout.fillHeight: false
+            visible: page.title.length > 0
             spacing: 2
             Words {
                 Layout.fillWidth: true

@@ -21,8 +21,6 @@ Basic.TextField {
     rightPadding: LayoutMirroring.enabled ? 52 : Theme.touch
     font.pixelSize: Theme.type.title
     color: enabled ? Theme.colour.ink : Theme.colour.disabledInk
-    placeholderText: name
-    placeholderTextColor: Theme.colour.quietInk
     selectionColor: Theme.colour.action
     selectedTextColor: Theme.colour.onAction
     selectByMouse: true
@@ -34,6 +32,22 @@ Basic.TextField {
     Keys.onEscapePressed: event => { event.accepted = text.length > 0; empty(); }
     background: FieldGround { focused: search.activeFocus }
 
+    // Rather smaller than cut off: what is searched for stands at its end.
+    Text {
+        visible: search.text.length === 0 && search.preeditText.length === 0
+        anchors.fill: parent
+        leftPadding: search.leftPadding
+        rightPadding: search.LayoutMirroring.enabled ? search.rightPadding : Theme.gap
+        horizontalAlignment: Text.AlignLeft
+        verticalAlignment: Text.AlignVCenter
+        text: search.name
+        textFormat: Text.PlainText
+        color: Theme.colour.quietInk
+        font.pixelSize: search.font.pixelSize
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: Theme.type.caption
+        Accessible.ignored: true
+    }
     Icon {
         anchors.left: parent.left
         anchors.leftMargin: 15

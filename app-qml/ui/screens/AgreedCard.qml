@@ -11,8 +11,9 @@ Card {
     required property var modelData
 
     title: card.modelData.rackets.length > 0 ? qsTr("Agreed now: rackets %1").arg(card.modelData.rackets) : qsTr("Agreed now")
-    detail: card.modelData.event.length > 0 ? qsTr("Last strung %1, %2").arg(card.modelData.event).arg(card.modelData.day)
-                                            : card.modelData.day
+    detail: card.modelData.event.length === 0 ? card.modelData.day
+        : (card.modelData.takenIn ? qsTr("Taken in %1, %2; not yet strung") : qsTr("Last strung %1, %2"))
+              .arg(card.modelData.event).arg(card.modelData.day)
 
     SideBySide {
         Layout.fillWidth: true

@@ -11,6 +11,7 @@ FocusScope {
 
     signal leaving()
 
+    readonly property real footHeight: strip.height
     readonly property int step: ArrivalSteps.step
     readonly property bool bringing: step === ArrivalSteps.Across || step === ArrivalSteps.List
 
@@ -45,6 +46,7 @@ FocusScope {
         id: frame
         anchors.top: parent.top
         anchors.bottom: strip.top
+        anchors.bottomMargin: ToastRoom.height
         width: parent.width
         widest: 820
         title: qsTr("Arriving at an event")

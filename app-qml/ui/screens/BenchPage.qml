@@ -10,6 +10,8 @@ FocusScope {
     id: bench
 
     readonly property bool narrow: width < Theme.phoneWidth
+    readonly property real footHeight: bar.height
+    readonly property bool gone: top.gone
     readonly property var onCourt: BenchModel.onCourt
     readonly property var doubts: BenchModel.machine.doubts
     readonly property var openFields: BenchModel.openFields
@@ -31,25 +33,58 @@ FocusScope {
         return mains === crosses || crosses.length === 0 ? mains : mains.length === 0 ? crosses : mains + "\n" + crosses;
     }
     onLookedChanged: QualityModel.look("bench", looked)
+    // Another racket is read from its beginning.
+    readonly property string lying: BenchModel.job
+    onLyingChanged: {
+        page.flickable.cancelFlick();
+        page.flickable.contentY = 0;
+    }
+    // What is looked at stays.
+    Binding {
+        target: BenchModel
+        property: "onScreen"
+        value: bench.visible
+    }
 
-    PageFrame {
-        id: page
+    BenchTop {
+        id: top
         anchors.top: parent.top
         anchors.left: parent.left
         anchors.right: parent.right
+        height: visible ? implicitHeight : 0
+        visible: BenchModel.hasJob || gone
+        z: 1
+        narrow: bench.narrow
+        margin: page.margin
+        figuresInSight: figures.y + figures.height * 0.6 > page.flickable.contentY
+    }
+    PageFrame {
+        id: page
+        anchors.top: top.bottom
+        anchors.left: parent.left
+        anchors.right: parent.right
         anchors.bottom: bar.top
+        anchors.bottomMargin: ToastRoom.height
         focus: true
         widest: 1100
-        title: BenchModel.hasJob ? BenchModel.player : qsTr("Bench")
+        title: BenchModel.hasJob || bench.gone ? "" : qsTr("Bench")
 
         EmptyState {
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.alignment: Qt.AlignCenter
-            visible: !BenchModel.hasJob
+            visible: !BenchModel.hasJob && !bench.gone && AppDevice.event.length > 0
             iconName: "bench"
             title: qsTr("Nothing waits for a bench")
             text: qsTr("The racket to be strung next lies here with its setup in large figures, as soon as the desk has taken one in.")
+        }
+        NoEvent {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.alignment: Qt.AlignCenter
+            visible: !BenchModel.hasJob && AppDevice.event.length === 0
+            iconName: "bench"
+            brings: qsTr("Pair with an event server under Exchange; its rackets come here by themselves.")
         }
         Notice {
             objectName: "onCourt"
@@ -64,9 +99,11 @@ FocusScope {
         }
         BenchHead {
             Layout.fillWidth: true
-            visible: BenchModel.hasJob
+            visible: BenchModel.hasJob && bench.narrow
+            withPromise: false
         }
         GiantFigure {
+            id: figures
             objectName: "figures"
             Layout.fillWidth: true
             visible: BenchModel.hasJob
@@ -74,6 +111,11 @@ FocusScope {
             mainsUnit: BenchModel.mainsUnit
             crosses: BenchModel.crosses
             crossesUnit: BenchModel.crossesUnit
+            withStrings: true
+            mainsString: BenchModel.mainsString
+            mainsGauge: BenchModel.mainsGauge
+            crossesString: BenchModel.crossesString
+            crossesGauge: BenchModel.crossesGauge
         }
         BenchTime {
             Layout.fillWidth: true
@@ -135,11 +177,16 @@ FocusScope {
             least: 420
 
             SetupCard { width: cards.columnWidth }
-            StepsCard { objectName: "steps"; width: cards.columnWidth }
+            StepsCard {
+                objectName: "steps"
+                width: cards.columnWidth
+                visible: !bench.gone
+            }
             StringUseCard { objectName: "string"; width: cards.columnWidth }
             ReadingsCard {
                 objectName: "readings"
                 width: cards.columnWidth
+                visible: !bench.gone
                 onAsked: reading.show()
             }
             PhotosCard {

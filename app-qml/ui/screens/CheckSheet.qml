@@ -60,6 +60,11 @@ Sheet {
         }
         StageMark { stage: CheckModel.stage }
     }
+    JobBrief {
+        objectName: "brief"
+        Layout.fillWidth: true
+        brief: CheckModel.brief
+    }
     Notice {
         Layout.fillWidth: true
         visible: !CheckModel.open

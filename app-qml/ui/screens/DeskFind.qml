@@ -6,7 +6,7 @@ import Weavelog.Parts
 import Weavelog.Theme
 import Weavelog.View
 
-// The beginning of every drop-off: what was left unfinished, and finding the player.
+// The beginning of every drop-off: finding the player, and what was left unfinished.
 FocusScope {
     id: page
 
@@ -24,6 +24,7 @@ FocusScope {
         }
     }
 
+    readonly property var unfinished: Array.from(DeskModel.draft.unfinished)
     readonly property int margin: width < Theme.phoneWidth ? Theme.gap + 4 : Theme.page
 
     ColumnLayout {
@@ -46,9 +47,13 @@ FocusScope {
                 text: AppDevice.eventName.length > 0 ? AppDevice.eventName : qsTr("No event yet: rackets get no tag numbers")
             }
         }
-        Repeater {
-            model: DeskModel.draft.unfinished
-            UnfinishedRow { Layout.fillWidth: true }
+        ActionButton {
+            objectName: "makeEvent"
+            Layout.fillWidth: page.width < Theme.phoneWidth
+            visible: AppDevice.event.length === 0
+            kind: ActionButton.Secondary
+            text: qsTr("Work on your own: make an event")
+            onClicked: EventModel.ask()
         }
         RowLayout {
             spacing: Theme.gap
@@ -91,6 +96,25 @@ FocusScope {
             text: qsTr("New player")
             onClicked: DeskModel.addPlayer()
         }
+        // One stands here itself; of several a line, so that however many there are the search stays where it is.
+        Column {
+            id: single
+            Layout.fillWidth: true
+            visible: page.unfinished.length === 1
+            Repeater {
+                model: page.unfinished.length === 1 ? page.unfinished : []
+                UnfinishedRow { width: single.width }
+            }
+        }
+        ListRow {
+            objectName: "unfinished"
+            Layout.fillWidth: true
+            visible: page.unfinished.length > 1
+            iconName: "question"
+            text: qsTr("%n unfinished drop-off(s)", "", page.unfinished.length)
+            detail: page.unfinished.map(one => one.player).filter(name => name.length > 0).join(", ")
+            onClicked: left.open()
+        }
         Repeater {
             model: page.tagged.slice(0, 3)
             ListRow {
@@ -123,6 +147,28 @@ FocusScope {
                     ? qsTr("Look at the spelling, or begin a new player with this name.")
                     : qsTr("Players come with an entry list, with an exchange, or are added here.")
             }
+        }
+    }
+    Sheet {
+        id: left
+        title: qsTr("Unfinished drop-offs")
+
+        Column {
+            id: rows
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            Repeater {
+                model: page.unfinished
+                UnfinishedRow { width: rows.width }
+            }
+        }
+        Connections {
+            target: DeskModel
+            function onPageChanged() { left.close(); }
+        }
+        Connections {
+            target: DeskModel.draft
+            function onUnfinishedChanged() { if (page.unfinished.length === 0) left.close(); }
         }
     }
 }

@@ -13,6 +13,9 @@ FocusScope {
         [DeskModel.Stored]: "StoredPage.qml"
     })
 
+    readonly property var shown: pages.item
+    readonly property real footHeight: shown?.footHeight ?? 0
+
     function showPage() {
         const source = sources[DeskModel.page];
         if (source) pages.source = source;

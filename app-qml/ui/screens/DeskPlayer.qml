@@ -6,9 +6,12 @@ import Weavelog.View
 
 // The player who stands at the desk.
 FocusScope {
+    readonly property real footHeight: strip.height
+
     PageFrame {
         anchors.top: parent.top
         anchors.bottom: strip.top
+        anchors.bottomMargin: ToastRoom.height
         width: parent.width
         title: DeskModel.card.name
         detail: DeskModel.card.detail

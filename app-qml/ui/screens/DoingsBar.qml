@@ -22,12 +22,23 @@ Item {
             fault.text = whatToDo;
         }
     }
+    Binding {
+        target: ToastRoom
+        property: "height"
+        value: toast.visible || fault.visible ? doings.implicitHeight : 0
+    }
     // A promise becomes late without anybody doing anything.
     Timer {
         interval: 30000
         repeat: true
         running: true
         onTriggered: Work.refresh()
+    }
+    // The strip is its own ground: under software rendering drawings of the page that are clipped away shine through otherwise.
+    Rectangle {
+        anchors.fill: parent
+        visible: ToastRoom.height > 0
+        color: Theme.colour.ground
     }
     Column {
         id: column

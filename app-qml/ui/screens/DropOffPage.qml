@@ -10,6 +10,7 @@ import Weavelog.View
 FocusScope {
     id: page
 
+    readonly property real footHeight: strip.height
     readonly property DropOffDraft draft: DeskModel.draft
     property int part: 0
     readonly property var parts: draft.asWhole
@@ -30,10 +31,15 @@ FocusScope {
             else frame.flickable.contentY = 0;
         }
     }
+    Connections {
+        target: page.draft
+        function onQuestionFirst() { frame.flickable.contentY = 0; }
+    }
     PageFrame {
         id: frame
         anchors.top: parent.top
         anchors.bottom: strip.top
+        anchors.bottomMargin: ToastRoom.height
         width: parent.width
         title: page.draft.player.length > 0 ? page.draft.player : qsTr("New player")
         detail: page.draft.asWhole ? qsTr("Ask what is known; everything but strings and tensions can wait.")
@@ -56,6 +62,21 @@ FocusScope {
         NeededNotice {
             Layout.fillWidth: true
             draft: page.draft
+        }
+        Column {
+            id: asked
+            readonly property int count: page.draft.questions.length
+            Layout.fillWidth: true
+            visible: count > 0
+            spacing: Theme.room
+            Repeater {
+                model: asked.count
+                AskedCard {
+                    width: asked.width
+                    visible: !page.draft.asWhole || held.part === page.part
+                    draft: page.draft
+                }
+            }
         }
         AlikeCard {
             Layout.fillWidth: true
@@ -113,6 +134,7 @@ FocusScope {
         }
         ActionButton {
             objectName: "askAll"
+            Layout.fillWidth: true  // else its words set the width of the page
             visible: !page.draft.asWhole
             kind: ActionButton.Quiet
             text: qsTr("Something else is different")
@@ -123,6 +145,7 @@ FocusScope {
         }
         ActionButton {
             objectName: "storeUnconfirmed"
+            Layout.fillWidth: true
             visible: page.lastPart && page.draft.pickedCount > 0
             kind: ActionButton.Quiet
             text: qsTr("The player is not here: store unconfirmed")

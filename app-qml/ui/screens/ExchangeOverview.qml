@@ -65,10 +65,22 @@ PageFrame {
             Layout.fillWidth: true
             kind: arrival.begun || !page.paired ? ActionButton.Primary : ActionButton.Secondary
             text: arrival.begun ? qsTr("Go on with the arrival") : qsTr("Arrive")
-            onClicked: page.arrivalAsked()
+            onClicked: {
+                EventModel.showHosts();  // an arrival is at the server's event
+                page.arrivalAsked();
+            }
         }
     }
     ExchangeState { Layout.fillWidth: true }
+    Notice {
+        objectName: "otherEvent"
+        Layout.fillWidth: true
+        visible: EventModel.hosts.length > 0
+        title: qsTr("This tablet shows %1").arg(AppDevice.eventName)
+        text: qsTr("The event server’s is %1. Both are kept here; %2 does not go to the server.").arg(EventModel.hosts).arg(AppDevice.eventName)
+        actionText: qsTr("Show %1").arg(EventModel.hosts)
+        onActed: EventModel.showHosts()
+    }
     MetCard {
         Layout.fillWidth: true
         visible: MetModel.host.length > 0

@@ -8,6 +8,9 @@ FocusScope {
 
     property bool arriving: ArrivalSteps.goingOn && ArrivalSteps.step > ArrivalSteps.Meet && ArrivalSteps.step < ArrivalSteps.Account
 
+    readonly property var shown: pages.item
+    readonly property real footHeight: shown?.footHeight ?? 0
+
     // By its file: Qt 6.4 makes no bound component here.
     Loader {
         id: pages

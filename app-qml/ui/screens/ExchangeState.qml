@@ -42,6 +42,13 @@ Card {
             : ExchangeModel.moreWaiting ? qsTr("More than %n action(s) wait to be sent.", "", ExchangeModel.waiting)
             : qsTr("%n action(s) wait to be sent.", "", ExchangeModel.waiting)
     }
+    IconLine {
+        objectName: "stayHere"
+        Layout.fillWidth: true
+        visible: ExchangeModel.host.length > 0 && ExchangeModel.stayHere > 0
+        iconName: "info"
+        text: qsTr("%n player(s) stay on this tablet only. Whoever plays here is ticked under “Arrive”.", "", ExchangeModel.stayHere)
+    }
     ColumnLayout {
         objectName: "agreement"
         visible: ExchangeModel.agreedWords.length > 0

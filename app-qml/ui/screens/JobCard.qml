@@ -19,6 +19,8 @@ Rectangle {
     required property string stageBy
     required property int nextStage
     required property bool clash
+    // Its step is one that only a person can say: what the player answered, or where it is.
+    readonly property bool asks: clash || stage === StageMark.Waiting
     signal opened()
     signal advanced()
 
@@ -120,12 +122,12 @@ Rectangle {
             Layout.fillWidth: true
             Layout.margins: Theme.tight
             Layout.topMargin: 0
-            visible: card.nextStage > 0 || card.clash
+            visible: card.nextStage > 0 || card.asks
             kind: ActionButton.Secondary
-            iconName: card.clash ? "question" : "arrow"
-            text: card.clash ? qsTr("Look where it is") : StageWords.title(card.nextStage)
+            iconName: card.asks ? "question" : "arrow"
+            text: card.clash ? qsTr("Look where it is") : card.asks ? qsTr("The player’s answer") : StageWords.title(card.nextStage)
             Accessible.name: qsTr("%1: %2").arg(face.text).arg(text)
-            onClicked: card.clash ? card.opened() : card.advanced()
+            onClicked: card.asks ? card.opened() : card.advanced()
         }
     }
 }

@@ -1,44 +1,43 @@
 import QtQuick
-import QtQuick.Layouts
 import Weavelog.Parts
 import Weavelog.Theme
 
-// One old job in two lines.
-ColumnLayout {
+// One old job in two lines. Positioners: in nested layouts heights of wrapped texts go stale, and lines run through the words.
+Column {
     id: line
 
     required property var modelData
 
     spacing: 0
 
-    RowLayout {
-        Layout.fillWidth: true
+    Row {
         spacing: Theme.gap
-        // At the top: the row is laid out first at a width at which its words break, and is not laid out anew when it is less high then.
         Words {
-            Layout.fillWidth: true
-            Layout.alignment: Qt.AlignTop
+            width: line.width - day.width - Theme.gap
             meaning: Words.Strong
             text: line.modelData.tension
         }
         Words {
-            Layout.alignment: Qt.AlignTop
+            id: day
             quiet: true
             wrapMode: Text.NoWrap
             text: line.modelData.day
         }
     }
     Words {
-        Layout.fillWidth: true
+        width: line.width
         meaning: Words.Caption
         quiet: true
         text: [line.modelData.racket.length > 0 ? qsTr("Racket %1").arg(line.modelData.racket) : "",
                line.modelData.strings, line.modelData.event].filter(part => part.length > 0).join(" · ")
     }
+    Item {
+        width: 1
+        height: Theme.tight
+    }
     Rectangle {
-        Layout.fillWidth: true
-        Layout.topMargin: Theme.tight
-        implicitHeight: 1
+        width: line.width
+        height: 1
         color: Theme.colour.line
     }
 }

@@ -13,6 +13,10 @@ Sheet {
     property string job
     property var ways: ({})
     property int other: 0
+    // What waits for an answer goes on by it: by the one about its frame, or by what is written down here.
+    readonly property bool waits: sheet.ways.stage === StageMark.Waiting && !sheet.ways.clash
+    readonly property bool answers: waits && sheet.ways.awaits
+    readonly property bool answerGiven: waits && !answers && answer.text.trim().length > 0
     readonly property bool reasonGiven: reason.text.trim().length > 0
 
     function show(bookId, jobId, name) {
@@ -26,6 +30,7 @@ Sheet {
         ways = RoomModel.stepsOf(book, job);
         other = ways.clash ? ways.stage : 0;
         reason.text = "";
+        answer.text = "";
         RoomModel.lookAt(book, job);
     }
     // A second scan of its tag: the usual step is one press away.
@@ -41,8 +46,11 @@ Sheet {
     }
 
     onClosed: RoomModel.lookAt("", "")
-    hasChanges: reasonGiven
-    onDiscarded: reason.text = ""
+    hasChanges: reasonGiven || answerGiven
+    onDiscarded: {
+        reason.text = "";
+        answer.text = "";
+    }
 
     Notice {
         Layout.fillWidth: true
@@ -60,6 +68,11 @@ Sheet {
             text: sheet.ways.marks?.length > 0
                 ? Listing.commas([sheet.ways.marks[0].by, sheet.ways.marks[0].at]) : ""
         }
+    }
+    JobBrief {
+        objectName: "brief"
+        Layout.fillWidth: true
+        brief: sheet.ways.brief ?? ({})
     }
     // What goes back with the racket, where it is handed over; before that, what came with it.
     Notice {
@@ -81,9 +94,43 @@ Sheet {
         choice: RoomModel.machine
         racket: sheet.title
     }
+    ActionButton {
+        objectName: "answer"
+        Layout.fillWidth: true
+        visible: sheet.answers
+        iconName: "question"
+        text: qsTr("Take the player’s answer")
+        onClicked: InspectionModel.show(sheet.book, sheet.job)
+    }
+    Notice {
+        objectName: "asked"
+        Layout.fillWidth: true
+        visible: sheet.waits && !sheet.answers
+        kind: Notice.Attention
+        title: qsTr("It waits for its player’s answer")
+        text: sheet.ways.marks?.[0]?.reason ?? ""
+    }
+    TextEntry {
+        id: answer
+        objectName: "answerText"
+        Layout.fillWidth: true
+        visible: sheet.waits && !sheet.answers
+        label: qsTr("What the player answered")
+        hint: qsTr("It stays beside this racket, for whoever strings it.")
+    }
+    ActionButton {
+        objectName: "answered"
+        Layout.fillWidth: true
+        visible: sheet.waits && !sheet.answers
+        enabled: sheet.answerGiven
+        iconName: StageWords.iconName(StageMark.Inspected)
+        text: sheet.answerGiven ? StageWords.title(StageMark.Inspected) : qsTr("Write the answer first")
+        onClicked: sheet.take(StageMark.Inspected, answer.text)
+    }
     SideBySide {
         id: steps
         Layout.fillWidth: true
+        visible: !sheet.waits
         least: 220
         Repeater {
             id: firstStep
@@ -103,6 +150,7 @@ Sheet {
     ActionButton {
         objectName: "inspect"
         Layout.fillWidth: true
+        visible: !sheet.answers
         kind: ActionButton.Secondary
         iconName: "search"
         text: qsTr("Inspect the frame")

@@ -33,9 +33,15 @@ Window {
     readonly property var shownPlaces: places.map(
         one => one.key === "questions" ? Object.assign({ waiting: openQuestions }, one) : one)
 
+    // How high the steps are that the shown page keeps at its foot.
+    property var shownPage: null
+    readonly property real foot: shownPage?.footHeight ?? 0
+
     function go(key) {
         place = key;
-        pages.itemAt(places.findIndex(one => one.key === key)).show();
+        const loader = pages.itemAt(places.findIndex(one => one.key === key));
+        loader.show();
+        shownPage = loader.item;
     }
 
     function playersBegin() {
@@ -89,6 +95,8 @@ Window {
             anchors.right: parent.right
             anchors.top: parent.top
             anchors.bottom: bar.top
+            // A page with steps at its foot makes room above them, so that they do not move under the finger.
+            anchors.bottomMargin: window.foot > 0 ? 0 : ToastRoom.height
 
             Repeater {
                 id: pages
@@ -116,10 +124,9 @@ Window {
             source: "FaultPage.qml"
         }
         Loader {
-            // The desk's next steps stay free.
-            readonly property bool overSteps: AppDevice.open && window.place === "desk" && DeskModel.page !== DeskModel.Find
+            // The next steps of a page stay free.
             anchors.bottom: bar.top
-            anchors.bottomMargin: overSteps ? Theme.mainTouch + 2 * Theme.gap : 0
+            anchors.bottomMargin: window.foot
             anchors.left: rail.right
             anchors.right: parent.right
             active: AppDevice.open
@@ -172,6 +179,22 @@ Window {
             active: false
             source: "StencilSheet.qml"
             onLoaded: (item as StencilSheet).open()
+        }
+        Loader {
+            id: eventSheet
+            property bool changes: false
+            active: false
+            source: "EventSheet.qml"
+            onLoaded: (item as EventSheet).begin(changes)
+
+            Connections {
+                target: AppDevice.open ? EventModel : null
+                function onAsked(change) {
+                    eventSheet.changes = change;
+                    if (eventSheet.item) (eventSheet.item as EventSheet).begin(change);
+                    else eventSheet.active = true;
+                }
+            }
         }
         Connections {
             target: AppDevice.open ? CheckModel : null

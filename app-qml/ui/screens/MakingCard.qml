@@ -21,7 +21,12 @@ Card {
         property var usual: []
         property string meaning
         spacing: Theme.tight
+        Connections {
+            target: card.draft
+            function onFieldFirst(field) { if (field === percentage.field) per.takeFocus(); }
+        }
         FigureStepper {
+            id: per
             Layout.fillWidth: true
             label: percentage.text
             unit: "%"
@@ -30,6 +35,7 @@ Card {
             least: "0"
             most: "100"
             onEdited: value => card.draft.set(percentage.field, value)
+            onMistyped: text => card.draft.mistyped(percentage.field, text)
         }
         SideBySide {
             id: taps

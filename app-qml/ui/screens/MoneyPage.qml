@@ -47,13 +47,12 @@ FocusScope {
         anchors.bottom: parent.bottom
         width: parent.width
 
-        EmptyState {
+        NoEvent {
             anchors.centerIn: parent
             width: Math.min(parent.width - 2 * page.margin, 460)
             visible: !MoneyPlace.prices.hasEvent
             iconName: "money"
-            title: qsTr("There is no event yet")
-            text: qsTr("Pair with an event server under Exchange; its price list and accounts come here by themselves.")
+            brings: qsTr("Pair with an event server under Exchange; its price list and accounts come here by themselves.")
         }
         MoneyAccounts {
             anchors.fill: parent

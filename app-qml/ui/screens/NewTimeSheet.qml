@@ -34,10 +34,6 @@ Sheet {
         Layout.fillWidth: true
         text: NewTimeModel.before.length > 0 ? qsTr("Promised for %1").arg(NewTimeModel.before) : qsTr("No time was said so far")
     }
-    PromiseNotice {
-        Layout.fillWidth: true
-        promise: NewTimeModel
-    }
     Words {
         Layout.fillWidth: true
         visible: NewTimeModel.inWork
@@ -50,6 +46,10 @@ Sheet {
         time: NewTimeModel.time
         day: NewTimeModel.day
         onMoved: minutes => NewTimeModel.move(minutes)
+    }
+    PromiseNotice {
+        Layout.fillWidth: true
+        promise: NewTimeModel
     }
     ToggleRow {
         objectName: "onlyThis"

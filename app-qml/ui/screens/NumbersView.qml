@@ -12,9 +12,13 @@ ScrollColumn {
 
     readonly property var sums: NumbersModel.sums
     readonly property var growth: NumbersModel.growth
+    // Room for a name and a detail of two lines each in every tile.
+    readonly property real tileHeight: Math.ceil(4 * small.height + large.height) + 2 * Theme.gap + 2 * 2
 
     spacing: Theme.room
 
+    FontMetrics { id: small; font.pixelSize: Theme.type.caption }
+    FontMetrics { id: large; font.pixelSize: Theme.type.heading; font.weight: Font.DemiBold }
     SideBySide {
         id: top
         Layout.fillWidth: true
@@ -71,7 +75,7 @@ ScrollColumn {
                 id: figure
                 required property var modelData
                 width: figures.columnWidth
-                height: 124
+                height: view.tileHeight
                 padding: Theme.gap
                 spacing: 2
                 Accessible.name: modelData.name + ": " + modelData.figure

@@ -42,13 +42,12 @@ FocusScope {
         anchors.bottom: parent.bottom
         width: parent.width
 
-        EmptyState {
+        NoEvent {
             anchors.centerIn: parent
             width: Math.min(parent.width - 2 * page.margin, 460)
             visible: !TeamModel.hasEvent
             iconName: "plan"
-            title: qsTr("There is no event yet")
-            text: qsTr("Pair with an event server under Exchange; its draws come here by themselves.")
+            brings: qsTr("Pair with an event server under Exchange; its draws come here by themselves.")
         }
         DrawView {
             anchors.fill: parent

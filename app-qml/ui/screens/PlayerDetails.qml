@@ -73,9 +73,14 @@ ColumnLayout {
             title: qsTr("Last jobs")
             spacing: Theme.tight
 
-            Repeater {
-                model: details.card.jobs
-                JobLine { Layout.fillWidth: true }
+            Column {
+                id: jobs
+                Layout.fillWidth: true
+                spacing: Theme.tight
+                Repeater {
+                    model: details.card.jobs
+                    JobLine { width: jobs.width }
+                }
             }
             ActionButton {
                 objectName: "olderJobs"

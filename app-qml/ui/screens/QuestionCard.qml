@@ -18,8 +18,8 @@ Card {
     required property var answers
     required property string tag
     property int chosen: -1
-    property string other: ""
-    property string unit: units.length > 0 ? units[0] : ""
+    readonly property string other: form.other
+    readonly property string unit: form.unit
     readonly property int anew: answers.length
     readonly property bool holder: kind === QuestionsModel.Holder
     readonly property bool amount: kind === QuestionsModel.Amount
@@ -64,44 +64,17 @@ Card {
         text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?")
             : card.amount ? qsTr("What does it cost?") : card.books ? qsTr("Which of them is right?") : qsTr("What does the player want?")
     }
-    Repeater {
-        model: card.answers
-
-        AnswerRow {
-            required property var modelData
-            required property int index
-            objectName: "answer" + index
-            Layout.fillWidth: true
-            text: card.answerText(modelData)
-            detail: card.whoSaid(modelData)
-            checked: card.chosen === index
-            onClicked: card.chosen = index
-        }
-    }
-    AnswerRow {
-        objectName: "anew"
+    AnswersForm {
+        id: form
         Layout.fillWidth: true
-        visible: card.entry !== QuestionsModel.None
-        text: qsTr("Another answer")
-        checked: card.chosen === card.anew
-        onClicked: card.chosen = card.anew
-    }
-    TextEntry {
-        objectName: "other"
-        Layout.fillWidth: true
-        visible: card.chosen === card.anew
-        label: card.field
-        error: card.wrong
-        inputMethodHints: card.entry === QuestionsModel.Figure ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
-        onEdited: text => card.other = text
-    }
-    ChoiceBar {
-        Layout.fillWidth: true
-        visible: card.chosen === card.anew && card.units.length > 1
-        label: qsTr("Unit")
-        value: card.unit
-        options: card.units.map(unit => ({ value: unit, text: unit }))
-        onChosen: value => card.unit = value
+        spacing: card.spacing
+        answers: Array.from(card.answers).map(answer => ({ text: card.answerText(answer), detail: card.whoSaid(answer) }))
+        entry: card.entry
+        units: card.units
+        field: card.field
+        chosen: card.chosen
+        wrong: card.wrong
+        onPicked: answer => card.chosen = answer
     }
     ActionButton {
         objectName: "close"

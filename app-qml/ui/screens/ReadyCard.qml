@@ -13,12 +13,12 @@ Card {
 
     title: qsTr("Ready by")
 
+    Connections {
+        target: card.draft
+        function onFieldFirst(field) { if (field === "bags") bags.takeFocus(); }
+    }
     Binding { target: PromiseModel; property: "watched"; value: card.visible && card.draft.pickedCount > 0 }
 
-    PromiseNotice {
-        Layout.fillWidth: true
-        promise: PromiseModel
-    }
     SideBySide {
         Layout.fillWidth: true
         least: 300
@@ -65,6 +65,7 @@ Card {
             }
         }
         FigureStepper {
+            id: bags
             objectName: "bags"
             width: parent.columnWidth
             label: qsTr("Bags that came with the rackets")
@@ -73,6 +74,7 @@ Card {
             least: "0"
             most: "9"
             onEdited: value => card.draft.setDropOff("bags", Number(value))
+            onMistyped: text => card.draft.mistyped("bags", text)
         }
         ChoiceBar {
             objectName: "rush"
@@ -82,5 +84,10 @@ Card {
             options: [{ value: 0, text: qsTr("No") }, { value: 1, text: qsTr("Rush") }, { value: 2, text: qsTr("On court") }]
             onChosen: value => card.draft.setDropOff("rush", value)
         }
+    }
+    // Last in the card: the answer comes while fingers are at the stepper, and nothing above it moves.
+    PromiseNotice {
+        Layout.fillWidth: true
+        promise: PromiseModel
     }
 }

@@ -13,6 +13,7 @@ PageFrame {
     readonly property bool empty: RoomModel.shown === 0
 
     function advance(book, job, stage, tag, name) {
+        if (!RoomModel.tapCounts()) return;
         // These two have something to look at first.
         if (stage === 7) return CheckModel.show(book, job);
         if (stage === 8) return CheckModel.showStencils(book, job);
@@ -74,12 +75,17 @@ PageFrame {
         EmptyState {
             anchors.centerIn: parent
             width: Math.min(parent.width, 560)
-            visible: page.view === "board" && page.empty
+            visible: page.view === "board" && page.empty && RoomModel.hasEvent
             iconName: "room"
-            title: RoomModel.hasEvent ? qsTr("No racket is in the room") : qsTr("There is no event yet")
-            text: RoomModel.hasEvent
-                ? qsTr("Every job of the event stands here under its stage, from taken in to handed over.")
-                : qsTr("Pair with an event server under Exchange; its rackets come here by themselves.")
+            title: qsTr("No racket is in the room")
+            text: qsTr("Every job of the event stands here under its stage, from taken in to handed over.")
+        }
+        NoEvent {
+            anchors.centerIn: parent
+            width: Math.min(parent.width, 560)
+            visible: page.view === "board" && page.empty && !RoomModel.hasEvent
+            iconName: "room"
+            brings: qsTr("Pair with an event server under Exchange; its rackets come here by themselves.")
         }
         RoomBoard {
             objectName: "board"

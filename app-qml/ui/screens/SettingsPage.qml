@@ -7,7 +7,7 @@ import Weavelog.View
 // What the person at this device prefers; nothing of it leaves the device.
 PageFrame {
     title: qsTr("Settings")
-    detail: qsTr("They hold for this device only.")
+    detail: qsTr("They hold for this device only; what an event is called holds for all who work at it.")
     widest: 760
 
     Card {
@@ -30,6 +30,10 @@ PageFrame {
             text: Settings.deviceName
             onEdited: text => Settings.deviceName = text
         }
+    }
+    EventsCard {
+        Layout.fillWidth: true
+        visible: AppDevice.open
     }
     Card {
         Layout.fillWidth: true

@@ -62,11 +62,17 @@ FocusScope {
             EmptyState {
                 anchors.centerIn: parent
                 width: Math.min(460, parent.width)
-                visible: list.count === 0
+                visible: list.count === 0 && StockModel.hasEvent
                 iconName: "stock"
-                title: StockModel.hasEvent ? qsTr("Nothing is in stock") : qsTr("There is no event yet")
-                text: StockModel.hasEvent ? qsTr("Note every reel and set that comes; then you see what is left and until when.")
-                                          : qsTr("Pair with an event server under Exchange; its stock comes here by itself.")
+                title: qsTr("Nothing is in stock")
+                text: qsTr("Note every reel and set that comes; then you see what is left and until when.")
+            }
+            NoEvent {
+                anchors.centerIn: parent
+                width: Math.min(460, parent.width)
+                visible: !StockModel.hasEvent
+                iconName: "stock"
+                brings: qsTr("Pair with an event server under Exchange; its stock comes here by itself.")
             }
         }
     }

@@ -7,13 +7,26 @@ import Weavelog.View
 
 // The rackets are taken in: their tags, to be written or printed and hung on.
 FocusScope {
+    readonly property real footHeight: strip.height
+
     PageFrame {
         anchors.top: parent.top
         anchors.bottom: strip.top
+        anchors.bottomMargin: ToastRoom.height
         width: parent.width
         title: qsTr("Taken in: %1").arg(DeskModel.card.name)
-        detail: qsTr("Hang each number on its racket.")
+        detail: AppDevice.event.length > 0 ? qsTr("Hang each number on its racket.") : ""
 
+        Notice {
+            objectName: "noNumbers"
+            Layout.fillWidth: true
+            visible: AppDevice.event.length === 0
+            kind: Notice.Attention
+            title: qsTr("There is no event yet")
+            text: qsTr("Without one these rackets have no number, and neither room nor bench shows them. They can come into an event later.")
+            actionText: qsTr("Make an event")
+            onActed: EventModel.ask()
+        }
         SideBySide {
             id: row
             Layout.fillWidth: true
@@ -29,10 +42,12 @@ FocusScope {
                     required property var modelData
                     width: row.columnWidth
                     title: tag.modelData.racket.length > 0 ? qsTr("Racket %1").arg(tag.modelData.racket) : qsTr("Racket without a mark")
+                    padding: row.columns > 1 ? Theme.room : Theme.gap
                     Digits {
                         Layout.fillWidth: true
+                        visible: tag.modelData.tag.length > 0
                         value: tag.modelData.tag
-                        size: Theme.type.giant * 0.6
+                        size: Theme.type.giant * (row.columns > 1 ? 0.6 : 0.42)
                     }
                 }
             }

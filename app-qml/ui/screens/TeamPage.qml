@@ -41,13 +41,12 @@ FocusScope {
         anchors.bottom: parent.bottom
         width: parent.width
 
-        EmptyState {
+        NoEvent {
             anchors.centerIn: parent
             width: Math.min(parent.width - 2 * page.margin, 460)
             visible: !TeamModel.hasEvent
             iconName: "players"
-            title: qsTr("There is no event yet")
-            text: qsTr("Pair with an event server under Exchange; its team and machines come here by themselves.")
+            brings: qsTr("Pair with an event server under Exchange; its team and machines come here by themselves.")
         }
         TeamView {
             anchors.fill: parent

@@ -17,10 +17,16 @@ ColumnLayout {
     readonly property string unit: draft.units[field] ?? ""
     readonly property string figure: draft.wish[field] ?? ""
     readonly property bool differs: Array.from(draft.differing).includes(field)
+    readonly property bool inQuestion: Array.from(draft.openFields).includes(field)
 
     spacing: Theme.gap
 
+    Connections {
+        target: tension.draft
+        function onFieldFirst(field) { if (field === tension.field) figure.takeFocus(); }
+    }
     FigureStepper {
+        id: figure
         objectName: tension.part + "Figure"
         Layout.fillWidth: true
         label: tension.label
@@ -29,8 +35,11 @@ ColumnLayout {
         step: tension.unit === "N" ? "5" : "0.5"
         least: "1"
         most: "999"
-        hint: tension.differs ? qsTr("The rackets differ here") : ""
+        enabled: !tension.inQuestion
+        hint: tension.inQuestion ? qsTr("Choose one of the answers above first") : tension.differs ? qsTr("The rackets differ here") : ""
+        first: tension.unit.length > 0 ? tension.draft.usualFirst(tension.field) : ""
         onEdited: value => tension.draft.set(tension.field, value)
+        onMistyped: text => tension.draft.mistyped(tension.field, text)
     }
     SideBySide {
         id: row
@@ -38,7 +47,7 @@ ColumnLayout {
         least: 64
         most: 4
         spacing: Theme.tight
-        visible: tension.figure.length > 0 || tension.differs
+        visible: !tension.inQuestion && (tension.figure.length > 0 || tension.differs)
 
         Repeater {
             model: tension.draft.steps(tension.part)

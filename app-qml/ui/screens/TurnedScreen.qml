@@ -19,6 +19,9 @@ Basic.Popup {
     property string language
     signal languageChosen(string language)
 
+    // The second of two quick taps that were meant for the page before lands where the head of this one now is.
+    property bool settled: false
+
     readonly property bool narrow: (parent?.width ?? 0) < Theme.phoneWidth
     // Read by somebody who stands at the other side of the desk.
     readonly property int wordSize: narrow ? Theme.type.title : Theme.type.title * 1.2
@@ -37,15 +40,23 @@ Basic.Popup {
     onAboutToShow: {
         Theme.dark = false;
         turned = true;
+        settled = false;
+        settling.restart();
         scroll.contentY = 0;
     }
     onAboutToHide: Theme.dark = Settings.dark
 
     background: Rectangle { color: Theme.colour.surface }
     contentItem: Item {
+        Timer {
+            id: settling
+            interval: 500
+            onTriggered: screen.settled = true
+        }
         Item {
             id: sheet
             objectName: "turned"
+            readonly property bool settled: screen.settled
             anchors.fill: parent
             rotation: screen.turned ? 180 : 0
             Accessible.role: Accessible.Dialog
@@ -73,7 +84,7 @@ Basic.Popup {
                         kind: ActionButton.Secondary
                         iconName: "turn"
                         text: qsTr("Turn")
-                        onClicked: screen.turned = !screen.turned
+                        onClicked: if (screen.settled) screen.turned = !screen.turned
                     }
                 }
                 // Two bars, because one loses its places when its words change.
@@ -82,7 +93,7 @@ Basic.Popup {
                     Layout.fillWidth: true
                     visible: !screen.narrow
                     value: screen.language
-                    onChosen: value => screen.languageChosen(value)
+                    onChosen: value => { if (screen.settled) screen.languageChosen(value); }
                 }
                 LanguageBar {
                     objectName: visible ? "readBackLanguage" : ""
@@ -90,7 +101,7 @@ Basic.Popup {
                     visible: screen.narrow
                     brief: true
                     value: screen.language
-                    onChosen: value => screen.languageChosen(value)
+                    onChosen: value => { if (screen.settled) screen.languageChosen(value); }
                 }
                 ScrollColumn {
                     id: scroll

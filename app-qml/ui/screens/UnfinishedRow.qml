@@ -11,6 +11,15 @@ Rectangle {
     required property var modelData
     property bool asking: false
 
+    // The second tap of a finger that taps twice answers nothing.
+    function ask(now) {
+        if (!now && asked.running) return;
+        asking = now;
+        if (now) asked.restart();
+    }
+
+    Timer { id: asked; interval: 500 }
+
     implicitHeight: flow.implicitHeight + 2 * Theme.gap
     radius: Theme.radius
     color: Theme.colour.attentionGround
@@ -32,7 +41,8 @@ Rectangle {
                 Layout.fillWidth: true
                 meaning: Words.Strong
                 color: Theme.colour.attention
-                text: row.asking ? qsTr("Throw this drop-off away?")
+                text: row.asking ? (row.modelData.player.length > 0 ? qsTr("Throw away the drop-off of %1?").arg(row.modelData.player)
+                                                                    : qsTr("Throw away the drop-off of a new player?"))
                     : row.modelData.player.length > 0 ? qsTr("Unfinished drop-off: %1").arg(row.modelData.player)
                     : qsTr("Unfinished drop-off of a new player")
             }
@@ -44,20 +54,24 @@ Rectangle {
         RowLayout {
             width: parent.columnWidth
             spacing: Theme.gap
+            // What throws it away stands elsewhere than what asks for it: a second tap at one place keeps it.
             ActionButton {
-                objectName: "goOn"
+                objectName: row.asking ? "throwAwayYes" : "goOn"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                text: row.asking ? qsTr("Keep it") : qsTr("Go on")
-                onClicked: row.asking ? (row.asking = false) : DeskModel.resume(row.modelData.id)
+                kind: row.asking ? ActionButton.Danger : ActionButton.Primary
+                text: row.asking ? qsTr("Throw away") : qsTr("Go on")
+                Accessible.name: text + ": " + words.text
+                onClicked: row.asking ? DeskModel.draft.discard(row.modelData.id) : DeskModel.resume(row.modelData.id)
             }
             ActionButton {
-                objectName: "throwAway"
+                objectName: row.asking ? "keepIt" : "throwAway"
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
-                kind: row.asking ? ActionButton.Danger : ActionButton.Secondary
-                text: qsTr("Throw away")
-                onClicked: row.asking ? DeskModel.draft.discard(row.modelData.id) : (row.asking = true)
+                kind: ActionButton.Secondary
+                text: row.asking ? qsTr("Keep it") : qsTr("Throw away")
+                Accessible.name: text + ": " + words.text
+                onClicked: row.ask(!row.asking)
             }
         }
     }
