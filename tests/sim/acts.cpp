@@ -1,7 +1,6 @@
-#include "tests/sim/acts.h"
+#include "tests/sim/acts_parts.h"
 
 #include <algorithm>
-#include <array>
 
 #include "core/desk/consent.h"
 #include "core/desk/drop_off.h"
@@ -13,17 +12,6 @@
 
 namespace weavelog::sim {
 namespace {
-
-constexpr std::array kFamilies{"Wendelmoor", "Tarnquist", "Lindqvar", "Møllerup",
-                               "Ágoston",    "Querin",    "Brandlund"};
-constexpr std::array kGivens{"Ilse", "Mara", "Edvin", "Jorun", "Halla", "Anselm", "Birte", "Oda"};
-constexpr std::array kStrings{"Tarnbrook Silk", "Velmora Round", "Orrin Seven", "Kestrel Twist"};
-constexpr std::array kStringers{"Mara", "Jonas", "Runa"};
-
-template <class List>
-std::string one_of(const List& list, Random& random) {
-  return list[static_cast<std::size_t>(random.below(list.size()))];
-}
 
 Quantity tension(Random& random) {
   if (random.chance(200)) return {Decimal{random.between(45, 60), 0}, Unit::pound_force};
@@ -41,29 +29,6 @@ Agreed wish(Random& random) {
   }
   if (random.chance(300)) out.racket_stencil = "open ring";
   return out;
-}
-
-/// A player book that this device holds: the one on the screen if there is one, or any.
-std::optional<PlayerRecord> some_player(Device& device, Random& random) {
-  if (device.seen_record && random.chance(300))
-    return device.seen_record;  // what stands there may be old by now
-  const auto books = books_at(device, kPlayerBook);
-  if (books.empty()) return std::nullopt;
-  auto record = load_player(device.ledger(), random.pick(books));
-  if (!record) return std::nullopt;
-  return std::move(*record);
-}
-
-std::optional<Act> made(Outcome<Draft> draft, std::string what) {
-  if (!draft || draft->empty()) return std::nullopt;
-  return Act{std::move(*draft), std::move(what), {}};
-}
-
-/// The event at which the device works: its own, or that of a server whose event book it holds.
-BookId event_here(Device& device) {
-  if (device.event) return device.event;
-  const auto events = books_at(device, kEventBook);
-  return events.empty() ? BookId{} : events.front();
 }
 
 DropOffRequest request_for(Device& device, Random& random) {
@@ -265,6 +230,27 @@ std::optional<Act> newer_field(Device& device, Random& random) {
 
 }  // namespace
 
+std::optional<PlayerRecord> some_player(Device& device, Random& random) {
+  if (device.seen_record && random.chance(300))
+    return device.seen_record;  // what stands there may be old by now
+  const auto books = books_at(device, kPlayerBook);
+  if (books.empty()) return std::nullopt;
+  auto record = load_player(device.ledger(), random.pick(books));
+  if (!record) return std::nullopt;
+  return std::move(*record);
+}
+
+std::optional<Act> made(Outcome<Draft> draft, std::string what) {
+  if (!draft || draft->empty()) return std::nullopt;
+  return Act{std::move(*draft), std::move(what), {}};
+}
+
+BookId event_here(Device& device) {
+  if (device.event) return device.event;
+  const auto events = books_at(device, kEventBook);
+  return events.empty() ? BookId{} : events.front();
+}
+
 std::string mark_of(const BookId& book) {
   // The last bytes are chance; as letters, so that search terms hold them too.
   std::string out;
@@ -289,7 +275,7 @@ std::vector<BookId> books_at(Device& device, std::optional<BookKind> kind) {
 }
 
 bool is_act(EventKind kind) {
-  return kind <= EventKind::newer_field && kind != EventKind::look;
+  return kind <= EventKind::draws && kind != EventKind::look;
 }
 
 std::optional<Act> act_of(EventKind kind, Device& device, Random& random) {
@@ -316,7 +302,7 @@ std::optional<Act> act_of(EventKind kind, Device& device, Random& random) {
     case EventKind::newer_field:
       return newer_field(device, random);
     default:
-      return std::nullopt;
+      return is_at_the_bench(kind) ? act_at_bench(kind, device, random) : is_in_the_room(kind) ? act_in_room(kind, device, random) : std::nullopt;
   }
 }
 

@@ -25,6 +25,8 @@ struct Act {
 
 /// True for kinds that this file makes drafts of.
 [[nodiscard]] bool is_act(EventKind kind);
+[[nodiscard]] inline bool is_at_the_bench(EventKind kind) { return kind >= EventKind::inspect && kind <= EventKind::names; }
+[[nodiscard]] inline bool is_in_the_room(EventKind kind) { return kind >= EventKind::money && kind <= EventKind::draws; }
 /// Nothing if there is nothing to do (no question open, no player known), or the desk refuses. Reads only;
 /// may throw SQLite's exception.
 [[nodiscard]] std::optional<Act> act_of(EventKind kind, Device& device, Random& random);

@@ -58,6 +58,7 @@ class Device {
 
   [[nodiscard]] Station& station() { return *station_; }
   [[nodiscard]] Ledger& ledger() { return station_->ledger(); }
+  [[nodiscard]] const Ledger& ledger() const { return station_->ledger(); }
   [[nodiscard]] Workplace& work() { return *work_; }
   [[nodiscard]] const PublicKey& key() const { return key_of(key_number).public_key(); }
   /// True if the ledger has grown since the last time this was asked.

@@ -22,7 +22,7 @@ struct DiskHandle {
   /// Opened before the last start of the disk.
   [[nodiscard]] bool stale() const { return generation != disk->generation_; }
   [[nodiscard]] bool dead() const { return disk->stopped_ || stale(); }
-  [[nodiscard]] bool unreadable() const { return disk->unreadable_; }
+  [[nodiscard]] bool misreads() const { return disk->misreads(); }
   static DiskHandle& of(sqlite3_file* file) { return *reinterpret_cast<DiskHandle*>(file); }
   static int change(sqlite3_file* held, std::size_t growth, bool is_sync, int code) {
     switch (of(held).disk->count_operation(growth, is_sync, of(held).file.get())) {
@@ -58,7 +58,7 @@ int close_file(sqlite3_file* held) {
 
 int read_file(sqlite3_file* held, void* out, int amount, sqlite3_int64 offset) {
   DiskHandle& handle = DiskHandle::of(held);
-  if (handle.dead() || handle.unreadable()) return SQLITE_IOERR_READ;
+  if (handle.dead() || handle.misreads()) return SQLITE_IOERR_READ;
   const Bytes& bytes = handle.file->bytes;
   const auto at = static_cast<std::size_t>(offset), wanted = static_cast<std::size_t>(amount);
   const std::size_t there = at < bytes.size() ? std::min(wanted, bytes.size() - at) : 0;
@@ -323,7 +323,7 @@ void Disk::stop_after(std::uint64_t operations, Stop how) {
 void Disk::start() {
   stopped_ = false;
   ++generation_;
-  stop_in_ = fail_in_ = fail_count_ = 0;
+  stop_in_ = fail_in_ = fail_count_ = misread_in_ = misread_count_ = 0;
   read_only_ = unreadable_ = was_in_trouble_ = false;
   capacity_.reset();
   for (auto& [name, file] : files_) file->forget_users();
@@ -334,14 +334,30 @@ void Disk::fail_after(std::uint64_t operations, std::uint64_t count) {
   fail_count_ = count;
 }
 
+void Disk::misread_after(std::uint64_t readings, std::uint64_t count) {
+  misread_in_ = readings;
+  misread_count_ = count;
+}
+
+bool Disk::misreads() {
+  bool out = unreadable_;
+  if (misread_in_ > 0 && --misread_in_ == 0) {
+    out = true;
+    if (misread_count_ > 1) misread_in_ = 1;
+    if (misread_count_ > 0) --misread_count_;
+  }
+  was_in_trouble_ = was_in_trouble_ || out;
+  return out;
+}
+
 void Disk::make_well() {
   read_only_ = unreadable_ = false;
   capacity_.reset();
-  stop_in_ = fail_in_ = fail_count_ = 0;
+  stop_in_ = fail_in_ = fail_count_ = misread_in_ = misread_count_ = 0;
 }
 
 bool Disk::in_trouble() const {
-  return was_in_trouble_ || read_only_ || unreadable_ || capacity_ || fail_in_ > 0;
+  return was_in_trouble_ || read_only_ || unreadable_ || capacity_ || fail_in_ > 0 || misread_in_ > 0;
 }
 
 Disk::Verdict Disk::count_operation(std::size_t growth, bool is_sync, DiskFile* file) {

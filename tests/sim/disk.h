@@ -53,6 +53,8 @@ class Disk {
   void set_read_only(bool read_only) { read_only_ = read_only; }
   /// Reads fail, writes do not.
   void set_unreadable(bool unreadable) { unreadable_ = unreadable; }
+  /// The so-manieth reading from now on fails (from 1), and `count` in all.
+  void misread_after(std::uint64_t readings, std::uint64_t count);
   /// Writes that would make all files together larger fail. Nothing: there is always room.
   void set_capacity(std::optional<std::size_t> bytes) { capacity_ = bytes; }
   /// The so-manieth operation from now on fails (from 1), and `count` in all.
@@ -81,6 +83,7 @@ class Disk {
   enum class Verdict : std::uint8_t { fine, fails, full, read_only };
   /// Counts one changing operation and says what becomes of it.
   Verdict count_operation(std::size_t growth, bool is_sync, DiskFile* file);
+  [[nodiscard]] bool misreads();
   void cut_power();
 
   std::string name_;
@@ -97,6 +100,7 @@ class Disk {
   std::uint64_t stop_in_ = 0;
   Stop stop_how_ = Stop::kill;
   std::uint64_t fail_in_ = 0, fail_count_ = 0;
+  std::uint64_t misread_in_ = 0, misread_count_ = 0;
   std::uint64_t operations_ = 0, syncs_ = 0, lost_ = 0;
 };
 

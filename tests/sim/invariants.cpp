@@ -2,96 +2,15 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
-#include "core/store/database.h"
+#include "tests/sim/branches.h"
 #include "tests/sim/forgetting.h"
 #include "tests/sim/reference.h"
+#include "tests/sim/screen_tables.h"
 
 namespace weavelog::sim {
 namespace {
-
-/// An entry as it stands in a ledger.
-struct HeldEntry {
-  EntryKey key;
-  PublicKey author_key{};
-  Digest body{};
-  Bytes bytes;
-  auto operator<=>(const HeldEntry&) const = default;
-};
-
-std::vector<HeldEntry> all_entries(const Ledger& ledger) {
-  std::vector<HeldEntry> out;
-  ledger.read([&](Connection& db) {
-    auto& query = db.statement(
-        "SELECT b.id, a.id, e.seq, e.body, a.key FROM entry e JOIN author a ON a.n=e.author JOIN book b ON "
-        "b.n=e.book");
-    while (query.executeStep()) {
-      HeldEntry held;
-      held.key.book = BookId::from_bytes(blob_of(query, 0)).value();
-      held.key.author = AuthorId::from_bytes(blob_of(query, 1)).value();
-      held.key.seq = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
-      const ByteView body = blob_of(query, 3), key = blob_of(query, 4);
-      held.body = digest_of(body);
-      held.bytes.assign(body.begin(), body.end());
-      std::copy(key.begin(), key.end(), held.author_key.begin());
-      out.push_back(std::move(held));
-    }
-  });
-  return out;
-}
-
-/// What to ask for all of them. Every ledger has the same tables.
-std::vector<std::string> queries_of(Connection& db) {
-  std::vector<std::string> queries{
-      "SELECT b.id, q.entity, q.tag FROM question q JOIN book b ON b.n=q.book",
-      "SELECT p.book, w.words FROM model_name w JOIN model_player p ON p.n=w.rowid",
-  };
-  auto& tables = db.statement(
-      "SELECT name FROM sqlite_master WHERE type='table' AND name LIKE 'model_%' AND name NOT LIKE "
-      "'model_name%' ORDER BY name");
-  std::vector<std::string> names;
-  while (tables.executeStep()) names.push_back(tables.getColumn(0).getString());
-  for (const std::string& name : names) {
-    std::string columns;
-    SQLite::Statement info(db.raw(), "SELECT name FROM pragma_table_info('" + name + "')");
-    while (info.executeStep()) {
-      const std::string column = info.getColumn(0).getString();
-      if (column == "n") continue;
-      if (!columns.empty()) columns += ", ";
-      columns += column == "player" && name != "model_entry"
-                     ? "(SELECT p.book FROM model_player p WHERE p.n=t.player)"
-                     : column;
-    }
-    queries.push_back("SELECT '" + name + "', " + columns + " FROM " + name + " t");
-  }
-  return queries;
-}
-
-/// What the tables of layers two and three say, whatever the numbers of their rows.
-Digest tables_digest(const Ledger& ledger) {
-  std::vector<std::string> rows;
-  ledger.read([&](Connection& db) {
-    static const std::vector<std::string> queries = queries_of(db);
-    for (const std::string& sql : queries) {
-      SQLite::Statement query(db.raw(), sql);
-      while (query.executeStep()) {
-        std::string row;
-        for (int i = 0; i < query.getColumnCount(); ++i) {
-          const SQLite::Column column = query.getColumn(i);
-          row += std::to_string(column.getType()) + ":" +
-                 std::string(static_cast<const char*>(column.getBlob()),
-                             static_cast<std::size_t>(column.getBytes())) +
-                 "|";
-        }
-        rows.push_back(std::move(row));
-      }
-    }
-  });
-  std::sort(rows.begin(), rows.end());
-  Digester digester;
-  for (const std::string& row : rows) digester.add(as_bytes(row));
-  return digester.finish();
-}
 
 class Check {
  public:
@@ -108,6 +27,7 @@ class Check {
       state_is_true(device);
       entries_are_kept(device, place);
       stays_forgotten(device, place);
+      if (device.making.duty == Duty::server) check_enrolled(room_, place);
       room_.counts.quarantined += device.ledger().quarantine().size();
     }
     for (const Visit& visit : room_.paired)
@@ -119,12 +39,24 @@ class Check {
   void tables_are_true(Device& device) {
     const VerifyReport report = device.ledger().verify();
     if (!report.faults.empty()) throw Violation("verify", device.name + ": " + report.faults.front());
-    const Digest before = tables_digest(device.ledger());
+    const TablesDigest before = tables_digest(device.ledger());
+    // Where the entries are the same, so is what screens show, in whatever order they came.
+    for (const auto& [book, digest] : before.books) {
+      const auto held = device.ledger().book(book);
+      if (!held) continue;
+      const auto [found, fresh] = tables_.try_emplace({book, held->heads, device.making.program}, digest, &device);
+      if (!fresh && found->second.first != digest)
+        throw Violation("tables differ", device.name + " and " + found->second.second->name + " hold the same entries of book " + book.hex() +
+                                             " and show different things" +
+                                             difference(table_rows(device.ledger(), book), table_rows(found->second.second->ledger(), book)));
+    }
+    const auto rows = room_.trace.kept() ? table_rows(device.ledger()) : std::set<std::string>();
     if (const auto rebuilt = device.ledger().rebuild(); !rebuilt)
       throw Violation("rebuild", device.name + ": " + rebuilt.error().message());
     if (tables_digest(device.ledger()) != before)
-      throw Violation("projection", device.name + ": the tables were not what its entries give");
-    room_.trace.bytes(before);
+      throw Violation("projection", device.name + ": the tables were not what its entries give" +
+                                        (rows.empty() ? "" : difference(rows, table_rows(device.ledger()))));
+    room_.trace.bytes(before.all);
   }
 
   void state_is_true(Device& device) {
@@ -140,24 +72,21 @@ class Check {
   }
 
   void entries_are_kept(Device& device, std::size_t place) {
+    const std::vector<HeldEntry> entries = all_entries(device.ledger()), aside = all_aside(device.ledger());
+    const Branches branches(room_, device, entries, aside);
     std::map<EntryKey, Digest> held;
-    for (const HeldEntry& entry : all_entries(device.ledger())) {
+    for (const HeldEntry& entry : entries) {
       held.emplace(entry.key, entry.body);
-      if (entry.author_key == hostile_ || !seen_.insert({entry.key, entry.body}).second) continue;
-      if (room_.promises.by_person(entry.key, entry.body)) continue;
+      if (entry.author_key == hostile_ || room_.promises.by_person(entry.key, entry.body)) continue;
+      // What a device says again is weighed where it said it, and once elsewhere.
+      if (!seen_.insert({entry.key, entry.body}).second && !entry.written_here) continue;
       const auto decoded = decode_entry(entry.bytes, entry.key.author);
-      if (!decoded || (!room_.promises.attempted(entry.key.book, decoded->writes) &&
-                       !(room_.promises.forked(entry.key.book) &&
-                         room_.promises.said_before(entry.key.book, decoded->writes))))
-        throw Violation("nobody's entry",
-                        device.name + " holds an entry of " + entry.key.author.hex() + " that nobody made");
+      if (!decoded || (!room_.promises.attempted(entry.key.book, decoded->writes) && !branches.said_again(entry, decoded->writes)))
+        throw Violation("nobody's entry", device.name + " holds entry " + std::to_string(entry.key.seq) + " of " + entry.key.author.hex() +
+                                              " in book " + entry.key.book.hex() + ", which nobody made" +
+                                              (room_.promises.forked(entry.key.book) ? " (or which replaces more than it may)" : ""));
     }
-    // Where a chain was refused, what follows in it is left out too.
-    std::map<std::pair<BookId, AuthorId>, std::uint64_t> refused_from;
-    for (const Quarantined& aside : device.ledger().quarantine()) {
-      const auto [found, fresh] = refused_from.try_emplace({aside.book, aside.author}, aside.seq);
-      if (!fresh) found->second = std::min(found->second, aside.seq);
-    }
+    const std::set<std::string> forgotten = entities_of(device.forgot);
     for (const Promise& promise : room_.promises.all()) {
       if (!promise.holders.contains(place)) continue;
       const auto found = held.find(promise.key);
@@ -165,14 +94,33 @@ class Check {
       // Let go whole, or not at all; what it wrote itself it never lets go.
       if (device.not_to_stay.contains(promise.key.book) && !device.ledger().book(promise.key.book) && !room_.promises.wrote_in(promise.key.book, place))
         continue;
-      const auto refused = refused_from.find({promise.key.book, promise.key.author});
-      if (refused != refused_from.end() && refused->second <= promise.key.seq &&
-          (room_.promises.forked(promise.key.book) || hostile_ != PublicKey{}))
-        continue;  // kept and shown, not applied
+      // Another entry has its number, or that of one before it: kept and shown, not applied.
+      if (room_.promises.forked(promise.key.book, promise.key.author) && branches.put_aside(promise.key, promise.body)) continue;
+      // What was put aside goes with a forgotten book if it speaks of what that held.
+      if (room_.promises.forked(promise.key.book, promise.key.author) && !forgotten.empty() && speaks_of(promise, forgotten)) continue;
       throw Violation("lost", device.name + " has promised entry " + std::to_string(promise.key.seq) +
                                   " of " + promise.key.author.hex() + " in book " + promise.key.book.hex() +
                                   " and does not hold it" + why_aside(device, promise.key));
     }
+    branches.check_words_stand();
+    branches.check_shown();
+  }
+
+  [[nodiscard]] std::set<std::string> entities_of(const std::set<BookId>& books) const {
+    std::set<std::string> out;
+    if (!books.empty())
+      for (const Promise& promise : room_.promises.all())
+        if (books.contains(promise.key.book))
+          for (const Write& write : promise.writes) out.emplace(as_text(write.entity.bytes));
+    return out;
+  }
+
+  static bool speaks_of(const Promise& promise, const std::set<std::string>& entities) {
+    Entry entry;
+    entry.seq = promise.key.seq;
+    entry.writes = promise.writes;
+    const Bytes body = encode_entry(entry, promise.key.author);
+    return std::any_of(entities.begin(), entities.end(), [&](const std::string& id) { return as_text(body).find(id) != std::string_view::npos; });
   }
 
   static std::string why_aside(Device& device, const EntryKey& key) {
@@ -205,6 +153,7 @@ class Check {
     std::set<BookId> books;
     const auto number = guest.station().peers().number_of(server.key());
     if (!number) throw Violation("database", number.error().message());
+    const auto apart = guest.station().peers().apart(*number);
     for (const BookInfo& book : server.ledger().books()) books.insert(book.id);
     for (const BookId& book : guest.station().peers().scope(*number))
       if (guest.ledger().book(book)) books.insert(book);
@@ -214,20 +163,52 @@ class Check {
           (theirs && !server.may_leave(id, theirs->kind, event)))
         continue;
       if (ours && theirs && ours->heads == theirs->heads) continue;
-      if (room_.promises.forked(id) || hostile_ != PublicKey{}) continue;
+      // Not ticked by anybody there: the guest gives nothing of its own of it, and has all that the server says.
+      if (const auto kept = apart.find(id); theirs && kept != apart.end() && digest_of_heads(kept->second) == theirs->heads) continue;
+      if (ours && theirs && same_but_for_forks(guest, server, *ours, *theirs)) continue;
+      if (ours && room_.promises.forked(id)) continue;  // open: who never met one of the branches waits for it (README)
       if (guest.forgot.contains(id) != server.forgot.contains(id)) continue;  // excused above
       throw Violation("converge",
                       guest.name + " and " + server.name + " hold different entries of book " + id.hex());
     }
   }
 
+  /// Where an author's number was given twice everybody keeps the branch that came first: that chain may differ, all others are the same. And
+  /// the hostile device may say different things to different servers, in chains of its own, after which nothing is promised of a book.
+  bool same_but_for_forks(Device& guest, Device& server, const BookInfo& ours, const BookInfo& theirs) const {
+    const auto others = [&](Device& device) {
+      Heads heads = device.ledger().heads(ours.id);
+      std::erase_if(heads, [&](const Head& head) { return room_.promises.forked(ours.id, head.author); });
+      return heads;
+    };
+    if (ours.kind != theirs.kind) return hostile_ != PublicKey{};
+    const Heads here = others(guest), there = others(server);
+    if (here == there) return true;
+    if (guest.making.program == Program::older || server.making.program == Program::older) return room_.promises.forked(ours.id);
+    const auto lies_in = [&](Device& device, const Heads& heads) {
+      const auto liars = room_.hostile_authors(device);
+      return std::any_of(heads.begin(), heads.end(), [&](const Head& head) { return liars.contains(head.author); });
+    };
+    return lies_in(guest, here) || lies_in(server, there);
+  }
+
   Room& room_;
   PublicKey hostile_{};
   std::map<std::pair<BookId, Digest>, std::map<Place, Answers>> answers_;
+  std::map<std::tuple<BookId, Digest, Program>, std::pair<Digest, const Device*>> tables_;
   std::set<std::pair<EntryKey, Digest>> seen_;
 };
 
 }  // namespace
+
+void check_enrolled(Room& room, std::size_t server) {
+  Device& host = room.device(server);
+  for (const Visit& visit : room.paired) {
+    if (visit.server != server || room.unsure.contains(visit)) continue;
+    if (const auto known = host.station().devices().member(room.device(visit.guest).key()); !known && known.error().code == FaultCode::untrusted)
+      throw Violation("enrolment lost", host.name + " enrolled " + room.device(visit.guest).name + " and does not know it any more");
+  }
+}
 
 void check_everything(Room& room) {
   Check(room).everything();

@@ -5,6 +5,9 @@
 
 namespace weavelog::sim {
 
+/// The server knows whom it enrolled.
+void check_enrolled(Room& room, std::size_t server);
+
 /// All of them, on devices that are up and have exchanged until nothing changed.
 void check_everything(Room& room);
 

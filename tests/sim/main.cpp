@@ -119,6 +119,7 @@ int main(int argc, char** argv) {
               << ",\"files_put_back\":" << counts.restores << ",\"forks\":" << counts.forks
               << ",\"bundles\":" << counts.bundles << ",\"receipts\":" << counts.receipts
               << ",\"cards\":" << counts.cards << ",\"forgotten\":" << counts.forgotten << ",\"quarantined\":" << counts.quarantined
+              << ",\"lies\":" << counts.lies << ",\"revocations\":" << counts.revocations << ",\"kinds_of_actions\":" << counts.actions.size()
               << ",\"violations\":" << violations << "}\n";
   } else {
     std::cout << done << " seeds, " << days << " device-days in " << took << " s (" << days / took

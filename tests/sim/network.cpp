@@ -82,6 +82,7 @@ Link* Network::connect(const Visit& visit, const LinkTemper& temper) {
   if (temper.lies) link.liar = std::make_unique<Liar>(key_of(guest.key_number), temper.salt);
   link.revoked = room_.revoked.contains(visit);
   link.pairing = pairing;
+  link.unsure = room_.unsure.contains(visit);
   ++room_.counts.sessions;
   room_.trace.line("link " + std::to_string(link.number) + ": " + guest.name +
                    (pairing ? " pairs with " : " calls ") + host.name);
@@ -254,9 +255,18 @@ void Network::after(Link& link, std::size_t side) {
   const SessionStatus& status = end.session->status();
   const bool through = status.state != SessionState::closed && status.state != SessionState::greeting &&
                        status.state != SessionState::proving;
-  if (through && link.revoked && side == kHost && !link.tainted)
-    throw Violation("revoked", "a revoked device was let in");
-  if (through && side == kGuest && link.pairing) room_.paired.insert({link.ends[kHost].device, end.device});
+  if (through && link.revoked && side == kHost)
+    throw Violation("revoked", room_.device(end.device).name + " goes on with a device that it revoked");
+  if (through && side == kGuest && link.pairing) {
+    room_.paired.insert({link.ends[kHost].device, end.device});
+    const Visit visit{link.ends[kHost].device, end.device};
+    // The host's word may have been under way while it was put back.
+    if (room_.device(visit.server).restores == link.ends[kHost].restores) {
+      room_.unsure.erase(visit);
+    } else {
+      room_.unsure.insert(visit);
+    }
+  }
   if (status.state != SessionState::closed) return;
   if (status.fault) {
     room_.trace.line("link " + std::to_string(link.number) + " ends at " + room_.device(end.device).name +
@@ -271,7 +281,8 @@ void Network::check_fault(Link& link, std::size_t side, const Fault& fault) {
   Device& guest = room_.device(visit.guest);
   Device& host = room_.device(visit.server);
   if (link.tainted) return;
-  if (fault.code == FaultCode::untrusted && !link.pairing) {
+  if (fault.code == FaultCode::untrusted && !link.pairing &&
+      (link.unsure || room_.unsure.contains(visit) || host.restores != link.ends[kHost].restores)) {
     room_.paired.erase(visit);  // the server was set back to before the pairing
     return;
   }
@@ -322,6 +333,11 @@ void Network::drop_all_of(std::size_t device) {
 void Network::drop_all() {
   links_.clear();
   queue_ = {};
+}
+
+void Network::note_revoked(std::size_t server, const PublicKey& guest) {
+  for (auto& [number, link] : links_)
+    if (link.ends[kHost].device == server && room_.device(link.ends[kGuest].device).key() == guest) link.revoked = true;
 }
 
 void Network::wake(std::size_t device) {

@@ -38,8 +38,9 @@ struct Link {
   std::unique_ptr<Liar> liar;  ///< alters the guest's frames
   bool tainted = false;  ///< something was altered: confirmations do not count, and it may end in any way
   bool disk_fault = false;  ///< one side ended it because of its disk
-  bool revoked = false;  ///< the guest was revoked before it began
+  bool revoked = false;  ///< the guest was revoked, before it began or since
   bool pairing = false;
+  bool unsure = false;   ///< the host may not have known the guest when it began
   Digest certificate{};
 };
 
@@ -67,6 +68,8 @@ class Network {
   bool cut(std::size_t number);
   void drop_all_of(std::size_t device);
   void drop_all();
+  /// The server will have nothing to do with that device any more, in sessions that go on either.
+  void note_revoked(std::size_t server, const PublicKey& guest);
   /// The device's ledger may have grown.
   void wake(std::size_t device);
 

@@ -26,6 +26,16 @@ enum class EventKind : std::uint8_t {
   consent,
   team,
   newer_field,  ///< what only a newer program knows
+  inspect,      ///< what was found on a frame, and what the player answers
+  bench,        ///< steps, notes, readings, checks
+  picture,      ///< what is known of one; not its bytes
+  new_time,     ///< another promise
+  names,        ///< other names, and books that are one person's
+  money,        ///< charges, discounts, payments, what reverses them, a day that is closed
+  stock,
+  papers,       ///< prices, entries that are known players
+  room,         ///< shifts, machines and their care, lists
+  draws,        ///< draws, results, order of play, home benches
   tick_books,   ///< ticks books for the host it works at
   forget,       ///< a player withdraws: everything about them is erased
   // Where there is no network.
@@ -52,14 +62,16 @@ enum class EventKind : std::uint8_t {
   disk_full,
   disk_errors,
   disk_read_only,
+  disk_unreadable,
   disk_well,
   start,         ///< whatever is down comes up again
   clock,         ///< jumps
   copy_file,     ///< somebody keeps a copy of the device's files
   restore_file,  ///< the device goes on from that copy
   clone,         ///< the device's files, key and all, go to another machine
+  sabotage,      ///< never in a plan that is made from a seed: the newest entry of a player's book is gone, so that something fails
 };
-inline constexpr std::size_t kEventKinds = static_cast<std::size_t>(EventKind::clone) + 1;
+inline constexpr std::size_t kEventKinds = static_cast<std::size_t>(EventKind::sabotage) + 1;
 [[nodiscard]] std::string_view name_of(EventKind kind);
 
 struct Event {
@@ -80,11 +92,14 @@ struct Plan {
   bool mixed_programs = false;  ///< some are older, some newer
   std::size_t sector = 512;
   std::size_t page = 4096;      ///< of their databases; SQLite's usual size, or a smaller one, with which less is written
+  bool all_kinds = true;        ///< see Kinds
   bool one_connection = false;  ///< every program reads its database where it writes it
   std::vector<Event> events;
 };
 
-[[nodiscard]] Plan plan_of(std::uint64_t seed);
+/// Which kinds of events there are. Some runs that once showed a fault are kept as tests; with today's kinds their seeds would be other runs.
+enum class Kinds : std::uint8_t { first, all };
+[[nodiscard]] Plan plan_of(std::uint64_t seed, Kinds kinds = Kinds::all);
 /// The plan with only the events of those numbers.
 [[nodiscard]] Plan only(const Plan& plan, const std::vector<std::size_t>& numbers);
 

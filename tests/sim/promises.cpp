@@ -10,16 +10,51 @@ std::size_t Promises::place(const EntryKey& key, const Digest& body) {
     if (all_[at].body == body) return at;
   if (!places.empty()) forks_.insert({key.book, key.author});
   places.push_back(all_.size());
-  all_.push_back({key, body, {}, false});
+  all_.push_back({key, body, {}, false, 0, {}, {}, {}});
   return places.back();
 }
 
-bool Promises::acknowledge(const EntryKey& key, const Digest& body, std::size_t device) {
+void Promises::note_words(std::size_t at, const PublicKey& author, std::vector<Write> writes) {
+  if (!all_[at].writes.empty()) return;
+  all_[at].author_key = author;
+  all_[at].writes = std::move(writes);
+  said_[{all_[at].key.book, author}].push_back(at);
+}
+
+bool Promises::acknowledge(const EntryKey& key, const Digest& body, std::size_t device, const PublicKey& author,
+                           std::vector<Write> writes, const HeldBody& held) {
   const std::size_t at = place(key, body);
   all_[at].holders.insert(device);
   all_[at].by_person = true;
   all_[at].writer = device;
+  std::vector<std::vector<std::size_t>> replaced;
+  for (const Write& write : writes)
+    for (auto& places = replaced.emplace_back(); const Dot& dot : write.replaces) {
+      const EntryKey named{key.book, dot.author, dot.seq};
+      const auto known = under(named);
+      std::size_t meant = known.size() == 1 ? known.front() : kUnknown;
+      if (known.size() > 1)
+        for (const Digest digest = held(named); const std::size_t one : known)
+          if (all_[one].body == digest) meant = one;
+      places.push_back(meant);
+    }
+  note_words(at, author, std::move(writes));
+  all_[at].replaced = std::move(replaced);
   return by_key_[key].size() > 1;
+}
+
+void Promises::found(const EntryKey& key, const Digest& body, const PublicKey& author, const std::vector<Write>& writes) {
+  note_words(place(key, body), author, writes);
+}
+
+std::span<const std::size_t> Promises::under(const EntryKey& key) const {
+  const auto found = by_key_.find(key);
+  return found == by_key_.end() ? std::span<const std::size_t>() : found->second;
+}
+
+std::span<const std::size_t> Promises::said_by(const BookId& book, const PublicKey& author) const {
+  const auto found = said_.find({book, author});
+  return found == said_.end() ? std::span<const std::size_t>() : found->second;
 }
 
 void Promises::confirm(const EntryKey& key, const Digest& body, std::size_t device) {
@@ -29,11 +64,6 @@ void Promises::confirm(const EntryKey& key, const Digest& body, std::size_t devi
 void Promises::release(std::size_t device, const std::set<BookId>& books) {
   for (Promise& promise : all_)
     if (books.contains(promise.key.book)) promise.holders.erase(device);
-}
-
-void Promises::attempt(const BookId& book, std::vector<Write> writes) {
-  say(book, writes);
-  attempts_.emplace_back(book, std::move(writes));
 }
 
 bool Promises::by_person(const EntryKey& key, const Digest& body) const {
@@ -52,18 +82,6 @@ bool Promises::wrote_in(const BookId& book, std::size_t device) const {
 bool Promises::attempted(const BookId& book, const std::vector<Write>& writes) const {
   return std::any_of(attempts_.begin(), attempts_.end(),
                      [&](const auto& tried) { return tried.first == book && tried.second == writes; });
-}
-
-bool Promises::said_before(const BookId& book, const std::vector<Write>& writes) const {
-  const auto same = [](const Write& a, const Write& b) {
-    return a.entity == b.entity && a.kind == b.kind && a.tag == b.tag && a.value == b.value;
-  };
-  return std::any_of(said_.begin(), said_.end(), [&](const auto& tried) {
-    return tried.first == book && std::all_of(writes.begin(), writes.end(), [&](const Write& write) {
-             return std::any_of(tried.second.begin(), tried.second.end(),
-                                [&](const Write& one) { return same(one, write); });
-           });
-  });
 }
 
 bool Promises::forked(const BookId& book) const {

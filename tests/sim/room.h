@@ -27,6 +27,9 @@ struct Counts {
   std::uint64_t bundles = 0;    ///< made
   std::uint64_t receipts = 0;   ///< read
   std::uint64_t cards = 0;      ///< made
+  std::uint64_t lies = 0;       ///< times that the hostile device spoke
+  std::uint64_t revocations = 0;
+  std::set<ActionKind> actions;  ///< kinds of them that people did
 
   void add(const Counts& more) {
     acts += more.acts;
@@ -42,6 +45,9 @@ struct Counts {
     bundles += more.bundles;
     receipts += more.receipts;
     cards += more.cards;
+    lies += more.lies;
+    revocations += more.revocations;
+    actions.insert(more.actions.begin(), more.actions.end());
   }
 };
 
@@ -62,15 +68,12 @@ struct Room {
       devices;  ///< servers first, then tablets, the hostile one, then clones
   std::size_t servers = 0;
   std::set<Visit> paired;  ///< the server enrolled the guest, as far as the guest knows
+  std::set<Visit> unsure;  ///< of those: the server was put back to files that may not know of it
   std::set<Visit> revoked;
   std::set<std::pair<BookId, PublicKey>> orders;         ///< which books people forgot, at which devices
   std::set<std::pair<std::size_t, std::size_t>> parted;  ///< from, to: nothing gets through
   Counts counts;
 
-  /// True if some entries have rivals under the same number, so that not everybody can come to hold the same.
-  [[nodiscard]] bool disputed() const {
-    return promises.forks() > 0 || devices.back()->making.duty == Duty::hostile;
-  }
   /// The key of the hostile device, if there is one.
   [[nodiscard]] std::optional<PublicKey> hostile_key() const {
     for (const auto& device : devices)
@@ -78,6 +81,8 @@ struct Room {
     return std::nullopt;
   }
   [[nodiscard]] Device& device(std::size_t place) { return *devices.at(place); }
+  /// Authors of what the hostile device wrote that this one knows of.
+  [[nodiscard]] std::set<AuthorId> hostile_authors(Device& at) const;
   /// Reading writes what is late, so that a disk may refuse there, or its power go. Throws a Violation if no disk here has a reason.
   void blame_disk(const SQLite::Exception& error);
 };

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/desk/event_book.h"
+#include "core/store/database.h"
 #include "tests/sim/forgetting.h"
 #include "tests/sim/invariants.h"
 #include "tests/sim/reference.h"
@@ -60,6 +61,7 @@ void World::make_devices() {
     device.event = device.ledger().create_book_id();
     EventInfo event;
     event.name = "Harbour Open " + std::to_string(i);
+    if (plan_.all_kinds) event.currency = "EUR";
     auto draft = new_event(device.event, event, device.clock.now());
     if (!draft) throw std::logic_error(draft.error().message());
     const Act act{std::move(*draft), "opens the event", {}};
@@ -176,6 +178,7 @@ void World::carry_out(const Act& wanted, Device& device, std::size_t place) {
   }
   remember(wanted, *committed, device, place);
   ++room_.counts.acts;
+  room_.counts.actions.insert(wanted.draft.action());
   if (device.take_grown()) network_.wake(place);
 }
 
@@ -218,8 +221,15 @@ void World::remember(const Act& act, const Committed& committed, Device& device,
   said.writes = act.draft.writes();
   sort_as_stored(said.writes);
   const Bytes body = encode_entry(said, key.author);
-  room_.promises.say(key.book, said.writes);
-  const bool given_before = room_.promises.acknowledge(key, digest_of(body), place);
+  const auto held = [&](const EntryKey& named) {
+    try {
+      const auto entry = device.ledger().entry(named.book, named.author, named.seq);
+      if (entry) return digest_of(encode_entry(*entry, named.author));
+    } catch (const SQLite::Exception&) {  // the disk fails just then: what was acknowledged counts all the same
+    }
+    return Digest{};
+  };
+  const bool given_before = room_.promises.acknowledge(key, digest_of(body), place, device.key(), said.writes, held);
   // What is stored is what the person saw and said, and closes nothing else.
   const auto entry = device.ledger().entry(key.book, key.author, key.seq);
   if (!entry) throw Violation("lost", device.name + " acknowledged an entry that it does not hold");
@@ -329,6 +339,7 @@ void World::meet_some(const Event& event, std::size_t place, Random& random) {
 
 void World::lie(Random& random) {
   if (!plan_.hostile) return;
+  ++room_.counts.lies;
   const std::size_t place = plan_.servers + plan_.tablets;
   Device& liar = room_.device(place);
   if (!liar.up()) return;
@@ -344,6 +355,8 @@ void World::revoke(std::size_t place, std::size_t other) {
   if (place < plan_.servers || !server.up() || !room_.paired.contains(visit)) return;
   const auto revoked = server.station().devices().revoke(room_.device(place).key());
   if (!revoked || server.gone()) return;
+  ++room_.counts.revocations;
+  network_.note_revoked(visit.server, room_.device(place).key());
   for (std::size_t i = 0; i < room_.devices.size(); ++i)
     if (room_.device(i).key_number == room_.device(place).key_number) room_.revoked.insert({visit.server, i});
 }
@@ -369,8 +382,20 @@ void World::trouble(const Event& event, Device& device, Random& random) {
       return device.disk.fail_after(1 + random.below(40), 1 + random.below(3));
     case EventKind::disk_read_only:
       return device.disk.set_read_only(true);
+    case EventKind::disk_unreadable:
+      if (random.chance(400)) return device.disk.set_unreadable(true);
+      return device.disk.misread_after(1 + random.below(60), 1 + random.below(3));
+    case EventKind::sabotage: {
+      if (!device.up()) return;
+      const auto done = device.ledger().transact([](Connection& db) {
+        db.raw().exec("DELETE FROM entry WHERE position=(SELECT max(e.position) FROM entry e JOIN book b ON b.n=e.book WHERE b.kind=1)");
+      });
+      if (!done) throw std::logic_error(done.error().message());
+      return;
+    }
     case EventKind::disk_well:
       device.disk.set_read_only(false);
+      device.disk.set_unreadable(false);
       return device.disk.set_capacity({});
     case EventKind::start:
       for (std::size_t i = 0; i < room_.devices.size(); ++i) start(i);
@@ -413,7 +438,7 @@ void World::move_clock(Device& device, Random& random) {
 void World::copy(std::size_t place) {
   Device& device = room_.device(place);
   if (device.gone()) return;
-  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall, device.forgot};
+  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall, device.forgot, room_.paired};
 }
 
 void World::restore(std::size_t place, Random&) {
@@ -427,6 +452,14 @@ void World::restore(std::size_t place, Random&) {
   device.forgot = found->second.forgot;
   ++device.restores;
   ++room_.counts.restores;
+  // Whom it enrolled since the copy was made it need not know any more.
+  const auto knew = [&](const Visit& visit) {
+    return std::any_of(found->second.paired.begin(), found->second.paired.end(), [&](const Visit& one) {
+      return one.server == place && room_.device(one.guest).key_number == room_.device(visit.guest).key_number;
+    });
+  };
+  for (const Visit& visit : room_.paired)
+    if (visit.server == place && !knew(visit)) room_.unsure.insert(visit);
   start(place);
   if (!device.up()) return;
   device.forget_knowing();
@@ -463,6 +496,7 @@ void World::clone(std::size_t place) {
   room_.promises.now_holds(fresh, room_.promises.held_by(place));
   for (std::size_t server = 0; server < plan_.servers; ++server) {
     if (room_.paired.contains({server, place})) room_.paired.insert({server, fresh});
+    if (room_.unsure.contains({server, place})) room_.unsure.insert({server, fresh});
     if (room_.revoked.contains({server, place})) room_.revoked.insert({server, fresh});
   }
   ++room_.counts.restores;
@@ -498,7 +532,10 @@ void World::start(std::size_t place) {
       check_stays_forgotten(device);
       look_for_tried(device);
       // A revocation during which its power went may stand all the same.
-      if (place < plan_.servers) note_revoked(place);
+      if (place < plan_.servers) {
+        note_revoked(place);
+        check_enrolled(room_, place);
+      }
     } catch (const SQLite::Exception& error) {
       room_.blame_disk(error);
     }
@@ -518,7 +555,8 @@ void World::look_for_tried(Device& device) {
   for (; !device.tried_in.empty(); device.tried_in.erase(device.tried_in.begin())) {
     const BookId book = *device.tried_in.begin();
     for (const BookEntry& held : entries_of(device.ledger(), book))
-      if (own.contains(held.author)) room_.promises.found({book, held.author, held.entry.seq}, held.body);
+      if (own.contains(held.author)) 
+        room_.promises.found({book, held.author, held.entry.seq}, held.body, device.key(), held.entry.writes);
   }
 }
 

@@ -66,6 +66,7 @@ class World {
     std::vector<std::size_t> promised;
     UnixMs latest_wall = 0;
     std::set<BookId> forgot;
+    std::set<Visit> paired;
   };
 
   const Plan& plan_;
