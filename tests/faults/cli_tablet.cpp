@@ -1,7 +1,10 @@
 #include "tests/faults/cli_tablet.h"
 
+#include <algorithm>
 #include <array>
 #include <catch2/catch.hpp>
+#include <set>
+#include <sstream>
 
 #include "core/model/fields.h"
 #include "core/model/player.h"
@@ -21,8 +24,16 @@ std::string as_told(const json::value& document, const char* key) {
   return std::string(document.at(key).as_string());
 }
 
+/// Of one player: each brings another racket, since those before are still in the room, and the app takes 24 of one player.
+constexpr int kMostHandOvers = 18;
+
 std::string note_text(int note) {
   return "turn " + std::to_string(note);
+}
+
+/// 0 where it is no such text.
+int number_in(const std::string& note) {
+  return note.starts_with("turn ") ? std::stoi(note.substr(5)) : 0;
 }
 
 /// An invented name of syllables, another one for each number.
@@ -115,28 +126,84 @@ Finished CliTablet::move_on(Job& job, KillAfter kill) {
   return finished;
 }
 
-std::vector<std::string> CliTablet::lost(const Ledger& ledger) const {
+CliTablet::Player& CliTablet::player_of(const std::string& book) {
+  const auto id = BookId::from_hex(book).value();
+  return *std::find_if(players_.begin(), players_.end(), [&](const Player& one) { return one.book == id; });
+}
+
+std::vector<std::string> CliTablet::acts(std::mt19937_64& random, std::size_t count) {
   std::vector<std::string> out;
-  for (const Player& player : players_) {
-    const std::string whose = name_ + ", book " + player.book.hex() + ": ";
-    for (const Job& told : player.jobs) {
-      const auto held = find_job(ledger, player.book, told.id);
-      if (!held || !held->mains_tension) {
-        out.push_back(whose + "job " + told.id.hex() + " is not there");
-      } else if (step_of(held->stage) < told.step) {
-        out.push_back(whose + "job " + told.id.hex() + " is not yet " + kStepNames[told.step]);
-      }
+  std::map<EntityId, std::size_t> ahead;  // steps that are planned already
+  while (out.size() < count) {
+    Player& player = players_[random() % players_.size()];
+    const std::string book = player.book.hex();
+    const Job& job = player.jobs[random() % player.jobs.size()];
+    const std::size_t next = job.step + 1 + ahead[job.id];
+    const auto kind = random() % 4;
+    if (kind < 2 && !job.doubted && next < kSteps.size()) {
+      ++ahead[job.id];
+      out.push_back("stage " + book + ' ' + job.id.hex() + ' ' + std::to_string(static_cast<int>(kSteps[next])));
+    } else if (kind == 2 && player.hand_overs < kMostHandOvers) {
+      ++player.hand_overs;
+      out.push_back("same " + book + ' ' + note_text(++last_act_));
+    } else {
+      out.push_back("person " + book + ' ' + note_text(++last_act_));
     }
-    int note = -1;
-    for (const EntityState& setup : ledger.entities(player.book, kSetup)) {
-      const std::string held = from_state<Setup>(setup).note;
-      note = held.starts_with("turn ") ? std::stoi(held.substr(5)) : 0;
-    }
-    if (note < player.note)
-      out.push_back(whose + "its note is " + std::to_string(note) + " and not " +
-                    std::to_string(player.note));
   }
   return out;
+}
+
+void CliTablet::did(const std::string& act) {
+  std::istringstream words(act);
+  std::string kind, book, what;
+  words >> kind >> book >> what;
+  Player& player = player_of(book);
+  int number = 0;
+  words >> number;
+  if (kind == "stage") {
+    for (Job& job : player.jobs)
+      if (job.id.hex() == what) job.step = step_of(static_cast<Stage>(number));
+  } else {
+    if (kind == "same") player.handed_over.push_back(number);
+    if (kind == "person") player.said = number;
+  }
+  ++confirmed_;
+}
+
+void CliTablet::doubt(const std::string& act) {
+  std::istringstream words(act);
+  std::string kind, book, job;
+  words >> kind >> book >> job;
+  if (kind == "stage")
+    for (Job& one : player_of(book).jobs) one.doubted = one.doubted || one.id.hex() == job;
+}
+
+std::vector<std::string> CliTablet::lost(const Ledger& ledger) const {
+  std::vector<std::string> out;
+  for (const Player& player : players_) lost_of(player, ledger, out);
+  return out;
+}
+
+void CliTablet::lost_of(const Player& player, const Ledger& ledger, std::vector<std::string>& out) const {
+  const std::string whose = name_ + ", book " + player.book.hex() + ": ";
+  for (const Job& told : player.jobs) {
+    const auto held = find_job(ledger, player.book, told.id);
+    if (!held || !held->mains_tension) {
+      out.push_back(whose + "job " + told.id.hex() + " is not there");
+    } else if (step_of(held->stage) < told.step) {
+      out.push_back(whose + "job " + told.id.hex() + " is not yet " + kStepNames[told.step]);
+    }
+  }
+  int note = -1;
+  for (const EntityState& setup : ledger.entities(player.book, kSetup)) note = std::max(note, number_in(from_state<Setup>(setup).note));
+  if (note < player.note) out.push_back(whose + "its note is " + std::to_string(note) + " and not " + std::to_string(player.note));
+  int said = -1;
+  for (const EntityState& person : ledger.entities(player.book, kPerson)) said = number_in(from_state<Person>(person).note);
+  if (said < player.said) out.push_back(whose + "the player's note is " + std::to_string(said) + " and not " + std::to_string(player.said));
+  std::set<int> drop_offs;
+  for (const EntityState& one : ledger.entities(player.book, kDropOff)) drop_offs.insert(number_in(from_state<DropOff>(one).note));
+  for (const int number : player.handed_over)
+    if (!drop_offs.contains(number)) out.push_back(whose + "drop-off " + std::to_string(number) + " is not there");
 }
 
 }  // namespace weavelog::testing

@@ -40,6 +40,13 @@ class CliTablet {
   /// A player who is new, with two rackets.
   Finished drop_off(std::mt19937_64& random, KillAfter kill = {});
 
+  /// What a person at the app on this folder may do next, a line each as app_hand.cpp reads them.
+  [[nodiscard]] std::vector<std::string> acts(std::mt19937_64& random, std::size_t count);
+  /// The app said that this is stored.
+  void did(const std::string& act);
+  /// The app was killed before it said so: it may be stored or not.
+  void doubt(const std::string& act);
+
   [[nodiscard]] std::size_t confirmed() const { return confirmed_; }
   /// What this ledger lacks of all that was confirmed here, each in a line.
   [[nodiscard]] std::vector<std::string> lost(const Ledger& ledger) const;
@@ -55,7 +62,12 @@ class CliTablet {
     std::vector<Job> jobs;
     int note = 0;  ///< confirmed
     int last_note = 0;
+    // By the app: the number in the player's note, and those in the notes of drop-offs.
+    int said = 0, hand_overs = 0;
+    std::vector<int> handed_over;
   };
+  [[nodiscard]] Player& player_of(const std::string& book);
+  void lost_of(const Player& player, const Ledger& ledger, std::vector<std::string>& out) const;
   Finished change_note(Player& player, KillAfter kill);
   Finished move_on(Job& job, KillAfter kill);
 
@@ -64,6 +76,7 @@ class CliTablet {
   std::vector<Player> players_;
   std::size_t confirmed_ = 0;
   std::size_t named_ = 0;
+  int last_act_ = 0;
 };
 
 }  // namespace weavelog::testing

@@ -17,6 +17,7 @@
 #include "tests/faults/cli_tablet.h"
 #include "tests/faults/plan.h"
 #include "tests/faults/raw_client.h"
+#include "tests/faults/slow_reader.h"
 #include "tests/support/server.h"
 #include "tests/support/temporary_folder.h"
 
@@ -258,4 +259,41 @@ TEST_CASE("tablets that stop reading do not fill the server's memory and are let
     CHECK(one->stop() == 0);
   }
   room.look("stopped tablets");
+}
+
+TEST_CASE("tablets that read a few bytes at a time hold nobody up, and those that hurry again lack nothing", "[hostile]") {
+  const Plan plan = Plan::from_environment();
+  Besieged room(400);
+  std::vector<std::unique_ptr<SlowReader>> readers;
+  for (std::size_t i = 1; i < (plan.full ? 9U : 4U); ++i) {
+    readers.push_back(std::make_unique<SlowReader>(room.at("slow" + std::to_string(i)), "Bench " + std::to_string(i), room.server->codes()[i]));
+    readers.back()->read_slowly(64, milliseconds(50));
+  }
+  {
+    const auto station = open_folder(room.honest->folder());
+    const auto books = bench::player_books(station->ledger());
+    REQUIRE_FALSE(books.empty());
+    // More than any had before, and each time another.
+    for (std::size_t i = 0; i < (plan.full ? 4000U : 150U); ++i)
+      (void)bench::change_tension(station->ledger(), books[i % books.size()], static_cast<std::int64_t>(60 + i / books.size() % 37));
+  }
+  room.honest_exchange(std::to_string(readers.size()) + " tablets read a few bytes at a time");
+  for (const auto& one : readers) {
+    CHECK(one->read() > 0);
+    CHECK_FALSE(one->let_go());
+  }
+  // Who hurries again within the server's patience comes to agree; the others are let go.
+  const std::size_t stay_slow = plan.full ? readers.size() / 2 : 0;
+  for (std::size_t i = stay_slow; i < readers.size(); ++i) {
+    CHECK(readers[i]->hurries(seconds(60)));
+    CHECK(room.honest->lost(readers[i]->ledger()).empty());
+  }
+  const Stopwatch watch;
+  const auto last_slow = readers.begin() + static_cast<std::ptrdiff_t>(stay_slow);
+  const auto all_gone = [&] { return std::all_of(readers.begin(), last_slow, [](const auto& one) { return one->let_go(); }); };
+  while (!all_gone() && watch.seconds() < 180) std::this_thread::sleep_for(milliseconds(200));
+  CHECK(all_gone());
+  if (stay_slow > 0) figure("hostile", "until tablets that read a few bytes at a time were let go", watch.seconds(), "s");
+  readers.clear();
+  room.look("slow readers");
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <csignal>
+#include <fstream>
 #include <iostream>
 #include <random>
 #include <thread>
@@ -102,6 +103,7 @@ class Torture {
   int kills_of_server = 0;
   int kills_of_app = 0;
   int apps_in_exchange = 0;  ///< when they were killed
+  std::size_t acts_in_app = 0;  ///< that the app said are stored
 
  private:
   /// From nothing to a little beyond its usual end; one in five is left alone.
@@ -158,28 +160,57 @@ class Torture {
     server_.start();
   }
 
-  /// Somebody who stays connected, live, is killed while others send; by turns the command line and the app.
+  /// Somebody who stays connected, live, is killed while others send; by turns the command line and the app, which acts meanwhile.
   void live(CliTablet& other) {
     CliTablet& stays = hands_.back();
     (void)other.write(random_, {});
-    std::vector<std::string> command{WEAVELOG_CLI_PROGRAM, "--data", stays.folder().string(), "exchange",
-                                     "--stay"};
-    bool app = false;
 #ifdef WEAVELOG_APP_PROGRAM
-    app = live_turns_++ % 2 == 1;
-    if (app) command = {WEAVELOG_APP_PROGRAM, "--data", stays.folder().string()};
+    if (live_turns_++ % 2 == 1) return app_acts(stays, other);
 #endif
-    Running staying(command);
+    Running staying({WEAVELOG_CLI_PROGRAM, "--data", stays.folder().string(), "exchange", "--stay"});
     (void)other.run({"exchange"});
-    // The app takes longer to come to its exchange.
-    std::this_thread::sleep_for(milliseconds(random_() % (app ? 1500 : 200)));
-    // Everybody else has ended the exchange by now.
-    if (app && health_of("127.0.0.1", server_.port()).find("\"connected\":[\"") != std::string::npos)
-      ++apps_in_exchange;
+    std::this_thread::sleep_for(milliseconds(random_() % 200));
     staying.kill();
-    ++(app ? kills_of_app : kills_of_tablets);
+    ++kills_of_tablets;
     (void)timed(write_, std::nullopt, [&] { return stays.write(random_, {}); });
   }
+
+#ifdef WEAVELOG_APP_PROGRAM
+  /// The app, with a hand at it (app_hand.cpp), is killed: at times while it starts, mostly after so many of its acts were confirmed.
+  void app_acts(CliTablet& stays, CliTablet& other) {
+    const auto acts = stays.acts(random_, 60);
+    const auto script = folder_ / "acts";
+    std::ofstream out(script, std::ios::trunc);
+    for (const std::string& act : acts) out << act << '\n';
+    out.close();
+    Running app({"/usr/bin/env", "QT_PLUGIN_PATH=" WEAVELOG_APP_HAND, "QT_QPA_GENERIC_PLUGINS=weavelog_hand:" + script.string(),
+                 WEAVELOG_APP_PROGRAM, "--data", stays.folder().string()});
+    std::thread exchange([&] { (void)other.run({"exchange"}); });
+    std::vector<std::string> answers;
+    const std::size_t wanted = random_() % 4 == 0 ? 0 : 1 + random_() % acts.size();
+    while (answers.size() < wanted) {
+      const auto line = app.line(std::chrono::seconds(60));
+      if (!line) break;
+      answers.push_back(*line);
+    }
+    INFO("the app confirmed " << answers.size() << " of " << wanted);
+    CHECK(answers.size() == wanted);
+    std::this_thread::sleep_for(milliseconds(random_() % (wanted == 0 ? 1500 : 30)));
+    exchange.join();
+    // Everybody else has ended the exchange by now.
+    if (health_of("127.0.0.1", server_.port()).find("\"connected\":[\"") != std::string::npos) ++apps_in_exchange;
+    app.kill();
+    ++kills_of_app;
+    while (const auto line = app.line(std::chrono::seconds(1))) answers.push_back(*line);
+    for (std::size_t i = 0; i < answers.size() && i < acts.size(); ++i) {
+      CHECK(answers[i] == "did " + acts[i]);
+      if (answers[i].starts_with("did ")) stays.did(acts[i]);
+    }
+    if (answers.size() < acts.size()) stays.doubt(acts[answers.size()]);
+    acts_in_app += answers.size();
+    check(stays);
+  }
+#endif
 
   /// What a tablet had when the server agreed with it is on the server's disk, though the server was killed.
   void server_holds_all_of(const CliTablet& hand) {
@@ -242,6 +273,7 @@ TEST_CASE("killed at random points, no device and no server loses what was confi
   figure("kills", "servers killed", torture.kills_of_server, "kills");
   figure("kills", "apps killed", torture.kills_of_app, "kills");
   figure("kills", "of these connected to the server", torture.apps_in_exchange, "apps");
+  figure("kills", "of the writes below confirmed by the app", static_cast<double>(torture.acts_in_app), "writes");
   figure("kills", "writes confirmed", static_cast<double>(torture.confirmed()), "writes");
   figure("kills", "confirmed and lost", static_cast<double>(torture.lost()), "writes");
   figure("kills", "took", elapsed(), "s");

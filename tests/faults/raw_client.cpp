@@ -55,6 +55,8 @@ RawClient::~RawClient() {
 
 RawClient::RawClient(RawClient&& other) noexcept
     : socket_(std::exchange(other.socket_, -1)),
+      taken_(std::move(other.taken_)),
+      message_(std::move(other.message_)),
       context_(std::move(other.context_)),
       ssl_(std::move(other.ssl_)) {}
 
@@ -88,13 +90,15 @@ bool RawClient::send(std::string_view bytes) {
 }
 
 bool RawClient::send_message(std::string_view bytes) {
-  std::string frame("\x82", 1);
-  if (bytes.size() < 126) {
-    frame += static_cast<char>(0x80 | bytes.size());
-  } else {
-    frame += static_cast<char>(0x80 | 127);
-    for (int shift = 56; shift >= 0; shift -= 8) frame += static_cast<char>(bytes.size() >> shift & 0xff);
-  }
+  return send_frame('\x82', bytes);
+}
+
+bool RawClient::send_frame(char first, std::string_view bytes) {
+  std::string frame(1, first);
+  // The shortest form of the length, or it is malformed.
+  const int wide = bytes.size() < 126 ? 0 : bytes.size() <= 0xffff ? 2 : 8;
+  frame += static_cast<char>(0x80 | (wide == 0 ? bytes.size() : wide == 2 ? 126U : 127U));
+  for (int shift = 8 * (wide - 1); shift >= 0; shift -= 8) frame += static_cast<char>(bytes.size() >> shift & 0xff);
   frame.append(4, '\0');  // a mask of zeros leaves the bytes as they are
   frame += bytes;
   return send(frame);
@@ -110,6 +114,37 @@ std::string RawClient::read_all(milliseconds time) {
     if (got > 0) out.append(buffer, static_cast<std::size_t>(got));
   }
   return out;
+}
+
+std::optional<std::size_t> RawClient::take(std::size_t most, milliseconds time) {
+  std::string buffer(most, '\0');
+  const long got = read_some(buffer.data(), most, time);
+  if (got == 0) return std::nullopt;
+  const std::size_t size = got < 0 ? 0 : static_cast<std::size_t>(got);
+  taken_.append(buffer, 0, size);
+  return size;
+}
+
+std::optional<std::string> RawClient::message() {
+  constexpr int kBinary = 2, kPing = 9;
+  for (;;) {  // RFC 6455, section 5.2; a server masks nothing
+    if (taken_.size() < 2) return std::nullopt;
+    const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(taken_[at]); };
+    const int kind = byte(0) & 0x0f;
+    std::size_t size = byte(1) & 0x7f, head = 2;
+    const std::size_t wide = size == 126 ? 2 : size == 127 ? 8 : 0;
+    if (taken_.size() < head + wide) return std::nullopt;
+    if (wide > 0) size = 0;
+    for (; wide > 0 && head < 2 + wide; ++head) size = size << 8 | byte(head);
+    if (taken_.size() - head < size) return std::nullopt;
+    const std::string part = taken_.substr(head, size);
+    const bool last = (byte(0) & 0x80) != 0;
+    taken_.erase(0, head + size);
+    if (kind == kPing) (void)send_frame('\x8a', part);
+    if (kind > kBinary) continue;
+    message_ += part;
+    if (last) return std::exchange(message_, {});
+  }
 }
 
 bool RawClient::closes_within(milliseconds time) {

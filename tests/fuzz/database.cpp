@@ -1,8 +1,6 @@
 // A database file that something damaged: opening it gives a ledger or a fault, and what is read from it afterwards is a value or
 // SQLite's exception, never a crash.
 
-#include <unistd.h>
-
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <filesystem>
@@ -18,22 +16,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// In memory where there is a file system in memory: the fuzzer writes a file for every input.
-fs::path folder() {
-  const fs::path base = fs::is_directory("/dev/shm") ? fs::path("/dev/shm") : fs::temp_directory_path();
-  const fs::path out = base / ("weavelog-fuzz-" + std::to_string(getpid()));
-  fs::create_directories(out);
-  return out;
-}
-
-struct Cleaned {
-  fs::path path = folder();
-  ~Cleaned() {
-    std::error_code ignored;
-    fs::remove_all(path, ignored);
-  }
-};
-
 LedgerOptions options(const fs::path& file, const WallClock& clock) {
   LedgerOptions out;
   out.file = file;
@@ -45,10 +27,10 @@ LedgerOptions options(const fs::path& file, const WallClock& clock) {
 }
 
 Bytes sound() {
-  const Cleaned home;
+  const FuzzFolder home;
   const ManualClock clock(1'800'000'000'000);
   {
-    auto ledger = Ledger::open(options(home.path / "seed.db", clock));
+    auto ledger = Ledger::open(options(home / "seed.db", clock));
     must_hold(ledger.has_value(), "a new database");
     for (std::uint8_t book = 0; book < 2; ++book) {
       EntityState seen;
@@ -61,7 +43,7 @@ Bytes sound() {
       must_hold((*ledger)->append(draft).has_value(), "a first entry");
     }
   }
-  std::ifstream in(home.path / "seed.db", std::ios::binary);
+  std::ifstream in(home / "seed.db", std::ios::binary);
   return Bytes(std::istreambuf_iterator<char>(in), {});
 }
 
@@ -70,7 +52,7 @@ Bytes sound() {
 /// The input is changes to a sound file: places and bytes. So the fuzzer reaches pages that a header's checks would keep it from.
 void run_database(ByteView input) {
   static const Bytes whole = sound();
-  static const Cleaned home;
+  static const FuzzFolder home;
   Input in(input);
   Bytes bytes = whole;
   if (in.pick(16) == 15) bytes.resize(in.pick(bytes.size()));
@@ -78,7 +60,7 @@ void run_database(ByteView input) {
     const std::size_t at = ((static_cast<std::size_t>(in.byte()) << 16) | (static_cast<std::size_t>(in.byte()) << 8) | in.byte()) % bytes.size();
     bytes[at] = in.byte();
   }
-  const fs::path file = home.path / "ledger.db";
+  const fs::path file = home / "ledger.db";
   for (const char* end : {"", "-wal", "-shm", "-journal"}) fs::remove(file.string() + end);
   std::ofstream(file, std::ios::binary).write(reinterpret_cast<const char*>(bytes.data()), static_cast<std::streamsize>(bytes.size()));
   const ManualClock clock(1'800'000'100'000);

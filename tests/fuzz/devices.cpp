@@ -1,5 +1,7 @@
 #include "tests/fuzz/devices.h"
 
+#include <stdlib.h>
+
 #include "tests/fuzz/target.h"
 #include "tests/support/small_registry.h"
 
@@ -22,6 +24,18 @@ T numbered(std::uint8_t number) {
 }
 
 }  // namespace
+
+FuzzFolder::FuzzFolder() {
+  const auto base = std::filesystem::is_directory("/dev/shm") ? std::filesystem::path("/dev/shm") : std::filesystem::temp_directory_path();
+  std::string pattern = (base / "weavelog-fuzz-XXXXXX").string();
+  if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder can be made in " + base.string());
+  path_ = pattern;
+}
+
+FuzzFolder::~FuzzFolder() {
+  std::error_code ignored;
+  std::filesystem::remove_all(path_, ignored);
+}
 
 DeviceKey fixed_key(std::uint8_t number) {
   std::array<std::uint8_t, 32> seed{};

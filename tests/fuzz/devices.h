@@ -1,6 +1,7 @@
 #pragma once
 // Devices for fuzzing: ledgers in memory with fixed keys, so that an input does the same every time.
 
+#include <filesystem>
 #include <memory>
 
 #include "core/store/ledger.h"
@@ -21,6 +22,19 @@ struct FuzzDevice {
 
   /// Sets a field of one of the book's boxes.
   void put(const BookId& book, std::uint8_t box, FieldTag tag, Value value);
+};
+
+/// A folder that goes with it; in memory where there is a file system in memory, since the fuzzer writes files for every input.
+class FuzzFolder {
+ public:
+  FuzzFolder();
+  ~FuzzFolder();
+  FuzzFolder(const FuzzFolder&) = delete;
+  FuzzFolder& operator=(const FuzzFolder&) = delete;
+  [[nodiscard]] std::filesystem::path operator/(const std::string& name) const { return path_ / name; }
+
+ private:
+  std::filesystem::path path_;
 };
 
 [[nodiscard]] DeviceKey fixed_key(std::uint8_t number);

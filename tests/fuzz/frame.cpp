@@ -3,10 +3,8 @@
 
 #include <zstd.h>
 
-#include "sync/wire/messages.h"
-#include "tests/fuzz/devices.h"
+#include "tests/fuzz/every_message.h"
 #include "tests/fuzz/target_list.h"
-#include "tests/support/small_registry.h"
 
 namespace weavelog::fuzz {
 namespace {
@@ -27,48 +25,20 @@ void take(ByteView frame) {
   must_hold(twice && *twice == *message, "a message does not survive being sent on");
 }
 
-std::vector<Message> messages() {
-  FuzzDevice one("one", 1), two("two", 2);
-  for (std::uint8_t book = 0; book < 3; ++book)
-    for (std::uint8_t box = 0; box < 3; ++box) one.put(book_of(book), box, testing::kLabel, std::string("drawer of oak"));
-  two.put(book_of(0), 0, testing::kGuarded, std::int64_t{3});
-  Hello hello;
-  hello.card = one.ledger->self();
-  hello.wall_ms = 1'800'000'000'000;
-  hello.extra = {1, 2};
-  Standing standing;
-  standing.books = 3;
-  standing.token.fill(5);
-  Refusal refusal{2, "the code is wrong", "ask for another"};
-  Offer offer;
-  for (std::uint8_t book = 0; book < 3; ++book) offer.books.push_back({book_of(book), testing::kShelf, one.ledger->heads(book_of(book))});
-  offer.wanted.resize(2);
-  std::deque<BookHeads> lacking;
-  for (std::uint8_t book = 0; book < 3; ++book) lacking.push_back({book_of(book), testing::kShelf, {}});
-  std::deque<BookHeads> packed = lacking;
-  return {hello,
-          MemberProof{},
-          PairingProof{},
-          Welcome{},
-          refusal,
-          standing,
-          Reconcile{{0x61, 0, 0, 0}},
-          Doubt{},
-          offer,
-          Holding{offer.books},
-          Entries{1, one.ledger->missing(lacking, 1 << 20)},
-          Ack{1},
-          Agree{3, 4, {}},
-          InvitationWish{1, 60'000},
-          InvitationGrant{1, {}, 1'800'000'000'000},
-          PackedEntries{{1, one.ledger->missing(packed, 1 << 20)}},
-          StubsKnown{2, {1}},
-          HeldBack{1},
-          ContentWish{book_of(0), {7}, 65'536},
-          ContentPart{book_of(0), {7}, 70'000, 69'990, Bytes(10, 3)},
-          ContentAbsent{book_of(0), {7}, 1},
-          ContentOffer{{{book_of(0), {7}, 70'000}, {book_of(1), {8}, 300}}},
-          ContentSettled{2}};
+/// As encode_frame() would have it if it never compressed.
+Bytes plain_frame(const Message& message) {
+  const Bytes frame = encode_frame(message);
+  if ((frame[1] & kCompressed) == 0) return frame;
+  std::size_t at = 2, size = 0;
+  for (int shift = 0;; shift += 7) {
+    size |= static_cast<std::size_t>(frame[at] & 0x7f) << shift;
+    if ((frame[at++] & 0x80) == 0) break;
+  }
+  Bytes out(2 + size);
+  out[0] = frame[0];
+  out[1] = static_cast<std::uint8_t>(frame[1] & ~kCompressed);
+  must_hold(ZSTD_decompress(out.data() + 2, size, frame.data() + at, frame.size() - at) == size, "zstd");
+  return out;
 }
 
 }  // namespace
@@ -77,7 +47,7 @@ void run_frame(ByteView input) { take(input); }
 
 std::vector<Bytes> seeds_frame() {
   std::vector<Bytes> out;
-  for (const Message& message : messages()) out.push_back(encode_frame(message));
+  for (const Message& message : every_message()) out.push_back(encode_frame(message));
   return out;
 }
 
@@ -105,13 +75,12 @@ void run_message(ByteView input) {
 
 std::vector<Bytes> seeds_message() {
   std::vector<Bytes> out;
-  for (const Message& message : messages()) {
-    Bytes frame = encode_frame(message);
-    if ((frame[1] & kCompressed) != 0) continue;
-    frame.erase(frame.begin());
-    out.push_back(frame);
-    frame[0] |= kCompressed;
-    out.push_back(std::move(frame));
+  for (const Message& message : every_message()) {
+    Bytes seed = plain_frame(message);
+    seed.erase(seed.begin());
+    out.push_back(seed);
+    seed[0] |= kCompressed;
+    out.push_back(std::move(seed));
   }
   return out;
 }

@@ -4,8 +4,10 @@
 #include <fstream>
 #include <iterator>
 #include <map>
+#include <set>
 
-#include "tests/fuzz/target.h"
+#include "tests/fuzz/every_message.h"
+#include "tests/fuzz/target_list.h"
 
 using namespace weavelog;
 using namespace weavelog::fuzz;
@@ -41,6 +43,37 @@ TEST_CASE("every seed of every fuzz target keeps its promises, also cut short an
       if (!changed.empty()) changed[changed.size() / 3] ^= 0x15;
       CHECK_NOTHROW(target.run(changed));
     }
+  }
+}
+
+TEST_CASE("there is a seed of every message that there is") {
+  std::set<std::size_t> frames, messages;
+  for (const Bytes& seed : seeds_frame()) {
+    const auto message = decode_frame(seed);
+    REQUIRE(message);
+    frames.insert(message->index());
+  }
+  for (const Bytes& seed : seeds_message()) messages.insert(seed.at(0) & 0x7fU);
+  CHECK(every_message().size() == std::variant_size_v<Message>);
+  CHECK(frames.size() == std::variant_size_v<Message>);
+  CHECK(messages.size() == std::variant_size_v<Message>);
+}
+
+TEST_CASE("the seeds get past what would stop a fuzzer: proofs, codes, signed orders, checksums") {
+  const auto before = reached();
+  for (const Target& target : targets()) {
+    if (!std::set<std::string>{"greeting", "session", "tag", "languages", "device"}.contains(target.name)) continue;
+    for (const Bytes& seed : target.seeds()) target.run(seed);
+  }
+  for (const char* place :
+       {"greeting: a guest is kept out", "greeting: a guest is paired", "greeting: a member is let in", "greeting: a host is turned down",
+        "greeting: a host is paired with", "greeting: a host is come back to", "session: a book is forgotten", "session: a picture comes",
+        "session: a picture comes while somebody meddles", "session: let in though the handshake is meddled with", "tag: one is read",
+        "languages: another than the first", "device: a changed log is read"}) {
+    const auto earlier = before.find(place), now = reached().find(place);
+    INFO(place);
+    REQUIRE(now != reached().end());
+    CHECK(now->second > (earlier == before.end() ? 0 : earlier->second));
   }
 }
 

@@ -3,6 +3,7 @@
 // into test_fuzz, which runs every seed and every input that ever broke something.
 
 #include <functional>
+#include <map>
 #include <span>
 #include <stdexcept>
 #include <string>
@@ -19,6 +20,10 @@ struct Target {
 };
 
 [[nodiscard]] std::span<const Target> targets();
+
+/// Counts that a run came to a place worth coming to, so that a test can see that the seeds go where they are meant to.
+void note_reached(const char* place);
+[[nodiscard]] const std::map<std::string, std::size_t>& reached();
 
 /// A promise that must hold for any input; a broken one is a crash to the fuzzer and a failure to the test.
 class Broken : public std::logic_error {

@@ -1,6 +1,17 @@
 #include "tests/fuzz/target_list.h"
 
 namespace weavelog::fuzz {
+namespace {
+
+std::map<std::string, std::size_t>& places() {
+  static std::map<std::string, std::size_t> held;
+  return held;
+}
+
+}  // namespace
+
+void note_reached(const char* place) { ++places()[place]; }
+const std::map<std::string, std::size_t>& reached() { return places(); }
 
 std::span<const Target> targets() {
   static constexpr Target all[] = {
@@ -9,6 +20,7 @@ std::span<const Target> targets() {
       {"frame", run_frame, seeds_frame},
       {"message", run_message, seeds_message},
       {"batch", run_batch, seeds_batch},
+      {"greeting", run_greeting, seeds_greeting},
       {"session", run_session, seeds_session},
       {"reconcile", run_reconcile, seeds_reconcile},
       {"entry_list", run_entry_list, seeds_entry_list},
@@ -24,11 +36,14 @@ std::span<const Target> targets() {
       {"readings", run_readings, seeds_readings},
       {"gauge", run_gauge, seeds_gauge},
       {"words", run_words, seeds_words},
+      {"tag", run_tag, seeds_tag},
+      {"languages", run_languages, seeds_languages},
       {"near", run_near, seeds_near},
       {"record", run_record, seeds_record},
       {"bundle", run_bundle, seeds_bundle},
       {"card", run_card, seeds_card},
       {"database", run_database, seeds_database},
+      {"device", run_device, seeds_device},
   };
   return all;
 }

@@ -18,6 +18,9 @@ std::vector<Bytes> seeds_message();
 // batch.cpp
 void run_batch(ByteView input);
 std::vector<Bytes> seeds_batch();
+// greeting.cpp
+void run_greeting(ByteView input);
+std::vector<Bytes> seeds_greeting();
 // session.cpp
 void run_session(ByteView input);
 std::vector<Bytes> seeds_session();
@@ -55,6 +58,10 @@ std::vector<Bytes> seeds_gauge();
 // words.cpp
 void run_words(ByteView input);
 std::vector<Bytes> seeds_words();
+void run_tag(ByteView input);
+std::vector<Bytes> seeds_tag();
+void run_languages(ByteView input);
+std::vector<Bytes> seeds_languages();
 // near.cpp
 void run_near(ByteView input);
 std::vector<Bytes> seeds_near();
@@ -68,5 +75,8 @@ std::vector<Bytes> seeds_card();
 // database.cpp
 void run_database(ByteView input);
 std::vector<Bytes> seeds_database();
+// device_file.cpp
+void run_device(ByteView input);
+std::vector<Bytes> seeds_device();
 
 }  // namespace weavelog::fuzz

@@ -1,0 +1,12 @@
+#pragma once
+// One of every message, with something in each of its fields: what to begin with. A test counts them against the variant.
+
+#include <vector>
+
+#include "sync/wire/messages.h"
+
+namespace weavelog::fuzz {
+
+[[nodiscard]] std::vector<Message> every_message();
+
+}  // namespace weavelog::fuzz
