@@ -99,13 +99,20 @@ double exchange(Station& guest, ExchangeGuestOptions options) {
   return seconds;
 }
 
-void change_tension(Ledger& ledger, const BookId& book, std::int64_t halves) {
+Quantity change_tension(Ledger& ledger, const BookId& book, std::int64_t halves) {
   const auto states = ledger.entities(book, kSetup);
   Setup wanted = from_state<Setup>(states.at(0));
-  wanted.mains_tension = Quantity{Decimal{200 + halves % 100 * 5, 1}, Unit::kilogram_force};
+  const Quantity said{Decimal{200 + halves % 100 * 5, 1}, Unit::kilogram_force};
+  wanted.mains_tension = said;
   Draft draft(book, kPlayerBook, kActEdit);
   put_changes(draft, states.at(0), wanted);
   (void)must(ledger.append(draft));
+  return said;
+}
+
+std::optional<Quantity> tension_of(const Ledger& ledger, const BookId& book) {
+  const auto states = ledger.entities(book, kSetup);
+  return states.empty() ? std::nullopt : from_state<Setup>(states.front()).mains_tension;
 }
 
 std::vector<BookId> player_books(const Ledger& ledger) {

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "fixtures/demo/demo.h"
@@ -49,8 +50,10 @@ class Room {
 /// longer than five minutes or ends in a fault.
 double exchange(Station& guest, ExchangeGuestOptions options);
 
-/// Sets the mains tension of a player's setup to another value; one action.
-void change_tension(Ledger& ledger, const BookId& book, std::int64_t halves);
+/// Sets the mains tension of a player's setup to another value; one action. What was written, on disk when it returns.
+Quantity change_tension(Ledger& ledger, const BookId& book, std::int64_t halves);
+/// The mains tension of the player's setup, if the book is held and says one.
+[[nodiscard]] std::optional<Quantity> tension_of(const Ledger& ledger, const BookId& book);
 [[nodiscard]] std::vector<BookId> player_books(const Ledger& ledger);
 
 /// A folder that goes with the bench.
