@@ -15,9 +15,6 @@ class SystemClock final : public WallClock {
   }
 };
 
-/// In the year 10,332: nearly all that 48 bits hold, so that words can still follow what a forger dates at the end of time (entry_rules.h).
-constexpr std::uint64_t kLatestWall = (1ULL << 48) - (1ULL << 44) - 1;
-
 }  // namespace
 
 const WallClock& WallClock::system() {
@@ -26,7 +23,7 @@ const WallClock& WallClock::system() {
 }
 
 std::uint64_t HybridClock::wall_now() const {
-  return static_cast<std::uint64_t>(std::clamp<UnixMs>(wall_->now(), 0, static_cast<UnixMs>(kLatestWall)));
+  return static_cast<std::uint64_t>(std::clamp<UnixMs>(wall_->now(), 0, kLatestWall));
 }
 
 Stamp HybridClock::tick() {

@@ -48,6 +48,9 @@ class HybridClock {
  public:
   /// A remote stamp further ahead of the wall than this is not adopted: see witness().
   static constexpr UnixMs kTooFarAhead = 10 * 60 * 1000;
+  /// In the year 10,332: nearly all that 48 bits hold, so that words can still follow what a forger dates at the end of time
+  /// (core/store/entry_rules.h). No wall counts beyond it.
+  static constexpr UnixMs kLatestWall = (UnixMs{1} << 48) - (UnixMs{1} << 44) - 1;
 
   /// Starts after `last`, the newest stamp ever given or seen, which the caller must have kept on disk.
   explicit HybridClock(const WallClock& wall, Stamp last = {}) : wall_(&wall), last_(last) {}

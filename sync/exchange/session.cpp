@@ -172,7 +172,8 @@ void Session::handle(const Hello& hello, ByteView frame) {
   }
   protocol_ = std::min(options_.newest_protocol, hello.newest);
   status_.peer = hello.card;
-  status_.clock_ahead_ms = hello.wall_ms - options_.ledger->wall().now();
+  // Within what clocks can show: a forger's may say anything.
+  status_.clock_ahead_ms = std::clamp(hello.wall_ms, -HybridClock::kLatestWall, HybridClock::kLatestWall) - options_.ledger->wall().now();
   if (options_.side == Side::host) {
     if (options_.over)
       if (auto why = options_.over()) return close(std::move(*why));
