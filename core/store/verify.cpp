@@ -187,7 +187,10 @@ Digest digest_of_questions(Connection& db) {
 void Ledger::Impl::compare_with_rebuild(VerifyReport& report) const {
   struct Undo {};
   const auto held = database->hold();
-  if (database->unsettled()) return;  // something is still to be written, for which there is no room
+  if (database->unsettled()) {
+    report.not_compared = "something is still to be written, for which there is no room on the disk";
+    return;
+  }
   const auto digests = [&](Connection& db) {
     std::vector<Digest> out{digest_of_questions(db)};
     for (const auto& projection : options.projections) out.push_back(projection->digest(db));
@@ -204,7 +207,7 @@ void Ledger::Impl::compare_with_rebuild(VerifyReport& report) const {
           report.faults.push_back("the tables of \"" + std::string(options.projections[i]->name()) + "\" are not what the entries give; `weavelog-cli rebuild` makes them anew");
       throw Undo{};
     });
-    if (!undone) report.faults.push_back("what the screens show could not be compared: " + undone.error().message());
+    if (!undone) report.not_compared = undone.error().message();
   } catch (const Undo&) {
   } catch (const Abort& abort) {
     report.faults.push_back(abort.fault.message());

@@ -4,6 +4,7 @@
 #include "core/store/backup.h"
 #include "sync/carry/carried_file.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/render.h"
 #include "sync/trust/key_file.h"
 
 namespace weavelog::cli {
@@ -73,11 +74,13 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
     faults.push_back(json::string(fault));
     text += "\n" + fault;
   }
+  if (const std::string line = not_compared_line(report); !line.empty()) text += "\n" + line;
   context.answer(
       json::object{{"players", count_players(context.ledger())},
                    {"entries", report.entries},
                    {"well", report.faults.empty()},
                    {"faults", std::move(faults)},
+                   {"not_compared", report.not_compared},
                    {"replaced", done->replaced ? json::value(done->replaced->string()) : json::value()}},
       text);
   return report.faults.empty() ? Ending::done : Ending::fault;
@@ -105,7 +108,7 @@ void add_backup_commands(CLI::App& app, FolderWork& chosen) {
   in->add_option("FILE", from->file, "A file that `backup` wrote")->required();
   in->add_flag("--overwrite", from->overwrite,
                "Take the place of the database that is there; it is kept under another name");
-  in->footer("--json: one object: players, entries, well, faults, replaced.");
+  in->footer("--json: one object: players, entries, well, faults, not_compared, replaced.");
   set_work(*in, chosen, from, restore_here);
 }
 

@@ -119,12 +119,14 @@ Outcome<Ending> verify(Context& context, const CareArguments&) {
     faults.push_back(json::string(fault));
     text += fault + "\n";
   }
+  text += not_compared_line(report);
   context.answer(json::object{{"entries", report.entries},
                               {"entities", report.entities},
                               {"stubs", report.stubs},
                               {"forks", std::move(forks)},
                               {"well", report.faults.empty()},
-                              {"faults", std::move(faults)}},
+                              {"faults", std::move(faults)},
+                              {"not_compared", report.not_compared}},
                  text);
   return report.faults.empty() ? Ending::done : Ending::fault;
 }
@@ -204,7 +206,8 @@ void add_care_commands(CLI::App& app, Work& chosen) {
       [](CLI::App& command, CareArguments&) {
         command.footer(
             "--json: one object: entries, entities, stubs, forks: [{book, device, author, seq, seen}],\n"
-            "well, faults. Exit code 1 if not all is well.");
+            "well, faults, not_compared: why what the screens show could not be compared with the entries, or empty.\n"
+            "Exit code 1 if not all is well.");
       });
   add_command<CareArguments>(app, chosen, "rebuild", "Make the tables anew from the entries", rebuild,
                        [](CLI::App& command, CareArguments&) { command.footer("--json: one object: rebuilt."); });

@@ -311,4 +311,9 @@ std::string exchange_text(const SessionStatus& status) {
   return out;
 }
 
+std::string not_compared_line(const VerifyReport& report) {
+  if (report.not_compared.empty()) return {};
+  return "the entries are whole, but whether the screens show what they give could not be looked at: " + report.not_compared + "; try again\n";
+}
+
 }  // namespace weavelog::cli

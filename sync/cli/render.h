@@ -59,6 +59,9 @@ namespace json = boost::json;
 /// A setup's or job's values, "  mains tension: 25 kg", those not said left out.
 [[nodiscard]] std::string agreed_text(const Language& language, const Agreed& agreed);
 
+/// A line that says why layers two and three were not compared; empty if they were.
+[[nodiscard]] std::string not_compared_line(const VerifyReport& report);
+
 /// {"host", "role", "event", "sent", "received", "quarantined", "agreed", "words", "books"}
 [[nodiscard]] json::object exchange_json(const SessionStatus& status);
 [[nodiscard]] std::string exchange_text(const SessionStatus& status);
