@@ -28,6 +28,8 @@ struct Seal {
   std::vector<Digest> tail;
   bool operator==(const Seal&) const = default;
 };
+/// Digests in a seal's tail at most; more are malformed. Authors seal at every 1024th entry; some of earlier versions did not.
+inline constexpr std::size_t kMaxTail = 8192;
 
 struct BatchBook {
   BookId id;

@@ -95,6 +95,11 @@ const CellValue& Cell::latest() const {
   });
 }
 
+const CellValue* Cell::find(const Dot& dot) const {
+  const auto at = std::lower_bound(values.begin(), values.end(), dot, [](const CellValue& value, const Dot& wanted) { return value.dot < wanted; });
+  return at != values.end() && at->dot == dot ? &*at : nullptr;
+}
+
 bool Cell::split() const {
   return std::any_of(values.begin(), values.end(), [&](const CellValue& v) { return v.value != values.front().value; });
 }

@@ -27,6 +27,8 @@ struct Cell {
 
   /// The value with the greatest (stamp, dot): what an ordinary field shows.
   [[nodiscard]] const CellValue& latest() const;
+  /// The value that this write gave; nullptr if it never did or was replaced.
+  [[nodiscard]] const CellValue* find(const Dot& dot) const;
   /// True if there is more than one *different* value. Equal answers fold silently.
   [[nodiscard]] bool split() const;
   bool operator==(const Cell&) const = default;

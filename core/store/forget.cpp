@@ -136,6 +136,7 @@ void Ledger::Impl::wipe(Connection& db, const BookId& id, std::int64_t book) {
   run(db, "DELETE FROM entry WHERE position IN (SELECT position FROM link WHERE book=?)", book);
   run(db, "DELETE FROM chain WHERE book=?", book);
   run(db, "DELETE FROM fork WHERE book=?", book);
+  run(db, "DELETE FROM awaited WHERE book=?", book);
   run(db, "DELETE FROM question WHERE book=?", book);
   run(db, "DELETE FROM entity WHERE book=?", book);
   for (const auto& projection : options.projections) projection->forget(db, id);

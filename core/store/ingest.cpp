@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "core/base/parallel.h"
@@ -19,7 +20,11 @@ constexpr std::int64_t kQuarantineRow = 256;
 constexpr std::size_t kMostEntriesInBatch = 100'000;
 constexpr const char* kForked = "another entry stands under this number here: the device was copied or its log was forged (fork)";
 constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
+constexpr const char* kUnproved = "the author's signature does not cover this entry after those held here (forged, or a fork)";
+constexpr const char* kBranchUnproved =
+    "another entry stands under this number here, and its author's signature does not cover this one (forged, or a fork)";
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
+constexpr const char* kNotAfter = "its time stamp is not after what it replaces";
 
 /// One book of the batch.
 struct Shelf {
@@ -67,6 +72,8 @@ class Intake {
     forks_known_ = forks.executeStep() && forks.getColumn(0).getInt() != 0;
     auto& aside = db_.statement("SELECT EXISTS(SELECT 1 FROM quarantine)");
     some_aside_ = aside.executeStep() && aside.getColumn(0).getInt() != 0;
+    auto& awaited = db_.statement("SELECT EXISTS(SELECT 1 FROM awaited)");
+    some_awaited_ = awaited.executeStep() && awaited.getColumn(0).getInt() != 0;
     number_books_and_authors();
     gather_chains();
     prove();
@@ -202,7 +209,8 @@ class Intake {
     std::vector<Digest> bodies;
     for (const std::size_t i : chain.branch) bodies.push_back(digest_at(i));
     // Only what the author signed is another branch; anything else is noise of a faulty peer.
-    if (sealed(card, chain, parted, chain.branch, bodies)) {
+    const bool proved = sealed(card, chain, parted, chain.branch, bodies);
+    if (proved) {
       forks_known_ = true;
       const int said = ledger_.note_fork(db_, chain.book, chain.author, chain.forked);
       if (card.key == ledger_.options.key.public_key() && said < 2) {
@@ -221,8 +229,7 @@ class Intake {
       }
       report_.forks.emplace_back(book.id, ids_[key.second]);
     }
-    for (const std::size_t i : chain.branch)
-      put_aside(i, kForked);
+    for (const std::size_t i : chain.branch) put_aside(i, proved ? kForked : kBranchUnproved);
   }
 
   /// True if the author signed the hash that these bodies, of the entries at those places of the batch, and the digests after them, lead
@@ -267,7 +274,7 @@ class Intake {
   }
 
   void refuse(Chain& chain) {
-    chain.stopped = "the author's signature does not cover this entry after those held here (forged, or a fork)";
+    chain.stopped = kUnproved;
     for (const std::size_t i : chain.entries) put_aside(i, chain.stopped);
     chain.entries.clear();
     chain.bodies.clear();
@@ -298,11 +305,11 @@ class Intake {
       }
     }
     if (entry != nullptr)
-      reason = entry->seq != incoming.seq ? "its number inside differs from the one it came under" : broken_rule(chain, incoming.book, *entry);
+      reason = entry->seq != incoming.seq ? "its number inside differs from the one it came under" : broken_rule(chain, i, *entry);
     if (!reason.empty()) {
       // It may be all right, and only come too early: two copies of one device look like one to their host, which does not send
       // back to either what came from the other. So the sender hears that it is not taken, and sends what is lacking and this again.
-      if (reason == kNotSentBefore) report_.gaps = chain.too_early = true;
+      if (reason == kNotSentBefore || reason == kNotAfter) report_.gaps = chain.too_early = true;
       put_aside(i, reason, chain.too_early);
       chain.entries.erase(chain.entries.begin() + static_cast<std::ptrdiff_t>(chain.applied));
       chain.stopped = "follows an entry of its author that was refused: " + reason;
@@ -316,13 +323,14 @@ class Intake {
     chain.head = {incoming.seq, chain.hashes[chain.applied]};
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, chain.head, from_, incoming.body);
     if (some_aside_) take_out(i);
+    await(chain.book);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
     if (incoming.seq % kSealEvery == 0) keep_waypoint(incoming.author, chain);
     ++chain.applied;
     ++report_.applied;
     if (author == ledger_.self_id) took_own_back_ = true;
-    // What goes on from this branch may have been taken while the other one stood here.
-    if (forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, incoming.seq))
+    // What goes on from this branch may have been taken while the other one stood here, or none.
+    if ((forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, incoming.seq)) || was_awaited(chain.book, author, incoming.seq))
       late_branches_.emplace(chain.book, batch_.books[incoming.book].id);
     if (ledger_.clock.too_far_ahead(entry->stamp)) {
       if (std::find(report_.wrong_clocks.begin(), report_.wrong_clocks.end(), author) == report_.wrong_clocks.end())
@@ -339,28 +347,30 @@ class Intake {
         return ledger_.store_waypoint(db_, chain.book, chain.author, seal->seq, seal->signature);
   }
 
-  /// Empty, or what the entry breaks: it must come after everything that it replaces, and that must be here.
-  std::string broken_rule(const Chain& chain, std::uint32_t book, const Entry& entry) {
+  /// Empty, or what the entry (at that place of the batch) breaks: it must come after everything that it replaces, and that must be here.
+  std::string broken_rule(const Chain& chain, std::size_t place, const Entry& entry) {
     if (writes_a_field_twice(entry)) return "it writes one field twice";
+    awaits_.clear();
     Stamp newest;
+    std::optional<bool> again;
+    const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place)); };
     for (const Write& write : entry.writes) {
       if (write.replaces.empty()) continue;
-      if (chain.book == kNoBook) return kNotSentBefore;
-      const EntityState& state = applier_.state(chain.book, batch_.books[book].id, write.entity);
-      const Cell* cell = state.find(write.tag);
+      const Cell* cell = nullptr;
+      if (chain.book != kNoBook) cell = applier_.state(chain.book, batch_.books[batch_.entries[place].book].id, write.entity).find(write.tag);
       for (const Dot& dot : write.replaces) {
         // The number has two entries: which of them is meant, and its stamp, can't be told here.
         if (forks_known_)
           if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
-        std::optional<Stamp> replaced;
-        if (cell != nullptr) {
-          const auto held = std::lower_bound(cell->values.begin(), cell->values.end(), dot,
-                                             [](const CellValue& value, const Dot& wanted) { return value.dot < wanted; });
-          if (held != cell->values.end() && held->dot == dot) replaced = held->stamp;
+        const CellValue* held = cell != nullptr ? cell->find(dot) : nullptr;
+        const std::optional<Stamp> replaced = held != nullptr ? std::optional(held->stamp) : stored_stamp(chain.book, dot);
+        // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
+        // of which nobody has told us. It is replaced when it comes.
+        if (!replaced || entry.stamp <= *replaced) {
+          if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
+          if (!replaced && awaits_.insert({dot.author, dot.seq}).second && awaits_.size() > kMaxWritesPerEntry) return kNotSentBefore;
+          continue;
         }
-        if (!replaced) replaced = stored_stamp(chain.book, dot);
-        if (!replaced) return kNotSentBefore;
-        if (entry.stamp <= *replaced) return "its time stamp is not after what it replaces";
         newest = std::max(newest, *replaced);
       }
     }
@@ -368,7 +378,44 @@ class Intake {
     return {};
   }
 
+  /// This very entry was put aside before.
+  bool lies_aside(std::size_t i) {
+    if (!some_aside_) return false;
+    const auto& entry = batch_.entries[i];
+    auto& query = db_.statement("SELECT 1 FROM quarantine WHERE book=? AND author=? AND seq=? AND body=?");
+    bind_blob(query, 1, batch_.books[entry.book].id.bytes);
+    bind_blob(query, 2, ids_[entry.author].bytes);
+    query.bind(3, static_cast<std::int64_t>(entry.seq));
+    bind_blob(query, 4, entry.body);
+    return query.executeStep();
+  }
+
+  /// The entry that is being taken replaces these numbers, which are not here.
+  void await(std::int64_t book) {
+    for (const auto& [author, seq] : awaits_) {
+      auto& add = db_.statement("INSERT OR IGNORE INTO awaited(book, author, seq) VALUES(?,?,?)");
+      add.bind(1, book);
+      bind_blob(add, 2, author.bytes);
+      add.bind(3, static_cast<std::int64_t>(seq));
+      add.exec();
+      some_awaited_ = true;
+      // Others know a word of ours that this copy of us never gave: it must not give that number to another.
+      if (author == ledger_.self_id) took_own_back_ = true;
+    }
+    awaits_.clear();
+  }
+
+  bool was_awaited(std::int64_t book, const AuthorId& author, std::uint64_t seq) {
+    if (!some_awaited_) return false;
+    auto& remove = db_.statement("DELETE FROM awaited WHERE book=? AND author=? AND seq=?");
+    remove.bind(1, book);
+    bind_blob(remove, 2, author.bytes);
+    remove.bind(3, static_cast<std::int64_t>(seq));
+    return remove.exec() > 0;
+  }
+
   std::optional<Stamp> stored_stamp(std::int64_t book, const Dot& dot) {
+    if (book == kNoBook) return std::nullopt;
     // One entry can name thousands of writes of another.
     const auto known = stored_.find({book, dot.author, dot.seq});
     if (known != stored_.end()) return dot.index < known->second.writes ? std::optional(known->second.stamp) : std::nullopt;
@@ -458,7 +505,10 @@ class Intake {
     }
     if (newest_ > ledger_.clock.last()) (void)ledger_.clock.witness(newest_);
     if (report_.applied > 0) ledger_.store_clock(db_, report_.position);
-    if (took_own_back_) ledger_.new_incarnation(db_);
+    if (took_own_back_) {
+      rewrite();
+      ledger_.new_incarnation(db_);
+    }
     if (again_.empty()) return;
     rewrite();
     for (const NewEntry& words : again_) {
@@ -484,6 +534,8 @@ class Intake {
   std::map<std::int64_t, BookId> late_branches_;  ///< books into which a branch of a fork came
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
   bool some_aside_ = false;   ///< in the quarantine, before this batch
+  bool some_awaited_ = false;
+  std::set<std::pair<AuthorId, std::uint64_t>> awaits_;  ///< what the entry that is being judged replaces and is not here
   std::optional<std::int64_t> aside_;  ///< what the quarantine holds, in bytes and rows, once it was asked
   struct StoredEntry {
     Stamp stamp;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "core/store/entry_rules.h"
 #include "core/store/ledger_impl.h"
 #include "core/store/schema.h"
 
@@ -240,25 +241,39 @@ Outcome<std::unique_ptr<Ledger>> Ledger::open(LedgerOptions options) {
 
 // ------------------------------------------------------------------------------------------------ local actions
 
+Stamp Ledger::Impl::newest_replaced(std::int64_t book, const BookId& book_id, const Entry& entry) const {
+  Stamp newest;
+  for (const Write& write : entry.writes) {
+    if (write.replaces.empty()) continue;
+    const Cell* cell = late->applier.state(book, book_id, write.entity).find(write.tag);
+    if (cell == nullptr) continue;
+    for (const Dot& dot : write.replaces)
+      if (const CellValue* held = cell->find(dot)) newest = std::max(newest, held->stamp);
+  }
+  return newest;
+}
+
 Committed Ledger::Impl::append(Connection& db, const NewEntry& wanted, OwnBook& own) {
   if (!late) late = std::make_unique<Late>(db, *options.registry, options.projections, entities);
   Entry entry;
   entry.seq = own.head.seq + 1;
   entry.stamp = clock.tick();
-  // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not.
-  const bool ahead = entry.stamp <= wanted.after;
-  if (ahead) entry.stamp.raw = wanted.after.raw + 1;
-  if (entry.stamp <= wanted.after)
+  entry.writes = wanted.writes;
+  // More answers than one entry can replace come from a faulty device: the rest stays standing, and is replaced the next time.
+  for (Write& write : entry.writes)
+    if (write.replaces.size() > kMaxWritesPerEntry) write.replaces.resize(kMaxWritesPerEntry);
+  // What is replaced may come from a device whose clock runs ahead: this entry follows it, our own clock does not. A stamp that no clock
+  // gives is taken by others only right after what they see replaced.
+  const Stamp after = wanted.after < kNewestStamp ? wanted.after : newest_replaced(own.number, wanted.book, entry);
+  const bool ahead = entry.stamp <= after;
+  if (ahead) entry.stamp.raw = after.raw + 1;
+  if (entry.stamp <= after)
     throw Abort{{FaultCode::refused, "what stands here came from a faulty device, with the last time stamp that there is: nothing can follow it",
                  "book " + wanted.book.hex(), "put it into another field, such as a note"}};
   entry.schema = options.registry->schema();
   entry.action = wanted.action;
-  entry.writes = wanted.writes;
   // Writes of one entity share its id in the bytes only where they stand together.
   std::stable_sort(entry.writes.begin(), entry.writes.end(), [](const Write& a, const Write& b) { return a.entity < b.entity; });
-  // More answers than one entry can replace come from a faulty device: the rest stays standing, and is replaced the next time.
-  for (Write& write : entry.writes)
-    if (write.replaces.size() > kMaxWritesPerEntry) write.replaces.resize(kMaxWritesPerEntry);
   const Bytes body = encode_entry(entry, self_id);
   // A word counts as confirmed only if every device can read it.
   if (body.size() > kMaxEntryBytes || (body.size() > kSmallEnough && !decode_entry(body, self_id)))

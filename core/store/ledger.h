@@ -148,6 +148,9 @@ struct VerifyReport {
   std::size_t stubs = 0;  ///< of forgotten books
   std::size_t forks = 0;  ///< chains of which two branches were met; not a fault of this database
   std::vector<std::string> faults;  ///< empty: all is well
+  /// Why the tables for screens and the open questions could not be compared with what the entries give (a full disk, another program that
+  /// writes); empty if they were. That is no fault of the database.
+  std::string not_compared;
 };
 
 /// Heads of one book as a version vector, ordered by author.
@@ -203,6 +206,8 @@ class Ledger {
   [[nodiscard]] std::vector<OpenQuestion> open_questions(std::optional<BookId> book = {}) const;
   /// One entry as it was written, for history and undo.
   [[nodiscard]] std::optional<Entry> entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const;
+  /// These very bytes stand under that number here.
+  [[nodiscard]] bool holds(const BookId& book, const AuthorId& author, std::uint64_t seq, ByteView body) const;
   [[nodiscard]] std::optional<Origin> origin(const BookId& book, const Dot& dot) const;
   [[nodiscard]] std::vector<Quarantined> quarantine() const;
   /// What an entry that was put aside says, as far as it can be read.

@@ -53,7 +53,7 @@ struct NewEntry {
   BookKind kind{};
   ActionKind action{};
   std::vector<Write> writes;
-  Stamp after;  ///< its stamp has to come after this one
+  Stamp after;  ///< its stamp has to come after this one, the newest that it replaces
 };
 
 struct Ledger::Impl {
@@ -160,6 +160,8 @@ struct Ledger::Impl {
   void new_incarnation(Connection& db);
   /// Writes one entry of our own, with our clock; `own` moves on, and what follows is late. Aborts on one that is too large.
   [[nodiscard]] Committed append(Connection& db, const NewEntry& wanted, OwnBook& own);
+  /// The greatest stamp among the values that the entry replaces.
+  [[nodiscard]] Stamp newest_replaced(std::int64_t book, const BookId& book_id, const Entry& entry) const;
   /// In a transaction of its own; with two connections what follows is written in it too.
   [[nodiscard]] Outcome<Committed> append(const NewEntry& wanted);
 
@@ -182,6 +184,8 @@ struct Ledger::Impl {
   void rebuild_book(Connection& db, std::int64_t book, const BookId& book_id) const;
 
   [[nodiscard]] Heads heads(Connection& db, std::int64_t book) const;
+  /// Calls `found` with the bytes of one entry, if it is here.
+  void read_body(const BookId& book, const AuthorId& author, std::uint64_t seq, const std::function<void(ByteView)>& found) const;
   [[nodiscard]] AuthorCard card(Connection& db, std::int64_t author) const;
   /// Erases all of a book but its row, which then says that it is forgotten, and keeps the stub. True if it was held here.
   [[nodiscard]] bool erase(Connection& db, const Stub& stub, const PublicKey& from);

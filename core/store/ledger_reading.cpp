@@ -156,21 +156,32 @@ std::vector<OpenQuestion> Ledger::open_questions(std::optional<BookId> book) con
   return out;
 }
 
-std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const {
-  std::optional<Entry> out;
-  impl_->database->read([&](Connection& db) {
-    const auto number = impl_->find_book(db, book);
-    const auto author_number = impl_->find_author(db, author);
+void Ledger::Impl::read_body(const BookId& book, const AuthorId& author, std::uint64_t seq, const std::function<void(ByteView)>& found) const {
+  database->read([&](Connection& db) {
+    const auto number = find_book(db, book);
+    const auto author_number = find_author(db, author);
     if (!number || !author_number) return;
     auto& query = db.statement(kBodyInChain);
     query.bind(1, *number);
     query.bind(2, *author_number);
     query.bind(3, static_cast<std::int64_t>(seq));
-    if (!query.executeStep()) return;
-    auto decoded = decode_entry(blob_of(query, 0), author);
+    if (query.executeStep()) found(blob_of(query, 0));
+  });
+}
+
+std::optional<Entry> Ledger::entry(const BookId& book, const AuthorId& author, std::uint64_t seq) const {
+  std::optional<Entry> out;
+  impl_->read_body(book, author, seq, [&](ByteView body) {
+    auto decoded = decode_entry(body, author);
     if (!decoded) damaged(decoded.error().message());
     out = std::move(*decoded);
   });
+  return out;
+}
+
+bool Ledger::holds(const BookId& book, const AuthorId& author, std::uint64_t seq, ByteView body) const {
+  bool out = false;
+  impl_->read_body(book, author, seq, [&](ByteView held) { out = std::equal(held.begin(), held.end(), body.begin(), body.end()); });
   return out;
 }
 

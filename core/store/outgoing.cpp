@@ -19,6 +19,7 @@ class Packer {
   Packer(const Ledger::Impl& ledger, Connection& db) : ledger_(ledger), db_(db) {}
 
   void add(std::int64_t book, std::int64_t author, std::uint64_t seq, ByteView body) {
+    if (!provable(book, author, seq)) return;
     BatchEntry& entry = batch_.entries.emplace_back();
     entry.book = books_.place(book);
     if (entry.book == batch_.books.size()) {
@@ -80,30 +81,43 @@ class Packer {
     std::vector<std::int64_t> numbers_;
   };
 
+  /// False for a chain that a faulty device sealed so seldom that nobody could take its proof (kMaxTail), from that entry on: it stays here, and
+  /// holds nothing else up.
+  bool provable(std::int64_t book, std::int64_t author, std::uint64_t seq) {
+    const auto [known, fresh] = next_seals_.try_emplace({book, author}, 0);
+    std::uint64_t& next = known->second;
+    if (next == kNowhere) return false;
+    if (next < seq) next = next_seal(book, author, seq);
+    if (next - seq <= kMaxTail) return true;
+    next = kNowhere;
+    return false;
+  }
+
   /// Counts what proves the run once it goes up to `seq`.
   void count_proof(std::uint32_t book_place, std::uint32_t author_place, Run& run, std::uint64_t seq) {
     if (run.proved >= seq) {
       proofs_ -= (seq - run.last) * sizeof(Digest);
     } else {
       // Beyond the seal up to now, which was a waypoint and stays.
-      run.proved = std::max(seq, next_seal(book_place, author_place, seq));
+      run.proved = next_seals_.at({books_.number(book_place), authors_.number(author_place)});
       proofs_ += kSealBytes + (run.proved - seq) * sizeof(Digest);
     }
     run.last = seq;
   }
 
-  /// The number of the first seal at or beyond an entry.
-  std::uint64_t next_seal(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t seq) {
-    const std::int64_t book = books_.number(book_place), author = authors_.number(author_place);
+  /// The number of the first seal at or beyond an entry, or of where we seal a chain of ours.
+  std::uint64_t next_seal(std::int64_t book, std::int64_t author, std::uint64_t seq) {
     std::uint64_t last = 0;
-    if (ours(author_place)) {
+    if (ours(author)) {
       last = ledger_.chain(db_, book, author, {}).seq;
+      if (last - std::min(last, seq) > kMaxTail) return seq;
     } else {
       auto& sealed = db_.statement("SELECT sealed FROM chain WHERE book=? AND author=?");
       sealed.bind(1, book);
       sealed.bind(2, author);
       if (sealed.executeStep()) last = static_cast<std::uint64_t>(sealed.getColumn(0).getInt64());
     }
+    last = std::max(last, seq);
     constexpr std::uint64_t kShort = 16;  // not worth asking whether there is a waypoint before it
     if (last <= seq + kShort) return last;
     auto& waypoint = db_.statement("SELECT min(seq) FROM waypoint WHERE book=? AND author=? AND seq>=?");
@@ -115,8 +129,11 @@ class Packer {
   }
 
   /// Also of an earlier incarnation: such a chain is signed as it is handed over.
-  [[nodiscard]] bool ours(std::uint32_t author_place) const {
-    return authors_.number(author_place) == ledger_.self_number || batch_.authors[author_place].key == ledger_.options.key.public_key();
+  [[nodiscard]] bool ours(std::int64_t author) {
+    if (author == ledger_.self_number) return true;
+    const auto [known, fresh] = ours_.try_emplace(author, false);
+    if (fresh) known->second = ledger_.card(db_, author).key == ledger_.options.key.public_key();
+    return known->second;
   }
 
   BatchBook book_info(std::int64_t book) {
@@ -165,10 +182,12 @@ class Packer {
   void seal_by_head(std::uint32_t book_place, std::uint32_t author_place, std::uint64_t last) {
     const std::int64_t book = books_.number(book_place);
     const std::int64_t author = authors_.number(author_place);
-    const ChainRow head = ledger_.chain(db_, book, author, {});
+    ChainRow head = ledger_.chain(db_, book, author, {});
+    // Before there were waypoints we sealed no long chain of ours in between; now we do where it is needed.
+    if (ours(author) && head.seq - last > kMaxTail) head = {last, ledger_.chain_hash(db_, book, author, {}, last)};
     Seal seal{book_place, author_place, head.seq, {}, {}};
     Bytes beyond;
-    if (ours(author_place)) {
+    if (ours(author)) {
       to_sign_.push_back({batch_.seals.size(), head.hash});
     } else {
       auto& query = db_.statement("SELECT sealed, signature, tail FROM chain WHERE book=? AND author=?");
@@ -193,6 +212,9 @@ class Packer {
   Places books_;
   Places authors_;
   std::map<std::pair<std::uint32_t, std::uint32_t>, Run> runs_;
+  static constexpr std::uint64_t kNowhere = ~std::uint64_t{0};
+  std::map<std::pair<std::int64_t, std::int64_t>, std::uint64_t> next_seals_;  ///< of each chain met: where its next seal is, as far as it was asked
+  std::map<std::int64_t, bool> ours_;  ///< by author
   std::vector<ToSign> to_sign_;
   std::size_t bodies_ = 0, proofs_ = 0;
 };

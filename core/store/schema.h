@@ -115,6 +115,10 @@ CREATE TABLE IF NOT EXISTS stub(n INTEGER PRIMARY KEY AUTOINCREMENT, book BLOB N
 -- Chains of which two branches were met, from `seq` on; `own` counts how often we said again what one of our own branches held.
 CREATE TABLE IF NOT EXISTS fork(book INTEGER NOT NULL, author INTEGER NOT NULL, seq INTEGER NOT NULL, at INTEGER NOT NULL,
                                 own INTEGER NOT NULL DEFAULT 0, PRIMARY KEY(book, author)) WITHOUT ROWID;
+-- Numbers of entries that others replace and that are not here: there may be another branch of that chain somewhere. What comes under such a
+-- number goes in before what replaces it.
+CREATE TABLE IF NOT EXISTS awaited(book INTEGER NOT NULL, author BLOB NOT NULL, seq INTEGER NOT NULL,
+                                   PRIMARY KEY(book, author, seq)) WITHOUT ROWID;
 )sql";
 
 }  // namespace weavelog

@@ -260,8 +260,6 @@ using Message = std::variant<Hello, MemberProof, PairingProof, Welcome, Refusal,
 /// Bounds of a frame: as it crosses, and inflated.
 inline constexpr std::size_t kMaxFrameBytes = 1024 * 1024;
 inline constexpr std::size_t kMaxInflatedBytes = 4 * 1024 * 1024;
-/// Digests in the tail of a seal. Chains have waypoints at every 1024th entry; some of earlier versions have none.
-inline constexpr std::size_t kMaxTail = 8192;
 /// A hello's `extra` is for later versions, and a long name in it is compressed.
 inline constexpr std::size_t kMaxGreetingBytes = 16 * 1024;
 

@@ -115,6 +115,129 @@ TEST_CASE("a time stamp that no clock gives is put aside; what has to follow the
   check_that_it_crosses(desk, forger.book);
 }
 
+TEST_CASE("what is left out of a too long list of replaced answers does not count for the time stamp") {
+  Forger forger;
+  Device desk("desk");
+  const std::size_t many = kMaxWritesPerEntry + 200;
+  for (std::size_t i = 0; i < many; ++i)
+    REQUIRE(desk.ledger->ingest(forger.says({Write{kOne, kBox, kGuarded, std::int64_t(i), {}}}, Stamp{kNewestStamp.raw - many + 1 + i}), 1)->applied == 1);
+  const Committed said = desk.put(forger.book, kOne, kGuarded, std::string("52"));
+  CHECK(said.stamp <= kNewestStamp);
+  check_that_it_crosses(desk, forger.book);
+}
+
+TEST_CASE("a chain that was sealed too seldom stays where it is and holds nothing else up") {
+  Forger forger;
+  Device desk("desk"), other("other");
+  const std::size_t many = kMaxTail + 100;
+  Batch batch = forger.says({Write{kOne, kBox, kCount, std::int64_t{0}, {}}}, kThen);
+  for (std::size_t i = 1; i < many; ++i) {
+    Batch next = forger.says({Write{kOne, kBox, kCount, std::int64_t(i), {Dot{forger.card.id(), forger.seq, 0}}}}, Stamp{kThen.raw + i});
+    batch.entries.push_back(std::move(next.entries[0]));
+    batch.seals = std::move(next.seals);
+  }
+  REQUIRE(desk.ledger->ingest(batch, 1)->applied == many);
+  desk.put(forger.book, kOne, kGuarded, std::string("52"));
+  std::deque<BookHeads> lacking{{forger.book, kShelf, {}}};
+  std::size_t batches = 0;
+  for (; !lacking.empty() && batches < 100; ++batches) {
+    const Batch part = desk.ledger->missing(lacking, 64 * 1024);
+    for (const Seal& seal : part.seals) CHECK(seal.tail.size() <= kMaxTail);
+    REQUIRE(other.ledger->ingest(part, 1));
+  }
+  CHECK(lacking.empty());
+  CHECK(answers(other, forger.book) == 1);
+  const auto since = desk.ledger->since(0, [](const BookId&) { return true; }, 0, 64 * 1024);
+  for (const Seal& seal : since.batch.seals) CHECK(seal.tail.size() <= kMaxTail);
+  // Near its end it can be proved: whoever has the beginning gets the rest.
+  const Batch end = desk.ledger->missing(forger.book, {{forger.card.id(), many - 50, {}}}, 64 * 1024);
+  CHECK(end.entries.size() >= 50);
+}
+
+TEST_CASE("what replaces a word that nobody here has is taken when it comes again, and the word goes in before it") {
+  Forger lost;  // its first word reached "near" alone
+  Device near("near"), far("far");
+  const Batch word = lost.says({Write{kOne, kBox, kGuarded, std::string("50"), {}}}, kThen);
+  REQUIRE(near.ledger->ingest(word, 1)->applied == 1);
+  near.put(lost.book, kOne, kGuarded, std::string("51"));
+  near.put(lost.book, kOne, kLabel, std::string("after it"));
+  Batch later = near.ledger->missing(lost.book, {{lost.card.id(), 1, {}}}, 1 << 20);
+  REQUIRE(later.entries.size() == 2);
+
+  const auto first = far.ledger->ingest(later, 1);
+  REQUIRE(first);
+  CHECK(first->gaps);  // the sender hears that something is lacking
+  CHECK(first->applied == 0);
+  CHECK(first->quarantined == 2);
+  // It has nothing more: this is all that there will be.
+  const auto second = far.ledger->ingest(later, 1);
+  REQUIRE(second);
+  CHECK_FALSE(second->gaps);
+  CHECK(second->applied == 2);
+  CHECK(far.ledger->quarantine().empty());
+  CHECK(text_of(*far.ledger->entity(lost.book, kOne)->get(kGuarded)) == "51");
+  CHECK(far.ledger->verify().faults.empty());
+
+  // The word comes by another way after all.
+  REQUIRE(far.ledger->ingest(word, 2)->applied == 1);
+  for (const Device* device : {&near, &far}) {
+    CHECK(answers(*device, lost.book) == 1);
+    CHECK(text_of(*device->ledger->entity(lost.book, kOne)->get(kGuarded)) == "51");
+  }
+  CHECK(far.ledger->heads(lost.book) == near.ledger->heads(lost.book));
+  CHECK(far.ledger->verify().faults.empty());
+  // In its order it can be handed on.
+  Device third("third");
+  CHECK(pour(far, third, lost.book).quarantined == 0);
+  CHECK(answers(third, lost.book) == 1);
+}
+
+TEST_CASE("a word of a branch that was never met may stand under another time than the one that is here") {
+  Forger one;
+  Forger copy = one;  // the same key, the same numbers
+  Device near("near"), far("far");
+  REQUIRE(near.ledger->ingest(copy.says({Write{kOne, kBox, kGuarded, std::string("50"), {}}}, kThen), 1)->applied == 1);
+  REQUIRE(far.ledger->ingest(one.says({Write{kOne, kBox, kLabel, std::string("far"), {}}}, Stamp{kThen.raw + (std::uint64_t{1} << 40)}), 1)->applied == 1);
+  near.put(one.book, kOne, kGuarded, std::string("51"));
+  const Batch later = near.ledger->missing(one.book, {{one.card.id(), 1, {}}}, 1 << 20);
+  CHECK(far.ledger->ingest(later, 1)->gaps);
+  CHECK(far.ledger->ingest(later, 1)->applied == 1);
+  CHECK(answers(far, one.book) == 1);
+  CHECK(far.ledger->entity(one.book, kOne)->find(kLabel) != nullptr);
+  CHECK(far.ledger->verify().faults.empty());
+  CHECK(far.ledger->forks().empty());  // nobody has shown two entries of one number
+}
+
+TEST_CASE("a device that was put back to an old copy unseen does not give a number again of which others speak") {
+  Device tablet("tablet"), desk("desk");
+  const BookId book = make_id<BookId>(kNoon);
+  const DeviceKey key = tablet.ledger->key();
+  Device back("tablet", ":memory:", key);
+  const AuthorId before = back.ledger->self().id();
+  // The desk saw a word of this very device that this copy of it never said.
+  Entry entry;
+  entry.seq = 1;
+  entry.stamp = kThen;
+  entry.writes = {Write{kOne, kBox, kGuarded, std::string("50"), {}}};
+  Batch batch;
+  batch.authors = {back.ledger->self()};
+  batch.books = {{book, kShelf}};
+  batch.entries = {{0, 0, 1, encode_entry(entry, before)}};
+  const Digest chain = chain_next(chain_start(book, kShelf, before), digest_of(batch.entries[0].body));
+  batch.seals = {{0, 0, 1, key.sign(seal_message(1, chain)), {}}};
+  REQUIRE(desk.ledger->ingest(batch, 1)->applied == 1);
+  desk.put(book, kOne, kGuarded, std::string("51"));
+  const Batch later = desk.ledger->missing(book, {{before, 1, {}}}, 1 << 20);
+  REQUIRE(later.entries.size() == 1);
+  CHECK(back.ledger->ingest(later, 1)->gaps);
+  CHECK(back.ledger->self().id() == before);
+  CHECK(back.ledger->ingest(later, 1)->applied == 1);
+  CHECK(back.ledger->self().id() != before);
+  CHECK(back.put(book, kOne, kLabel, std::string("new")).dot.author != before);
+  CHECK(pour(back, desk, book).quarantined == 0);
+  CHECK(back.ledger->verify().faults.empty());
+}
+
 TEST_CASE("what is put aside is bounded by rows too, so that empty entries do not fill the disk") {
   Device desk("desk");
   Batch batch;

@@ -137,7 +137,7 @@ TEST_CASE("frozen: the database of every version opens, verifies, and shows ever
 }
 
 TEST_CASE("frozen: a backup can be made of what every version left, before any program of today opened it") {
-  const std::string version = GENERATE("0", "1", "2", "3", "4");
+  const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
   TemporaryFolder folder;
   std::filesystem::copy_file(WEAVELOG_FIXTURES "/frozen/" + version + "/ledger.db", folder / "left.db");
   const DeviceKey key = DeviceKey::generate();
