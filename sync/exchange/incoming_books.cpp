@@ -5,18 +5,21 @@
 namespace weavelog {
 namespace {
 
-bool shows_entries(const Ledger& ledger, const PeerStore& peers, const PublicKey& key, const Batch& batch, std::uint32_t book) {
+std::set<AuthorId> authors_with(const Ledger& ledger, const PublicKey& key) {
+  std::set<AuthorId> out;
+  for (const KnownAuthor& author : ledger.authors())
+    if (author.card.key == key) out.insert(author.card.id());
+  return out;
+}
+
+bool shows_entries(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const Batch& batch, std::uint32_t book) {
   const BookId& id = batch.books[book].id;
-  const Heads ours = ledger.heads(id);
+  if (has_all_anyway(ledger, peers, peer, key, id)) return true;
   const auto nothing = showing_nothing(ledger, peers, key, id);
-  // What the peer alone wrote, or said, it has anyway.
-  if (std::all_of(ours.begin(), ours.end(), [&](const Head& head) { return nothing.contains(head.author); })) return true;
   return std::any_of(batch.entries.begin(), batch.entries.end(), [&](const BatchEntry& entry) {
     if (entry.book != book || entry.author >= batch.authors.size()) return false;
     const AuthorId author = batch.authors[entry.author].id();
-    if (nothing.contains(author)) return false;
-    const auto held = ledger.entry(id, author, entry.seq);
-    return held && encode_entry(*held, author) == entry.body;
+    return !nothing.contains(author) && ledger.holds(id, author, entry.seq, entry.body);
   });
 }
 
@@ -24,9 +27,19 @@ bool shows_entries(const Ledger& ledger, const PeerStore& peers, const PublicKey
 
 std::set<AuthorId> showing_nothing(const Ledger& ledger, const PeerStore& peers, const PublicKey& key, const BookId& book) {
   std::set<AuthorId> out = peers.apart_authors(book);
-  for (const KnownAuthor& author : ledger.authors())
-    if (author.card.key == key) out.insert(author.card.id());
+  out.merge(authors_with(ledger, key));
   return out;
+}
+
+bool has_all_anyway(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const BookId& book) {
+  const auto own = authors_with(ledger, key);
+  const auto apart = peers.apart(peer);
+  const auto found = apart.find(book);
+  const Heads said = found == apart.end() ? Heads{} : found->second;
+  const Heads ours = ledger.heads(book);
+  return std::all_of(ours.begin(), ours.end(), [&](const Head& head) {
+    return own.contains(head.author) || std::find(said.begin(), said.end(), head) != said.end();
+  });
 }
 
 IncomingBooks incoming_books(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const Batch& batch,
@@ -35,7 +48,7 @@ IncomingBooks incoming_books(const Ledger& ledger, const PeerStore& peers, std::
   for (std::uint32_t i = 0; i < batch.books.size(); ++i) {
     const BookId& book = batch.books[i].id;
     if (left_out(book) || peers.in_scope(peer, book)) continue;
-    if (!ledger.book(book) || shows_entries(ledger, peers, key, batch, i)) {
+    if (!ledger.book(book) || shows_entries(ledger, peers, peer, key, batch, i)) {
       out.fresh.push_back(book);
     } else {
       out.apart.push_back(i);

@@ -24,6 +24,9 @@ struct IncomingBooks {
 [[nodiscard]] IncomingBooks incoming_books(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const Batch& batch,
                                            const std::function<bool(const BookId&)>& left_out);
 
+/// All that is held of the book is the peer's own, or what this very peer said of it, to the last entry: it learns nothing by it.
+[[nodiscard]] bool has_all_anyway(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const BookId& book);
+
 /// Authors whose chains in a book show nothing when this peer has them.
 [[nodiscard]] std::set<AuthorId> showing_nothing(const Ledger& ledger, const PeerStore& peers, const PublicKey& key, const BookId& book);
 

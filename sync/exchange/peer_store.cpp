@@ -1,6 +1,7 @@
 #include "sync/exchange/peer_store.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "core/store/database.h"
 
@@ -185,6 +186,12 @@ std::map<BookId, Heads> PeerStore::apart(std::int64_t peer) const {
 
 Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
   std::map<BookId, Heads> said = apart(peer);
+  // A device that holds nothing else would have taken this branch, so it counts as taken here too, where another one stands under the number.
+  std::optional<std::vector<Fork>> forks;
+  const auto parted = [&](const BookId& book, const AuthorId& author, std::uint64_t seq) {
+    if (!forks) forks = ledger_.forks();
+    return std::any_of(forks->begin(), forks->end(), [&](const Fork& fork) { return fork.book == book && fork.author.id() == author && fork.seq <= seq; });
+  };
   for (const std::uint32_t place : books) {
     const BatchBook& book = batch.books[place];
     Heads& heads = said[book.id];
@@ -194,6 +201,7 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
       auto head = std::lower_bound(heads.begin(), heads.end(), author, [](const Head& one, const AuthorId& id) { return one.author < id; });
       if (head == heads.end() || head->author != author) head = heads.insert(head, {author, 0, chain_start(book.id, book.kind, author)});
       if (entry.seq != head->seq + 1) continue;
+      if (!ledger_.holds(book.id, author, entry.seq, entry.body) && !parted(book.id, author, entry.seq)) continue;  // put aside, it is not compared
       head->hash = chain_next(head->hash, digest_of(entry.body));
       ++head->seq;
     }

@@ -78,7 +78,7 @@ class PeerStore {
 
   /// Books outside the scope of which the peer said something although they were here already, with what it said (session_scope.cpp).
   [[nodiscard]] std::map<BookId, Heads> apart(std::int64_t peer) const;
-  /// Adds what the batch says of these of its books, by their place in it.
+  /// Adds what the batch says of these of its books, by their place in it, as far as it was taken in.
   [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
   /// Authors of what any peer so said of a book, also of one that was ticked since.
   [[nodiscard]] std::set<AuthorId> apart_authors(const BookId& book) const;

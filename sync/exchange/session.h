@@ -206,6 +206,8 @@ class Session {
   /// Up to date.
   [[nodiscard]] CommonBooks& common_books();
   [[nodiscard]] CommonBooks::MayCross may_cross() const;
+  /// By the rules of the place, and unless the peer declined it.
+  [[nodiscard]] bool may_leave(const BookId& book, BookKind kind) const;
   [[nodiscard]] bool may_send(const BookId& book, BookKind kind) const;
   void start_reconciling();
   void doubt();

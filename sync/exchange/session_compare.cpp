@@ -26,13 +26,15 @@ std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
 
 }  // namespace
 
+bool Session::may_leave(const BookId& book, BookKind kind) const { return options_.may_leave(book, kind) && !declined_.contains(book); }
+
 bool Session::may_send(const BookId& book, BookKind kind) const {
-  return options_.may_leave(book, kind) && !declined_.contains(book) &&
-         (!scoped() || options_.peers->in_scope(status_.peer_number, book));
+  return may_leave(book, kind) && (!scoped() || options_.peers->in_scope(status_.peer_number, book));
 }
 
 CommonBooks::MayCross Session::may_cross() const {
-  return [this](const BookId& book, BookKind kind) { return kept_apart(book) || may_send(book, kind); };
+  // What is kept apart here the other compares only while it may itself hand it on, by the same rule.
+  return [this](const BookId& book, BookKind kind) { return may_send(book, kind) || (kept_apart(book) && may_leave(book, kind)); };
 }
 
 bool Session::keeps_common() const { return options_.leaves_by && declined_.empty() && forks_.empty() && apart_.empty(); }

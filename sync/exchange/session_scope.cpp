@@ -37,11 +37,10 @@ bool Session::widen_offered(const std::vector<BookHeads>& theirs) {
 }
 
 bool Session::shows_heads(const BookHeads& theirs) const {
+  if (has_all_anyway(*options_.ledger, *options_.peers, status_.peer_number, status_.peer.key, theirs.book)) return true;
   const Heads ours = options_.ledger->heads(theirs.book);
   const auto parted = options_.ledger->forked(theirs.book, theirs.heads);
   const auto nothing = showing_nothing(*options_.ledger, *options_.peers, status_.peer.key, theirs.book);
-  // What the guest alone wrote, or said, it has anyway.
-  if (std::all_of(ours.begin(), ours.end(), [&](const Head& head) { return nothing.contains(head.author); })) return true;
   return std::any_of(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) {
     const auto mine = std::find_if(ours.begin(), ours.end(), [&](const Head& one) { return one.author == head.author; });
     return mine != ours.end() && !nothing.contains(head.author) && head.seq > 0 && head.seq <= mine->seq &&
