@@ -97,11 +97,9 @@ std::optional<EnrolledDevice> find_device(Connection& db, const PublicKey& key) 
 }
 
 /// The column came later than the table.
-void add_asked_by(Connection& db) {
-  auto& columns = db.statement("SELECT 1 FROM pragma_table_info('trust_invitation') WHERE name='asked_by'");
-  const bool there = columns.executeStep();
-  columns.reset();
-  if (!there) db.raw().exec("ALTER TABLE trust_invitation ADD COLUMN asked_by BLOB");
+void add_asked_by(SQLite::Database& db) {
+  if (db.execAndGet("SELECT count(*) FROM pragma_table_info('trust_invitation', 'main') WHERE name='asked_by'").getInt() == 0)
+    db.exec("ALTER TABLE main.trust_invitation ADD COLUMN asked_by BLOB");
 }
 
 /// Open codes that the device asked for, such as a head's that was lost.
@@ -200,6 +198,7 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
     bind_blob(use, 2, attempt.number);
     use.exec();
     enrol(db, attempt.guest, attempt.guest_name, role, attempt.now);
+    if (role != Role::head) withdraw_asked_by(db, attempt.guest);
   }
   return Admission{role, pairing_proof(*key, PairingSide::host, attempt.handshake)};
 }
@@ -221,7 +220,7 @@ DeviceList::~DeviceList() {
 Outcome<std::unique_ptr<DeviceList>> DeviceList::open(Ledger& ledger, const DeviceKey& key) {
   const auto made = ledger.transact([](Connection& db) {
     db.raw().exec(kTables);
-    add_asked_by(db);
+    add_asked_by(db.raw());
   });
   if (!made) return fail(made.error());
   return std::unique_ptr<DeviceList>(new DeviceList(ledger, key));
@@ -347,6 +346,10 @@ void DeviceList::carry_revocations(SQLite::Database& restored) {
   restored.exec(
       "INSERT INTO main.trust_device(key, name, role, since, revoked) SELECT key, name, role, since, revoked FROM"
       " replaced.trust_device WHERE revoked IS NOT NULL ON CONFLICT(key) DO UPDATE SET revoked = excluded.revoked");
+  // Their codes were withdrawn since the copy was made.
+  add_asked_by(restored);
+  restored.exec(
+      "DELETE FROM main.trust_invitation WHERE used_by IS NULL AND asked_by IN (SELECT key FROM main.trust_device WHERE revoked IS NOT NULL)");
 }
 
 Outcome<> DeviceList::count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by) {
