@@ -83,14 +83,16 @@ Outcome<Promise> RoomPromises::earliest(const RacketsToCome& rackets) const {
   last.expected += day_->finishing();
   // Between what the benches finish and the round time that is told, another racket may be due, behind which these then stand: what is offered
   // has to be what is kept when it is taken. One for the court goes first whatever it costs.
-  for (int step = 0; step < kMostSteps && rackets.rush != Rush::on_court; ++step) {
+  if (rackets.rush == Rush::on_court) return last;
+  for (int step = 0; step < kMostSteps; ++step) {
     const auto kept = weigh(rackets, last.ready_by);
     if (!kept) return fail(kept.error());
     last.chance = kept->chance;
-    if (kept->can_be_kept) break;
+    if (kept->can_be_kept) return last;
     last.ready_by += kRoundMs;
   }
-  return last;
+  return fail(FaultCode::bad_input, "no time can be promised: whatever is told would endanger what was promised to others", "rackets",
+              "add shifts, move a promise, or agree on another day");
 }
 
 Outcome<RoomWish> RoomPromises::check(const RacketsToCome& rackets, UnixMs wish) const {
@@ -111,7 +113,7 @@ Outcome<RoomWish> RoomPromises::weigh(const RacketsToCome& rackets, UnixMs wish)
   std::map<std::size_t, EndangeredPromise> costs;  // by job of the queue as it was
   for (std::size_t i = 0; i < jobs->size(); ++i) {
     const Promiser& queue = held ? *held : *queue_;
-    const auto found = queue.check((*jobs)[i], spread(rackets, i), strung_by);
+    const auto found = queue.weigh((*jobs)[i], spread(rackets, i), strung_by);
     if (!found) return fail(found.error());
     out.can_be_kept = out.can_be_kept && found->can_be_kept;
     out.even_first = out.even_first && (found->even_first || found->can_be_kept);

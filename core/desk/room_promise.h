@@ -44,7 +44,8 @@ class RoomPromises {
   /// and Promiser::make().
   [[nodiscard]] static Outcome<RoomPromises> make(const Ledger& ledger, const BookId& event, UnixMs now, std::span<const EntityId> without = {});
 
-  /// When all of them are ready, stencil and check included. At most 20. Faults: bad_input (none, too many, one that can't be; no shift has room).
+  /// When all of them are ready, stencil and check included. At most 20. Faults: bad_input (none, too many, one that can't be; no shift has room;
+  /// no time within two hours of it that endangers nobody else's).
   [[nodiscard]] Outcome<Promise> earliest(const RacketsToCome& rackets) const;
   /// Faults: likewise, but for room in the shifts.
   [[nodiscard]] Outcome<RoomWish> check(const RacketsToCome& rackets, UnixMs wish) const;

@@ -354,6 +354,13 @@ Outcome<Promise> Promiser::earliest(const DayJob& job, double own) const {
 }
 
 Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) const {
+  auto out = weigh(job, own, wish);
+  if (!out) return out;
+  if (auto found = earliest(job, own)) out->earliest = *found;
+  return out;
+}
+
+Outcome<WishAnswer> Promiser::weigh(const DayJob& job, double own, UnixMs wish) const {
   if (auto checked = check_new(job, own); !checked) return fail(checked.error());
   WishAnswer out;
   const std::size_t place = job.on_court ? rushes_ : place_by(wish);
@@ -364,7 +371,6 @@ Outcome<WishAnswer> Promiser::check(const DayJob& job, double own, UnixMs wish) 
   const double enough = input_.confidence - kNearly;  // as for a time that is offered: or it would be refused when it is taken
   out.even_first = out.chance >= enough;
   out.can_be_kept = out.even_first && out.must_move.empty();
-  if (auto found = earliest(job, own)) out.earliest = *found;
   if (out.even_first) return out;
   // Further to the front, no further than it takes.
   const Ends first = play(&job, own, rushes_);

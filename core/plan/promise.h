@@ -63,7 +63,9 @@ class Promiser {
   /// the earliest of all, as benches take it first. `own`: the standard
   /// deviation of the logarithm of the racket's time. Faults: bad_input (a racket that can't be; no shift has room for it).
   [[nodiscard]] Outcome<Promise> earliest(const DayJob& job, double own) const;
-  /// Faults: likewise, but for room in the shifts.
+  /// What a wish costs; without `earliest`. Faults: bad_input (a racket that can't be).
+  [[nodiscard]] Outcome<WishAnswer> weigh(const DayJob& job, double own, UnixMs wish) const;
+  /// The same, with the earliest time that could be promised instead, if there is one. Faults: likewise.
   [[nodiscard]] Outcome<WishAnswer> check(const DayJob& job, double own, UnixMs wish) const;
 
  private:
