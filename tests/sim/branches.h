@@ -20,6 +20,8 @@ class Branches {
   [[nodiscard]] bool said_again(const HeldEntry& entry, const std::vector<Write>& writes) const;
   /// True if this very entry was put aside.
   [[nodiscard]] bool put_aside(const EntryKey& key, const Digest& body) const { return aside_bodies_.contains({key, body}); }
+  /// The first number of the chain that was given twice, or the end of it.
+  [[nodiscard]] std::uint64_t parted_at(const BookId& book, const AuthorId& author) const;
   /// What the device itself said in a branch from which it stepped back was said again, but for what it took back itself. Throws a Violation.
   void check_words_stand() const;
   /// Whoever has met both branches shows the fork, and no fork is shown that is none. Throws a Violation.
@@ -50,7 +52,6 @@ class Branches {
   [[nodiscard]] bool takes_back(const Own& by, const Own& said, std::uint32_t index) const;
   void may_replace(const Source& said, std::size_t index, bool strict, std::set<Dot>& out) const;
   [[nodiscard]] bool says_again(const Source& said, const std::vector<Write>& writes, bool strict) const;
-  [[nodiscard]] std::uint64_t parted_at(const BookId& book, const AuthorId& author) const;
   [[nodiscard]] std::size_t promise_of(const EntryKey& key, const Digest& body) const;
 
   const Room& room_;

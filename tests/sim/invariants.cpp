@@ -41,14 +41,14 @@ class Check {
     if (!report.faults.empty()) throw Violation("verify", device.name + ": " + report.faults.front());
     const TablesDigest before = tables_digest(device.ledger());
     // Where the entries are the same, so is what screens show, in whatever order they came.
-    for (const auto& [book, digest] : before.books) {
-      const auto held = device.ledger().book(book);
-      if (!held) continue;
-      const auto [found, fresh] = tables_.try_emplace({book, held->heads, device.making.program}, digest, &device);
+    for (const BookInfo& book : device.ledger().books()) {
+      const auto rows = before.books.find(book.id);
+      const Digest digest = rows == before.books.end() ? Digest{} : rows->second;
+      const auto [found, fresh] = tables_.try_emplace({book.id, book.heads, device.making.program}, digest, &device);
       if (!fresh && found->second.first != digest)
-        throw Violation("tables differ", device.name + " and " + found->second.second->name + " hold the same entries of book " + book.hex() +
+        throw Violation("tables differ", device.name + " and " + found->second.second->name + " hold the same entries of book " + book.id.hex() +
                                              " and show different things" +
-                                             difference(table_rows(device.ledger(), book), table_rows(found->second.second->ledger(), book)));
+                                             difference(table_rows(device.ledger(), book.id), table_rows(found->second.second->ledger(), book.id)));
     }
     const auto rows = room_.trace.kept() ? table_rows(device.ledger()) : std::set<std::string>();
     if (const auto rebuilt = device.ledger().rebuild(); !rebuilt)
@@ -95,7 +95,9 @@ class Check {
       if (device.not_to_stay.contains(promise.key.book) && !device.ledger().book(promise.key.book) && !room_.promises.wrote_in(promise.key.book, place))
         continue;
       // Another entry has its number, or that of one before it: kept and shown, not applied.
-      if (room_.promises.forked(promise.key.book, promise.key.author) && branches.put_aside(promise.key, promise.body)) continue;
+      if (room_.promises.forked(promise.key.book, promise.key.author) && promise.key.seq >= branches.parted_at(promise.key.book, promise.key.author) &&
+          branches.put_aside(promise.key, promise.body))
+        continue;
       // What was put aside goes with a forgotten book if it speaks of what that held.
       if (room_.promises.forked(promise.key.book, promise.key.author) && !forgotten.empty() && speaks_of(promise, forgotten)) continue;
       throw Violation("lost", device.name + " has promised entry " + std::to_string(promise.key.seq) +
@@ -164,13 +166,20 @@ class Check {
         continue;
       if (ours && theirs && ours->heads == theirs->heads) continue;
       // Not ticked by anybody there: the guest gives nothing of its own of it, and has all that the server says.
-      if (const auto kept = apart.find(id); theirs && kept != apart.end() && digest_of_heads(kept->second) == theirs->heads) continue;
+      if (const auto kept = apart.find(id); theirs && kept != apart.end() && digest_of_heads(kept->second) == theirs->heads && has_all(guest, id, kept->second))
+        continue;
       if (ours && theirs && same_but_for_forks(guest, server, *ours, *theirs)) continue;
-      if (ours && room_.promises.forked(id)) continue;  // open: who never met one of the branches waits for it (README)
       if (guest.forgot.contains(id) != server.forgot.contains(id)) continue;  // excused above
+      if (let_go_since_parted(room_, guest, id)) continue;
       throw Violation("converge",
                       guest.name + " and " + server.name + " hold different entries of book " + id.hex());
     }
+  }
+
+  [[nodiscard]] bool has_all(Device& guest, const BookId& book, const Heads& heads) const {
+    return std::all_of(heads.begin(), heads.end(), [&](const Head& head) {
+      return guest.ledger().entry(book, head.author, head.seq) || room_.promises.forked(book, head.author);
+    });
   }
 
   /// Where an author's number was given twice everybody keeps the branch that came first: that chain may differ, all others are the same. And
@@ -200,6 +209,10 @@ class Check {
 };
 
 }  // namespace
+
+bool let_go_since_parted(const Room& room, Device& device, const BookId& book) {
+  return device.not_to_stay.contains(book) && !device.ledger().book(book) && room.promises.forked(book);
+}
 
 void check_enrolled(Room& room, std::size_t server) {
   Device& host = room.device(server);

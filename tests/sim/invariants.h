@@ -8,6 +8,10 @@ namespace weavelog::sim {
 /// The server knows whom it enrolled.
 void check_enrolled(Room& room, std::size_t server);
 
+/// The device let the book go because of what the player said, and of the book a number was given twice: what two devices know of that word may
+/// stand in the chain that parted, so that they judge differently.
+[[nodiscard]] bool let_go_since_parted(const Room& room, Device& device, const BookId& book);
+
 /// All of them, on devices that are up and have exchanged until nothing changed.
 void check_everything(Room& room);
 

@@ -637,7 +637,7 @@ TEST_CASE("every fault that is put in on purpose can still be put into these sou
     CHECK(std::system(("patch -s -f -p1 --dry-run -d '" + source.string() + "' < '" + file.path().string() + "' >/dev/null").c_str()) == 0);
     ++count;
   }
-  CHECK(count == 16);
+  CHECK(count == 18);
 }
 
 TEST_CASE("a failing plan shrinks to the events that it needs") {

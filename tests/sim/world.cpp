@@ -225,7 +225,8 @@ void World::remember(const Act& act, const Committed& committed, Device& device,
     try {
       const auto entry = device.ledger().entry(named.book, named.author, named.seq);
       if (entry) return digest_of(encode_entry(*entry, named.author));
-    } catch (const SQLite::Exception&) {  // the disk fails just then: what was acknowledged counts all the same
+    } catch (const SQLite::Exception& error) {
+      room_.blame_disk(error);  // what was acknowledged counts all the same
     }
     return Digest{};
   };
@@ -339,14 +340,13 @@ void World::meet_some(const Event& event, std::size_t place, Random& random) {
 
 void World::lie(Random& random) {
   if (!plan_.hostile) return;
-  ++room_.counts.lies;
   const std::size_t place = plan_.servers + plan_.tablets;
   Device& liar = room_.device(place);
   if (!liar.up()) return;
   act(Event{0, random.chance(300) ? EventKind::new_player : EventKind::change_plain, 0, 0, 0, 0}, liar, place,
       random);
   LinkTemper temper{1, 200, 500 + static_cast<std::size_t>(random.below(4'000)), true, random.next()};
-  network_.connect({random.below(plan_.servers), place}, temper);
+  if (network_.connect({random.below(plan_.servers), place}, temper) != nullptr) ++room_.counts.lies;
 }
 
 void World::revoke(std::size_t place, std::size_t other) {
@@ -438,7 +438,10 @@ void World::move_clock(Device& device, Random& random) {
 void World::copy(std::size_t place) {
   Device& device = room_.device(place);
   if (device.gone()) return;
-  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall, device.forgot, room_.paired};
+  // Whom it may have lost with an older copy, it does not know by this one either.
+  std::set<Visit> paired = room_.paired;
+  std::erase_if(paired, [&](const Visit& visit) { return room_.unsure.contains(visit); });
+  copies_[place] = {device.disk.image(), room_.promises.held_by(place), device.latest_wall, device.forgot, std::move(paired)};
 }
 
 void World::restore(std::size_t place, Random&) {

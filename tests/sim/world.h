@@ -56,7 +56,7 @@ class World {
   void look_for_tried(Device& device);
   [[nodiscard]] std::size_t place_of(std::size_t number, std::uint64_t salt) const;
   std::size_t some_link(Random& random);
-  [[nodiscard]] static bool withholds(Device& guest, Device& server);
+  [[nodiscard]] bool withholds(Device& guest, Device& server) const;
   /// True if one of them learned something.
   bool exchange(const Visit& visit);
   [[nodiscard]] std::string time_text() const;

@@ -2,19 +2,22 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 #include "tests/sim/forgetting.h"
+#include "tests/sim/invariants.h"
 #include "tests/sim/world.h"
 
 namespace weavelog::sim {
 
 
-/// True if one of them may not hand on a book that the other still would: their sums then differ for good.
-bool World::withholds(Device& guest, Device& server) {
-  for (const BookInfo& book : guest.ledger().books(kPlayerBook))
-    if (server.ledger().book(book.id) && guest.may_leave(book.id, book.kind, server.event) !=
-                                             server.may_leave(book.id, book.kind, server.event))
+/// True if one of them may not hand on a book that the other still would, or keep it: their sums then differ for good.
+bool World::withholds(Device& guest, Device& server) const {
+  for (const BookInfo& book : server.ledger().books(kPlayerBook)) {
+    if (let_go_since_parted(room_, guest, book.id)) return true;
+    if (guest.ledger().book(book.id) && guest.may_leave(book.id, book.kind, server.event) != server.may_leave(book.id, book.kind, server.event))
       return true;
+  }
   return false;
 }
 
@@ -26,9 +29,32 @@ static bool may_disagree(const Room& room, Device& guest, Device& server) {
   return std::any_of(books.begin(), books.end(), [&](const BookInfo& book) { return room.promises.forked(book.id) && server.ledger().book(book.id); });
 }
 
-/// Open (README): where a copied device's branches meet, and where a server is another's guest, after which books can stay apart.
-static bool may_stay_at_odds(const Room& room, const Device& guest) {
-  return room.promises.forks() != 0 || guest.making.duty == Duty::server;
+/// For the message: what two devices hold differently.
+static std::string books_apart(Device& guest, Device& server) {
+  std::string out;
+  for (const BookInfo& book : server.ledger().books()) {
+    const auto ours = guest.ledger().book(book.id);
+    if (!ours || ours->heads == book.heads) continue;
+    out += (out.empty() ? ": " : "; ") + book.id.hex();
+    const Heads here = guest.ledger().heads(book.id), there = server.ledger().heads(book.id);
+    for (const auto& [one, other, name] : {std::tuple(&here, &there, &guest.name), std::tuple(&there, &here, &server.name)})
+      for (const Head& head : *one)
+        if (std::find(other->begin(), other->end(), head) == other->end())
+          out += ", " + *name + " " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+  }
+  for (const auto& [one, other, name] : {std::tuple(&guest, &server, &guest.name), std::tuple(&server, &guest, &server.name)}) {
+    for (const BookInfo& book : one->ledger().books())
+      if (!other->ledger().book(book.id)) out += "; " + *name + " alone " + book.id.hex();
+    const auto number = one->station().peers().number_of(other->key());
+    if (!number) continue;
+    for (const auto& [book, heads] : one->station().peers().apart(*number)) {
+      out += "; " + *name + " keeps apart " + book.hex();
+      for (const Head& head : heads) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+      out += ", has";
+      for (const Head& head : one->ledger().heads(book)) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+    }
+  }
+  return out;
 }
 
 bool World::exchange(const Visit& visit) {
@@ -54,8 +80,8 @@ bool World::exchange(const Visit& visit) {
   // Where branches meet, the words that are said again may cross with the next exchange.
   const bool settled = room_.promises.forks() == 0 || !learned;
   if (!agreed && settled && room_.paired.contains(visit) && !may_disagree(room_, guest, server) && !withholds(guest, server) &&
-      !may_miss_forgetting(guest, server) && !may_stay_at_odds(room_, guest))
-    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree");
+      !may_miss_forgetting(guest, server))
+    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree" + books_apart(guest, server));
   return learned;
 }
 
