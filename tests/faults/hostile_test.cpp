@@ -7,6 +7,7 @@
 #include <csignal>
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <random>
 #include <stdexcept>
 #include <thread>
@@ -269,13 +270,14 @@ TEST_CASE("tablets that read a few bytes at a time hold nobody up, and those tha
     readers.push_back(std::make_unique<SlowReader>(room.at("slow" + std::to_string(i)), "Bench " + std::to_string(i), room.server->codes()[i]));
     readers.back()->read_slowly(64, milliseconds(50));
   }
+  std::map<BookId, Quantity> last;
   {
     const auto station = open_folder(room.honest->folder());
     const auto books = bench::player_books(station->ledger());
     REQUIRE_FALSE(books.empty());
     // More than any had before, and each time another.
     for (std::size_t i = 0; i < (plan.full ? 4000U : 150U); ++i)
-      (void)bench::change_tension(station->ledger(), books[i % books.size()], static_cast<std::int64_t>(60 + i / books.size() % 37));
+      last[books[i % books.size()]] = bench::change_tension(station->ledger(), books[i % books.size()], static_cast<std::int64_t>(60 + i / books.size() % 37));
   }
   room.honest_exchange(std::to_string(readers.size()) + " tablets read a few bytes at a time");
   for (const auto& one : readers) {
@@ -287,6 +289,7 @@ TEST_CASE("tablets that read a few bytes at a time hold nobody up, and those tha
   for (std::size_t i = stay_slow; i < readers.size(); ++i) {
     CHECK(readers[i]->hurries(seconds(60)));
     CHECK(room.honest->lost(readers[i]->ledger()).empty());
+    for (const auto& [book, tension] : last) CHECK(bench::tension_of(readers[i]->ledger(), book) == tension);
   }
   const Stopwatch watch;
   const auto last_slow = readers.begin() + static_cast<std::ptrdiff_t>(stay_slow);

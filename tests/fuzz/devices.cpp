@@ -1,7 +1,5 @@
 #include "tests/fuzz/devices.h"
 
-#include <stdlib.h>
-
 #include "tests/fuzz/target.h"
 #include "tests/support/small_registry.h"
 
@@ -25,16 +23,12 @@ T numbered(std::uint8_t number) {
 
 }  // namespace
 
-FuzzFolder::FuzzFolder() {
-  const auto base = std::filesystem::is_directory("/dev/shm") ? std::filesystem::path("/dev/shm") : std::filesystem::temp_directory_path();
-  std::string pattern = (base / "weavelog-fuzz-XXXXXX").string();
-  if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder can be made in " + base.string());
-  path_ = pattern;
-}
+FuzzFolder::FuzzFolder() : TemporaryFolder(std::filesystem::is_directory("/dev/shm") ? "/dev/shm" : std::filesystem::temp_directory_path()) {}
 
-FuzzFolder::~FuzzFolder() {
-  std::error_code ignored;
-  std::filesystem::remove_all(path_, ignored);
+void admit(DeviceList& host, const PairingSecret& secret, const PublicKey& guest, const char* name) {
+  const Digest handshake{};
+  const auto proof = pairing_proof(pairing_key(secret), PairingSide::guest, handshake);
+  must_hold(host.admit(number_of(secret), handshake, proof, guest, name).has_value(), "an admission");
 }
 
 DeviceKey fixed_key(std::uint8_t number) {

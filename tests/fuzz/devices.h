@@ -1,12 +1,12 @@
 #pragma once
 // Devices for fuzzing: ledgers in memory with fixed keys, so that an input does the same every time.
 
-#include <filesystem>
 #include <memory>
 
 #include "core/store/ledger.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
+#include "tests/support/temporary_folder.h"
 
 namespace weavelog::fuzz {
 
@@ -25,17 +25,12 @@ struct FuzzDevice {
 };
 
 /// A folder that goes with it; in memory where there is a file system in memory, since the fuzzer writes files for every input.
-class FuzzFolder {
- public:
+struct FuzzFolder : testing::TemporaryFolder {
   FuzzFolder();
-  ~FuzzFolder();
-  FuzzFolder(const FuzzFolder&) = delete;
-  FuzzFolder& operator=(const FuzzFolder&) = delete;
-  [[nodiscard]] std::filesystem::path operator/(const std::string& name) const { return path_ / name; }
-
- private:
-  std::filesystem::path path_;
 };
+
+/// The host lets a guest in who knows the secret. Throws if it does not.
+void admit(DeviceList& host, const PairingSecret& secret, const PublicKey& guest, const char* name);
 
 [[nodiscard]] DeviceKey fixed_key(std::uint8_t number);
 [[nodiscard]] BookId book_of(std::uint8_t number);

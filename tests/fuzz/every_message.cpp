@@ -57,4 +57,13 @@ std::vector<Message> every_message() {
           DeviceChange{two.key.public_key(), "Bench 2", 3}};
 }
 
+const std::vector<Bytes>& every_frame() {
+  static const std::vector<Bytes> frames = [] {
+    std::vector<Bytes> out;
+    for (const Message& message : every_message()) out.push_back(encode_frame(message));
+    return out;
+  }();
+  return frames;
+}
+
 }  // namespace weavelog::fuzz

@@ -8,5 +8,7 @@
 namespace weavelog::fuzz {
 
 [[nodiscard]] std::vector<Message> every_message();
+/// Their frames, made once.
+[[nodiscard]] const std::vector<Bytes>& every_frame();
 
 }  // namespace weavelog::fuzz

@@ -74,11 +74,7 @@ Hello liars_hello(const AuthorCard& card, Input& in) {
 }
 
 Bytes any_frame(Input& in) {
-  static const std::vector<Bytes> sound = [] {
-    std::vector<Bytes> out;
-    for (const Message& message : every_message()) out.push_back(encode_frame(message));
-    return out;
-  }();
+  const auto& sound = every_frame();
   if (in.pick(3) != 2) return changed(sound[in.pick(sound.size())], in);
   Bytes frame{1, static_cast<std::uint8_t>(in.pick(std::variant_size_v<Message> + 1))};
   const ByteView body = in.run(in.pick(60));
@@ -108,11 +104,10 @@ struct Traces {
   bool operator==(const Traces&) const = default;
 };
 
-void admit(FuzzDevice& host, const PublicKey& guest, Role role) {
+void invite_and_admit(FuzzDevice& host, const PublicKey& guest, Role role) {
   const auto invitation = host.devices->invite(role);
   must_hold(invitation.has_value(), "an invitation");
-  const auto proof = pairing_proof(pairing_key(invitation->secret), PairingSide::guest, {});
-  must_hold(host.devices->admit(number_of(invitation->secret), {}, proof, guest, "somebody").has_value(), "an admission");
+  admit(*host.devices, invitation->secret, guest, "somebody");
 }
 
 /// An honest tablet is let in whatever others tried before, and both come to agree.
@@ -147,10 +142,10 @@ class LyingGuest {
     switch (in_.pick(4)) {
       case 0: break;  // a stranger
       case 3:
-        admit(host_, key_.public_key(), Role::stringer);
+        invite_and_admit(host_, key_.public_key(), Role::stringer);
         must_hold(host_.devices->revoke(key_.public_key()).has_value(), "a revocation");
         break;
-      default: admit(host_, key_.public_key(), kRoles[in_.pick(4)]); break;
+      default: invite_and_admit(host_, key_.public_key(), kRoles[in_.pick(4)]); break;
     }
     const auto invitation = host_.devices->invite(kRoles[in_.pick(4)], 60'000);
     must_hold(invitation.has_value(), "an invitation");
@@ -222,10 +217,7 @@ class LyingGuest {
   }
 
  private:
-  void use_up(const PublicKey& guest) {
-    const auto proof = pairing_proof(pairing_key(secret_), PairingSide::guest, {});
-    must_hold(host_.devices->admit(number_of(secret_), {}, proof, guest, "somebody").has_value(), "an admission");
-  }
+  void use_up(const PublicKey& guest) { admit(*host_.devices, secret_, guest, "somebody"); }
   /// A proof for that handshake, sound unless the input says otherwise; or anything else.
   Bytes said(const Digest& handshake) {
     Digest over = handshake;

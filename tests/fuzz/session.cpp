@@ -59,10 +59,7 @@ PairingSecret invite(Camera& host, Role role) {
 }
 
 void enrol(Camera& host, Camera& guest, Role role) {
-  const PairingSecret secret = invite(host, role);
-  const Digest handshake{};
-  const auto proof = pairing_proof(pairing_key(secret), PairingSide::guest, handshake);
-  must_hold(host.devices->admit(number_of(secret), handshake, proof, guest.key.public_key(), "guest").has_value(), "an admission");
+  admit(*host.devices, invite(host, role), guest.key.public_key(), "guest");
 }
 
 /// The frame with its message changed inside, where the header and the compression allow it.
@@ -188,11 +185,7 @@ class Meddler {
     return encode_frame(Stubs{{stub}});
   }
   Bytes out_of_place() {
-    static const std::vector<Bytes> sound = [] {
-      std::vector<Bytes> out;
-      for (const Message& message : every_message()) out.push_back(encode_frame(message));
-      return out;
-    }();
+    const auto& sound = every_frame();
     return sound[in_->pick(sound.size())];
   }
   /// What a person at the guest may ask of the host, as its head or not.

@@ -11,9 +11,9 @@ namespace weavelog::testing {
 
 class TemporaryFolder {
  public:
-  TemporaryFolder() {
-    std::string pattern = (std::filesystem::temp_directory_path() / "weavelog-XXXXXX").string();
-    if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no temporary folder");
+  explicit TemporaryFolder(const std::filesystem::path& in = std::filesystem::temp_directory_path()) {
+    std::string pattern = (in / "weavelog-XXXXXX").string();
+    if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder can be made in " + in.string());
     path_ = pattern;
   }
   ~TemporaryFolder() {
