@@ -1,7 +1,10 @@
 #include "app-qml/view/drop_off_storing.h"
 
+#include <set>
+
 #include "app-qml/view/drop_off_questions.h"
 #include "app-qml/view/model_text.h"
+#include "core/desk/tags.h"
 #include "core/model/event.h"
 #include "core/model/queries.h"
 
@@ -27,8 +30,11 @@ weavelog::DropOffRequest requestOf(const DropOffState& state, const weavelog::Pl
     out.lines.back().settled = settledOf(state, record, i);
   }
   if (work.event()) {
-    std::int64_t tag = weavelog::highest_tag(work.ledger(), work.event());
-    for (auto& line : out.lines) line.tag_number = ++tag;
+    std::set<std::int64_t> given;
+    for (auto& line : out.lines) {
+      line.tag_number = weavelog::next_tag(work.ledger(), work.event(), given);
+      given.insert(*line.tag_number);
+    }
   }
   out.time_zone = work.zone();
   out.language = languageOf(state);

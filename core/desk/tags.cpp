@@ -1,8 +1,35 @@
 #include "core/desk/tags.h"
 
+#include <algorithm>
+
 #include "core/desk/stages.h"
+#include "core/store/database.h"
 
 namespace weavelog {
+namespace {
+
+/// What rackets of the event carry that were not collected yet, in order.
+std::set<std::int64_t> tags_in_use(const Ledger& ledger, const BookId& event) {
+  std::set<std::int64_t> out;
+  ledger.read([&](Connection& db) {
+    SQLite::Statement& query = db.statement("SELECT tag_number FROM model_job WHERE event=?1 AND tag_number IS NOT NULL AND stage<>?2");
+    bind_blob(query, 1, event.bytes);
+    query.bind(2, static_cast<int>(Stage::collected));
+    while (query.executeStep()) out.insert(query.getColumn(0).getInt64());
+  });
+  return out;
+}
+
+}  // namespace
+
+std::int64_t next_tag(const Ledger& ledger, const BookId& event, const std::set<std::int64_t>& given) {
+  std::int64_t next = std::min(highest_tag(ledger, event), kHighestTyped) + 1;
+  while (given.contains(next)) ++next;
+  if (next <= kHighestTyped) return next;
+  const auto used = tags_in_use(ledger, event);
+  for (next = 1; next <= kHighestTyped && (used.contains(next) || given.contains(next));) ++next;
+  return next;
+}
 
 std::vector<JobRow> rackets_with_tag(const Ledger& ledger, const BookId& event, std::int64_t number) {
   auto rows = find_jobs_by_tag(ledger, number, event, 1000);
@@ -26,7 +53,7 @@ Outcome<> check_new_tags(const Ledger& ledger, const BookId& event, std::span<co
     if (!given.insert(number).second) return fail(FaultCode::bad_input, "two rackets would carry this number", where, "give each its own");
     if (const auto held = rackets_with_tag(ledger, event, number); !held.empty())
       return fail(FaultCode::conflict, "a racket has this number already: " + tagged_racket_words(held.front()), where,
-                  "the next free one is " + std::to_string(highest_tag(ledger, event) + 1));
+                  "the next free one is " + std::to_string(next_tag(ledger, event)));
   }
   return {};
 }

@@ -14,6 +14,11 @@ namespace weavelog {
 /// What a person types and a tag has room for.
 inline constexpr std::int64_t kHighestTyped = 99'999;
 
+/// The next free number at an event: one more than the highest that was given out, or, where nobody could type that any more, the lowest that no
+/// racket carries that was not collected yet. `given`: numbers that are given out in the same go. More than kHighestTyped where none is left,
+/// which check_new_tags() refuses.
+[[nodiscard]] std::int64_t next_tag(const Ledger& ledger, const BookId& event, const std::set<std::int64_t>& given = {});
+
 /// The rackets of an event that carry the number and were not collected yet, newest first; those put aside among them.
 [[nodiscard]] std::vector<JobRow> rackets_with_tag(const Ledger& ledger, const BookId& event, std::int64_t number);
 

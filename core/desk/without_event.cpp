@@ -1,10 +1,12 @@
 #include "core/desk/without_event.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "core/base/local_time.h"
 #include "core/desk/player_record.h"
+#include "core/desk/tags.h"
 #include "core/model/queries.h"
 #include "core/store/database.h"
 
@@ -15,6 +17,21 @@ namespace {
 bool taken_in_by(const std::set<AuthorId>& authors, const Loaded<Job>& job) {
   const Cell* at = job.seen.find(tag_of<Job>(&Job::at));
   return at != nullptr && authors.contains(at->latest().dot.author);
+}
+
+/// Numbers that rackets of the list bring along and keep in the event, by their jobs.
+std::map<EntityId, std::int64_t> kept_tags(const Ledger& ledger, const BookId& event, std::span<const WithoutEvent> rackets,
+                                           const std::map<BookId, PlayerRecord>& records) {
+  std::map<EntityId, std::int64_t> out;
+  std::set<std::int64_t> taken;
+  for (const WithoutEvent& one : rackets)
+    for (const EntityId& id : one.jobs) {
+      const auto* job = records.at(one.player).job(id);
+      if (job == nullptr || job->now.event || !job->now.tag_number) continue;
+      const std::int64_t number = *job->now.tag_number;
+      if (!taken.contains(number) && check_new_tags(ledger, event, std::span(&number, 1))) taken.insert(number), out.emplace(id, number);
+    }
+  return out;
 }
 
 }  // namespace
@@ -55,23 +72,34 @@ Outcome<std::vector<Draft>> take_into_event(const Ledger& ledger, const BookId& 
   const auto held = load_event(ledger, event);
   if (!held) return fail(held.error());
   const EventInfo& info = held->event.now;
-  std::int64_t tag = highest_tag(ledger, event);
+  std::map<BookId, PlayerRecord> records;
+  for (const WithoutEvent& one : rackets) {
+    auto record = load_player(ledger, one.player);
+    if (!record) return fail(record.error());
+    records.insert_or_assign(one.player, std::move(*record));
+  }
+  // First of all: a racket that comes early in the list must not be given what one behind it carries already.
+  const auto kept = kept_tags(ledger, event, rackets, records);
+  std::set<std::int64_t> given;
+  for (const auto& [id, number] : kept) given.insert(number);
   std::vector<Draft> out;
   for (const WithoutEvent& one : rackets) {
-    const auto record = load_player(ledger, one.player);
-    if (!record) return fail(record.error());
+    const PlayerRecord& record = records.at(one.player);
     Draft draft(one.player, kPlayerBook, kActEdit);
     std::set<EntityId> hand_overs;
     for (const EntityId& id : one.jobs) {
-      const auto* job = record->job(id);
+      const auto* job = record.job(id);
       if (job == nullptr)
         return fail(FaultCode::not_found, "the player has no such racket in the room", "job " + id.hex(), "look at the player again");
       if (job->now.event) continue;  // an event has it by now
       Job wanted = job->now;
       wanted.event = event;
-      if (!wanted.tag_number) wanted.tag_number = ++tag;
+      if (!kept.contains(id)) {
+        wanted.tag_number = next_tag(ledger, event, given);
+        given.insert(*wanted.tag_number);
+      }
       put_changes(draft, job->seen, wanted);
-      const auto* hand_over = record->drop_off(job->now.drop_off);
+      const auto* hand_over = record.drop_off(job->now.drop_off);
       if (hand_over == nullptr || hand_over->now.event || !hand_overs.insert(hand_over->id()).second) continue;
       DropOff at = hand_over->now;
       at.event = event;

@@ -23,8 +23,9 @@ struct WithoutEvent {
 /// came first stands first. What others took in without an event is their own affair.
 [[nodiscard]] std::vector<WithoutEvent> rackets_without_event(const Ledger& ledger);
 
-/// Puts these rackets into the event as if they had been taken in there; those without a number get the next free ones. One draft a
-/// player, to be appended in this order. What was read back and confirmed stays as it is. Faults: not_found (no such event or job).
+/// Puts these rackets into the event as if they had been taken in there. One that carries a number, as those taken in on the command line do, keeps it
+/// unless a racket of the event has it or one before it in this list; all others get the next free ones, none of which one of the list keeps. One
+/// draft a player, to be appended in this order. What was read back and confirmed stays as it is. Faults: not_found (no such event or job).
 [[nodiscard]] Outcome<std::vector<Draft>> take_into_event(const Ledger& ledger, const BookId& event, std::span<const WithoutEvent> rackets);
 
 }  // namespace weavelog

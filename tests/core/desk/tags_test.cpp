@@ -76,3 +76,34 @@ TEST_CASE("two rackets with one number are seen once both are here, and another 
   for (const Stage step : {Stage::on_machine, Stage::strung, Stage::ready, Stage::collected}) room.step(here, step, "Merrin");
   CHECK(doubled_tags(*room.ledger, room.event).empty());
 }
+
+TEST_CASE("the next number is one above the highest, and where nobody could type that the lowest that is free") {
+  Tagged room;
+  CHECK(next_tag(*room.ledger, room.event) == 1);
+  CHECK(next_tag(*room.ledger, room.event, {1, 2, 4}) == 3);
+  room.tag = 6;
+  const auto one = room.bring("Quillon", room.at("11:00"));  // 7
+  CHECK(next_tag(*room.ledger, room.event) == 8);
+  CHECK(next_tag(*room.ledger, room.event, {8, 9, 11}) == 10);
+  room.tag = 0;
+  const auto first = room.bring("Ostrel", room.at("11:00")), second = room.bring("Tarle", room.at("11:00"));  // 1, 2
+  room.tag = kHighestTyped - 1;
+  (void)room.bring("Vantreel", room.at("12:00"));
+  CHECK(next_tag(*room.ledger, room.event) == 3);
+  CHECK(next_tag(*room.ledger, room.event, {3, 4, 5, 6}) == 8);
+  const std::vector<std::int64_t> free{3}, taken{7};
+  CHECK(check_new_tags(*room.ledger, room.event, free));
+  CHECK(check_new_tags(*room.ledger, room.event, taken).error().what_to_do.find("is 3") != std::string::npos);
+  // One that was collected has given its number back, one put aside has not.
+  room.step(first, Stage::on_machine, "Merrin");
+  for (const Stage step : {Stage::strung, Stage::ready, Stage::collected}) room.step(first, step, "Merrin");
+  StageStep aside;
+  aside.to = Stage::aside;
+  aside.by = "Mara";
+  aside.reason = "a crack";
+  aside.at = room.clock.now();
+  room.append(take_step(room.load(second.player), std::vector{second.job}, aside));
+  CHECK(next_tag(*room.ledger, room.event) == 1);
+  CHECK(next_tag(*room.ledger, room.event, {1}) == 3);
+  CHECK(room.number_of(one) == 7);
+}

@@ -1,6 +1,7 @@
 #include "core/desk/without_event.h"
 
 #include "core/desk/stages.h"
+#include "core/desk/tags.h"
 #include "core/model/queries.h"
 #include "tests/core/desk/desk_room.h"
 
@@ -11,13 +12,17 @@ namespace {
 
 /// A desk where rackets were taken in before there was an event.
 struct NoEventDesk : Desk {
-  BookId take_in(int rackets) {
+  /// As in the app, without numbers; or with these, as on the command line.
+  BookId take_in(int rackets, const std::vector<std::int64_t>& tags = {}) {
     const BookId book = ledger->create_book_id();
     const PlayerRecord nobody = record_of(book, {}, {});
     auto request = first_request(rackets);
     request.drop_off.event = {};
     request.drop_off.event_name.clear();
-    for (auto& line : request.lines) line.tag_number.reset();
+    for (std::size_t i = 0; i < request.lines.size(); ++i) {
+      request.lines[i].tag_number.reset();
+      if (i < tags.size()) request.lines[i].tag_number = tags[i];
+    }
     append(drop_off(nobody, request, read_back_of(nobody, request), "Mara"));
     return book;
   }
@@ -66,6 +71,44 @@ TEST_CASE("rackets taken in without an event come into one that is made later, w
   // Once is enough.
   CHECK(rackets_without_event(*desk.ledger).empty());
   CHECK(must(take_into_event(*desk.ledger, desk.event, waiting)).empty());
+}
+
+TEST_CASE("a number that a racket brings along is no other's, whether that stands before or behind it") {
+  NoEventDesk desk;
+  const BookId without = desk.take_in(2), with = desk.take_in(3, {2, 1, 5}), again = desk.take_in(2, {1, 2});
+  desk.make_event();
+  desk.take_all();
+  std::set<std::int64_t> numbers;
+  std::size_t rackets = 0;
+  for (const BookId& book : {without, with, again})
+    for (const auto& job : desk.load(book).jobs) {
+      REQUIRE(job.now.tag_number);
+      CHECK(job.now.event == desk.event);
+      numbers.insert(*job.now.tag_number);
+      ++rackets;
+    }
+  CHECK(rackets == 7);
+  CHECK(numbers == std::set<std::int64_t>{1, 2, 3, 4, 5, 6, 7});
+  CHECK(doubled_tags(*desk.ledger, desk.event).empty());
+  // Whose numbers could stay has them still: they are on paper already.
+  const auto kept = desk.load(with);
+  CHECK(kept.jobs[0].now.tag_number == 2);
+  CHECK(kept.jobs[1].now.tag_number == 1);
+  CHECK(kept.jobs[2].now.tag_number == 5);
+}
+
+TEST_CASE("a number that a racket of the event has already gets another for the one that is taken in, unless that was collected") {
+  NoEventDesk desk;
+  desk.make_event();
+  const BookId there = desk.first_drop_off(2);  // 101 and 102
+  desk.collect(there, 1);
+  const BookId left = desk.take_in(3, {101, 102, 0});
+  desk.take_all();
+  const auto record = desk.load(left);
+  CHECK(record.jobs[0].now.tag_number == 103);
+  CHECK(record.jobs[1].now.tag_number == 102);
+  CHECK(record.jobs[2].now.tag_number == 104);  // 0 is no number of a tag
+  CHECK(doubled_tags(*desk.ledger, desk.event).empty());
 }
 
 TEST_CASE("what is collected, long ago, of an event or taken in by somebody else does not come along") {
