@@ -108,6 +108,9 @@ struct SessionStatus {
   bool at_odds = false;
   std::uint64_t forgotten = 0;      ///< players erased here because the peer passed on that they withdrew
   std::uint64_t not_kept = 0;       ///< books that the peer gave and that may not be here: let go again
+  /// Host: books that the guest brought and may not begin here (SessionOptions::may_begin), left out. Guest: books of which the host holds nothing
+  /// after all of them was sent to it: it did not begin them, or let them go again.
+  std::uint64_t not_begun = 0;
   std::uint64_t forks = 0;          ///< chains of which each side holds another branch
   std::vector<std::string> wrong_clocks;  ///< devices whose entries came with stamps far ahead of our clock
   std::optional<std::vector<EnrolledDevice>> devices;  ///< the host's, told to a head that asked
@@ -252,6 +255,7 @@ class Session {
   bool meet_forks(const BookHeads& theirs);
   void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
   [[nodiscard]] Batch without_held_back(const Batch& batch);
+  void note_not_begun(const BookId& book);
   void note_brought(const Batch& batch);
   bool let_go_of_brought(bool settled);
   void leave() noexcept;
@@ -297,13 +301,19 @@ class Session {
   std::set<PublicKey> known_keys_;  ///< no strangers
   std::set<std::pair<BookId, AuthorId>> did_such_;  ///< what their chains hold here is beyond the guest's role
   std::set<BookId> not_kept_;   ///< weighed: nothing of them is taken in this session any more
+  std::set<BookId> not_begun_;  ///< see SessionStatus::not_begun
   std::uint64_t revocations_seen_ = 0;
   std::shared_ptr<CommonBooks> common_;
   std::optional<BookId> common_room_;  ///< of the one that is kept from one session to the next; none: it is this session's own
   std::size_t scope_known_ = 0;    ///< scoped: how much of the scope the peer has been told or has told
   std::unordered_set<BookId, IdHash> given_;  ///< scoped: books that came into the scope by the peer
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
-  std::deque<std::uint64_t> in_flight_;  ///< entries in each batch that has no answer yet
+  struct Sent {
+    std::uint64_t entries;
+    std::vector<BookId> books;
+  };
+  std::deque<Sent> in_flight_;  ///< each batch that has no answer yet
+  std::set<BookId> came_short_;  ///< books of batches of which the peer held something back
   std::uint64_t lacking_entries_ = 0;    ///< about so many stand behind lacking_
   std::uint64_t short_up_to_ = 0;  ///< of batches up to this number the peer held something back
   std::set<BookId> received_;

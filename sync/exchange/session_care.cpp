@@ -250,6 +250,11 @@ void Session::after_ingest(const Batch& batch, const IngestReport& report) {
 
 // ------------------------------------------------------------------------------------------------ what may not stay
 
+void Session::note_not_begun(const BookId& book) {
+  not_begun_.insert(book);
+  status_.not_begun = not_begun_.size();
+}
+
 void Session::note_brought(const Batch& batch) {
   if (!options_.may_stay) return;
   for (const BatchBook& book : batch.books)

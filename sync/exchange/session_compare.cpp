@@ -210,7 +210,10 @@ void Session::handle(const Offer& offer, ByteView) {
 
 void Session::handle(const Holding& holding, ByteView) {
   if (!expect(open(), "holding")) return;
-  for (const BookHeads& theirs : holding.books) queue(theirs);
+  for (const BookHeads& theirs : holding.books) {
+    if (theirs.heads.empty() && came_short_.contains(theirs.book)) note_not_begun(theirs.book);
+    queue(theirs);
+  }
   pump();
 }
 

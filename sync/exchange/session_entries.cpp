@@ -77,7 +77,9 @@ bool Session::send_entries(Batch& batch) {
   status_.state = SessionState::exchanging;
   status_.entries_sent += entries.batch.entries.size();
   count_exchanged(entries.batch, true);
-  in_flight_.push_back(entries.batch.entries.size());
+  Sent sent{entries.batch.entries.size(), {}};
+  for (const BatchBook& book : entries.batch.books) sent.books.push_back(book.id);
+  in_flight_.push_back(std::move(sent));
   if (options_.sends) options_.sends(entries.number, entries.batch);
   out_.push_back(std::move(frame));
   return true;
@@ -122,7 +124,10 @@ void Session::handle(const Entries& entries, ByteView) {
     return close({FaultCode::malformed, "a batch out of order", "exchange", "end the exchange and try again"});
   if (options_.side == Side::host)
     for (const BatchBook& book : entries.batch.books)
-      if (!options_.ledger->book(book.id) && !options_.may_begin(status_.role, book)) not_kept_.insert(book.id);
+      if (!options_.ledger->book(book.id) && !options_.may_begin(status_.role, book)) {
+        not_kept_.insert(book.id);
+        note_not_begun(book.id);
+      }
   for (const BatchBook& book : entries.batch.books) received_.insert(book.id);
   const auto [fresh, apart] = scoped() ? incoming_books(*options_.ledger, *options_.peers, status_.peer_number, status_.peer.key, entries.batch,
                                                          [this](const BookId& book) { return not_kept_.contains(book); })
@@ -261,7 +266,8 @@ void Session::answered(std::uint64_t number, bool whole) {
   if (number <= acked_ || number > sent_)
     return close({FaultCode::malformed, "an answer to a batch that was never sent", "exchange", "end the exchange and try again"});
   for (std::uint64_t answered = acked_; answered < number; ++answered) {
-    status_.entries_confirmed += in_flight_.front();
+    status_.entries_confirmed += in_flight_.front().entries;
+    if (!whole) came_short_.insert(in_flight_.front().books.begin(), in_flight_.front().books.end());
     in_flight_.pop_front();
   }
   acked_ = number;

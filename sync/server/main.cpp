@@ -228,6 +228,9 @@ Outcome<> serve(const Arguments& arguments) {
   host_options.on_status = [](const SessionStatus& status) {
     if (status.not_kept > 0 && (status.state == SessionState::agreed || status.state == SessionState::closed))
       spdlog::warn("{} gave {} books whose players did not agree to be kept here; they were let go", status.peer.device, status.not_kept);
+    if (status.not_begun > 0 && (status.state == SessionState::agreed || status.state == SessionState::closed))
+      spdlog::warn("{} brought {} books of other events, which only a head's device may begin here; they were left out", status.peer.device,
+                   status.not_begun);
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);
   };

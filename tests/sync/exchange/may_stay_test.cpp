@@ -106,3 +106,44 @@ TEST_CASE("an exchange that is cut off leaves nothing behind that may not be her
     CHECK_FALSE(visit.host.ledger->book(other));
   }
 }
+
+TEST_CASE("books that a guest may not begin are left out and counted on both sides, while everything else crosses") {
+  Visit visit;
+  const BookId welcome = visit.brings("welcome"), first = visit.brings("of another event"), second = visit.brings("of a third");
+  SessionOptions host;
+  host.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || (book.id != first && book.id != second); };
+  Loopback session(visit.guest, visit.host, {}, host);
+  REQUIRE_FALSE(session.deliver());
+  for (int quiet = 0; quiet < 6; ++quiet) session.changed();
+  CHECK(visit.host.ledger->book(welcome));
+  CHECK_FALSE(visit.host.ledger->book(first));
+  CHECK_FALSE(visit.host.ledger->book(second));
+  CHECK(session.host.status().not_begun == 2);
+  CHECK(session.host.status().not_kept == 0);
+  CHECK(session.guest.status().not_begun == 2);
+  CHECK(session.guest.status().at_odds);
+  CHECK_FALSE(session.guest.status().fault);
+  CHECK_FALSE(session.guest.status().all_sent);
+  // A head's device brings them, and then nothing is left out.
+  REQUIRE(visit.host.devices->set_role(visit.guest.ledger->self().key, Role::head));
+  Loopback head(visit.guest, visit.host, {}, host);
+  REQUIRE_FALSE(head.deliver());
+  CHECK(head.guest.status().state == SessionState::agreed);
+  for (const Session* side : {&head.guest, &head.host}) CHECK(side->status().not_begun == 0);
+  CHECK(visit.host.ledger->book(second));
+}
+
+TEST_CASE("a guest counts what the host let go again, and nothing that only came in pieces or in another order") {
+  Visit visit;
+  const BookId welcome = visit.brings("welcome"), other = visit.brings("of another room");
+  visit.unwanted = {other};
+  SessionOptions giver;
+  giver.batch_bytes = 1;
+  Loopback session(visit.guest, visit.host, giver, visit.strict(visit.host));
+  REQUIRE_FALSE(session.deliver());
+  for (int quiet = 0; quiet < 6; ++quiet) session.changed();
+  CHECK(visit.host.ledger->book(welcome));
+  CHECK(session.host.status().not_kept == 1);
+  CHECK(session.host.status().not_begun == 0);
+  CHECK(session.guest.status().not_begun == 1);
+}
