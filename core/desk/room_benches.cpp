@@ -53,7 +53,7 @@ Outcome<std::vector<double>> weights_from(const std::string& text) {
 }  // namespace
 
 Outcome<Draft> add_wish(const BookId& event, const BenchBook& book, const BenchAsk& wish) {
-  if (trimmed(wish.player).empty()) return fail(FaultCode::bad_input, "a wish needs a player", "wish", "give the name as the draw has it");
+  if (search_key(wish.player).empty()) return fail(FaultCode::bad_input, "a wish needs a player", "wish", "give the name as the draw has it");
   if (static_cast<bool>(wish.stringer) == static_cast<bool>(wish.machine))
     return fail(FaultCode::bad_input, "a wish is for one stringer or one machine", "wish of " + wish.player, "name one of the two");
   Draft out(event, kEventBook, kActBenches);
