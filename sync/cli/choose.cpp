@@ -27,9 +27,11 @@ std::string called(const PlayerRow& row) {
   return name + " (" + row.book.hex() + ")";
 }
 
-tl::unexpected<Fault> several(const std::string& where, std::size_t count, const std::string& examples) {
-  return fail(FaultCode::bad_input, std::to_string(count) + " are meant: " + examples, where,
-              "say more of the name, or the book's number");
+/// So many players are found at most by what was typed, and jobs by a tag: a count that goes on from there helps nobody.
+constexpr std::size_t kMostFound = 1000;
+
+tl::unexpected<Fault> several(const std::string& where, const std::vector<std::string>& meant, const std::string& what_to_do) {
+  return fail(FaultCode::bad_input, several_words(meant), where, what_to_do);
 }
 
 std::vector<std::string> split(const std::string& text) {
@@ -66,6 +68,13 @@ Outcome<std::vector<EntityId>> first_at_hand(const PlayerRecord& record, const B
 
 }  // namespace
 
+std::string several_words(std::span<const std::string> meant) {
+  constexpr std::size_t most = 4;
+  std::string out = std::to_string(meant.size()) + " are meant: ";
+  for (std::size_t at = 0; at < std::min(meant.size(), most); ++at) out += (at == 0 ? "" : "; ") + meant[at];
+  return meant.size() > most ? out + " and " + std::to_string(meant.size() - most) + " more" : out;
+}
+
 Outcome<BookId> choose_player(Context& context, const std::string& wanted) {
   const std::string where = "player \"" + shortened(wanted, 40) + "\"";
   Ledger& ledger = context.ledger();
@@ -74,9 +83,16 @@ Outcome<BookId> choose_player(Context& context, const std::string& wanted) {
     for (const BookInfo& book : ledger.books(kPlayerBook))
       if (book.id.hex().starts_with(wanted)) meant.push_back(book.id);
     if (meant.size() == 1) return meant.front();
-    if (meant.size() > 1) return several(where, meant.size(), meant[0].hex() + ", " + meant[1].hex());
+    if (meant.size() > 1) {
+      std::vector<std::string> named;
+      for (const BookId& book : meant) {
+        const auto row = find_player(ledger, book);
+        named.push_back(row ? called(*row) : book.hex());
+      }
+      return several(where, named, "give more of the book's number, or all of it; those that came out of one table begin alike");
+    }
   }
-  const auto found = find_players(ledger, wanted, 6);
+  const auto found = find_players(ledger, wanted, kMostFound);
   if (is_blank(wanted) || found.empty())
     return fail(FaultCode::not_found, "nobody of that name or number is known on this device", where,
                 "look with `find`, or exchange with the event server first");
@@ -89,7 +105,9 @@ Outcome<BookId> choose_player(Context& context, const std::string& wanted) {
           search_key(row.native_name) == search_key(wanted))
         exact.push_back(&row);
     if (exact.size() == 1) return exact.front()->book;
-    return several(where, found.size(), called(found[0]) + ", " + called(found[1]));
+    std::vector<std::string> named;
+    for (const PlayerRow& row : found) named.push_back(called(row));
+    return several(where, named, "say more of the name, or give the book's number");
   }
   return found.front().book;
 }
@@ -102,8 +120,10 @@ Outcome<PlayerRecord> load_chosen(Context& context, const std::string& wanted) {
 
 Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::string& wanted) {
   std::vector<JobRow> meant;
+  bool by_tag = false;
   if (is_digits(wanted) && wanted.size() <= 5) {
-    meant = find_jobs_by_tag(context.ledger(), std::stoll(wanted), event);
+    by_tag = true;
+    meant = find_jobs_by_tag(context.ledger(), std::stoll(wanted), event, kMostFound);
     const bool any_open =
         std::any_of(meant.begin(), meant.end(), [](const JobRow& row) { return is_open(row.stage); });
     if (any_open) std::erase_if(meant, [](const JobRow& row) { return !is_open(row.stage); });
@@ -116,10 +136,11 @@ Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::str
   if (meant.empty())
     return fail(FaultCode::not_found, "no such tag or job at this event", where, "look at the board");
   if (meant.size() > 1) {
-    std::string all;
-    for (const JobRow& row : meant) all += (all.empty() ? "" : "; ") + tagged_racket_words(row) + ", job " + row.job.hex();
-    return fail(FaultCode::bad_input, std::to_string(meant.size()) + " are meant: " + all, where,
-                "name one by its job's number; `new-tag` gives it another tag");
+    std::vector<std::string> named;
+    for (const JobRow& row : meant) named.push_back(tagged_racket_words(row) + (row.tag_number ? ", job " + row.job.hex() : ""));
+    return several(where, named,
+                   by_tag ? "give a whole job number in place of the tag; `new-tag` with that number gives one of them another tag"
+                          : "give more of the job's number, or all of it; those of one hand-over begin alike");
   }
   return meant.front();
 }
@@ -134,6 +155,12 @@ Outcome<JobHere> loaded(Context& context, const BookId& book, const EntityId& id
 }
 
 }  // namespace
+
+Outcome<EventRecord> event_here(Context& context, const std::string& words) {
+  const auto event = context.event(words);
+  if (!event) return fail(event.error());
+  return load_event(context.ledger(), *event);
+}
 
 Outcome<JobHere> job_here(Context& context, const std::string& event_words, const std::string& job) {
   const auto event = context.event(event_words);

@@ -1,15 +1,19 @@
 #pragma once
 // Whom and what the words of a command mean.
 
-#include "core/desk/machines.h"
+#include <span>
 #include <string>
 #include <vector>
 
+#include "core/desk/machines.h"
 #include "core/desk/player_record.h"
 #include "core/model/queries.h"
 #include "sync/cli/context.h"
 
 namespace weavelog::cli {
+
+/// "6 are meant: A; B; C; D and 2 more".
+[[nodiscard]] std::string several_words(std::span<const std::string> meant);
 
 /// PLAYER: at least six characters of a book's number, or a name that finds exactly one. Faults: not_found;
 /// bad_input, naming the first few, if several are meant.
@@ -21,6 +25,9 @@ namespace weavelog::cli {
 /// jobs that are still in the room count for a tag, unless there are no others. Faults: not_found, bad_input
 /// (several).
 [[nodiscard]] Outcome<JobRow> choose_job(Context& context, const BookId& event, const std::string& wanted);
+
+/// The event of those words, loaded. Faults: those of Context::event; not_found.
+[[nodiscard]] Outcome<EventRecord> event_here(Context& context, const std::string& words);
 
 /// A job with its player's book.
 struct JobHere {

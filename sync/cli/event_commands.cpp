@@ -4,6 +4,7 @@
 #include "core/base/iso_time.h"
 #include "core/desk/keep_rule.h"
 #include "core/model/queries.h"
+#include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/render.h"
 
@@ -121,9 +122,7 @@ Outcome<Ending> import_list(
     Context& context, const ImportArguments& arguments, const List& list,
     ImportDrafts (*drafts_of)(const EventRecord&, std::span<const typename decltype(List::rows)::value_type>,
                               UnixMs)) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  const auto record = load_event(context.ledger(), *event);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
 
   ImportDrafts drafts;
@@ -144,7 +143,7 @@ Outcome<Ending> import_list(
   json::array ignored;
   for (const std::string& column : list.ignored_columns) ignored.push_back(json::string(column));
   context.answer(json::object{{"imported", take},
-                              {"event", event->hex()},
+                              {"event", record->book.hex()},
                               {"good_rows", list.rows.size()},
                               {"added", drafts.added},
                               {"updated", drafts.updated},

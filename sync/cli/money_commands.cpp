@@ -101,14 +101,8 @@ std::string who(Context& context, const MoneyArguments& arguments) {
   return arguments.by.empty() ? context.ledger().self().device : arguments.by;
 }
 
-Outcome<EventRecord> event_here(Context& context, const MoneyArguments& arguments) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  return load_event(context.ledger(), *event);
-}
-
 Outcome<Ending> charge(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto row = choose_job(context, event->book, arguments.whom);
   if (!row) return fail(row.error());
@@ -139,7 +133,7 @@ Outcome<std::int64_t> per_mille_from(const std::string& text) {
 Outcome<Ending> take_off(Context& context, const MoneyArguments& arguments) {
   const auto share = per_mille_from(arguments.amount);
   if (!share) return fail(share.error());
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto row = choose_job(context, event->book, arguments.whom);
   if (!row) return fail(row.error());
@@ -156,7 +150,7 @@ Outcome<std::int64_t> listed(const EventRecord& event, const std::string& servic
 }
 
 Outcome<Ending> sell(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto player = choose_player(context, arguments.whom);
   if (!player) return fail(player.error());
@@ -170,7 +164,7 @@ Outcome<Ending> sell(Context& context, const MoneyArguments& arguments) {
 }
 
 Outcome<Ending> price(Context& context, const MoneyArguments& arguments) {
-  auto event = event_here(context, arguments);
+  auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   if (!arguments.service.empty()) {
     std::optional<std::int64_t> amount;
@@ -205,7 +199,7 @@ Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
     if (choice.value != PaidBy::unsaid) names.push_back(choice.name);
   const auto means = choice_from<PaidBy>(arguments.means);
   if (!means || *means == PaidBy::unsaid) return no_choice(arguments.means, "means", names);
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto player = choose_player(context, arguments.whom);
   if (!player) return fail(player.error());
@@ -218,7 +212,7 @@ Outcome<Ending> pay(Context& context, const MoneyArguments& arguments) {
 }
 
 Outcome<Ending> statement(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto player = choose_player(context, arguments.whom);
   if (!player) return fail(player.error());
@@ -226,7 +220,7 @@ Outcome<Ending> statement(Context& context, const MoneyArguments& arguments) {
 }
 
 Outcome<Ending> reverse_line(Context& context, const MoneyArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto player = choose_player(context, arguments.whom);
   if (!player) return fail(player.error());

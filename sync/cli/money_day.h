@@ -7,6 +7,6 @@
 namespace weavelog::cli {
 
 /// "at 26 May, 18:05 by Mara, with 50.00 EUR counted".
-[[nodiscard]] std::string close_words(const Context& context, const EventRecord& event, const DayClose& close);
+[[nodiscard]] std::string close_words(Context& context, const EventRecord& event, const DayClose& close);
 
 }  // namespace weavelog::cli

@@ -2,16 +2,19 @@
 
 #include "sync/cli/money_day.h"
 
+#include <algorithm>
+#include <limits>
+
 #include "core/base/iso_time.h"
-#include "core/base/localised.h"
 #include "core/model/field_json.h"
+#include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 
-std::string close_words(const Context& context, const EventRecord& event, const DayClose& close) {
-  const MomentWriter clock(context.language(), event.event.now.time_zone, Moment::Form::day_and_time);
-  return (close.at ? "at " + clock(*close.at) + " " : std::string()) + "by " + close.by + ", with " +
+std::string close_words(Context& context, const EventRecord& event, const DayClose& close) {
+  return (close.at ? "at " + ToldTimes(context)(*close.at, event.book) + " " : std::string()) + "by " + close.by + ", with " +
          money_words(context.language(), close.counted_minor.value_or(0), close.currency) + " counted";
 }
 
@@ -21,12 +24,6 @@ struct MoneyDayArguments {
   std::string event, day, counted, note, by;
   bool again = false;
 };
-
-Outcome<EventRecord> event_here(Context& context, const MoneyDayArguments& arguments) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  return load_event(context.ledger(), *event);
-}
 
 /// All lines of a day, or of the whole event where no day is given.
 Outcome<std::vector<MoneyRow>> lines_of(Context& context, const EventRecord& event, const std::string& day) {
@@ -71,7 +68,7 @@ TotalsTold told_totals(const Context& context, const EventRecord& event, const s
 }
 
 Outcome<Ending> takings(Context& context, const MoneyDayArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto lines = lines_of(context, *event, arguments.day);
   if (!lines) return fail(lines.error());
@@ -96,7 +93,7 @@ std::string box_text(const Context& context, const DayClose& close) {
 }
 
 Outcome<Ending> close_books(Context& context, const MoneyDayArguments& arguments) {
-  const auto event = event_here(context, arguments);
+  const auto event = event_here(context, arguments.event);
   if (!event) return fail(event.error());
   const auto lines = lines_of(context, *event, arguments.day);
   if (!lines) return fail(lines.error());
@@ -105,7 +102,8 @@ Outcome<Ending> close_books(Context& context, const MoneyDayArguments& arguments
   const auto counted = minor_from(arguments.counted, *currency);
   if (!counted) return fail(counted.error());
   const std::string by = arguments.by.empty() ? context.ledger().self().device : arguments.by;
-  const auto draft = close_day(*event, arguments.day, *lines, *counted, arguments.note, by, context.now());
+  const UnixMs now = context.now();
+  const auto draft = close_day(*event, arguments.day, *lines, *counted, arguments.note, by, now);
   if (!draft) return fail(draft.error());
   const auto before = closes_of_day(context.ledger(), event->book, arguments.day);
   const bool stores = before.empty() || arguments.again;
@@ -117,9 +115,13 @@ Outcome<Ending> close_books(Context& context, const MoneyDayArguments& arguments
   }
   if (stores) {
     if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
-    const DayClose fresh = closes_of_day(context.ledger(), event->book, arguments.day).front();
-    told.document["closed"] = close_json(fresh);
-    told.text += box_text(context, fresh);
+    // Not simply the newest: a device whose clock is ahead may have closed the day as well.
+    const auto closes = closes_of_day(context.ledger(), event->book, arguments.day);
+    const auto own = std::find_if(closes.begin(), closes.end(),
+                                  [&](const DayClose& one) { return one.at == now && one.by == by && one.counted_minor == *counted; });
+    if (own == closes.end()) return fail(FaultCode::conflict, "the day was closed, but that can't be shown", arguments.day, "look with `close-day` again");
+    told.document["closed"] = close_json(*own);
+    told.text += box_text(context, *own);
   } else {
     told.text += "nothing was stored; --again closes it once more, with this count\n";
   }

@@ -16,7 +16,7 @@ struct NewTagArguments {
 Outcome<Ending> new_tag(Context& context, const NewTagArguments& arguments) {
   const auto here = job_here(context, arguments.event, arguments.job);
   if (!here) return fail(here.error());
-  const std::int64_t number = arguments.number > 0 ? arguments.number : highest_tag(context.ledger(), here->row.event) + 1;
+  const std::int64_t number = arguments.number > 0 ? arguments.number : next_tag(context.ledger(), here->row.event);
   const auto draft = give_tag(context.ledger(), here->record, here->row.job, number);
   if (!draft) return fail(draft.error());
   if (!draft->empty())
@@ -41,7 +41,8 @@ void add_new_tag_command(CLI::App& app, Work& chosen) {
         command.add_option("NUMBER", arguments.number, "The new one; default: the next free one")->check(CLI::Range(std::int64_t{1}, kHighestTyped));
         command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
         command.footer(
-            "Two desks that are apart may both give out the next number. `board` and `next` then say DOUBLED beside the tag, with the job's number.\n"
+            "Two desks that are apart may both give out the next number. `board` and `next` then say DOUBLED beside the tag, with the job's whole\n"
+            "number: give that one, because the tag means both.\n"
             "--json: the job as `board` has it, and before (the number until now), stored. `undo PLAYER` takes it back.");
       });
 }

@@ -18,9 +18,7 @@ struct NewTimeArguments {
 };
 
 Outcome<Ending> new_time(Context& context, const NewTimeArguments& arguments) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  const auto record = load_event(context.ledger(), *event);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   const auto here = job_here(context, arguments.event, arguments.job);
   if (!here) return fail(here.error());
@@ -39,8 +37,8 @@ Outcome<Ending> new_time(Context& context, const NewTimeArguments& arguments) {
   json::object out{{"jobs", std::move(ids)}, {"ready_by", iso_utc(*time)}, {"agreed_with", arguments.with}};
   if (before) out["before"] = iso_utc(*before);
   ToldTimes told(context);
-  context.answer(out, std::to_string(jobs.size()) + (jobs.size() == 1 ? " racket: " : " rackets: ") + (before ? told(*before, *event) + " -> " : "") +
-                          told(*time, *event) + ", agreed with " + arguments.with);
+  context.answer(out, std::to_string(jobs.size()) + (jobs.size() == 1 ? " racket: " : " rackets: ") + (before ? told(*before, record->book) + " -> " : "") +
+                          told(*time, record->book) + ", agreed with " + arguments.with);
   return Ending::done;
 }
 

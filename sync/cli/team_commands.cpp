@@ -2,13 +2,13 @@
 
 #include "core/base/iso_time.h"
 #include "core/base/local_time.h"
-#include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/shifts.h"
 #include "core/model/field_json.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -60,7 +60,7 @@ Outcome<Ending> tell_team(Context& context, const EventRecord& record) {
 Outcome<Ending> tell_shifts(Context& context, const EventRecord& record) {
   const auto shifts = load_shifts(context.ledger(), record.book);
   const std::string zone = record.event.now.time_zone;
-  const Language language = context.language();
+  ToldTimes told(context);
   json::array list;
   std::string text;
   for (const auto& shift : shifts) {
@@ -70,7 +70,7 @@ Outcome<Ending> tell_shifts(Context& context, const EventRecord& record) {
                                 {"until", iso_utc(*shift.now.until)},
                                 {"note", shift.now.note}});
     text += std::to_string(list.size()) + "  " + name_of_member(record, shift.now.member) + "  " +
-            localised(language, Moment{*shift.now.from, zone}) + " to " + localised(language, Moment{*shift.now.until, zone}) +
+            told(*shift.now.from, record.book) + " to " + told(*shift.now.until, record.book) +
             (shift.now.note.empty() ? "" : "  " + shift.now.note) + "\n";
   }
   json::array warnings;
@@ -88,21 +88,14 @@ Outcome<Ending> tell_shifts(Context& context, const EventRecord& record) {
   return Ending::done;
 }
 
-/// The event's book, as a command names it.
-Outcome<EventRecord> record_of(Context& context, const TeamArguments& arguments) {
-  const auto event = context.event(arguments.event);
-  if (!event) return fail(event.error());
-  return load_event(context.ledger(), *event);
-}
-
 Outcome<Ending> team(Context& context, const TeamArguments& arguments) {
-  const auto record = record_of(context, arguments);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   return tell_team(context, *record);
 }
 
 Outcome<Ending> set(Context& context, const TeamArguments& arguments) {
-  const auto record = record_of(context, arguments);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   TeamMember member;
   for (const auto& [said, to] : {std::pair(&arguments.name, &member.name), std::pair(&arguments.languages, &member.languages),
@@ -125,13 +118,13 @@ Outcome<Ending> set(Context& context, const TeamArguments& arguments) {
 }
 
 Outcome<Ending> shifts(Context& context, const TeamArguments& arguments) {
-  const auto record = record_of(context, arguments);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   return tell_shifts(context, *record);
 }
 
 Outcome<Ending> add(Context& context, const TeamArguments& arguments) {
-  const auto record = record_of(context, arguments);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   const auto member = member_named(*record, arguments.name);
   if (!member) return fail(member.error());
@@ -148,7 +141,7 @@ Outcome<Ending> add(Context& context, const TeamArguments& arguments) {
 }
 
 Outcome<Ending> remove(Context& context, const TeamArguments& arguments) {
-  const auto record = record_of(context, arguments);
+  const auto record = event_here(context, arguments.event);
   if (!record) return fail(record.error());
   const auto all = load_shifts(context.ledger(), record->book);
   if (arguments.number < 1 || arguments.number > all.size())

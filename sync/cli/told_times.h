@@ -21,10 +21,14 @@ class ToldTimes {
 
   /// As at that event; none: as at the one in use.
   [[nodiscard]] std::string operator()(UnixMs at, const BookId& event = {});
+  /// Where it is the same day there as now only the time of day: for a plan, whose times are nearly all of today.
+  [[nodiscard]] std::string today(UnixMs at, const BookId& event = {});
 
  private:
   struct Clock;
-  Clock& clock_of(const BookId& event);
+  /// The zone of that event.
+  const std::string& zone_at(const BookId& event);
+  Clock& clock_of(const std::string& zone);
 
   Context& context_;
   Language language_;
