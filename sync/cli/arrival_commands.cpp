@@ -5,6 +5,7 @@
 #include "core/people/consent.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/entered.h"
 #include "sync/cli/render.h"
 
 namespace weavelog::cli {
@@ -43,19 +44,6 @@ struct TickArguments {
   bool known = false;
   std::string event;
 };
-
-/// The entries, not linked yet, that a player of the list is: all that are known to be (one in each draw),
-/// else the one that a person must have meant by ticking.
-std::vector<EntityId> entries_of(const std::vector<ArrivalLine>& lines, const BookId& book) {
-  std::vector<EntityId> known, likely;
-  for (const ArrivalLine& line : lines) {
-    if (line.candidates.empty() || line.candidates.front().match.book != book) continue;
-    if (line.linked) return {};
-    (line.band == MatchBand::known ? known : likely).push_back(line.entry);
-  }
-  if (!known.empty()) return known;
-  return likely.size() == 1 ? likely : std::vector<EntityId>();
-}
 
 Outcome<Ending> tick(Context& context, const TickArguments& arguments) {
   if (arguments.players.empty() && !arguments.known)
@@ -105,6 +93,12 @@ Outcome<Ending> tick(Context& context, const TickArguments& arguments) {
       if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
     linked = links.size();
   }
+  // At a device that works alone saying who somebody is is all there is to it.
+  if (linked > 0 && !context.workplace().host()) {
+    context.answer(json::object{{"ticked", json::array()}, {"linked", linked}, {"kept_back", json::array()}},
+                   std::to_string(linked) + " linked to the entry list; no event server is chosen, so no book goes across");
+    return Ending::done;
+  }
   // One person's books go together; a linked one whose player did not agree to travel stays.
   std::vector<BookId> all;
   for (const BookId& book : with_linked(context.ledger(), books)) {
@@ -150,6 +144,7 @@ void add_arrival_commands(CLI::App& app, Work& chosen) {
                                command.add_option("--event", arguments.event,
                                                   "NAME or number of the event; default: the one in use");
                                command.footer(
+                                   "Without an event server it only says who of the entry list they are.\n"
                                    "--json: one object: ticked (books, linked ones with them), linked (count), kept_back (names of "
                                    "those who did not agree to travel).");
                              });

@@ -1,11 +1,13 @@
 #include "sync/cli/hand_over.h"
 
 #include <algorithm>
+#include <set>
 
 #include "core/desk/check_setup.h"
 #include "core/desk/first_time.h"
 #include "core/desk/phrases.h"
 #include "core/desk/tags.h"
+#include "sync/cli/entered.h"
 #include "sync/cli/render.h"
 
 namespace weavelog::cli {
@@ -61,6 +63,22 @@ json::array lines_json(const PlayerRecord& record, const DropOffRequest& request
   return out;
 }
 
+/// Gives every racket without a number one and returns those of all: from `first` on, or, where that is 0, the next free ones.
+std::vector<std::int64_t> number_tags(const Ledger& ledger, DropOffRequest& request, std::int64_t first) {
+  std::set<std::int64_t> given;  // what was said of one racket is no other's
+  for (const DropOffLine& line : request.lines)
+    if (line.tag_number) given.insert(*line.tag_number);
+  std::vector<std::int64_t> numbers;
+  for (DropOffLine& line : request.lines) {
+    if (!line.tag_number) {
+      line.tag_number = first > 0 ? first++ : next_tag(ledger, request.drop_off.event, given);
+      given.insert(*line.tag_number);
+    }
+    numbers.push_back(*line.tag_number);
+  }
+  return numbers;
+}
+
 /// The jobs that a stored draft made, in its order.
 json::array jobs_made(Context& context, const Draft& draft) {
   std::vector<EntityId> ids;
@@ -84,7 +102,7 @@ void add_desk_options(CLI::App& command, DeskArguments& arguments) {
   command.add_option("--note", arguments.note, "About this hand-over");
   command.add_option("--by", arguments.by, "Who takes them in; default: the device's name");
   command.add_option("--tag", arguments.tag, "Tag number of the first racket; default: the next free one")
-      ->check(CLI::Range(1, 99999));
+      ->check(CLI::Range(std::int64_t{1}, kHighestTyped));
   command.add_option("--event", arguments.event, "NAME or number of the event; default: the one in use");
   command.add_flag("--confirm", arguments.confirm,
                    "The player has read and confirmed the read-back: store it");
@@ -95,7 +113,8 @@ std::string hand_over_footer() {
          "--json: one object: book, stored, language, read_back, rackets: [{racket_label, new_racket, "
          "tag_number, changes:\n"
          "[{field, before, after}]}], findings, needed (fields still to be answered; exit code 3), and once "
-         "stored jobs.";
+         "stored jobs, and entries,\n"
+         "those of the event's entry list that were said to be this player.";
 }
 
 Outcome<DeskSetting> set_desk(Context& context, const Person& person, const DeskArguments& arguments) {
@@ -130,12 +149,7 @@ Outcome<Ending> answer_hand_over(Context& context, const PlayerRecord& record, D
                                  const DeskArguments& arguments) {
   DropOffRequest& request = desk.request;
   const BookId& event = request.drop_off.event;
-  std::int64_t tag = arguments.tag > 0 ? arguments.tag : event ? highest_tag(context.ledger(), event) + 1 : 1;
-  std::vector<std::int64_t> numbers;
-  for (DropOffLine& line : request.lines) {
-    if (!line.tag_number) line.tag_number = tag++;
-    numbers.push_back(*line.tag_number);
-  }
+  const auto numbers = number_tags(context.ledger(), request, arguments.tag);
   if (auto free = check_new_tags(context.ledger(), event, numbers); !free) return fail(free.error());
 
   const auto needed = needed_answers(record, request);
@@ -168,7 +182,11 @@ Outcome<Ending> answer_hand_over(Context& context, const PlayerRecord& record, D
   if (auto stored = context.workplace().commit(*draft); !stored) return fail(stored.error());
   out["stored"] = true;
   out["jobs"] = jobs_made(context, *draft);
-  context.answer(out, shown + "stored: " + std::to_string(request.lines.size()) + " jobs, tags from " +
+  const EntriesLinked linked = event ? link_entered(context, event, record.book) : EntriesLinked{};
+  json::array entries;
+  for (const EntityId& entry : linked.entries) entries.push_back(json::string(entry.hex()));
+  out["entries"] = std::move(entries);
+  context.answer(out, shown + linked.text + "stored: " + std::to_string(request.lines.size()) + " jobs, tags from " +
                           std::to_string(*request.lines.front().tag_number));
   return Ending::done;
 }

@@ -197,3 +197,55 @@ TEST_CASE("a day that is still to come has no past jobs, and nothing new is not 
   const std::string none = desk.file("none.csv", "name,string,tension\nAda Okonjo,Silk,tight\n");
   CHECK(desk.run({"past-jobs", none, "--confirm", "--good-rows"}).out.find("no good row") != std::string::npos);
 }
+
+TEST_CASE("who hands rackets over is that entry of the list from then on, in each of its draws") {
+  const CliDevice desk("Desk 1");
+  (void)desk.ask({"new-event", "Harbour Open", "--time-zone", "Europe/Lisbon"});
+  (void)desk.ask({"import", "entries",
+                  desk.file("entries.csv",
+                            "family_name,given_name,country,birth_year,draw\nKova,Mira,CZE,2003,Singles\nKova,Mira,CZE,2003,Doubles\n"
+                            "Kovač,Ana,CRO,2001,Singles\nOstrel,Lena,SLO,1999,Singles\nOstrel,Lena,CRO,2004,Singles\nVantreel,Ida,BEL,2000,Singles\n")});
+  const auto bring = [&](std::vector<std::string> person, const std::string& of = "--person") {
+    std::vector<std::string> words{"drop-off", "--rackets", "1", "--both", "24kg", "--set", "mains_string=Tarnbrook Silk", "--set",
+                                   "crosses_string=Tarnbrook Silk", "--confirm"};
+    for (const std::string& one : person) words.insert(words.end(), {of, one});
+    return words;
+  };
+  // As the line of `find` says: nothing but the name.
+  CHECK(desk.run({"find", "kova", "mi"}).out.find("no player here yet") != std::string::npos);
+  const auto kova = desk.ask(bring({"family_name=Kova", "given_name=Mira"}));
+  CHECK(size_at(kova, "/entries") == 2);
+  CHECK(desk.run({"find", "kova", "mi"}).out.find("entry list") == std::string::npos);
+  const auto list = desk.ask({"arrival"});
+  std::size_t linked = 0;
+  for (const auto& entry : list.at("entries").as_array()) linked += entry.at("linked") == true ? 1 : 0;
+  CHECK(linked == 2);
+  // Once more changes nothing.
+  CHECK(size_at(desk.ask(bring({"Kova Mira"}, "--player")), "/entries") == 0);
+  const auto told = desk.run(bring({"family_name=Vantreel", "given_name=Ida", "country=BEL"})).out;
+  CHECK(told.find("linked to the entry list: Vantreel Ida (BEL), Singles\n") != std::string::npos);
+  // Which of two is left to a person; another name is nobody of the list.
+  const auto two = desk.run(bring({"family_name=Ostrel", "given_name=Lena"})).out;
+  CHECK(two.find("of the entry list 2 are meant: Ostrel Lena (SLO), Singles; Ostrel Lena (CRO), Singles; a country") != std::string::npos);
+  CHECK(desk.run({"find", "ostrel"}).out.find("no player here yet") != std::string::npos);
+  // One that is likely only is said by a person, without an event server too.
+  const auto slip = desk.ask(bring({"family_name=Kovac", "given_name=Anna", "country=CRO"}));
+  CHECK(size_at(slip, "/entries") == 0);
+  CHECK(text_at(slip, "/stored") == "true");
+  const auto ticked = desk.ask({"tick", text_at(slip, "/book")});
+  CHECK(text_at(ticked, "/linked") == "1");
+  CHECK(size_at(ticked, "/ticked") == 0);
+  CHECK(desk.run({"find", "Ana"}).out.find("entry list") == std::string::npos);
+  CHECK(size_at(desk.ask(bring({"family_name=Zorn", "given_name=Ute"})), "/entries") == 0);
+  CHECK(text_at(desk.ask({"verify"}), "/well") == "true");
+}
+
+TEST_CASE("a player known from before who hands rackets over is linked to the entry as well") {
+  const CliDevice desk("Desk 1");
+  open_desk(desk);  // the list comes after that
+  (void)desk.ask({"import", "entries", desk.file("entries.csv", "family_name,given_name,country,birth_year,draw\nWendelmoor,Ilse,NED,2002,Singles\n")});
+  CHECK(desk.run({"find", "wendel"}).out.find("no player here yet") != std::string::npos);
+  for (const char* tag : {"1", "2", "3", "4"}) (void)desk.ask({"stage", tag, "collected", "--reason", "strung overnight"});
+  CHECK(size_at(desk.ask({"same", "Wendelmoor", "--rackets", "1", "--confirm"}), "/entries") == 1);
+  CHECK(desk.run({"find", "wendel"}).out.find("no player here yet") == std::string::npos);
+}
