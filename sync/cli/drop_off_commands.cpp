@@ -77,7 +77,7 @@ class Request {
       return fail(set.error());
     if (new_) desk_.request.new_person = person_;
     if (auto added = add_rackets(); !added) return fail(added.error());
-    if (open_) return ask_first(context_, record_);
+    if (!open_.empty()) return ask_first(context_, record_, open_);
     return answer_hand_over(context_, record_, std::move(desk_), arguments_.desk);
   }
 
@@ -224,8 +224,8 @@ class Request {
                 const std::string& place) {
     if (!new_) {
       if (const auto last = same_as_last_time(record_, line.racket)) {
-        open_ = open_ || !last->questions.empty();
-        if (open_) return {};
+        open_.insert(open_.end(), last->questions.begin(), last->questions.end());
+        if (!open_.empty()) return {};
         line.agreed = last->proposal;
         line.last_time = last->as_strung;
         line.setup = last->setup;
@@ -268,7 +268,7 @@ class Request {
   PlayerRecord record_;
   Person person_;
   bool new_ = false;
-  bool open_ = false;  ///< a wish would go by what is still to be answered
+  std::vector<OpenQuestion> open_;  ///< that a wish would go by
   MatchResult match_;
   DeskSetting desk_;
 };

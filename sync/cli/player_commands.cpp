@@ -164,12 +164,16 @@ Outcome<Ending> edit_setup(Context& context, const SetupArguments& arguments) {
   if (!after) return fail(after.error());
   // Nobody's word is overruled by a slip: what is open is answered in so many words, or asked first.
   std::vector<Closing> closings;
+  std::vector<OpenQuestion> unsaid;
   for (const OpenQuestion& question : record->questions) {
     if (question.entity != (*setup)->id()) continue;
     auto closing = closing_of(question, (*setup)->seen, arguments.wish, typing);
-    if (!closing) return ask_first(context, *record);
-    closings.push_back(std::move(*closing));
+    if (closing)
+      closings.push_back(std::move(*closing));
+    else
+      unsaid.push_back(question);
   }
+  if (!unsaid.empty()) return ask_first(context, *record, unsaid);
   if (auto sound = require_sound(*after, nullptr); !sound) return fail(sound.error());
   auto changes = compare(before, *after);
   Setup wanted = (*setup)->now;

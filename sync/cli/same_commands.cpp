@@ -22,12 +22,14 @@ Outcome<Ending> same(Context& context, const SameArguments& arguments) {
   if (!desk) return fail(desk.error());
   const auto rackets = choose_rackets(*record, desk->request.drop_off.event, arguments.rackets);
   if (!rackets) return fail(rackets.error());
+  std::vector<OpenQuestion> open;  // of all rackets, so that nobody is asked twice
   for (const EntityId& racket : *rackets) {
     const auto last = same_as_last_time(*record, racket);
     if (!last)
       return fail(FaultCode::not_found, "nothing was agreed with the player yet",
                   listed_name(record->person.now), "use `drop-off` and ask everything");
-    if (!last->questions.empty()) return ask_first(context, *record);
+    open.insert(open.end(), last->questions.begin(), last->questions.end());
+    if (!open.empty()) continue;
     const auto wish = with_wish(last->proposal, arguments.wish, desk->typing);
     if (!wish) return fail(wish.error());
     DropOffLine line = line_from(*last);
@@ -35,6 +37,7 @@ Outcome<Ending> same(Context& context, const SameArguments& arguments) {
     if (!line.last_time) line.last_time = last->proposal;
     desk->request.lines.push_back(std::move(line));
   }
+  if (!open.empty()) return ask_first(context, *record, open);
   return answer_hand_over(context, *record, std::move(*desk), arguments.desk);
 }
 

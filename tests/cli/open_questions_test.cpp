@@ -1,5 +1,7 @@
 // A setup that two desks changed apart: nothing goes by one of the two answers until somebody says which.
 
+#include <set>
+
 #include "tests/cli/apart.h"
 
 using namespace weavelog::testing;
@@ -82,4 +84,26 @@ TEST_CASE("rackets are not taken in by a wish that is in question") {
   CHECK(size_at(room.one.ask({"history", "Wendelmoor"}), "") == 4);
   (void)room.one.ask({"answer", "Wendelmoor", "1", "24kg"});
   CHECK(text_at(room.one.ask(taken), "/jobs/0/mains_tension/amount") == "24");
+}
+
+TEST_CASE("only what a command would build on is asked first, under the number by which it is answered") {
+  const Questioned room;
+  const std::string second = text_at(room.one.ask({"export", "player", "Wendelmoor"}), "/setups/1/id");  // both are called "day"
+  const auto of_second = [&](const char* crosses) { return std::vector<std::string>{"setup", "Wendelmoor", "--name", second, crosses}; };
+  (void)room.one.ask(of_second("--crosses=21kg"));
+  (void)room.other.ask(of_second("--crosses=20kg"));
+  room.meet();
+  REQUIRE(room.open() == 2);
+  std::set<std::string> numbers;
+  for (const auto& [words, field] : {std::pair(setup_of({"--mains=-1kg"}), "mains_tension"), std::pair(of_second("--crosses=-1kg"), "crosses_tension")}) {
+    const auto asked = room.one.ask(words, 3);
+    REQUIRE(size_at(asked, "/open_questions") == 1);
+    CHECK(text_at(asked, "/open_questions/0/field") == field);
+    numbers.insert(text_at(asked, "/open_questions/0/number"));
+  }
+  CHECK(numbers == std::set<std::string>{"1", "2"});
+  const std::string number = text_at(room.one.ask(of_second("--crosses=-1kg"), 3), "/open_questions/0/number");
+  CHECK(text_at(room.one.ask({"answer", "Wendelmoor", number, "--pick", "1"}), "/field") == "crosses_tension");
+  (void)room.one.ask(of_second("--crosses=-1kg"));
+  CHECK(room.open() == 1);
 }
