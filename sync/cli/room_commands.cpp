@@ -76,7 +76,7 @@ Outcome<Ending> move_on(Context& context, const StageArguments& arguments) {
     against.push_back(json::string(doubt));
     text += doubt + "\n";
   }
-  json::object out = now ? row_json(*now) : json::object();
+  json::object out = now ? row_json(*now, doubled_tags(context.ledger(), now->event)) : json::object();
   out["from"] = to_json("stage", before.stage);
   out["machine_doubts"] = std::move(against);
   out["cautions"] = std::move(cautions);
@@ -191,7 +191,7 @@ void add_room_commands(CLI::App& app, Work& chosen) {
                                 add_event_option(command, arguments.event);
                                 command.footer(
                                     "--json: one object: event, stages: [{stage, count, jobs: [{job, book, "
-                                    "player, racket_label, tag_number, stage,\n"
+                                    "player, racket_label, tag_number,\ntag_doubled (another racket in the room has that tag too), stage,\n"
                                     "clash, ready_by, rush, mains_string, mains_tension, crosses_string, "
                                     "crosses_tension, ...}]}], clashes (jobs).");
                               });
