@@ -208,7 +208,7 @@ Outcome<Ending> invite(Context& context, const InviteArguments& arguments) {
                               {"address", host->address.text()},
                               {"expires", iso_utc(invitation.expires)}},
                  "words    " + words + "\naddress  " + host->address.text() + "\n" "code     " + code +
-                     "\ngood until " + iso_utc(invitation.expires));
+                     "\ngood until " + ToldTimes(context)(invitation.expires));
   return Ending::done;
 }
 
@@ -228,7 +228,8 @@ void add_exchange_commands(CLI::App& app, Work& chosen) {
             ->check(CLI::Range(1, 3600))
             ->capture_default_str();
         command.footer(
-            "--json: one object: host, role, event, sent, received, quarantined, agreed, words, books.");
+            "--json: one object: host, role, event, sent, received, quarantined, forgotten, not_kept (players' books that came and may not stay here),\n"
+            "not_begun (books that are not taken there), forks, clock_ahead_ms, wrong_clocks, agreed, words, books, at.");
       });
   add_command<HostsArguments>(
       app, chosen, "hosts", "List the event servers that this device was paired with", hosts,

@@ -6,6 +6,7 @@
 #include "core/base/text.h"
 #include "core/desk/photo.h"
 #include "core/people/consent.h"
+#include "sync/cli/render.h"
 
 namespace weavelog::cli {
 
@@ -23,6 +24,9 @@ Fault why_not(const GuestStatus& status, const Address& address, int seconds) {
     return {FaultCode::refused,
             std::to_string(status.session.not_kept) + " players' books were given that may not be kept here, by what the players agreed to; they were let go again, everything else crossed",
             address.text(), "ask the players for their consent at the desk, or have the other device updated"};
+  if (status.session.at_odds && status.session.not_begun > 0)
+    return {FaultCode::refused, not_begun_words(status.session.not_begun) + "; everything else crossed", address.text(),
+            "ask the players for their consent at the desk, or let the head of the room bring what is another event's"};
   if (status.session.at_odds)
     return {FaultCode::conflict, "everything crossed that can, but of some books the two devices hold different entries",
             address.text(), "run `weavelog-cli verify` on both; a device that was copied, or a consent withdrawn on one side, does this"};

@@ -276,6 +276,8 @@ json::object exchange_json(const SessionStatus& status) {
   out["received"] = status.entries_received;
   out["quarantined"] = status.quarantined;
   out["forgotten"] = status.forgotten;
+  out["not_kept"] = status.not_kept;
+  out["not_begun"] = status.not_begun;
   out["forks"] = status.forks;
   out["clock_ahead_ms"] = status.clock_ahead_ms;
   json::array clocks;
@@ -297,6 +299,9 @@ std::string exchange_text(const SessionStatus& status) {
     out += ", " + std::to_string(status.quarantined) + " put aside (see `quarantine`)";
   if (status.forgotten > 0)
     out += "\n" + std::to_string(status.forgotten) + " players withdrew and were erased here (see `forgotten`)";
+  if (status.not_kept > 0)
+    out += "\n" + std::to_string(status.not_kept) + " players' books were given that may not be kept here, by what the players agreed to; they were let go again";
+  if (status.not_begun > 0) out += "\n" + not_begun_words(status.not_begun);
   if (status.forks > 0)
     out += "\n" + std::to_string(status.forks) +
            " chains have parted: a device was copied and both copies wrote (see `verify`)";
@@ -309,6 +314,11 @@ std::string exchange_text(const SessionStatus& status) {
     out += "\nboth agree on " + std::to_string(status.agreed->books) +
            " books: " + agreement_words(status.agreed->digest);
   return out;
+}
+
+std::string not_begun_words(std::uint64_t books) {
+  return (books == 1 ? std::string("one book of this device was") : std::to_string(books) + " books of this device were") +
+         " not taken there: another event's, which only a head's device may bring, or a player's who did not agree to it";
 }
 
 std::string not_compared_line(const VerifyReport& report) {

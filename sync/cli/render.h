@@ -62,8 +62,11 @@ namespace json = boost::json;
 /// A line that says why layers two and three were not compared; empty if they were.
 [[nodiscard]] std::string not_compared_line(const VerifyReport& report);
 
-/// {"host", "role", "event", "sent", "received", "quarantined", "agreed", "words", "books"}
+/// {"host", "role", "event", "sent", "received", "quarantined", "forgotten", "not_kept", "not_begun", "forks", "clock_ahead_ms", "wrong_clocks", "agreed", "words",
+/// "books", "at"}
 [[nodiscard]] json::object exchange_json(const SessionStatus& status);
 [[nodiscard]] std::string exchange_text(const SessionStatus& status);
+/// Books that the other side did not take, as a guest tells it.
+[[nodiscard]] std::string not_begun_words(std::uint64_t books);
 
 }  // namespace weavelog::cli

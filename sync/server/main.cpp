@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <csignal>
 #include <iostream>
+#include <map>
 #include <mutex>
 #include <qrcodegen/qrcodegen.hpp>
 
@@ -225,12 +226,23 @@ Outcome<> serve(const Arguments& arguments) {
   };
   host_options.over = [&ledger = (*station)->ledger(), room = *event] { return event_is_over(ledger, room, ledger.wall().now()); };
   host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
-  host_options.on_status = [](const SessionStatus& status) {
-    if (status.not_kept > 0 && (status.state == SessionState::agreed || status.state == SessionState::closed))
+  // Once for each book of a session: the status comes with every step.
+  struct LeftOut {
+    std::uint64_t not_kept = 0, not_begun = 0;
+  };
+  host_options.on_status = [said = std::map<PublicKey, LeftOut>()](const SessionStatus& status) mutable {
+    const auto known = said.find(status.peer.key);
+    const LeftOut before = known == said.end() ? LeftOut{} : known->second;
+    if (status.not_kept > before.not_kept)
       spdlog::warn("{} gave {} books whose players did not agree to be kept here; they were let go", status.peer.device, status.not_kept);
-    if (status.not_begun > 0 && (status.state == SessionState::agreed || status.state == SessionState::closed))
+    if (status.not_begun > before.not_begun)
       spdlog::warn("{} brought {} books of other events, which only a head's device may begin here; they were left out", status.peer.device,
                    status.not_begun);
+    // Of whom there is nothing to say nothing is kept: anybody can connect.
+    if (status.not_kept + status.not_begun == 0)
+      said.erase(status.peer.key);
+    else
+      said.insert_or_assign(status.peer.key, LeftOut{status.not_kept, status.not_begun});
     if (status.state == SessionState::agreed)
       spdlog::info("{} and this server agree on {} books", status.peer.device, status.agreed ? status.agreed->books : 0);
   };

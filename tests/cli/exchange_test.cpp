@@ -1,5 +1,7 @@
 // Two tablets and the real event server on loopback.
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include "tests/cli/event_server.h"
 
 using namespace weavelog::testing;
@@ -136,4 +138,19 @@ TEST_CASE("a tablet that stays connected says what comes, tells when the server 
   CHECK(staying.stop() == 0);
   CHECK(text_at(bench.ask({"show", "Wendelmoor"}), "/last_tensions") == "25 / 24 kg");
   CHECK(text_at(bench.ask({"verify"}), "/well") == "true");
+}
+
+TEST_CASE("a book that the server does not take from a device in its role is told in plain words") {
+  EventServer server("Harbour Open", {"stringer"});
+  const CliDevice bench("Bench 2");
+  (void)bench.ask({"pair", server.codes[0]});
+  const std::string other = text_at(bench.ask({"new-event", "Lakeside Days"}), "/book");
+  (void)bench.ask({"events", "--use", "Harbour Open"});
+  // This program does not choose the book of another event for a server; one that did is heard all the same.
+  SQLite::Database(bench.data() + "/ledger.db", SQLite::OPEN_READWRITE)
+      .exec("INSERT INTO exchange_scope(peer, book) SELECT n, x'" + other + "' FROM exchange_peer");
+  const auto told = bench.ask({"exchange"}, 1);
+  CHECK(text_at(told, "/error/code") == "refused");
+  CHECK(text_at(told, "/error/what").find("one book of this device was not taken there: another event's") != std::string::npos);
+  CHECK(text_at(told, "/error/what_to_do").find("head of the room") != std::string::npos);
 }
