@@ -228,7 +228,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
                    {"complete", taken->complete()},
                    {"fault", taken->fault ? json::value(fault_json(*taken->fault)) : json::value()}};
   const BundleManifest& manifest = taken->manifest;
-  std::string text = "from \"" + manifest.maker.device + "\" (" + std::string(name_of(taken->maker)) + "), made " + iso_utc(manifest.made) + ": " +
+  std::string text = "from \"" + manifest.maker.device + "\" (" + std::string(name_of(taken->maker)) + "), made " + ToldTimes(context)(manifest.made) + ": " +
                      counted(taken->books_read, "book", "books") + ", " + counted(taken->applied, "new entry", "new entries") + ", " +
                      std::to_string(taken->known) + " known before";
   if (taken->pictures > 0) text += "\npictures: " + std::to_string(taken->pictures);
@@ -301,7 +301,7 @@ Outcome<Ending> show(Context& context, const Opening& opening) {
   out["entries"] = entries;
   out["whole"] = whole;
   text += "\nmade by \"" + manifest.maker.device + "\" (" + std::string(name_of(known)) + ", " + fingerprint_words(manifest.maker.key) + ") at " +
-          iso_utc(manifest.made) + (manifest.note.empty() ? "" : ": " + manifest.note) + "\n" + counted(books.size(), "book", "books") + ", " +
+          ToldTimes(context)(manifest.made) + (manifest.note.empty() ? "" : ": " + manifest.note) + "\n" + counted(books.size(), "book", "books") + ", " +
           counted(entries, "entry", "entries") + (whole ? "" : fault ? "; " + fault->message() : "; it is cut short or damaged after that");
   context.answer(out, text);
   return whole ? Ending::done : Ending::fault;

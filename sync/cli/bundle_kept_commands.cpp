@@ -39,7 +39,7 @@ Outcome<Ending> receipt(Context& context, const ReceiptArguments& arguments) {
                               {"books", read_one->books.size()},
                               {"lacking", std::move(lacking)}},
                  "\"" + read_one->by.device + "\" took " + (read_one->complete ? "all of it" : "a part of it") + " in at " +
-                     iso_utc(read_one->at) + ": " + counted(read_one->books.size(), "book", "books") + text);
+                     ToldTimes(context)(read_one->at) + ": " + counted(read_one->books.size(), "book", "books") + text);
   return Ending::done;
 }
 
@@ -48,14 +48,15 @@ struct Nothing {};
 Outcome<Ending> list(Context& context, const Nothing&) {
   json::array out;
   std::string text;
+  ToldTimes told(context);
   for (const HandedOver& made : bundles_made(context.ledger())) {
     json::array taken;
-    text += iso_utc(made.made) + "  " + made.id.hex().substr(0, 12) + "  for " + made.receiver + ", " + counted(made.books, "book", "books") +
+    text += told(made.made) + "  " + made.id.hex().substr(0, 12) + "  for " + made.receiver + ", " + counted(made.books, "book", "books") +
             (made.note.empty() ? "" : ": " + made.note) + "\n";
     for (const HandedOver::Taken& one : made.taken) {
       taken.push_back(json::object{
           {"device", one.device}, {"key", to_hex(one.by)}, {"at", iso_utc(one.at)}, {"complete", one.complete}, {"books", one.books}});
-      text += "    " + iso_utc(one.at) + "  taken in by " + one.device + (one.complete ? "" : ", not all of it") + "\n";
+      text += "    " + told(one.at) + "  taken in by " + one.device + (one.complete ? "" : ", not all of it") + "\n";
     }
     out.push_back(json::object{{"bundle", made.id.hex()},
                                {"made", iso_utc(made.made)},

@@ -110,9 +110,10 @@ std::string words(const Language& language, std::string_view field, const Value&
   return is_cleared(value) ? "nothing" : value_words(language, field, value);
 }
 
-std::string card_text(const Language& language, const PlayerCard& card, const CardFindings& findings) {
+std::string card_text(Context& context, const PlayerCard& card, const CardFindings& findings) {
+  const Language language = context.language_for(card.person());
   std::string out = listed_name(card.person()) + "\nsigned by \"" + card.device + "\" (" + std::string(name_of(findings.signer)) + ", " +
-                    fingerprint_words(card.key) + ") at " + iso_utc(card.made) + (findings.taken ? "; taken in before" : "") + "\n";
+                    fingerprint_words(card.key) + ") at " + ToldTimes(context, language)(card.made) + (findings.taken ? "; taken in before" : "") + "\n";
   if (findings.ahead) out += "its clock is ahead of this device's: what it calls newer may not be\n";
   for (const Setup& setup : card.setups()) out += "setup " + setup_words(language, setup.name) + "\n" + agreed_text(language, setup);
   if (card.setups_left_out > 0) out += "and " + std::to_string(card.setups_left_out) + " older setups that had no room\n";
@@ -135,7 +136,7 @@ Outcome<Ending> show(Context& context, const CardArguments& arguments) {
   if (!card) return fail(card.error());
   const auto findings = weigh_card(context.ledger(), context.station().devices(), *card);
   if (!findings) return fail(findings.error());
-  context.answer(card_json(*card, *findings), card_text(context.language_for(card->person()), *card, *findings));
+  context.answer(card_json(*card, *findings), card_text(context, *card, *findings));
   return Ending::done;
 }
 
@@ -145,7 +146,7 @@ Outcome<Ending> read(Context& context, const CardArguments& arguments) {
   const auto findings = weigh_card(context.ledger(), context.station().devices(), *card);
   if (!findings) return fail(findings.error());
   json::object out = card_json(*card, *findings);
-  std::string text = card_text(context.language_for(card->person()), *card, *findings);
+  std::string text = card_text(context, *card, *findings);
   if (findings->signer == KnownAs::stranger && !arguments.confirm) {
     out["stored"] = false;
     text += "\nThis device does not know who signed it. Nothing was stored; add --confirm when the player says that it is right";

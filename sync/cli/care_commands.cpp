@@ -153,6 +153,7 @@ json::array writes_of(Context& context, std::int64_t number) {
 Outcome<Ending> quarantine(Context& context, const CareArguments&) {
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const Quarantined& held : context.ledger().quarantine()) {
     list.push_back(json::object{{"number", held.number},
                                 {"book", held.book.hex()},
@@ -162,7 +163,7 @@ Outcome<Ending> quarantine(Context& context, const CareArguments&) {
                                 {"seq", held.seq},
                                 {"reason", held.reason},
                                 {"at", iso_utc(held.at)}});
-    text += iso_utc(held.at) + "  " + held.reason + "  book " + held.book.hex() + ", entry " +
+    text += told(held.at) + "  " + held.reason + "  book " + held.book.hex() + ", entry " +
             std::to_string(held.seq) + " of " + (held.device.empty() ? held.author.hex() : held.device) + "\n";
   }
   context.answer(list, text.empty() ? "nothing was put aside" : text);

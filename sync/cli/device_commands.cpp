@@ -64,6 +64,7 @@ Outcome<EnrolledDevice> choose_enrolled(Context& context, const DeviceArguments&
 
 json::value devices_json(Context& context, const std::vector<EnrolledDevice>& devices, std::string& text) {
   json::array list;
+  ToldTimes told(context);
   std::map<PublicKey, KnownAuthor> writers;
   for (const KnownAuthor& known : context.ledger().authors()) {
     const auto [found, fresh] = writers.try_emplace(known.card.key, known);
@@ -78,7 +79,7 @@ json::value devices_json(Context& context, const std::vector<EnrolledDevice>& de
       one["revoked"] = device->revoked ? json::value(iso_utc(*device->revoked)) : json::value();
       one["late_entries"] = device->late_entries;
       text += "  " + std::string(name_of(device->role));
-      if (device->revoked) text += ", revoked " + iso_utc(*device->revoked);
+      if (device->revoked) text += ", revoked " + told(*device->revoked);
       if (device->late_entries > 0)
         text += ", " + std::to_string(device->late_entries) + " entries came later by way of others";
     }
@@ -156,21 +157,30 @@ struct CodeArguments {
 Outcome<Ending> codes(Context& context, const CodeArguments& arguments) {
   DeviceList& devices = context.station().devices();
   if (!arguments.withdraw.empty()) {
+    const bool all = arguments.withdraw == "all";
     std::vector<InvitationNumber> meant;
+    std::vector<std::string> named;
     for (const OpenInvitation& one : devices.open_invitations())
-      if (arguments.withdraw == "all" || (arguments.withdraw.size() >= 4 && to_hex(one.number).starts_with(arguments.withdraw))) meant.push_back(one.number);
-    if (meant.empty() && arguments.withdraw != "all")
-      return fail(FaultCode::not_found, "no such code is open", "code \"" + arguments.withdraw + "\"", "`codes` lists them");
+      if (all || (arguments.withdraw.size() >= 4 && to_hex(one.number).starts_with(arguments.withdraw))) {
+        meant.push_back(one.number);
+        named.push_back(to_hex(one.number) + " (" + name_of(one.role) + ")");
+      }
+    const std::string where = "code \"" + shortened(arguments.withdraw, 40) + "\"";
+    if (meant.empty() && !all) return fail(FaultCode::not_found, "no such code is open", where, "`codes` lists them");
+    // A code that was not meant would shut out somebody who has it in hand.
+    if (meant.size() > 1 && !all)
+      return fail(FaultCode::bad_input, several_words(named), where, "give more of the number; none was withdrawn");
     for (const InvitationNumber& number : meant)
       if (auto gone = devices.withdraw(number); !gone) return fail(gone.error());
   }
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const OpenInvitation& one : devices.open_invitations()) {
     const std::string by = one.asked_by ? device_name(context.ledger(), devices, *one.asked_by) : std::string();
     list.push_back(json::object{{"number", to_hex(one.number)}, {"role", name_of(one.role)}, {"expires", iso_utc(one.expires)},
                                 {"asked_by", one.asked_by ? json::value(to_hex(*one.asked_by)) : json::value()}, {"wrong_tries", one.wrong_tries}});
-    text += to_hex(one.number) + "  " + name_of(one.role) + ", until " + iso_utc(one.expires) + (by.empty() ? "" : ", asked for by " + by) +
+    text += to_hex(one.number) + "  " + name_of(one.role) + ", until " + told(one.expires) + (by.empty() ? "" : ", asked for by " + by) +
             (one.wrong_tries > 0 ? ", wrong tries: " + std::to_string(one.wrong_tries) : "") + "\n";
   }
   context.answer(list, text.empty() ? "no code is open" : text);
@@ -193,6 +203,7 @@ Outcome<Ending> holders(Context& context, const HolderArguments& arguments) {
   }
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const Exchanged& one : context.station().peers().exchanged(only)) {
     const auto player = find_player(context.ledger(), one.book);
     const std::string name = player ? name_text(player->family_name, player->given_name, player->native_name) : std::string();
@@ -201,7 +212,7 @@ Outcome<Ending> holders(Context& context, const HolderArguments& arguments) {
     list.push_back(json::object{{"book", one.book.hex()}, {"player", name}, {"device", device}, {"key", to_hex(one.peer)}, {"known_as", name_of(known)},
                                 {"sent", one.entries.sent}, {"received", one.entries.received}, {"first", iso_utc(one.first)}, {"last", iso_utc(one.last)}});
     text += name + "  " + device + " (" + to_hex(one.peer).substr(0, 12) + ", " + std::string(name_of(known)) + ")  " + std::to_string(one.entries.sent) +
-            " sent, " + std::to_string(one.entries.received) + " received, last " + iso_utc(one.last) + "\n";
+            " sent, " + std::to_string(one.entries.received) + " received, last " + told(one.last) + "\n";
   }
   for (const HandedOn& one : context.station().peers().handed(only)) {
     const auto player = find_player(context.ledger(), one.book);
@@ -209,7 +220,7 @@ Outcome<Ending> holders(Context& context, const HolderArguments& arguments) {
     list.push_back(json::object{{"book", one.book.hex()}, {"player", name}, {"as", name_of(one.as)}, {"receiver", one.receiver}, {"times", one.times},
                                 {"first", iso_utc(one.first)}, {"last", iso_utc(one.last)}});
     text += name + "  " + std::string(name_of(one.as)) + (one.receiver.empty() ? "" : " for " + one.receiver) + "  " + std::to_string(one.times) +
-            (one.times == 1 ? " time" : " times") + ", last " + iso_utc(one.last) + "\n";
+            (one.times == 1 ? " time" : " times") + ", last " + told(one.last) + "\n";
   }
   context.answer(list, text.empty() ? "nothing about players has crossed between this device and another one" : text);
   return Ending::done;
@@ -242,7 +253,7 @@ void add_device_commands(CLI::App& app, Work& chosen) {
                                });
   add_command<CodeArguments>(app, chosen, "codes", "Codes for pairing that are open at this server's folder: for which role, until when, and who asked for them", codes,
                              [](CLI::App& command, CodeArguments& arguments) {
-                               command.add_option("--withdraw", arguments.withdraw, "Four or more characters of a code's number, or all: nobody pairs with it any more");
+                               command.add_option("--withdraw", arguments.withdraw, "Four or more characters of one code's number, or all: nobody pairs with it any more");
                                command.footer("Codes that a device asked for go with it when it is revoked or is no head any more.\n"
                                               "--json: an array of {number, role, expires, asked_by (key, null: this device itself), wrong_tries}.");
                              });

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/base/iso_time.h"
-#include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/draws.h"
 #include "core/model/field_json.h"
@@ -12,6 +11,7 @@
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
 #include "sync/cli/plan_commands.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -90,18 +90,18 @@ std::string match_words(const std::vector<HeldDraw>& all, const HeldDraw& same, 
 }
 
 /// What is known of a match besides who plays: its score, where and when it is played.
-std::string play_words(const std::vector<HeldDraw>& all, const HeldDraw& held, const MatchRecord& match, const MomentWriter& clock) {
+std::string play_words(const std::vector<HeldDraw>& all, const HeldDraw& held, const MatchRecord& match, const BookId& event, ToldTimes& told) {
   std::string out;
   if (!match.score.empty()) out += ", " + match.score;
   // Courts are mostly called by a number.
   if (!match.court.empty()) out += (search_key(match.court).find_first_not_of("0123456789") == std::string::npos ? ", court " : ", ") + match.court;
-  if (match.not_before) out += ", not before " + clock(*match.not_before);
+  if (match.not_before) out += ", not before " + told(*match.not_before, event);
   if (match.after)
     if (const std::string before = match_words(all, held, match.after); !before.empty()) out += ", follows " + before;
   return out;
 }
 
-std::string draw_text(const std::vector<HeldDraw>& all, const HeldDraw& held, std::size_t number, const MomentWriter& clock) {
+std::string draw_text(const std::vector<HeldDraw>& all, const HeldDraw& held, std::size_t number, const BookId& event, ToldTimes& told) {
   std::string out = heading(held, number) + "\n";
   for (const Fault& fault : held.troubles) out += "  " + fault.message() + "\n";
   if (!held.draw && !held.group) return out;
@@ -109,7 +109,7 @@ std::string draw_text(const std::vector<HeldDraw>& all, const HeldDraw& held, st
     for (std::size_t match = 0; match < held.matches_in(round); ++match) {
       const auto [upper, lower] = held.sides(round, match);
       const auto* record = held.match(round, match);
-      const std::string more = record == nullptr ? std::string() : play_words(all, held, record->now, clock);
+      const std::string more = record == nullptr ? std::string() : play_words(all, held, record->now, event, told);
       if ((!upper || !lower) && more.empty()) continue;
       const auto name = [&](std::optional<std::size_t> line) {
         const std::string known = line ? line_name(held.line(*line)) : std::string();
@@ -132,10 +132,10 @@ void tell_draws(Context& context, const BookId& event) {
   json::array all;
   std::string text;
   const auto draws = event_draws(context.ledger(), event);
-  const MomentWriter clock(context.language(), context.zone_of(event), Moment::Form::day_and_time);
+  ToldTimes told(context);
   for (const HeldDraw& held : draws) {
     all.push_back(draw_json(held, all.size() + 1));
-    text += draw_text(draws, held, all.size(), clock);
+    text += draw_text(draws, held, all.size(), event, told);
   }
   context.answer(all, text.empty() ? "the event has no draw" : text);
 }
@@ -163,12 +163,13 @@ Outcome<std::optional<HeldDraw>> choose_draw(Context& context, const BookId& eve
   if (meant.empty()) return fail(FaultCode::not_found, "the event has no such draw", "\"" + shortened(wanted, 40) + "\"", "`draws` lists them");
   if (meant.size() == 1) return std::optional(std::move(draws[meant.front()]));
   json::array choices;
+  ToldTimes told(context);
   std::string text = std::to_string(meant.size()) + " draws are meant; nothing was done: say which one by its number\n";
   for (const std::size_t at : meant) {
     const auto& sheet = draws[at].sheet;
     json::object one{{"number", at + 1}, {"draw", sheet.id().hex()}, {"name", sheet.now.name}, {"lines", draws[at].lines.size()}, {"results", results_of(draws[at])}};
     if (sheet.now.at) one["made"] = iso_utc(*sheet.now.at);
-    text += heading(draws[at], at + 1) + (sheet.now.at ? ", made " + iso_utc(*sheet.now.at) : std::string()) + "\n";
+    text += heading(draws[at], at + 1) + (sheet.now.at ? ", made " + told(*sheet.now.at, event) : std::string()) + "\n";
     choices.push_back(std::move(one));
   }
   context.answer(json::object{{"asked", "draw"}, {"choices", std::move(choices)}}, text);

@@ -7,6 +7,7 @@
 #include "core/model/queries.h"
 #include "sync/cli/choose.h"
 #include "sync/cli/commands.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -73,6 +74,7 @@ struct ForgottenArguments {};
 Outcome<Ending> forgotten(Context& context, const ForgottenArguments&) {
   json::array list;
   std::string text;
+  ToldTimes told(context);
   for (const Forgotten& one : context.ledger().forgotten()) {
     const bool here = one.heard_from == PublicKey{};
     list.push_back(json::object{{"book", one.stub.book.hex()},
@@ -81,7 +83,7 @@ Outcome<Ending> forgotten(Context& context, const ForgottenArguments&) {
                                 {"at", iso_utc(one.stub.at)},
                                 {"heard", iso_utc(one.heard)},
                                 {"heard_from", here ? json::value() : json::value(to_hex(one.heard_from))}});
-    text += iso_utc(one.stub.at) + "  by " + one.stub.device + " (" + to_hex(one.stub.key).substr(0, 12) +
+    text += told(one.stub.at) + "  by " + one.stub.device + " (" + to_hex(one.stub.key).substr(0, 12) +
             ")  book " + one.stub.book.hex() +
             (here ? "" : ", heard from " + to_hex(one.heard_from).substr(0, 12)) + "\n";
   }

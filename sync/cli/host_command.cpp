@@ -1,9 +1,9 @@
 // host: this device plays the host for others in the local network, without an event server.
 
 #include <csignal>
-#include <iostream>
 #include <map>
 
+#include "core/base/iso_time.h"
 #include "core/desk/photo.h"
 #include "core/model/queries.h"
 #include "core/people/consent.h"
@@ -28,7 +28,7 @@ Outcome<> invite(const Context& context, TabletHost& host, Role role, int minute
   context.answer(json::object{{"invitation", name_of(role)},
                               {"code", invited->code.text()},
                               {"words", words},
-                              {"expires", invited->invitation.expires}},
+                              {"expires", iso_utc(invited->invitation.expires)}},
                  "to pair a device as " + std::string(name_of(role)) + ", once, within " + std::to_string(minutes) + " minutes: " + words + " at " +
                      invited->code.address.text() + "\n" + invited->code.text());
   return {};
@@ -94,7 +94,6 @@ Outcome<Ending> host(Context& context, const HostArguments& arguments) {
                  "others reach this device at " + (*host)->address().text() + "; end with Ctrl-C");
   for (const Role role : roles)
     if (auto invited = invite(context, **host, role, arguments.minutes); !invited) return fail(invited.error());
-  std::cout << std::flush;
 
   std::map<std::string, SessionState> before;
   const timespec pause{0, 100'000'000};
@@ -108,7 +107,6 @@ Outcome<Ending> host(Context& context, const HostArguments& arguments) {
                        device + (state == SessionState::agreed ? ": both agree" : " is here"));
     for (const auto& [device, state] : before)
       if (!now.contains(device)) context.answer(json::object{{"device", device}, {"gone", true}}, device + " has gone");
-    std::cout << std::flush;
     before = std::move(now);
     if (sigtimedwait(&signals, nullptr, &pause) > 0) break;
   }

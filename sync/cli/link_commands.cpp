@@ -71,6 +71,7 @@ Outcome<Ending> tell(Context& context, const BookId& book) {
   const ShortNumbers shortened_to(context.ledger(), person->elsewhere);
   json::array here, elsewhere, questions;
   std::string text;
+  ToldTimes told(context);
   for (const PlayerRecord& record : person->records) {
     here.push_back(json::object{{"book", record.book.hex()}, {"name", listed_name(record.person.now)}, {"jobs", record.jobs.size()}});
     text += shortened_to(record.book) + "  " + whose(context, record.book) + "; rackets strung: " + std::to_string(record.jobs.size()) + "\n";
@@ -87,7 +88,7 @@ Outcome<Ending> tell(Context& context, const BookId& book) {
     for (const BookAnswer& answer : one.answers) {
       answers.push_back(json::object{{"book", answer.book.hex()}, {"value", value_words({}, one.name, answer.value)}, {"at", iso_utc(answer.at)}});
       text += "  " + std::to_string(answers.size()) + "  " + value_words(context.language(), one.name, answer.value) + "  (" +
-              whose(context, answer.book) + ", " + shortened_to(answer.book) + ", " + iso_utc(answer.at) + ")\n";
+              whose(context, answer.book) + ", " + shortened_to(answer.book) + ", " + told(answer.at) + ")\n";
     }
     questions.push_back(json::object{{"field", one.name}, {"subject", one.subject}, {"answers", std::move(answers)}});
   }

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "core/base/iso_time.h"
-#include "core/base/localised.h"
 #include "core/base/text.h"
 #include "core/desk/machines.h"
 #include "core/desk/room_benches.h"
@@ -15,6 +14,7 @@
 #include "sync/cli/commands.h"
 #include "sync/cli/field_input.h"
 #include "sync/cli/forecast_answer.h"
+#include "sync/cli/told_times.h"
 
 namespace weavelog::cli {
 namespace {
@@ -33,7 +33,7 @@ std::string who(Context& context, const RoomArguments& arguments) {
 
 std::string whole_percent(double part) { return std::to_string(static_cast<int>(std::lround(part * 100))) + " %"; }
 
-std::string doubt_words(Context& context, const RoomDay& day, const DayDoubt& doubt) {
+std::string doubt_words(const BookId& event, const RoomDay& day, const DayDoubt& doubt, ToldTimes& told) {
   const std::string& bench = day.input().benches[doubt.bench].name;
   switch (doubt.kind) {
     case DayDoubt::Kind::two_at_once:
@@ -51,16 +51,17 @@ std::string doubt_words(Context& context, const RoomDay& day, const DayDoubt& do
       const auto& promised = racket.facts.ready_by;
       if (promised && !can_be_planned(day.input().now, *promised))
         return racket_words(racket) + " is in no plan: it was promised for " +
-               localised(context.language(), moment_told(*promised, day.zone(), day.input().now)) + ", which can't be; agree on another time with `new-time`";
+               told(*promised, event) + ", which can't be; agree on another time with `new-time`";
       return racket_words(racket) + " is in no plan: when it went on the machine, or its player's match, can't be right";
     }
   }
   return {};
 }
 
-void tell_day(Context& context, const RoomDay& day, const DayPlan& plan) {
+void tell_day(Context& context, const BookId& event, const RoomDay& day, const DayPlan& plan) {
   const DayInput& input = day.input();
-  const MomentWriter clock(context.language(), day.zone(), Moment::Form::time_of_day);
+  ToldTimes told(context);
+  const auto clock = [&](UnixMs at) { return told.today(at, event); };
   json::array benches, jobs, changes, unfitting, doubts, waiting;
   std::string text;
   for (std::size_t bench = 0; bench < input.benches.size(); ++bench) {
@@ -96,8 +97,9 @@ void tell_day(Context& context, const RoomDay& day, const DayPlan& plan) {
   }
   for (const std::size_t job : plan.unfitting) unfitting.push_back(json::string(racket_words(day.racket(job))));
   for (const DayDoubt& doubt : day.doubts()) {
-    doubts.push_back(json::string(doubt_words(context, day, doubt)));
-    text += doubt_words(context, day, doubt) + "\n";
+    const std::string words = doubt_words(event, day, doubt, told);
+    doubts.push_back(json::string(words));
+    text += words + "\n";
   }
   for (const std::size_t one : day.waiting()) {
     waiting.push_back(json::string(racket_words(day.open()[one])));
@@ -124,7 +126,7 @@ Outcome<Ending> room_day(Context& context, const RoomArguments& arguments) {
   if (arguments.tell)
     for (const Draft& draft : day->tell(*plan, who(context, arguments), context.now()))
       if (auto stored = context.workplace().commit(draft); !stored) return fail(stored.error());
-  tell_day(context, *day, *plan);
+  tell_day(context, *event, *day, *plan);
   return plan->unfitting.empty() ? Ending::done : Ending::needs_answer;
 }
 
@@ -137,7 +139,8 @@ Outcome<Ending> room_promise(Context& context, const RoomArguments& arguments) {
   rackets.kinds.assign(std::min<std::size_t>(arguments.rackets, 1000),
                        room->day().work_kind(arguments.mains, arguments.crosses, pattern_key(arguments.pattern), arguments.pieces));
   if (arguments.on_court) rackets.rush = Rush::on_court;
-  const MomentWriter clock(context.language(), room->day().zone(), Moment::Form::day_and_time);
+  ToldTimes told(context);
+  const auto clock = [&](UnixMs at) { return told(at, *event); };
   json::object out{{"at", iso_utc(context.now())}, {"rackets", arguments.rackets}, {"confidence", room->confidence()}};
   std::string text;
   const auto put = [&](const Promise& found) {
@@ -210,17 +213,17 @@ Outcome<Ending> plan_rules(Context& context, const RoomArguments& arguments) {
 /// A wish of nobody would wait for ever: the name has to be in a draw, on the entry list or among the players.
 Outcome<> require_somebody(Context& context, const BookId& event, const std::string& player) {
   const std::string key = search_key(player);
+  // One wish is one person's: the name of a pair is nobody's, and benches are kept by persons.
   for (const HeldDraw& held : event_draws(context.ledger(), event))
-    for (std::size_t line = 0; line < held.lines.size(); ++line) {
-      const BracketLine& one = held.line(line);
-      if (!one.bye && (search_key(one.player) == key || search_key(one.partner) == key || search_key(line_name(one)) == key)) return {};
-    }
+    for (std::size_t line = 0; line < held.lines.size(); ++line)
+      for (const std::string& person : people_of(held.line(line)))
+        if (search_key(person) == key) return {};
   const auto called = [&](const auto& row) { return search_key(row.family_name + " " + row.given_name) == key; };
   const auto entries = entry_list(context.ledger(), event);
   const auto players = find_players(context.ledger(), player, 50);
-  if (!key.empty() && (std::any_of(entries.begin(), entries.end(), called) || std::any_of(players.begin(), players.end(), called))) return {};
+  if (std::any_of(entries.begin(), entries.end(), called) || std::any_of(players.begin(), players.end(), called)) return {};
   return fail(FaultCode::not_found, "nobody of that name is in a draw or on the entry list", "\"" + shortened(player, 40) + "\"",
-              "give the name as the draw has it; `draws` shows who plays");
+              "give one player's name as the draw has it; `draws` shows who plays");
 }
 
 Outcome<Ending> bench_wish(Context& context, const RoomArguments& arguments) {
@@ -230,6 +233,8 @@ Outcome<Ending> bench_wish(Context& context, const RoomArguments& arguments) {
   if (!record) return fail(record.error());
   const BenchBook book = load_bench_book(context.ledger(), *event);
   if (!arguments.player.empty()) {
+    if (search_key(arguments.player).empty())
+      return fail(FaultCode::bad_input, "this is no name", "\"" + shortened(arguments.player, 40) + "\"", "give the name as the draw has it; `draws` shows who plays");
     BenchAsk wish;
     wish.player = arguments.player;
     if (arguments.never) wish.never = true;
@@ -321,7 +326,7 @@ void add_room_day_commands(CLI::App& app, Work& chosen) {
   });
   add_command<RoomArguments>(app, chosen, "bench-wish", "Who wants to be only, or never, with a stringer or at a machine", bench_wish,
                              [](CLI::App& command, RoomArguments& arguments) {
-                               auto* player = command.add_option("PLAYER", arguments.player, "Name as in the draw; nobody: the wishes there are");
+                               auto* player = command.add_option("PLAYER", arguments.player, "One player's name as in the draw, of a pair each for itself; nobody: the wishes there are");
                                auto* stringer = command.add_option("--stringer", arguments.stringer, "With this one")->needs(player);
                                command.add_option("--machine", arguments.machine, "At this one")->needs(player)->excludes(stringer);
                                command.add_flag("--never", arguments.never, "Never; otherwise: only")->needs(player);

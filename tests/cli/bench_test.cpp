@@ -78,6 +78,7 @@ TEST_CASE("what is wrong with a step, a reading or a check is one clear fault, a
     CHECK((told.find("Hz") != std::string::npos) == (std::string(what) == "tone"));
   }
   (void)bench.ask({"reading", "1", "tension_head", "24"}, 1);
+  CHECK(size_at(bench.ask({"job", "1"}), "/readings") == 0);
   (void)bench.ask({"check", "1", "--ok"}, 1);
   (void)bench.ask({"check", "1"}, 1);
   (void)bench.ask({"check", "1", "--ok", "--not", "1"}, 2);

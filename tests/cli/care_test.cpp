@@ -1,5 +1,7 @@
 // Forgetting, revoking, backing up, from the command line with the real programs.
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include "tests/cli/event_server.h"
 
 using namespace weavelog::testing;
@@ -63,15 +65,26 @@ TEST_CASE("codes that are open are shown with who asked for them, and withdrawn"
     const auto out = run_program(command);
     INFO(out.out << out.err);
     REQUIRE(out.status == status);
-    return status == 0 ? json::parse(out.out) : json::value();
+    return json::parse(out.out);
   };
-  const auto open = codes({});
+  auto open = codes({});
   REQUIRE(open.as_array().size() == 2);
   CHECK(open.at(0).at("role") == "stringer");
   CHECK(open.at(0).at("asked_by").is_null());
   CHECK(open.at(1).at("role") == "desk");
   CHECK(open.at(1).at("asked_by").is_string());
   (void)codes({"--withdraw", "zzzz"}, 4);
+  {
+    // Numbers are random; these two begin alike.
+    SQLite::Database behind(server.folder.path().string() + "/data/ledger.db", SQLite::OPEN_READWRITE);
+    behind.exec("UPDATE trust_invitation SET number = CASE asked_by IS NULL WHEN 1 THEN x'abcd0102030405a6' ELSE x'abcd0102030405b7' END WHERE used_by IS NULL");
+  }
+  const auto both = codes({"--withdraw", "abcd"}, 1);
+  CHECK(text_at(both, "/error/code") == "bad_input");
+  CHECK(text_at(both, "/error/what").starts_with("2 are meant: "));
+  for (const char* number : {"abcd0102030405a6 (stringer)", "abcd0102030405b7 (desk)"}) CHECK(text_at(both, "/error/what").find(number) != std::string::npos);
+  open = codes({});
+  CHECK(open.as_array().size() == 2);
   CHECK(codes({"--withdraw", text_at(open, "/1/number")}).as_array().size() == 1);
   CHECK(codes({"--withdraw", "all"}).as_array().empty());
 }

@@ -189,7 +189,9 @@ TEST_CASE("people are told the clock of the event, JSON is told UTC") {
   (void)desk.ask({"sell", "Wendelmoor", "overgrip"});
   const auto job = desk.ask({"job", "1"});
   const std::string ready = text_at(job, "/ready_by"), taken = text_at(job, "/at");
-  CHECK(ready.ends_with("Z"));
+  // Of its own, because it comes a moment after the rackets, perhaps in the next minute.
+  const std::string charged = text_at(desk.ask({"statement", "Wendelmoor"}), "/lines/0/at");
+  for (const std::string& utc : {ready, taken, charged}) CHECK(utc.ends_with("Z"));
   const auto there = [](const std::string& utc) {
     const int minutes = (std::stoi(utc.substr(11, 2)) * 60 + std::stoi(utc.substr(14, 2)) + 345) % 1440;
     char text[16];
@@ -209,13 +211,11 @@ TEST_CASE("people are told the clock of the event, JSON is told UTC") {
     INFO(words.front());
     CHECK(said(words).find(there(ready)) != std::string::npos);
   }
-  for (const auto& words : {std::vector<std::string>{"job", "1"}, {"history", "Wendelmoor"}, {"show", "Wendelmoor"}, {"find"}, {"statement", "Wendelmoor"}}) {
+  for (const auto& words : {std::vector<std::string>{"job", "1"}, {"history", "Wendelmoor"}, {"show", "Wendelmoor"}, {"find"}}) {
     INFO(words.front());
-    const std::string out = said(words);
-    // A charge comes a moment later, perhaps in the next minute.
-    CHECK((out.find(there(taken)) != std::string::npos || words.front() == "statement"));
+    CHECK(said(words).find(there(taken)) != std::string::npos);
   }
-  CHECK(text_at(desk.ask({"statement", "Wendelmoor"}), "/lines/0/at").ends_with("Z"));
+  CHECK(said({"statement", "Wendelmoor"}).find(there(charged)) != std::string::npos);
 }
 
 TEST_CASE("without an event's clock a time says that it is UTC") {

@@ -122,6 +122,15 @@ TEST_CASE("rules that no plan could keep and wishes of nobody are refused") {
   CHECK(text_at(desk.ask({"bench-wish", "Zorn Ute", "--stringer", "Merrin"}, 4), "/error/where") == "\"Zorn Ute\"");
   CHECK(size_at(desk.ask({"bench-wish"}), "") == 0);
   CHECK(size_at(desk.ask({"bench-wish", "okafor ada", "--stringer", "Merrin", "--never"}), "") == 1);
+  // A pair is two persons, each with a wish of its own; and a name has letters.
+  (void)desk.ask({"draw-add", "Doubles", desk.file("pairs.csv", "line,player,partner\n1,Kova Mira,Okafor Ada\n2,Velt Jana,Sorley Pia\n")});
+  CHECK(text_at(desk.ask({"bench-wish", "Velt Jana / Sorley Pia", "--stringer", "Merrin"}, 4), "/error/code") == "not_found");
+  CHECK(text_at(desk.ask({"bench-wish", "bye", "--stringer", "Merrin"}, 4), "/error/code") == "not_found");
+  for (const auto& words : {std::vector<std::string>{"bench-wish", " ", "--stringer", "Merrin"}, {"bench-wish", " ", "--stringer", "Merrin", "--drop"}})
+    CHECK(text_at(desk.ask(words, 1), "/error/what") == "this is no name");
+  CHECK(size_at(desk.ask({"bench-wish"}), "") == 1);
+  CHECK(size_at(desk.ask({"bench-wish", "sorley pia", "--stringer", "Merrin"}), "") == 2);
+  CHECK(size_at(desk.ask({"bench-wish", "sorley pia", "--stringer", "Merrin", "--drop"}), "") == 1);
   // Who is entered may wish before there is a draw of it.
   (void)desk.ask({"import", "entries", desk.file("entries.csv", "family_name,given_name\nZorn,Ute\n")});
   CHECK(size_at(desk.ask({"bench-wish", "Zorn Ute", "--stringer", "Merrin"}), "") == 2);
