@@ -53,6 +53,15 @@ bool made_by(const EntityState& state, const AuthorId& author, std::uint64_t seq
   });
 }
 
+/// It is what the field says, and nothing was said beside it: but for what an undo left empty, where the same thing was made once more
+/// (what is kept of a racket on the bench has one number for every time).
+bool stands_alone(const Cell& cell, const Dot& dot) {
+  const CellValue* ours = cell.find(dot);
+  return ours != nullptr && std::all_of(cell.values.begin(), cell.values.end(), [&](const CellValue& held) {
+    return &held == ours || (is_cleared(held.value) && held.stamp < ours->stamp);
+  });
+}
+
 }  // namespace
 
 Outcome<Draft> undo(const Ledger& ledger, const BookId& book, std::uint64_t seq) {
@@ -72,7 +81,7 @@ Outcome<Draft> undo(const Ledger& ledger, const BookId& book, std::uint64_t seq)
     const Write& write = entry->writes[i];
     const auto state = states.find(write.entity);
     const Cell* cell = state == states.end() ? nullptr : state->second.find(write.tag);
-    if (!cell || cell->values.size() != 1 || cell->values.front().dot != Dot{self, seq, i})
+    if (!cell || !stands_alone(*cell, Dot{self, seq, i}))
       return fail(FaultCode::conflict, "it was changed again since", field_name(write.tag),
                   "change it by hand");
     auto before = value_before(ledger, book, write);

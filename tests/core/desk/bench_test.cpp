@@ -38,6 +38,25 @@ Reading reading(ReadingKind what, const char* amount, Unit unit, UnixMs at = kMo
 
 }  // namespace
 
+TEST_CASE("a step to the bench that was taken back and made once more can be taken back again") {
+  Bench room;
+  for (int time = 0; time < 3; ++time) {
+    const Committed begun = room.append(step_at_bench(room.load(room.book), room.job, {Stage::cut_out, "Ruud", "", room.clock.now()}));
+    CHECK(room.now().by == "Ruud");
+    room.clock.advance(kMinute);
+    const auto back = undo(*room.ledger, room.book, begun.dot.seq);
+    if (!back) FAIL(back.error().message());
+    room.append(*back);
+    CHECK(room.now().by.empty());
+    room.clock.advance(kMinute);
+  }
+  // What somebody else said of it since stands.
+  const Committed begun = room.append(step_at_bench(room.load(room.book), room.job, {Stage::cut_out, "Ruud", "", room.clock.now()}));
+  room.append(note_bench(room.load(room.book), room.job, "a grommet is loose", {"Ines", room.clock.now()}));
+  room.append(step_at_bench(room.load(room.book), room.job, {Stage::on_machine, "Ines", "", room.clock.now()}));
+  CHECK_FALSE(undo(*room.ledger, room.book, begun.dot.seq));
+}
+
 TEST_CASE("the bench notes who worked from when to when with which steps, in the same action as the stage") {
   Bench room;
   const UnixMs begun = room.clock.now();
