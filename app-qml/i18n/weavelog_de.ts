@@ -148,6 +148,10 @@
         <source>Unit</source>
         <translation>Einheit</translation>
     </message>
+    <message>
+        <source>If the player says none of these</source>
+        <translation>Falls der Spieler keine davon sagt</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalAccount</name>
@@ -615,6 +619,14 @@
     <message>
         <source>The yes to the read-back closes this question for everybody.</source>
         <translation>Das Ja zum Rücklesen schließt diese Frage für alle.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds, not %3, which was chosen here.</source>
+        <translation>Inzwischen anderswo beantwortet: %1 (%2). Das gilt, nicht %3, das hier gewählt war.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds.</source>
+        <translation>Inzwischen anderswo beantwortet: %1 (%2). Das gilt.</translation>
     </message>
 </context>
 <context>
@@ -2729,6 +2741,14 @@
         <source>choose one of them and read back again</source>
         <translation>eine davon wählen und noch einmal rücklesen</translation>
     </message>
+    <message>
+        <source>a question was answered at another tablet meanwhile</source>
+        <translation>inzwischen wurde eine Frage an einem anderen Tablet beantwortet</translation>
+    </message>
+    <message>
+        <source>look at the answer and read back again</source>
+        <translation>die Antwort ansehen und noch einmal rücklesen</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2897,10 +2917,6 @@
         <translation>Es gibt noch kein Turnier</translation>
     </message>
     <message>
-        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
-        <translation>Annahme, Raum, Werkbank, Plan, Geld, Vorrat und Team zeigen das angehakte. Die anderen bleiben hier, wie sie sind.</translation>
-    </message>
-    <message>
         <source>of the event server</source>
         <translation>des Turnierservers</translation>
     </message>
@@ -2918,6 +2934,18 @@
     <message>
         <source>Make an event</source>
         <translation>Ein Turnier anlegen</translation>
+    </message>
+    <message>
+        <source>Which one is shown</source>
+        <translation>Welches gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Auswählen</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show this one. The others stay here as they are.</source>
+        <translation>Annahme, Raum, Werkbank, Plan, Geld, Vorrat und Team zeigen dieses. Die anderen bleiben hier, wie sie sind.</translation>
     </message>
 </context>
 <context>
@@ -3566,6 +3594,10 @@
         <source>Answer noted</source>
         <translation>Antwort notiert</translation>
     </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>Das wurde inzwischen anderswo beantwortet</translation>
+    </message>
 </context>
 <context>
     <name>GalleryWindow</name>
@@ -3692,6 +3724,14 @@
     <message>
         <source>Going on: %1</source>
         <translation>Geht weiter: %1</translation>
+    </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>Das wurde inzwischen anderswo beantwortet</translation>
+    </message>
+    <message>
+        <source>Nothing is to be answered here now</source>
+        <translation>Hier ist jetzt nichts mehr zu beantworten</translation>
     </message>
 </context>
 <context>
@@ -3832,6 +3872,22 @@
     <message>
         <source>The player&apos;s answer: %1</source>
         <translation>Antwort: %1</translation>
+    </message>
+    <message>
+        <source>It is not there any more.</source>
+        <translation>Er ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again.</source>
+        <translation>Zwei verschiedene Antworten wurden notiert: noch einmal fragen.</translation>
+    </message>
+    <message>
+        <source>this was answered elsewhere meanwhile: %1</source>
+        <translation>das wurde inzwischen anderswo beantwortet: %1</translation>
+    </message>
+    <message>
+        <source>ask again if it does not hold</source>
+        <translation>noch einmal fragen, wenn es nicht gilt</translation>
     </message>
 </context>
 <context>
@@ -4233,8 +4289,8 @@
         <translation>keine vereinbart</translation>
     </message>
     <message>
-        <source>string maker: %1</source>
-        <translation>Saitenhersteller: %1</translation>
+        <source>string stencil: %1</source>
+        <translation>Schablone der Saite: %1</translation>
     </message>
 </context>
 <context>
@@ -4420,6 +4476,22 @@
     <message>
         <source>Write the answer first</source>
         <translation>Zuerst die Antwort aufschreiben</translation>
+    </message>
+    <message>
+        <source>it is not here any more</source>
+        <translation>er ist nicht mehr hier</translation>
+    </message>
+    <message>
+        <source>It moved on elsewhere meanwhile: %1</source>
+        <translation>Inzwischen anderswo weiter: %1</translation>
+    </message>
+    <message>
+        <source>Look again; nothing was written</source>
+        <translation>Neu ansehen; nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>It moved on meanwhile: %1. Look again</source>
+        <translation>Inzwischen weiter: %1. Neu ansehen</translation>
     </message>
 </context>
 <context>
@@ -7504,6 +7576,33 @@
         <source>Which of them is right?</source>
         <translation>Was davon stimmt?</translation>
     </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). Nothing was written here.</source>
+        <translation>Inzwischen anderswo beantwortet: %1 (%2). Hier wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>It was closed elsewhere meanwhile. Nothing was written here.</source>
+        <translation>Inzwischen anderswo geschlossen. Hier wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Another answer came in meanwhile. Look at all of them and choose again.</source>
+        <translation>Inzwischen kam eine weitere Antwort. Alle ansehen und noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionsModel</name>
+    <message>
+        <source>this question was answered at another tablet meanwhile</source>
+        <translation>diese Frage wurde inzwischen an einem anderen Tablet beantwortet</translation>
+    </message>
+    <message>
+        <source>look at what stands there now</source>
+        <translation>ansehen, was jetzt dort steht</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -7612,10 +7711,6 @@
 <context>
     <name>ReadingSheet</name>
     <message>
-        <source>Enter a reading</source>
-        <translation>Messwert eintragen</translation>
-    </message>
-    <message>
         <source>What was measured</source>
         <translation>Was gemessen wurde</translation>
     </message>
@@ -7666,6 +7761,14 @@
     <message>
         <source>What the machine was set to</source>
         <translation>Was an der Maschine eingestellt war</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Schild %1</translation>
+    </message>
+    <message>
+        <source>Enter a reading: %1</source>
+        <translation>Messwert eintragen: %1</translation>
     </message>
 </context>
 <context>
@@ -7763,6 +7866,17 @@
     <message>
         <source>No racket is at this stage.</source>
         <translation>Kein Schläger ist an diesem Stand.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomModel</name>
+    <message>
+        <source>this racket moved on elsewhere meanwhile</source>
+        <translation>dieser Schläger ist inzwischen anderswo weitergegangen</translation>
+    </message>
+    <message>
+        <source>look at it again</source>
+        <translation>noch einmal ansehen</translation>
     </message>
 </context>
 <context>
@@ -8934,10 +9048,6 @@
         <source>The player’s</source>
         <translation>Des Spielers</translation>
     </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Zuerst oben eine der Antworten wählen</translation>
-    </message>
 </context>
 <context>
     <name>StringUseCard</name>
@@ -9499,20 +9609,12 @@
 <context>
     <name>TensionPart</name>
     <message>
-        <source>The rackets differ here</source>
-        <translation>Die Schläger unterscheiden sich hier</translation>
-    </message>
-    <message>
         <source>%1 by %2 %3</source>
         <translation>%1 um %2 %3</translation>
     </message>
     <message>
         <source>Said in</source>
         <translation>Gesagt in</translation>
-    </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Zuerst oben eine der Antworten wählen</translation>
     </message>
 </context>
 <context>
@@ -9735,6 +9837,17 @@
     <message>
         <source>Throw away the drop-off of a new player?</source>
         <translation>Die Abgabe eines neuen Spielers verwerfen?</translation>
+    </message>
+</context>
+<context>
+    <name>WishField</name>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Zuerst oben eine der Antworten wählen</translation>
+    </message>
+    <message>
+        <source>The rackets differ: %1</source>
+        <translation>Die Schläger unterscheiden sich: %1</translation>
     </message>
 </context>
 </TS>

@@ -148,6 +148,10 @@
         <source>Unit</source>
         <translation>Unidad</translation>
     </message>
+    <message>
+        <source>If the player says none of these</source>
+        <translation>Si el jugador no dice ninguna de estas</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalAccount</name>
@@ -615,6 +619,14 @@
     <message>
         <source>The yes to the read-back closes this question for everybody.</source>
         <translation>El sí a la lectura de vuelta cierra esta pregunta para todos.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds, not %3, which was chosen here.</source>
+        <translation>Entretanto se respondió en otro lugar: %1 (%2). Eso vale, y no %3, que se eligió aquí.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds.</source>
+        <translation>Entretanto se respondió en otro lugar: %1 (%2). Eso vale.</translation>
     </message>
 </context>
 <context>
@@ -2729,6 +2741,14 @@
         <source>choose one of them and read back again</source>
         <translation>elija una de ellas y léalo de vuelta otra vez</translation>
     </message>
+    <message>
+        <source>a question was answered at another tablet meanwhile</source>
+        <translation>entretanto se respondió una pregunta en otra tableta</translation>
+    </message>
+    <message>
+        <source>look at the answer and read back again</source>
+        <translation>mire la respuesta y léalo de vuelta otra vez</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2897,10 +2917,6 @@
         <translation>Aún no hay torneo</translation>
     </message>
     <message>
-        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
-        <translation>Recepción, sala, banco, plan, dinero, existencias y equipo muestran el marcado. Los demás quedan aquí como están.</translation>
-    </message>
-    <message>
         <source>of the event server</source>
         <translation>del servidor del torneo</translation>
     </message>
@@ -2918,6 +2934,18 @@
     <message>
         <source>Make an event</source>
         <translation>Crear un torneo</translation>
+    </message>
+    <message>
+        <source>Which one is shown</source>
+        <translation>Cuál se muestra</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show this one. The others stay here as they are.</source>
+        <translation>Recepción, sala, banco, plan, dinero, existencias y equipo muestran este. Los demás quedan aquí como están.</translation>
     </message>
 </context>
 <context>
@@ -3566,6 +3594,10 @@
         <source>Answer noted</source>
         <translation>Respuesta anotada</translation>
     </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>Entretanto se respondió en otro lugar</translation>
+    </message>
 </context>
 <context>
     <name>GalleryWindow</name>
@@ -3692,6 +3724,14 @@
     <message>
         <source>Going on: %1</source>
         <translation>Se sigue: %1</translation>
+    </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>Entretanto se respondió en otro lugar</translation>
+    </message>
+    <message>
+        <source>Nothing is to be answered here now</source>
+        <translation>Aquí ya no hay nada que responder</translation>
     </message>
 </context>
 <context>
@@ -3832,6 +3872,22 @@
     <message>
         <source>The player&apos;s answer: %1</source>
         <translation>Respuesta: %1</translation>
+    </message>
+    <message>
+        <source>It is not there any more.</source>
+        <translation>Ya no está.</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again.</source>
+        <translation>Se anotaron dos respuestas distintas: pregunte de nuevo.</translation>
+    </message>
+    <message>
+        <source>this was answered elsewhere meanwhile: %1</source>
+        <translation>entretanto se respondió en otro lugar: %1</translation>
+    </message>
+    <message>
+        <source>ask again if it does not hold</source>
+        <translation>pregunte de nuevo si no vale</translation>
     </message>
 </context>
 <context>
@@ -4233,8 +4289,8 @@
         <translation>ninguna acordada</translation>
     </message>
     <message>
-        <source>string maker: %1</source>
-        <translation>marca de la cuerda: %1</translation>
+        <source>string stencil: %1</source>
+        <translation>marca del cordaje: %1</translation>
     </message>
 </context>
 <context>
@@ -4420,6 +4476,22 @@
     <message>
         <source>Write the answer first</source>
         <translation>Anote primero la respuesta</translation>
+    </message>
+    <message>
+        <source>it is not here any more</source>
+        <translation>ya no está aquí</translation>
+    </message>
+    <message>
+        <source>It moved on elsewhere meanwhile: %1</source>
+        <translation>Entretanto avanzó en otro lugar: %1</translation>
+    </message>
+    <message>
+        <source>Look again; nothing was written</source>
+        <translation>Mirar de nuevo; no se anotó nada</translation>
+    </message>
+    <message>
+        <source>It moved on meanwhile: %1. Look again</source>
+        <translation>Entretanto avanzó: %1. Mirar de nuevo</translation>
     </message>
 </context>
 <context>
@@ -7504,6 +7576,33 @@
         <source>Which of them is right?</source>
         <translation>¿Cuál es la correcta?</translation>
     </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). Nothing was written here.</source>
+        <translation>Entretanto se respondió en otro lugar: %1 (%2). Aquí no se anotó nada.</translation>
+    </message>
+    <message>
+        <source>It was closed elsewhere meanwhile. Nothing was written here.</source>
+        <translation>Entretanto se cerró en otro lugar. Aquí no se anotó nada.</translation>
+    </message>
+    <message>
+        <source>Another answer came in meanwhile. Look at all of them and choose again.</source>
+        <translation>Entretanto llegó otra respuesta. Mírelas todas y elija de nuevo.</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Entendido</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionsModel</name>
+    <message>
+        <source>this question was answered at another tablet meanwhile</source>
+        <translation>entretanto se respondió esta pregunta en otra tableta</translation>
+    </message>
+    <message>
+        <source>look at what stands there now</source>
+        <translation>mire lo que consta ahora</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -7612,10 +7711,6 @@
 <context>
     <name>ReadingSheet</name>
     <message>
-        <source>Enter a reading</source>
-        <translation>Anotar una medición</translation>
-    </message>
-    <message>
         <source>What was measured</source>
         <translation>Qué se ha medido</translation>
     </message>
@@ -7666,6 +7761,14 @@
     <message>
         <source>What the machine was set to</source>
         <translation>A qué estaba ajustada la máquina</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Enter a reading: %1</source>
+        <translation>Anotar una medición: %1</translation>
     </message>
 </context>
 <context>
@@ -7763,6 +7866,17 @@
     <message>
         <source>No racket is at this stage.</source>
         <translation>Ninguna raqueta está en esta etapa.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomModel</name>
+    <message>
+        <source>this racket moved on elsewhere meanwhile</source>
+        <translation>esta raqueta avanzó entretanto en otro lugar</translation>
+    </message>
+    <message>
+        <source>look at it again</source>
+        <translation>mírela de nuevo</translation>
     </message>
 </context>
 <context>
@@ -8934,10 +9048,6 @@
         <source>The player’s</source>
         <translation>Del jugador</translation>
     </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Elija antes una de las respuestas de arriba</translation>
-    </message>
 </context>
 <context>
     <name>StringUseCard</name>
@@ -9499,20 +9609,12 @@
 <context>
     <name>TensionPart</name>
     <message>
-        <source>The rackets differ here</source>
-        <translation>Las raquetas difieren aquí</translation>
-    </message>
-    <message>
         <source>%1 by %2 %3</source>
         <translation>%1 en %2 %3</translation>
     </message>
     <message>
         <source>Said in</source>
         <translation>Dicha en</translation>
-    </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Elija antes una de las respuestas de arriba</translation>
     </message>
 </context>
 <context>
@@ -9735,6 +9837,17 @@
     <message>
         <source>Throw away the drop-off of a new player?</source>
         <translation>¿Descartar la entrega de un jugador nuevo?</translation>
+    </message>
+</context>
+<context>
+    <name>WishField</name>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Elija antes una de las respuestas de arriba</translation>
+    </message>
+    <message>
+        <source>The rackets differ: %1</source>
+        <translation>Las raquetas difieren: %1</translation>
     </message>
 </context>
 </TS>

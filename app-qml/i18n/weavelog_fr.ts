@@ -148,6 +148,10 @@
         <source>Unit</source>
         <translation>Unité</translation>
     </message>
+    <message>
+        <source>If the player says none of these</source>
+        <translation>Si le joueur n’en dit aucune</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalAccount</name>
@@ -615,6 +619,14 @@
     <message>
         <source>The yes to the read-back closes this question for everybody.</source>
         <translation>Le oui à la relecture clôt cette question pour tous.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds, not %3, which was chosen here.</source>
+        <translation>Répondu ailleurs entre-temps&#xa0;: %1 (%2). C’est ce qui vaut, et non %3, choisi ici.</translation>
+    </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). That holds.</source>
+        <translation>Répondu ailleurs entre-temps&#xa0;: %1 (%2). C’est ce qui vaut.</translation>
     </message>
 </context>
 <context>
@@ -2729,6 +2741,14 @@
         <source>choose one of them and read back again</source>
         <translation>choisissez-en une et relisez</translation>
     </message>
+    <message>
+        <source>a question was answered at another tablet meanwhile</source>
+        <translation>une question a reçu sa réponse sur une autre tablette entre-temps</translation>
+    </message>
+    <message>
+        <source>look at the answer and read back again</source>
+        <translation>regardez la réponse et relisez</translation>
+    </message>
 </context>
 <context>
     <name>DropOffPage</name>
@@ -2897,10 +2917,6 @@
         <translation>Il n’y a pas encore de tournoi</translation>
     </message>
     <message>
-        <source>Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.</source>
-        <translation>Accueil, salle, établi, plan, argent, stock et équipe montrent celui qui est coché. Les autres restent ici tels quels.</translation>
-    </message>
-    <message>
         <source>of the event server</source>
         <translation>du serveur de tournoi</translation>
     </message>
@@ -2918,6 +2934,18 @@
     <message>
         <source>Make an event</source>
         <translation>Créer un tournoi</translation>
+    </message>
+    <message>
+        <source>Which one is shown</source>
+        <translation>Lequel est montré</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Choisir</translation>
+    </message>
+    <message>
+        <source>Desk, room, bench, plan, money, stock and team show this one. The others stay here as they are.</source>
+        <translation>Accueil, salle, établi, plan, argent, stock et équipe montrent celui-ci. Les autres restent ici tels quels.</translation>
     </message>
 </context>
 <context>
@@ -3566,6 +3594,10 @@
         <source>Answer noted</source>
         <translation>Réponse notée</translation>
     </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>La réponse a été notée ailleurs entre-temps</translation>
+    </message>
 </context>
 <context>
     <name>GalleryWindow</name>
@@ -3692,6 +3724,14 @@
     <message>
         <source>Going on: %1</source>
         <translation>On continue&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>This was answered elsewhere meanwhile</source>
+        <translation>La réponse a été notée ailleurs entre-temps</translation>
+    </message>
+    <message>
+        <source>Nothing is to be answered here now</source>
+        <translation>Il n’y a plus rien à répondre ici</translation>
     </message>
 </context>
 <context>
@@ -3832,6 +3872,22 @@
     <message>
         <source>The player&apos;s answer: %1</source>
         <translation>Réponse&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>It is not there any more.</source>
+        <translation>Il n’est plus là.</translation>
+    </message>
+    <message>
+        <source>Two different answers were taken: ask again.</source>
+        <translation>Deux réponses différentes ont été notées&#xa0;: redemander.</translation>
+    </message>
+    <message>
+        <source>this was answered elsewhere meanwhile: %1</source>
+        <translation>la réponse a été notée ailleurs entre-temps&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>ask again if it does not hold</source>
+        <translation>redemandez si elle ne vaut pas</translation>
     </message>
 </context>
 <context>
@@ -4233,8 +4289,8 @@
         <translation>aucun convenu</translation>
     </message>
     <message>
-        <source>string maker: %1</source>
-        <translation>fabricant de la corde&#xa0;: %1</translation>
+        <source>string stencil: %1</source>
+        <translation>pochoir du cordage&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -4420,6 +4476,22 @@
     <message>
         <source>Write the answer first</source>
         <translation>Notez d’abord la réponse</translation>
+    </message>
+    <message>
+        <source>it is not here any more</source>
+        <translation>elle n’est plus ici</translation>
+    </message>
+    <message>
+        <source>It moved on elsewhere meanwhile: %1</source>
+        <translation>Entre-temps, elle a avancé ailleurs&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Look again; nothing was written</source>
+        <translation>Regarder à nouveau&#xa0;; rien n’a été noté</translation>
+    </message>
+    <message>
+        <source>It moved on meanwhile: %1. Look again</source>
+        <translation>Elle a avancé&#xa0;: %1. Regarder à nouveau</translation>
     </message>
 </context>
 <context>
@@ -7504,6 +7576,33 @@
         <source>Which of them is right?</source>
         <translation>Laquelle est juste&#xa0;?</translation>
     </message>
+    <message>
+        <source>It was answered elsewhere meanwhile: %1 (%2). Nothing was written here.</source>
+        <translation>Répondu ailleurs entre-temps&#xa0;: %1 (%2). Rien n’a été noté ici.</translation>
+    </message>
+    <message>
+        <source>It was closed elsewhere meanwhile. Nothing was written here.</source>
+        <translation>Fermée ailleurs entre-temps. Rien n’a été noté ici.</translation>
+    </message>
+    <message>
+        <source>Another answer came in meanwhile. Look at all of them and choose again.</source>
+        <translation>Une autre réponse est arrivée entre-temps. Regardez-les toutes et choisissez à nouveau.</translation>
+    </message>
+    <message>
+        <source>I see</source>
+        <translation>Compris</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionsModel</name>
+    <message>
+        <source>this question was answered at another tablet meanwhile</source>
+        <translation>cette question a reçu sa réponse sur une autre tablette entre-temps</translation>
+    </message>
+    <message>
+        <source>look at what stands there now</source>
+        <translation>regardez ce qui y figure maintenant</translation>
+    </message>
 </context>
 <context>
     <name>QuestionsPage</name>
@@ -7612,10 +7711,6 @@
 <context>
     <name>ReadingSheet</name>
     <message>
-        <source>Enter a reading</source>
-        <translation>Saisir une mesure</translation>
-    </message>
-    <message>
         <source>What was measured</source>
         <translation>Ce qui a été mesuré</translation>
     </message>
@@ -7666,6 +7761,14 @@
     <message>
         <source>What the machine was set to</source>
         <translation>Sur quoi la machine était réglée</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Étiquette %1</translation>
+    </message>
+    <message>
+        <source>Enter a reading: %1</source>
+        <translation>Saisir une mesure&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -7763,6 +7866,17 @@
     <message>
         <source>No racket is at this stage.</source>
         <translation>Aucune raquette n’est à cette étape.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomModel</name>
+    <message>
+        <source>this racket moved on elsewhere meanwhile</source>
+        <translation>cette raquette a avancé ailleurs entre-temps</translation>
+    </message>
+    <message>
+        <source>look at it again</source>
+        <translation>regardez-la à nouveau</translation>
     </message>
 </context>
 <context>
@@ -8934,10 +9048,6 @@
         <source>The player’s</source>
         <translation>Du joueur</translation>
     </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Choisissez d’abord une des réponses ci-dessus</translation>
-    </message>
 </context>
 <context>
     <name>StringUseCard</name>
@@ -9499,20 +9609,12 @@
 <context>
     <name>TensionPart</name>
     <message>
-        <source>The rackets differ here</source>
-        <translation>Les raquettes diffèrent ici</translation>
-    </message>
-    <message>
         <source>%1 by %2 %3</source>
         <translation>%1 de %2 %3</translation>
     </message>
     <message>
         <source>Said in</source>
         <translation>Dite en</translation>
-    </message>
-    <message>
-        <source>Choose one of the answers above first</source>
-        <translation>Choisissez d’abord une des réponses ci-dessus</translation>
     </message>
 </context>
 <context>
@@ -9735,6 +9837,17 @@
     <message>
         <source>Throw away the drop-off of a new player?</source>
         <translation>Jeter le dépôt d’un nouveau joueur&#xa0;?</translation>
+    </message>
+</context>
+<context>
+    <name>WishField</name>
+    <message>
+        <source>Choose one of the answers above first</source>
+        <translation>Choisissez d’abord une des réponses ci-dessus</translation>
+    </message>
+    <message>
+        <source>The rackets differ: %1</source>
+        <translation>Les raquettes diffèrent&#xa0;: %1</translation>
     </message>
 </context>
 </TS>

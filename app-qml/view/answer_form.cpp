@@ -2,7 +2,6 @@
 
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/money_text.h"
-#include "core/desk/check_setup.h"
 
 void AnswerForm::take(std::string_view field, const weavelog::Value& answer) {
   if (const auto* quantity = std::get_if<weavelog::Quantity>(&answer)) {
@@ -36,11 +35,13 @@ weavelog::Outcome<weavelog::Value> AnswerForm::read(const QString& text, const Q
   return weavelog::Value{weavelog::Quantity{*amount, *said}};
 }
 
-weavelog::Outcome<> soundAnswer(const weavelog::Agreed& agreed, std::string_view field, const weavelog::Language& language) {
-  for (const auto& finding : weavelog::check_setup(agreed, nullptr))
-    if (finding.refused && finding.field == field)
-      return weavelog::fail(weavelog::FaultCode::bad_input, finding.what(language), {}, finding.what_to_do(language));
-  return {};
+weavelog::Outcome<weavelog::Value> readAnswer(const Work& work, const AnswerForm& form, const weavelog::OpenQuestion& question,
+                                              const QString& text, const QString& unit) {
+  auto value = form.read(text, unit);
+  if (!value) return value;
+  if (const auto slip = weavelog::slip_in_answer(work.ledger(), question, *value))
+    return weavelog::fail(weavelog::FaultCode::bad_input, slip->what(work.language()), {}, slip->what_to_do(work.language()));
+  return value;
 }
 
 QString inOneLine(const weavelog::Fault& fault) {

@@ -19,8 +19,10 @@ struct AnswerForm {
   [[nodiscard]] weavelog::Outcome<weavelog::Value> read(const QString& text, const QString& unit) const;
 };
 
-// A fault of a field that cannot stand, so that a slip of the finger is caught before it closes what two people disagree on.
-[[nodiscard]] weavelog::Outcome<> soundAnswer(const weavelog::Agreed& agreed, std::string_view field, const weavelog::Language& language);
+// What was typed as another answer to that question. A slip of the finger is caught before it closes what two people disagree on. Faults:
+// bad_input, in the language of the screens.
+[[nodiscard]] weavelog::Outcome<weavelog::Value> readAnswer(const Work& work, const AnswerForm& form, const weavelog::OpenQuestion& question,
+                                                            const QString& text, const QString& unit);
 // What is wrong and what to do, in one line.
 [[nodiscard]] QString inOneLine(const weavelog::Fault& fault);
 // {text, device, event, at, dot}

@@ -2,6 +2,8 @@
 
 #include <QQmlEngine>
 
+#include <algorithm>
+
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/provided.h"
 #include "app-qml/view/word_list.h"
@@ -118,7 +120,8 @@ bool BenchModel::step(const QString& say) {
     left_ = Left{Place{book, id}, card_->row.stage_at};
     lying_.reset();
   } else {
-    lying_ = Lying{Place{book, id}, true, next_, step.by, tag(), player()};
+    auto stood = lying_ ? lying_->before : std::vector<Stood>{};
+    lying_ = Lying{Place{book, id}, true, next_, step.by, tag(), player(), std::move(stood)};
   }
   if (!work_.commit(weavelog::step_at_bench(*record, id, step), say)) {
     lying_ = before;
@@ -130,8 +133,14 @@ bool BenchModel::step(const QString& say) {
 }
 
 void BenchModel::lay(const weavelog::JobRow& row, bool chosen) {
+  std::vector<Stood> before;
+  if (lying_ && lying_->place.job == row.job) before = std::move(lying_->before);
+  // Once more where it stood: what came after that was taken back.
+  const Stood now{row.stage, row.stage_by, row.stage_at};
+  before.erase(std::find(before.begin(), before.end(), now), before.end());
+  before.push_back(now);
   lying_ = Lying{Place{row.book, row.job}, chosen, row.stage, row.stage_by,
-                 row.tag_number ? QString::number(*row.tag_number) : QString(), playerOf(row)};
+                 row.tag_number ? QString::number(*row.tag_number) : QString(), playerOf(row), std::move(before)};
 }
 
 std::optional<weavelog::JobRow> BenchModel::takeUp(const weavelog::EntityId& without) {
@@ -161,7 +170,9 @@ BenchModel::Away BenchModel::awayFrom(const std::optional<weavelog::JobRow>& row
   if (row->stage == weavelog::Stage::collected) return Away::Collected;
   if (row->stage == weavelog::Stage::waiting) return Away::Waits;
   if (benchStep(row->stage) == weavelog::Stage::none) return Away::MovedOn;
-  const bool same = row->stage == lying_->stage && row->stage_by == lying_->by;
+  const auto& stood = lying_->before;
+  const bool same = (row->stage == lying_->stage && row->stage_by == lying_->by) ||
+                    std::find(stood.begin(), stood.end(), Stood{row->stage, row->stage_by, row->stage_at}) != stood.end();
   const bool mine = !row->stage_by.empty() && row->stage_by == work_.who().toStdString();
   return begun(row->stage) && !same && !mine ? Away::Taken : Away::Here;
 }

@@ -138,6 +138,13 @@ class BenchModel : public QObject {
     weavelog::EntityId job;
   };
 
+  struct Stood {
+    weavelog::Stage stage = weavelog::Stage::none;
+    std::string by;
+    std::optional<std::int64_t> at;
+    bool operator==(const Stood&) const = default;
+  };
+
   // What lies here, and how it stood when it was seen last: what is different then was done by somebody else.
   struct Lying {
     Place place;
@@ -145,6 +152,8 @@ class BenchModel : public QObject {
     weavelog::Stage stage = weavelog::Stage::none;
     std::string by;
     QString tag, player;
+    // Where it stood before that, newest last: a step that is taken back here leads there, and is nobody else's.
+    std::vector<Stood> before;
   };
   struct Left {
     Place place;

@@ -125,8 +125,11 @@ bool BenchWork::takeString(const QString& say) {
   return work_.commit(weavelog::use_for_job(event_, job_, suggested_, work_.who().toStdString(), work_.now()), say);
 }
 
+void BenchWork::beginReading() { reading_ = std::pair(book_, job_); }
+
 bool BenchWork::measure(int what, const QString& figure, int unit, const QString& note, const QString& say, const QString& setTo) {
-  const auto record = weavelog::load_player(work_.ledger(), book_);
+  const auto [book, job] = reading_.value_or(std::pair(book_, job_));
+  const auto record = weavelog::load_player(work_.ledger(), book);
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto amount = weavelog::Decimal::parse(figure.toStdString());
   if (!amount) return work_.commit(weavelog::fail(amount.error()), {});
@@ -141,7 +144,9 @@ bool BenchWork::measure(int what, const QString& figure, int unit, const QString
   reading.at = work_.now();
   reading.by = work_.who().toStdString();
   reading.note = note.trimmed().toStdString();
-  return work_.commit(weavelog::put_reading(*record, job_, reading), say);
+  if (!work_.commit(weavelog::put_reading(*record, job, reading), say)) return false;
+  reading_.reset();
+  return true;
 }
 
 QVariantList BenchWork::unitsOf(int what) {

@@ -5,6 +5,9 @@
 #include <QTimer>
 #include <QVariant>
 
+#include <optional>
+#include <utility>
+
 #include "app-qml/view/work.h"
 #include "core/desk/bench.h"
 #include "core/desk/stock.h"
@@ -54,6 +57,8 @@ class BenchWork : public QObject {
   Q_INVOKABLE bool tick(const QString& name, bool done);
   // Takes what is suggested out of the stock. `say` is what the toast says.
   Q_INVOKABLE bool takeString(const QString& say);
+  // A reading is entered: the next measure() is of the racket that lies there now, whatever lies there by then.
+  Q_INVOKABLE void beginReading();
   // `figure` as text with a point, `unit` one of unitsOf(); `setTo`: what a tension head was set to then, in the same unit, "" if nobody said.
   Q_INVOKABLE bool measure(int what, const QString& figure, int unit, const QString& note, const QString& say, const QString& setTo = {});
   // [{value, text}]; the text of an instrument's own scale is "".
@@ -71,6 +76,7 @@ class BenchWork : public QObject {
   QTimer second_;
   weavelog::BookId book_;
   weavelog::EntityId job_;
+  std::optional<std::pair<weavelog::BookId, weavelog::EntityId>> reading_;  // what a reading is entered of
   weavelog::BookId event_;
   std::optional<weavelog::UnixMs> since_;
   std::vector<weavelog::StockUse> suggested_;

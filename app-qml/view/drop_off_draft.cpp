@@ -1,6 +1,7 @@
 #include "app-qml/view/drop_off_draft.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "app-qml/view/drop_off_findings.h"
 #include "app-qml/view/drop_off_lines.h"
@@ -103,6 +104,7 @@ void DropOffDraft::start(DropOffState state) {
 void DropOffDraft::readRecord() {
   auto loaded = weavelog::load_player(work_.ledger(), state_->book);
   record_ = loaded ? std::move(*loaded) : weavelog::record_of(state_->book, {}, {});
+  followQuestions(*state_, record_, work_);
 }
 
 bool DropOffDraft::resume(const QString& id) {
@@ -139,6 +141,7 @@ void DropOffDraft::leave() {
 }
 
 void DropOffDraft::touch() {
+  before_.reset();
   if (!keepSoon_.isActive()) keepSoon_.start();
   emit edited();
 }
@@ -280,12 +283,17 @@ std::vector<const DropOffDraft::Line*> DropOffDraft::inScope() const {
 
 void DropOffDraft::setScope(int scope) {
   if (scope == scope_) return;
+  before_.reset();
   scope_ = state_ && scope >= 0 && scope < static_cast<int>(state_->lines.size()) ? scope : -1;
   emit edited();
 }
 
 QStringList DropOffDraft::differing() const {
   return differingFields(inScope());
+}
+
+QVariantMap DropOffDraft::apart() const {
+  return apartTexts(inScope(), work_.language());
 }
 
 QVariantList DropOffDraft::groups() const {
@@ -323,7 +331,29 @@ weavelog::Unit DropOffDraft::unitOf(const QString& field) const {
 }
 
 void DropOffDraft::set(const QString& field, const QVariant& value) {
-  if (!askedFirst({field}) && setWish(inScope(), field, value, unitOf(field))) touch();
+  if (askedFirst({field})) return;
+  const auto lines = inScope();
+  const bool emptied = value.typeId() == QMetaType::QString && value.toString().isEmpty();
+  auto before = std::exchange(before_, std::nullopt);
+  if (before && before->field != field) before.reset();
+  const bool differs = differing().contains(field);
+  if (emptied && before) {
+    for (std::size_t i = 0; i < lines.size(); ++i) copyWish(before->agreed[i], lines[i]->asked.agreed, field);
+    return touch();
+  }
+  if (emptied && differs) return;
+  if (differs) {
+    before = Before{field, {}};
+    for (const Line* line : lines) before->agreed.push_back(line->asked.agreed);
+  }
+  if (setWish(lines, field, value, unitOf(field))) touch();
+  before_ = std::move(before);
+}
+
+void DropOffDraft::stepEach(const QString& field, const QString& by, const QString& least, const QString& most) {
+  if (askedFirst({field})) return;
+  stepWish(inScope(), field, by, least, most, tensionUnit());
+  touch();
 }
 
 void DropOffDraft::mistyped(const QString& field, const QString& text) {

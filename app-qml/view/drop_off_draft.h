@@ -36,6 +36,8 @@ class DropOffDraft : public QObject {
   Q_PROPERTY(QVariant wish READ wish NOTIFY edited)
   Q_PROPERTY(QVariant units READ units NOTIFY edited)
   Q_PROPERTY(QStringList differing READ differing NOTIFY edited)
+  // What they have there: field -> "24 kg, 25 kg".
+  Q_PROPERTY(QVariant apart READ apart NOTIFY edited)
   // Rackets of the scope by their tensions (see tensionGroups()).
   Q_PROPERTY(QVariantList groups READ groups NOTIFY edited)
   // [{label, before, after}]: what is not as last time.
@@ -94,7 +96,10 @@ class DropOffDraft : public QObject {
   Q_INVOKABLE void removeRacket(int racket);
   Q_INVOKABLE void setRacket(int racket, const QString& field, const QVariant& value);
   Q_INVOKABLE void setPerson(const QString& field, const QVariant& value);
+  // What is emptied again where the rackets differed leaves each of them as it was.
   Q_INVOKABLE void set(const QString& field, const QVariant& value);
+  // A figure one step up or down for each racket that has one, from where it is (see Figures::stepped()).
+  Q_INVOKABLE void stepEach(const QString& field, const QString& by, const QString& least, const QString& most);
   // What was typed into a field can't stand and was not taken; "": it can again. Nothing is read back while there is one.
   Q_INVOKABLE void mistyped(const QString& field, const QString& text);
   // Where the first step of a figure goes that is not said yet: the middle of what is usual in its unit.
@@ -147,6 +152,7 @@ class DropOffDraft : public QObject {
   [[nodiscard]] QVariantMap wish() const;
   [[nodiscard]] QVariantMap units() const;
   [[nodiscard]] QStringList differing() const;
+  [[nodiscard]] QVariantMap apart() const;
   [[nodiscard]] QVariantList groups() const;
   [[nodiscard]] QVariantList changes() const;
   [[nodiscard]] QVariantList questions() const;
@@ -223,6 +229,12 @@ class DropOffDraft : public QObject {
   bool wanted_ = false;        // somebody wanted to read it back: what is missing is said
   bool consentLater_ = false;  // the player was asked and put it off
   weavelog::Unit newUnit_ = weavelog::Unit::kilogram_force;
+  // A field in which the rackets differed before one answer for all of them was begun, and what each had.
+  struct Before {
+    QString field;
+    std::vector<weavelog::Agreed> agreed;
+  };
+  std::optional<Before> before_;
   QStringList mistyped_;       // fields in which something stands that is none
   QVariantList tags_;
   weavelog::BookId untagged_;  // whose rackets of the newest drop-off wait for an event

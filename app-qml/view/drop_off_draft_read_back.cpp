@@ -94,6 +94,8 @@ bool DropOffDraft::prepareReadBack() {
     emit edited();
     return false;
   }
+  // Their cards stood on the page; what is answered elsewhere from now on was not seen.
+  questionsRead(*state_);
   const int refused = firstRefused(*state_, record_);
   // The racket in which the trouble lies is the one that is looked at then.
   if (refused >= 0 && pickedCount() > 1) scope_ = refused;
@@ -137,6 +139,10 @@ bool DropOffDraft::store(const QString& shown) {
   if (partInQuestion(*state_, record_) >= 0)
     return work_.commit(weavelog::fail(weavelog::FaultCode::conflict, tr("another answer has come in").toStdString(), {},
                                        tr("choose one of them and read back again").toStdString()), {});
+  const auto asked = draftQuestions(*state_, record_);
+  if (std::any_of(asked.begin(), asked.end(), [](const auto& one) { return one.closed(); }))
+    return work_.commit(weavelog::fail(weavelog::FaultCode::conflict, tr("a question was answered at another tablet meanwhile").toStdString(), {},
+                                       tr("look at the answer and read back again").toStdString()), {});
   const int count = pickedCount();
   const auto draft = weavelog::drop_off(record_, wanted, confirmed, work_.who().toStdString());
   if (draft && !state_->fresh) {

@@ -35,6 +35,37 @@ void settle(DropOffState& state, const DraftQuestion& asked, const Value& value)
   state.settled.push_back(std::move(settled));
 }
 
+std::string_view fieldOf(const weavelog::OpenQuestion& question) {
+  const auto* info = weavelog::model_registry().find(question.cell.tag);
+  return info != nullptr ? std::string_view(info->name) : std::string_view();
+}
+
+const weavelog::OpenQuestion* openIn(const weavelog::PlayerRecord& record, const DropOffState::Asked& asked) {
+  for (const auto& question : record.questions)
+    if (question.entity == asked.entity && fieldOf(question) == asked.field) return &question;
+  return nullptr;
+}
+
+// Which lines go by a setup or job, as indices: those picked, or all; and whether any does, new rackets aside.
+struct LinesOn {
+  std::vector<std::size_t> lines;
+  bool goBy = false;
+};
+LinesOn linesOn(const DropOffState& state, const weavelog::PlayerRecord& record, const weavelog::EntityId& entity, bool pickedOnly) {
+  LinesOn out;
+  for (std::size_t i = 0; i < state.lines.size(); ++i) {
+    const auto& line = state.lines[i];
+    if (pickedOnly && !line.picked) continue;
+    const auto by = weavelog::goes_by(record, line.asked);
+    const bool goesBy = std::find(by.begin(), by.end(), entity) != by.end();
+    out.goBy = out.goBy || goesBy;
+    // A new racket is wanted as the one before it, and goes by what that one goes by.
+    if (goesBy || line.asked.made) out.lines.push_back(i);
+  }
+  if (!out.goBy) out.lines.clear();
+  return out;
+}
+
 std::optional<DraftQuestion> questionAt(const DropOffState& state, const weavelog::PlayerRecord& record, int at) {
   auto all = draftQuestions(state, record);
   if (at < 0 || at >= static_cast<int>(all.size())) return std::nullopt;
@@ -43,7 +74,16 @@ std::optional<DraftQuestion> questionAt(const DropOffState& state, const weavelo
 
 weavelog::QuestionLine lineOf(const DraftQuestion& asked, const weavelog::PlayerRecord& record, const Work& work) {
   for (auto& line : weavelog::question_lines(work.ledger(), record))
-    if (line.question.entity == asked.question.entity && line.question.cell.tag == asked.question.cell.tag) return std::move(line);
+    if (line.question.entity == asked.question.entity && line.question.cell.tag == asked.question.cell.tag) {
+      // As they came: one more stands below those that are looked at.
+      const auto came = [&](const weavelog::AnswerLine& answer) {
+        for (const auto& held : line.question.cell.values)
+          if (held.dot == answer.dot) return asked.seen->seen.indexOf(seenAnswer(held));
+        return asked.seen->seen.size();
+      };
+      std::stable_sort(line.answers.begin(), line.answers.end(), [&](const auto& a, const auto& b) { return came(a) < came(b); });
+      return std::move(line);
+    }
   return {};
 }
 
@@ -57,28 +97,59 @@ void putInto(weavelog::Agreed& agreed, std::string_view field, const weavelog::V
   });
 }
 
+void followQuestions(DropOffState& state, const weavelog::PlayerRecord& record, const Work& work) {
+  for (const auto& question : record.questions) {
+    const auto field = fieldOf(question);
+    if (partOfField(field) < 0) continue;
+    auto held = std::find_if(state.asked.begin(), state.asked.end(),
+                             [&](const auto& one) { return one.entity == question.entity && one.field == field; });
+    if (held == state.asked.end()) held = state.asked.insert(held, DropOffState::Asked{question.entity, std::string(field), {}, false, {}});
+    held->closed = false;  // a later answer opens it again
+    held->unlike.clear();
+    for (const auto& value : question.cell.values)
+      if (!held->seen.contains(seenAnswer(value))) held->seen.append(seenAnswer(value));
+  }
+  std::vector<DropOffState::Asked> still;
+  for (auto& one : state.asked) {
+    if (one.closed || openIn(record, one) != nullptr) {
+      still.push_back(std::move(one));
+      continue;
+    }
+    const auto chosen = std::find_if(state.settled.begin(), state.settled.end(),
+                                     [&](const auto& settled) { return settled.entity == one.entity && settled.field == one.field; });
+    const Value here = chosen != state.settled.end() ? valueIn(chosen->answer, one.field) : Value{};
+    const bool chose = chosen != state.settled.end();
+    if (chose) state.settled.erase(chosen);
+    const auto closed = weavelog::closed_line(work.ledger(), state.book, one.entity, one.field);
+    if (!closed) continue;
+    const Value& answer = closed->answers.front().value;
+    const auto on = linesOn(state, record, one.entity, false);
+    for (const std::size_t line : on.lines) putInto(state.lines[line].asked.agreed, one.field, answer);
+    // Whoever chose the same, or closed it here, has nothing to read.
+    if (!on.goBy || (chose && here == answer)) continue;
+    one.closed = true;
+    if (chose) one.unlike = qtext(weavelog::value_words(work.language(), one.field, here));
+    still.push_back(std::move(one));
+  }
+  state.asked = std::move(still);
+}
+
 std::vector<DraftQuestion> draftQuestions(const DropOffState& state, const weavelog::PlayerRecord& record) {
   std::vector<DraftQuestion> all;
-  for (const auto& question : record.questions) {
-    DraftQuestion asked{question, {}, {}, nullptr};
-    if (const auto* info = weavelog::model_registry().find(question.cell.tag)) asked.field = info->name;
-    if (partOfField(asked.field) < 0) continue;
-    bool counts = false;
-    for (std::size_t i = 0; i < state.lines.size(); ++i) {
-      const auto& line = state.lines[i];
-      if (!line.picked) continue;
-      const auto on = weavelog::questions_on(record, line.asked);
-      const bool goesBy = std::any_of(on.begin(), on.end(), [&](const auto& one) {
-        return one.entity == question.entity && one.cell.tag == question.cell.tag;
-      });
-      counts = counts || goesBy;
-      // A new racket is wanted as the one before it, and goes by what that one goes by.
-      if (goesBy || line.asked.made) asked.lines.push_back(i);
-    }
-    if (!counts) continue;
+  for (const auto& seen : state.asked) {
+    const auto* question = openIn(record, seen);
+    if (question == nullptr && !seen.closed) continue;
+    DraftQuestion asked;
+    asked.field = question != nullptr ? fieldOf(*question) : std::string_view(seen.field);
+    asked.seen = &seen;
+    if (question != nullptr) asked.question = *question;
+    asked.question.entity = seen.entity;
+    auto on = linesOn(state, record, seen.entity, true);
+    if (!on.goBy) continue;
+    asked.lines = std::move(on.lines);
     for (const auto& one : state.settled) {
-      if (one.entity != question.entity || one.field != asked.field) continue;
-      const auto& values = question.cell.values;
+      if (question == nullptr || one.entity != seen.entity || one.field != seen.field) continue;
+      const auto& values = question->cell.values;
       if (std::all_of(values.begin(), values.end(), [&](const auto& held) { return one.seen.contains(seenAnswer(held)); })) asked.settled = &one;
     }
     all.push_back(std::move(asked));
@@ -89,7 +160,7 @@ std::vector<DraftQuestion> draftQuestions(const DropOffState& state, const weave
 QStringList openFields(const DropOffState& state, const weavelog::PlayerRecord& record, WishLines lines) {
   QStringList names;
   for (const auto& asked : draftQuestions(state, record)) {
-    if (asked.settled != nullptr) continue;
+    if (asked.settled != nullptr || asked.closed()) continue;
     const bool concerns = std::any_of(asked.lines.begin(), asked.lines.end(), [&](std::size_t at) {
       return std::find(lines.begin(), lines.end(), &state.lines[at]) != lines.end();
     });
@@ -109,7 +180,7 @@ int partOfField(std::string_view field) {
 int partInQuestion(const DropOffState& state, const weavelog::PlayerRecord& record) {
   int part = -1;
   for (const auto& asked : draftQuestions(state, record)) {
-    if (asked.settled != nullptr) continue;
+    if (asked.settled != nullptr || asked.closed()) continue;
     const int here = partOfField(asked.field);
     part = part < 0 ? here : std::min(part, here);
   }
@@ -119,13 +190,16 @@ int partInQuestion(const DropOffState& state, const weavelog::PlayerRecord& reco
 QVariantList listedQuestions(const DropOffState& state, const weavelog::PlayerRecord& record, const Work& work) {
   QVariantList out;
   for (const auto& asked : draftQuestions(state, record)) {
-    const auto line = lineOf(asked, record, work);
+    const auto line = asked.closed() ? weavelog::closed_line(work.ledger(), state.book, asked.question.entity, asked.field)
+                                           .value_or(weavelog::QuestionLine{})
+                                     : lineOf(asked, record, work);
     AnswerForm form;
     QVariantList answers;
     int chosen = -1;
     const Value settled = asked.settled != nullptr ? valueIn(asked.settled->answer, asked.field) : Value{};
     for (const auto& answer : line.answers) {
       form.take(asked.field, answer.value);
+      if (asked.closed()) break;
       if (asked.settled != nullptr && chosen < 0 && answer.value == settled) chosen = static_cast<int>(answers.size());
       answers.append(shownAnswer(work, line, answer));
     }
@@ -137,7 +211,8 @@ QVariantList listedQuestions(const DropOffState& state, const weavelog::PlayerRe
       const auto* racket = racketOf(state.lines[at], record);
       rackets.append(racket != nullptr && !racket->label.empty() ? qtext(racket->label) : QString::number(at + 1));
     }
-    out.append(QVariantMap{{"field", fieldLabel(work.language(), asked.field)},
+    out.append(QVariantMap{{"key", idText(asked.seen->entity) + qtext(asked.field)},
+                           {"field", fieldLabel(work.language(), asked.field)},
                            {"subject", qtext(weavelog::setup_words(work.language(), line.subject))},
                            {"rackets", rackets.join(QStringLiteral(", "))},
                            {"part", partOfField(asked.field)},
@@ -146,14 +221,16 @@ QVariantList listedQuestions(const DropOffState& state, const weavelog::PlayerRe
                            {"answers", answers},
                            {"chosen", chosen},
                            {"other", other ? editable(settled).toString() : QString()},
-                           {"unit", other && said != nullptr ? qtext(weavelog::symbol_of(said->unit)) : QString()}});
+                           {"unit", other && said != nullptr ? qtext(weavelog::symbol_of(said->unit)) : QString()},
+                           {"closed", asked.closed() && !line.answers.empty() ? shownAnswer(work, line, line.answers.front()) : QVariantMap()},
+                           {"unlike", asked.seen->unlike}});
   }
   return out;
 }
 
 bool settleQuestion(DropOffState& state, const weavelog::PlayerRecord& record, const Work& work, int question, int answer) {
   const auto asked = questionAt(state, record, question);
-  if (!asked) return false;
+  if (!asked || asked->closed()) return false;
   const auto line = lineOf(*asked, record, work);
   if (answer < 0 || answer >= static_cast<int>(line.answers.size())) return false;
   settle(state, *asked, line.answers[static_cast<std::size_t>(answer)].value);
@@ -163,16 +240,17 @@ bool settleQuestion(DropOffState& state, const weavelog::PlayerRecord& record, c
 weavelog::Outcome<> settleOtherwise(DropOffState& state, const weavelog::PlayerRecord& record, const Work& work, int question,
                                     const QString& text, const QString& unit) {
   const auto asked = questionAt(state, record, question);
-  if (!asked) return weavelog::fail(weavelog::FaultCode::not_found, "this question is closed", {}, "look at the page again");
+  if (!asked || asked->closed()) return weavelog::fail(weavelog::FaultCode::not_found, "this question is closed", {}, "look at the page again");
   AnswerForm form;
   for (const auto& held : asked->question.cell.values) form.take(asked->field, held.value);
-  const auto value = form.read(text, unit);
+  const auto value = readAnswer(work, form, asked->question, text, unit);
   if (!value) return weavelog::fail(value.error());
-  Agreed agreed = state.lines[asked->lines.front()].asked.agreed;
-  putInto(agreed, asked->field, *value);
-  if (auto sound = soundAnswer(agreed, asked->field, work.language()); !sound) return sound;
   settle(state, *asked, *value);
   return {};
+}
+
+void questionsRead(DropOffState& state) {
+  std::erase_if(state.asked, [](const auto& one) { return one.closed; });
 }
 
 void reopenQuestion(DropOffState& state, const weavelog::PlayerRecord& record, int question) {

@@ -94,6 +94,24 @@ DropOffState::Settled settledFrom(const QJsonObject& json) {
   return out;
 }
 
+QJsonObject toJson(const DropOffState::Asked& asked) {
+  return {{"entity", idText(asked.entity)},
+          {"field", qtext(asked.field)},
+          {"seen", QJsonArray::fromStringList(asked.seen)},
+          {"closed", asked.closed},
+          {"unlike", asked.unlike}};
+}
+
+DropOffState::Asked askedFrom(const QJsonObject& json) {
+  DropOffState::Asked out;
+  out.entity = idFrom<weavelog::EntityId>(json["entity"].toString());
+  out.field = json["field"].toString().toStdString();
+  for (const auto& one : json["seen"].toArray()) out.seen.append(one.toString());
+  out.closed = json["closed"].toBool();
+  out.unlike = json["unlike"].toString();
+  return out;
+}
+
 }  // namespace
 
 QByteArray toBytes(const std::vector<DropOffState>& states) {
@@ -103,6 +121,8 @@ QByteArray toBytes(const std::vector<DropOffState>& states) {
     for (const auto& line : state.lines) lines.append(toJson(line));
     QJsonArray settled;
     for (const auto& one : state.settled) settled.append(toJson(one));
+    QJsonArray asked;
+    for (const auto& one : state.asked) asked.append(toJson(one));
     all.append(QJsonObject{{"id", state.id},
                            {"book", idText(state.book)},
                            {"fresh", state.fresh},
@@ -112,6 +132,7 @@ QByteArray toBytes(const std::vector<DropOffState>& states) {
                            {"dropOff", toJson(state.dropOff)},
                            {"lines", lines},
                            {"settled", settled},
+                           {"asked", asked},
                            {"language", state.language},
                            {"consent", static_cast<int>(state.consent)},
                            {"begun", QString::number(state.begun)}});
@@ -134,6 +155,7 @@ std::vector<DropOffState> dropOffsFrom(const QByteArray& bytes) {
     state.dropOff = structFrom<weavelog::DropOff>(json["dropOff"].toObject());
     for (const auto& line : json["lines"].toArray()) state.lines.push_back(lineFrom(line.toObject()));
     for (const auto& one : json["settled"].toArray()) state.settled.push_back(settledFrom(one.toObject()));
+    for (const auto& one : json["asked"].toArray()) state.asked.push_back(askedFrom(one.toObject()));
     state.language = json["language"].toString();
     state.consent = static_cast<weavelog::ConsentChoice>(json["consent"].toInt());
     state.begun = json["begun"].toString().toLongLong();

@@ -24,6 +24,15 @@ struct DropOffState {
     weavelog::Agreed answer;        // that field of it only
   };
 
+  // A question that was open when this desk looked last, in the order in which they came: its card keeps its place.
+  struct Asked {
+    weavelog::EntityId entity;
+    std::string field;   // name in the registry
+    QStringList seen;    // its answers, as seenAnswer(), in the order in which they came
+    bool closed = false; // answered elsewhere since, and nobody has read so here
+    QString unlike;      // what was chosen here, where that is another answer
+  };
+
   QString id;                // of the drop-off, in the book too once it is stored
   weavelog::BookId book;     // of the player; new where `person` is to be made
   bool fresh = false;        // the player's book begins with this drop-off
@@ -33,6 +42,7 @@ struct DropOffState {
   weavelog::DropOff dropOff;
   std::vector<Line> lines;
   std::vector<Settled> settled;
+  std::vector<Asked> asked;
   QString language;                                                   // of the read-back
   weavelog::ConsentChoice consent = weavelog::ConsentChoice::unsaid;  // what the player answered meanwhile
   weavelog::UnixMs begun = 0;

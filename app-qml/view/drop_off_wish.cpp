@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "app-qml/view/figures.h"
 #include "app-qml/view/model_text.h"
 #include "core/desk/adjust.h"
 #include "core/desk/check_setup.h"
@@ -33,6 +34,26 @@ QStringList differingFields(WishLines lines) {
     for (const auto& change : weavelog::compare(lines[0]->asked.agreed, lines[i]->asked.agreed))
       if (!names.contains(qtext(change.name))) names.append(qtext(change.name));
   return names;
+}
+
+QVariantMap apartTexts(WishLines lines, const weavelog::Language& language) {
+  constexpr qsizetype most = 4;
+  QVariantMap out;
+  for (const auto& name : differingFields(lines)) {
+    const std::string field = name.toStdString();
+    QStringList texts;
+    for (const auto* line : lines) {
+      weavelog::for_each_field<weavelog::Agreed>([&](weavelog::FieldTag, std::string_view one, bool, auto member) {
+        if (one != field) return;
+        const auto value = weavelog::to_value(line->asked.agreed.*member);
+        const QString text = weavelog::is_cleared(value) ? QStringLiteral("–") : qtext(weavelog::value_words(language, field, value));
+        if (!texts.contains(text)) texts.append(text);
+      });
+    }
+    if (texts.size() > most) texts = texts.first(most) << QStringLiteral("…");
+    out.insert(name, texts.join(QStringLiteral(", ")));
+  }
+  return out;
 }
 
 QVariantMap wishOf(WishLines lines) {
@@ -75,6 +96,24 @@ bool setWish(EditedWishLines lines, const QString& field, const QVariant& value,
   for (auto* line : lines)
     taken = takeEdited(line->asked.agreed, name, value, unitOfField(name, tension)) || taken;
   return taken;
+}
+
+void copyWish(const weavelog::Agreed& from, weavelog::Agreed& to, const QString& field) {
+  const std::string name = field.toStdString();
+  weavelog::for_each_field<weavelog::Agreed>([&](weavelog::FieldTag, std::string_view one, bool, auto member) {
+    if (one == name) to.*member = from.*member;
+  });
+}
+
+void stepWish(EditedWishLines lines, const QString& field, const QString& by, const QString& least, const QString& most, Unit usual) {
+  const std::string name = field.toStdString();
+  for (auto* line : lines) {
+    const QString figure = editables(line->asked.agreed).value(field).toString();
+    const auto* said = tensionOf(line->asked.agreed, name);
+    if (!figure.isEmpty())
+      takeEdited(line->asked.agreed, name, Figures::stepped(figure, by, least, most),
+                 said && *said ? (*said)->unit : unitOfField(name, usual));
+  }
 }
 
 void setWishUnit(EditedWishLines lines, const QString& field, Unit unit) {

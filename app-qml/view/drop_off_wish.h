@@ -16,6 +16,8 @@ using EditedWishLines = std::span<DropOffState::Line* const>;
 
 // Names of the fields in which the rackets differ.
 [[nodiscard]] QStringList differingFields(WishLines lines);
+// What they have in each of these: field -> "24 kg, 25 kg", in the order of the rackets.
+[[nodiscard]] QVariantMap apartTexts(WishLines lines, const weavelog::Language& language);
 // Every field by its name; as if nothing were said where the rackets differ.
 [[nodiscard]] QVariantMap wishOf(WishLines lines);
 // Field -> symbol of the unit in which each tension is said; `usual` where none is.
@@ -25,6 +27,10 @@ using EditedWishLines = std::span<DropOffState::Line* const>;
 
 // A figure that had no unit yet gets that of its field, a tension `tension`. False: nothing was changed.
 bool setWish(EditedWishLines lines, const QString& field, const QVariant& value, weavelog::Unit tension);
+// One field of what is asked for becomes that of another.
+void copyWish(const weavelog::Agreed& from, weavelog::Agreed& to, const QString& field);
+// A figure by one step for each line that has one, in the unit in which it is said, held within least..most.
+void stepWish(EditedWishLines lines, const QString& field, const QString& by, const QString& least, const QString& most, weavelog::Unit usual);
 // The digits stay as they were said.
 void setWishUnit(EditedWishLines lines, const QString& field, weavelog::Unit unit);
 // "mains" or "crosses" by so much, in the unit in which each is said, else in `usual`. Ends at the first

@@ -132,7 +132,7 @@ QVariantMap EventModel::held() const {
   return formOf(event ? event->event.now : weavelog::EventInfo{});
 }
 
-QVariantMap EventModel::wrong(const QVariantMap& form) const {
+QVariantMap EventModel::wrong(const QVariantMap& form, bool change) const {
   QVariantMap out;
   const auto info = infoFrom(form);
   if (info.name.empty()) out[QStringLiteral("name")] = tr("Give the event a name.");
@@ -140,8 +140,11 @@ QVariantMap EventModel::wrong(const QVariantMap& form) const {
   const auto noDay = [&](const std::string& day) {
     return day.empty() ? tr("Say which day.") : tr("No such day; write it as %1.").arg(qtext(today()));
   };
-  if (!begins) out[QStringLiteral("firstDay")] = noDay(info.first_day);
-  if (!ends) out[QStringLiteral("lastDay")] = noDay(info.last_day);
+  const auto held = change ? infoFrom(this->held()) : weavelog::EventInfo{};
+  // A day that was said is not taken away.
+  const auto mayLack = [&](const std::string& day, const std::string& before) { return change && day.empty() && before.empty(); };
+  if (!begins && !mayLack(info.first_day, held.first_day)) out[QStringLiteral("firstDay")] = noDay(info.first_day);
+  if (!ends && !mayLack(info.last_day, held.last_day)) out[QStringLiteral("lastDay")] = noDay(info.last_day);
   if (begins && ends && info.last_day < info.first_day) out[QStringLiteral("lastDay")] = tr("It lies before the first day.");
   if (!info.currency.empty() && !weavelog::decimals_of_currency(info.currency))
     out[QStringLiteral("currency")] = tr("No such currency; write its three letters, such as EUR.");
@@ -194,7 +197,7 @@ bool EventModel::make(const QVariantMap& form, bool takesLeft) {
 }
 
 bool EventModel::change(const QVariantMap& form, const QString& say) {
-  if (!wrong(form).isEmpty()) return false;
+  if (!wrong(form, true).isEmpty()) return false;
   auto& work = device_.work();
   const auto record = weavelog::load_event(work.ledger(), work.event());
   if (!record) return work.commit(weavelog::fail(record.error()), {});

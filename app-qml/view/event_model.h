@@ -40,8 +40,9 @@ class EventModel : public QObject {
   // What a form begins with: a new event's, or as the event on the screen stands.
   Q_INVOKABLE QVariantMap fresh() const;
   Q_INVOKABLE QVariantMap held() const;
-  // What is wrong, by field of the form; empty if nothing is.
-  Q_INVOKABLE QVariantMap wrong(const QVariantMap& form) const;
+  // What is wrong, by field of the form; empty if nothing is. An event that came without days, as a server makes one by its name alone, may be
+  // changed without: `change` tells that it is the one on the screen.
+  Q_INVOKABLE QVariantMap wrong(const QVariantMap& form, bool change = false) const;
   // "Monday, 26 May 2031" for a day that exists; "" otherwise.
   Q_INVOKABLE QString dayWords(const QString& day) const;
   // So many days later, as a form has it; today's where it was no day.

@@ -87,6 +87,7 @@ void InspectionModel::refresh() {
   const auto shownBefore = std::pair(std::exchange(findings_, {}), std::exchange(history_, {}));
   caution_.clear();
   if (job != nullptr) describe(*record, *job);
+  followAsking();
   if (shownBefore.first != findings_ || shownBefore.second != history_) emit findingsChanged();
   emit changed();
 }
@@ -244,17 +245,75 @@ void InspectionModel::cautionRead() {
   refresh();
 }
 
-template <class Make>
-bool InspectionModel::commit(Make make, const QString& say) {
+bool InspectionModel::ask(const QString& finding) {
   const auto record = weavelog::load_player(work_.ledger(), book_);
+  const auto* asked = record ? record->finding(entityOf(finding)) : nullptr;
+  if (asked == nullptr) return false;
+  asking_ = Asking{book_, asked->id(), asked->seen};
+  followAsking();
+  return true;
+}
+
+void InspectionModel::followAsking() {
+  const auto before = std::exchange(askingShown_, {});
+  if (asking_) {
+    const auto record = weavelog::load_player(work_.ledger(), asking_->book);
+    const auto* finding = record ? record->finding(asking_->finding) : nullptr;
+    QString meanwhile;
+    if (finding == nullptr) {
+      meanwhile = tr("It is not there any more.");
+    } else if (finding->seen.cells != asking_->seen.cells) {
+      const auto said = row(*record, *finding);
+      const QString answer = said[QStringLiteral("answer")].toString();
+      const QString mended =
+          finding->now.mended_at ? tr("put right by %1, %2").arg(qtext(finding->now.mended_by), work_.timeText(finding->now.mended_at)) : QString();
+      meanwhile = listed({answer, answer.isEmpty() ? QString() : said[QStringLiteral("answered")].toString(),
+                          said[QStringLiteral("overridden")].toString(), firstUpper(mended)});
+      if (meanwhile.isEmpty()) meanwhile = tr("Two different answers were taken: ask again.");
+    }
+    askingShown_ = {{QStringLiteral("player"), record ? QString::fromStdString(weavelog::listed_name(record->person.now)) : QString()},
+                    {QStringLiteral("meanwhile"), meanwhile}};
+  }
+  if (askingShown_ != before) emit askingChanged();
+}
+
+weavelog::BookId InspectionModel::bookOfFinding(const weavelog::EntityId& finding) const {
+  return asking_ && asking_->finding == finding ? asking_->book : book_;
+}
+
+bool InspectionModel::answeredMeanwhile() {
+  followAsking();  // what came in this moment too
+  const QString meanwhile = askingShown_[QStringLiteral("meanwhile")].toString();
+  if (meanwhile.isEmpty()) return false;
+  work_.tell({weavelog::FaultCode::conflict, tr("this was answered elsewhere meanwhile: %1").arg(meanwhile).toStdString(), {},
+              tr("ask again if it does not hold").toStdString()});
+  return true;
+}
+
+template <class Make>
+bool InspectionModel::commit(const weavelog::BookId& book, Make make, const QString& say) {
+  const auto record = weavelog::load_player(work_.ledger(), book);
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   return work_.commit(make(*record), say);
+}
+
+template <class Make>
+bool InspectionModel::commitSaid(const QString& finding, Make make, const QString& say) {
+  const auto id = entityOf(finding);
+  const auto write = [&](const auto& record) { return make(record, id); };
+  if (!asking_ || asking_->finding != id) return commit(book_, write, say);
+  if (answeredMeanwhile()) return false;
+  const auto asking = std::exchange(asking_, std::nullopt);
+  if (commit(asking->book, write, say)) return true;
+  asking_ = asking;
+  followAsking();
+  return false;
 }
 
 bool InspectionModel::noteFinding(const QString& say) {
   if (missing() != Missing::Nothing) return false;
   const auto one = found();
-  if (!commit([&](const auto& record) { return weavelog::inspect(record, job_, std::span(&one, 1), work_.who().toStdString(), work_.now()); },
+  if (!commit(book_, [&](const auto& record) { return weavelog::inspect(record, job_, std::span(&one, 1), work_.who().toStdString(), work_.now()); },
               say))
     return false;
   clearForm();
@@ -262,29 +321,30 @@ bool InspectionModel::noteFinding(const QString& say) {
 }
 
 bool InspectionModel::sound(const QString& say) {
-  return commit([&](const auto& record) { return weavelog::inspect(record, job_, {}, work_.who().toStdString(), work_.now()); }, say);
+  return commit(book_, [&](const auto& record) { return weavelog::inspect(record, job_, {}, work_.who().toStdString(), work_.now()); }, say);
 }
 
 bool InspectionModel::answer(const QString& finding, int remedy, const QString& saidBy, const QString& takenBy, const QString& say) {
   const weavelog::FrameAnswer said{static_cast<FrameRemedy>(remedy), saidBy.trimmed().toStdString(), takenBy.trimmed().toStdString(), work_.now()};
-  return commit([&](const auto& record) { return weavelog::answer_finding(record, entityOf(finding), said); }, say);
+  return commitSaid(finding, [&](const auto& record, const auto& id) { return weavelog::answer_finding(record, id, said); }, say);
 }
 
 bool InspectionModel::letGoOn(const QString& finding, const QString& by, const QString& reason, const QString& say) {
-  return commit(
-      [&](const auto& record) {
-        return weavelog::override_finding(record, entityOf(finding), by.trimmed().toStdString(), reason.trimmed().toStdString(), work_.now());
+  return commitSaid(
+      finding,
+      [&](const auto& record, const auto& id) {
+        return weavelog::override_finding(record, id, by.trimmed().toStdString(), reason.trimmed().toStdString(), work_.now());
       },
       say);
 }
 
 bool InspectionModel::mend(const QString& finding, const QString& by, const QString& say) {
   return commit(
-      [&](const auto& record) { return weavelog::mend_finding(record, entityOf(finding), by.trimmed().toStdString(), work_.now()); }, say);
+      book_, [&](const auto& record) { return weavelog::mend_finding(record, entityOf(finding), by.trimmed().toStdString(), work_.now()); }, say);
 }
 
 QVariantMap InspectionModel::question(const QString& finding, const QString& language) const {
-  const auto record = weavelog::load_player(work_.ledger(), book_);
+  const auto record = weavelog::load_player(work_.ledger(), bookOfFinding(entityOf(finding)));
   const auto* asked = record ? record->finding(entityOf(finding)) : nullptr;
   const auto spoken = weavelog::Language::from(language.toStdString());
   if (asked == nullptr || !spoken) return {};

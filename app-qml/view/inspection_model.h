@@ -5,6 +5,8 @@
 #include <QPointF>
 #include <QVariant>
 
+#include <optional>
+
 #include "app-qml/view/frame_places.h"
 #include "app-qml/view/work.h"
 #include "core/desk/cautions.h"
@@ -39,6 +41,9 @@ class InspectionModel : public QObject {
   Q_PROPERTY(int holding READ holding NOTIFY changed)
   // The caution about cracked frames where it applies, until it was read for this job; otherwise "".
   Q_PROPERTY(QString caution READ caution NOTIFY changed)
+  // What is asked about since ask(), whatever racket is under inspection by now: {player, meanwhile}; meanwhile: how it was answered elsewhere
+  // since, in words, "" while it was not.
+  Q_PROPERTY(QVariantMap asking READ asking NOTIFY askingChanged)
 
   // What is noted next.
   Q_PROPERTY(int part READ part NOTIFY formChanged)
@@ -80,6 +85,7 @@ class InspectionModel : public QObject {
   [[nodiscard]] QVariantList history() const { return history_; }
   [[nodiscard]] int holding() const { return holding_; }
   [[nodiscard]] QString caution() const { return caution_; }
+  [[nodiscard]] QVariantMap asking() const { return askingShown_; }
   [[nodiscard]] int part() const { return static_cast<int>(place_.part); }
   [[nodiscard]] int minutes() const { return place_.minutes; }
   [[nodiscard]] int place() const;
@@ -112,6 +118,10 @@ class InspectionModel : public QObject {
   // The caution was read.
   Q_INVOKABLE void cautionRead();
 
+  // Somebody is asked about a finding of the racket under inspection: answer() and letGoOn() are about that one, as it stands now, and write
+  // nothing over what was said of it elsewhere since. False: there is no such finding.
+  Q_INVOKABLE bool ask(const QString& finding);
+
   // Each is one action. False: nothing was written. `say` is what the toast says.
   Q_INVOKABLE bool noteFinding(const QString& say);
   Q_INVOKABLE bool sound(const QString& say);
@@ -128,21 +138,36 @@ class InspectionModel : public QObject {
   void changed();
   // Only where they are others: whoever reads or answers one is not disturbed by the clock.
   void findingsChanged();
+  void askingChanged();
   void formChanged();
   void wordsChanged();
   // A racket was taken under inspection: show it.
   void asked();
 
  private:
+  struct Asking {
+    weavelog::BookId book;
+    weavelog::EntityId finding;
+    weavelog::EntityState seen;
+  };
+
   void refresh();
+  void followAsking();
+  // What is asked about was answered elsewhere since; failed() has told how.
+  [[nodiscard]] bool answeredMeanwhile();
   void speak();
   void describe(const weavelog::PlayerRecord& record, const weavelog::Loaded<weavelog::Job>& job);
   [[nodiscard]] QVariantMap row(const weavelog::PlayerRecord& record, const weavelog::Loaded<weavelog::FrameFinding>& finding) const;
   [[nodiscard]] QString detailOf(const weavelog::PlayerRecord& record, const weavelog::FrameFinding& finding) const;
   [[nodiscard]] weavelog::FoundOnFrame found() const;
-  // Writes what `make` makes of the player's book as it is now.
+  // The book that a finding is in: that of what is asked about, else of what is under inspection.
+  [[nodiscard]] weavelog::BookId bookOfFinding(const weavelog::EntityId& finding) const;
+  // Writes what `make` makes of a player's book as it is now.
   template <class Make>
-  bool commit(Make make, const QString& say);
+  bool commit(const weavelog::BookId& book, Make make, const QString& say);
+  // The same of what is said about a finding.
+  template <class Make>
+  bool commitSaid(const QString& finding, Make make, const QString& say);
 
   Work& work_;
   weavelog::BookId book_;
@@ -153,6 +178,8 @@ class InspectionModel : public QObject {
   QVariantList findings_, history_;
   int holding_ = 0;
   bool doubted_ = false;
+  std::optional<Asking> asking_;
+  QVariantMap askingShown_;
   weavelog::CautionsShown shown_;  // by job
 
   FramePlace place_;

@@ -1,5 +1,7 @@
 // QuestionsModel, continued: what linked books of one person say differently.
 
+#include <algorithm>
+
 #include "app-qml/view/model_text.h"
 #include "app-qml/view/questions_model.h"
 #include "core/desk/phrases.h"
@@ -15,8 +17,11 @@ void QuestionsModel::addBooks(std::vector<Row>& rows) const {
       row.kind = Books;
       row.difference = difference;
       row.question.cell.tag = difference.field;
-      row.book = difference.answers.front().book;
-      row.entity = difference.answers.front().entity;
+      // The same one, whichever of them answered last.
+      const auto first = std::min_element(difference.answers.begin(), difference.answers.end(), [](const auto& a, const auto& b) { return a.book < b.book; });
+      row.book = first->book;
+      row.entity = first->entity;
+      row.name = difference.name;
       row.player = qtext(weavelog::listed_name(person->records.front().person.now));
       row.field = fieldLabel(language, difference.name);
       row.subject = qtext(weavelog::setup_words(language, difference.subject));
@@ -27,7 +32,8 @@ void QuestionsModel::addBooks(std::vector<Row>& rows) const {
         row.answers.append(QVariantMap{{QStringLiteral("text"), qtext(weavelog::value_words(language, difference.name, answer.value))},
                                        {QStringLiteral("device"), QString()},
                                        {QStringLiteral("event"), player ? qtext(player->last_event) : QString()},
-                                       {QStringLiteral("at"), work_.timeText(answer.at)}});
+                                       {QStringLiteral("at"), work_.timeText(answer.at)},
+                                       {QStringLiteral("dot"), idText(answer.book) + QString::number(answer.at)}});
       }
       rows.push_back(std::move(row));
     }

@@ -2,6 +2,8 @@
 
 #include <QQmlEngine>
 
+#include <algorithm>
+#include <numeric>
 #include <set>
 
 #include "app-qml/view/app_device.h"
@@ -21,6 +23,8 @@ enum QuestionRole {
   QuestionUnitsRole,
   QuestionAnswersRole,
   QuestionTagRole,
+  QuestionClosedRole,
+  QuestionAnotherCameRole,
 };
 
 // All say the same stage, each under another name: what is open is who has the racket.
@@ -42,9 +46,59 @@ QuestionsModel* QuestionsModel::create(QQmlEngine* engine, QJSEngine*) {
   return new QuestionsModel(provided<AppDevice>(engine)->work());  // the engine takes it over
 }
 
+int QuestionsModel::count() const {
+  return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [](const Row& row) { return row.closed.isEmpty(); }));
+}
+
+void QuestionsModel::begin(int row) {
+  if (row < 0 || row >= rowCount()) return;
+  const Row& asked = rows_[static_cast<std::size_t>(row)];
+  if (!asked.closed.isEmpty()) return;
+  begun_[asked.key()] = asked.signs();
+  refresh();
+}
+
+void QuestionsModel::leave(int row) {
+  if (row < 0 || row >= rowCount()) return;
+  begun_.erase(rows_[static_cast<std::size_t>(row)].key());
+  refresh();
+}
+
+bool QuestionsModel::stands(const Row& row) {
+  if (row.closed.isEmpty() && !row.anotherCame) {
+    QStringList seen = row.signs();
+    seen.sort();
+    for (const Row& now : openRows()) {
+      QStringList signs = now.signs();
+      signs.sort();
+      if (now.key() == row.key() && signs == seen) return true;
+    }
+  }
+  // What is on the screen was true a moment ago.
+  begun_.try_emplace(row.key(), row.signs());
+  refresh();
+  work_.tell({weavelog::FaultCode::conflict, tr("this question was answered at another tablet meanwhile").toStdString(), {},
+              tr("look at what stands there now").toStdString()});
+  return false;
+}
+
+template <class Write>
+bool QuestionsModel::closeHere(const Row& row, Write write) {
+  if (!stands(row)) return false;
+  const auto before = begun_.extract(row.key());
+  if (write()) return true;
+  if (!before.empty()) begun_[row.key()] = before.mapped();
+  refresh();
+  return false;
+}
+
 bool QuestionsModel::close(int row, int answer, const QString& reason, const QString& say) {
-  if (row < 0 || row >= count()) return false;
+  if (row < 0 || row >= rowCount()) return false;
   const Row asked = rows_[static_cast<std::size_t>(row)];
+  return closeHere(asked, [&] { return closeWith(asked, answer, reason, say); });
+}
+
+bool QuestionsModel::closeWith(const Row& asked, int answer, const QString& reason, const QString& say) {
   const auto at = static_cast<std::size_t>(answer);
   if (asked.kind == Value || asked.kind == Amount) {
     const auto value = asked.answers.value(answer).toMap().value(QStringLiteral("dot"));
@@ -67,16 +121,17 @@ bool QuestionsModel::close(int row, int answer, const QString& reason, const QSt
 }
 
 bool QuestionsModel::closeOtherwise(int row, const QString& text, const QString& unit) {
-  if (row < 0 || row >= count() || rows_[static_cast<std::size_t>(row)].form.entry == AnswerForm::None) return false;
+  if (row < 0 || row >= rowCount() || rows_[static_cast<std::size_t>(row)].form.entry == AnswerForm::None) return false;
   const Row asked = rows_[static_cast<std::size_t>(row)];
-  const auto value = read(asked, text, unit);
+  const auto value = readAnswer(work_, asked.form, asked.question, text, unit);
   if (!value) return work_.commit(weavelog::fail(value.error()), {});
-  return commitValue(asked, *value, {});
+  return closeHere(asked, [&] { return commitValue(asked, *value, {}); });
 }
 
 QString QuestionsModel::wrongWith(int row, const QString& text, const QString& unit) const {
-  if (row < 0 || row >= count() || text.trimmed().isEmpty()) return {};
-  const auto value = read(rows_[static_cast<std::size_t>(row)], text, unit);
+  if (row < 0 || row >= rowCount() || text.trimmed().isEmpty()) return {};
+  const Row& asked = rows_[static_cast<std::size_t>(row)];
+  const auto value = readAnswer(work_, asked.form, asked.question, text, unit);
   if (value) return {};
   return inOneLine(value.error());
 }
@@ -86,23 +141,14 @@ bool QuestionsModel::commitValue(const Row& row, const weavelog::Value& value, c
   return work_.commit(weavelog::close_question(row.question, value), say);
 }
 
-weavelog::Outcome<weavelog::Value> QuestionsModel::read(const Row& row, const QString& text,
-                                                        const QString& unit) const {
-  auto value = row.form.read(text, unit);
-  if (!value) return value;
-  // A slip of the finger is caught before it closes what two people disagree on.
-  if (const auto slip = weavelog::slip_in_answer(work_.ledger(), row.question, *value))
-    return weavelog::fail(weavelog::FaultCode::bad_input, slip->what(work_.language()), {}, slip->what_to_do(work_.language()));
-  return value;
-}
-
 int QuestionsModel::rowCount(const QModelIndex& parent) const {
-  return parent.isValid() ? 0 : count();
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
 
 QHash<int, QByteArray> QuestionsModel::roleNames() const {
   return {{QuestionKindRole, "kind"},   {QuestionAskedRole, "player"}, {QuestionFieldRole, "field"},    {QuestionSubjectRole, "subject"},
-          {QuestionEntryRole, "entry"}, {QuestionUnitsRole, "units"},  {QuestionAnswersRole, "answers"}, {QuestionTagRole, "tag"}};
+          {QuestionEntryRole, "entry"}, {QuestionUnitsRole, "units"},  {QuestionAnswersRole, "answers"}, {QuestionTagRole, "tag"},
+          {QuestionClosedRole, "closed"}, {QuestionAnotherCameRole, "anotherCame"}};
 }
 
 QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
@@ -126,12 +172,16 @@ QVariant QuestionsModel::data(const QModelIndex& index, int role) const {
       return row.answers;
     case QuestionTagRole:
       return row.tag;
+    case QuestionClosedRole:
+      return row.closed;
+    case QuestionAnotherCameRole:
+      return row.anotherCame;
     default:
       return {};
   }
 }
 
-void QuestionsModel::refresh() {
+std::vector<QuestionsModel::Row> QuestionsModel::openRows() const {
   std::vector<Row> rows;
   addPlaces(rows);
   addAmounts(rows);
@@ -140,9 +190,73 @@ void QuestionsModel::refresh() {
     if (weavelog::book_kind_of(question.kind) == weavelog::kPlayerBook) books.insert(question.book);
   for (const auto& book : books) addValues(rows, book);
   addBooks(rows);
-  const auto before = rows_.size();
+  return rows;
+}
+
+void QuestionsModel::refresh() {
+  std::vector<Row> rows = openRows();
+  for (std::size_t i = 0; i < rows_.size(); ++i) follow(rows_[i], rows, i);
+  const int before = count();
   KeyedRows::update(*this, std::move(rows));
-  if (rows_.size() != before) emit countChanged();
+  if (count() != before) emit countChanged();
+}
+
+QStringList QuestionsModel::Row::signs() const {
+  QStringList out;
+  for (const auto& answer : answers) {
+    const auto held = answer.toMap();
+    const QString dot = held.value(QStringLiteral("dot")).toString();
+    out.append(!dot.isEmpty() ? dot : held.value(QStringLiteral("mark")).toString());
+  }
+  return out;
+}
+
+void QuestionsModel::Row::keepOrderOf(const Row& before) {
+  const QStringList earlier = before.signs(), now = signs();
+  std::vector<qsizetype> order(static_cast<std::size_t>(now.size()));
+  std::iota(order.begin(), order.end(), qsizetype{0});
+  const auto place = [&](qsizetype at) {
+    const auto found = earlier.indexOf(now[at]);
+    return found < 0 ? earlier.size() : found;
+  };
+  std::stable_sort(order.begin(), order.end(), [&](auto a, auto b) { return place(a) < place(b); });
+  const Row as = *this;
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    const auto from = static_cast<std::size_t>(order[i]);
+    answers[static_cast<qsizetype>(i)] = as.answers[order[i]];
+    if (from < as.stages.size()) stages[i] = as.stages[from];
+    if (from < as.difference.answers.size()) difference.answers[i] = as.difference.answers[from];
+  }
+}
+
+void QuestionsModel::follow(const Row& before, std::vector<Row>& rows, std::size_t at) const {
+  const auto now = std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return row.key() == before.key(); });
+  const auto begun = begun_.find(before.key());
+  if (now == rows.end()) {
+    if (begun == begun_.end()) return;
+    Row closed = before;
+    closed.closed = closedHow(before);
+    rows.insert(rows.begin() + static_cast<std::ptrdiff_t>(std::min(at, rows.size())), std::move(closed));
+    return;
+  }
+  now->keepOrderOf(before);
+  const QStringList signs = now->signs();
+  now->anotherCame = begun != begun_.end() && std::any_of(signs.begin(), signs.end(), [&](const auto& sign) { return !begun->second.contains(sign); });
+}
+
+QVariantMap QuestionsModel::closedHow(const Row& row) const {
+  const QVariantMap unknown{{QStringLiteral("text"), QString()}, {QStringLiteral("device"), QString()}, {QStringLiteral("at"), QString()}};
+  if (row.kind == Place || row.kind == Holder) {
+    const auto record = weavelog::load_player(work_.ledger(), row.book);
+    const auto* job = record ? record->job(row.entity) : nullptr;
+    if (job == nullptr) return unknown;
+    const auto now = record->stage_of(row.entity);
+    for (const auto& placed : weavelog::marks_of(*record, row.entity))
+      if (!now.newest.empty() && placed.id == now.newest.front()) return placeAnswer(row.book, placed);
+    return unknown;
+  }
+  const auto line = weavelog::closed_line(work_.ledger(), row.book, row.entity, row.name);
+  return line ? shownAnswer(work_, *line, line->answers.front()) : unknown;
 }
 
 QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) const {
@@ -150,6 +264,7 @@ QuestionsModel::Row QuestionsModel::rowOf(const weavelog::QuestionLine& line) co
   row.question = line.question;
   row.book = line.question.book;
   row.entity = line.question.entity;
+  row.name = line.field;
   row.field = QString::fromStdString(weavelog::field_words(work_.language(), line.field));
   if (!row.field.isEmpty()) row.field[0] = row.field[0].toUpper();
   row.subject = QString::fromStdString(weavelog::setup_words(work_.language(), line.subject));
@@ -187,6 +302,16 @@ void QuestionsModel::addAmounts(std::vector<Row>& rows) const {
     }
 }
 
+QVariantMap QuestionsModel::placeAnswer(const weavelog::BookId& book, const weavelog::PlacedMark& placed) const {
+  const auto state = work_.ledger().entity(book, placed.id);
+  const auto found = state && !state->cells.empty() ? work_.ledger().origin(book, state->cells.front().latest().dot) : std::nullopt;
+  return {{QStringLiteral("stage"), static_cast<int>(placed.mark.stage)},
+          {QStringLiteral("by"), QString::fromStdString(placed.mark.by)},
+          {QStringLiteral("device"), found ? QString::fromStdString(found->author.device) : QString()},
+          {QStringLiteral("at"), work_.timeText(placed.mark.at)},
+          {QStringLiteral("mark"), QString::fromStdString(placed.id.hex())}};
+}
+
 void QuestionsModel::addPlaces(std::vector<Row>& rows) const {
   if (!work_.event()) return;
   for (const auto& clash : weavelog::clashing_jobs(work_.ledger(), work_.event())) {
@@ -203,16 +328,7 @@ void QuestionsModel::addPlaces(std::vector<Row>& rows) const {
     for (const auto& placed : weavelog::marks_of(*record, clash.job)) {
       if (std::find(now.newest.begin(), now.newest.end(), placed.id) == now.newest.end()) continue;
       row.stages.push_back(placed.mark.stage);
-      const auto origin = [&]() -> std::string {
-        const auto state = work_.ledger().entity(clash.book, placed.id);
-        if (!state || state->cells.empty()) return {};
-        const auto found = work_.ledger().origin(clash.book, state->cells.front().latest().dot);
-        return found ? found->author.device : std::string();
-      };
-      row.answers.append(QVariantMap{{QStringLiteral("stage"), static_cast<int>(placed.mark.stage)},
-                                     {QStringLiteral("by"), QString::fromStdString(placed.mark.by)},
-                                     {QStringLiteral("device"), QString::fromStdString(origin())},
-                                     {QStringLiteral("at"), work_.timeText(placed.mark.at)}});
+      row.answers.append(placeAnswer(clash.book, placed));
     }
     if (sameStageByOthers(row.stages, row.answers)) row.kind = Holder;
     rows.push_back(std::move(row));

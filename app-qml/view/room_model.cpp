@@ -6,6 +6,7 @@
 
 #include "app-qml/view/app_device.h"
 #include "app-qml/view/job_brief.h"
+#include "app-qml/view/model_text.h"
 #include "app-qml/view/provided.h"
 #include "core/desk/bench.h"
 #include "core/desk/drop_off.h"
@@ -29,6 +30,13 @@ std::optional<weavelog::Fault> unanswered(const weavelog::PlayerRecord& record, 
   if (held == nullptr || now.clash || now.stage != weavelog::Stage::waiting) return std::nullopt;
   return weavelog::Fault{weavelog::FaultCode::refused, "this racket waits for its player's answer", weavelog::job_place(*held),
                          "take the answer, or write down what was said"};
+}
+
+// Tells the marks in which a racket stands from any others.
+QString signOf(const weavelog::StageNow& now) {
+  QStringList ids;
+  for (const auto& id : now.newest) ids.append(idText(id));
+  return ids.join(QLatin1Char(' '));
 }
 
 }  // namespace
@@ -105,10 +113,15 @@ bool RoomModel::advance(const QString& book, const QString& job, const QString& 
 }
 
 bool RoomModel::take(const QString& book, const QString& job, int stage, const QString& reason,
-                     const QString& done) {
+                     const QString& done, const QString& seen) {
   const auto record = weavelog::load_player(work_.ledger(), bookOf(book));
   if (!record) return work_.commit(weavelog::fail(record.error()), {});
   const auto id = entityOf(job);
+  if (!seen.isEmpty() && seen != signOf(record->stage_of(id))) {
+    work_.tell({weavelog::FaultCode::conflict, tr("this racket moved on elsewhere meanwhile").toStdString(), {},
+                tr("look at it again").toStdString()});
+    return false;
+  }
   auto step = stepOf(*record, id, static_cast<weavelog::Stage>(stage));
   step.reason = reason.trimmed().toStdString();
   if (const auto waits = unanswered(*record, id); waits && step.reason.empty()) return work_.commit(weavelog::fail(*waits), {});
@@ -160,6 +173,7 @@ QVariantMap RoomModel::stepsOf(const QString& book, const QString& job) const {
           {QStringLiteral("clash"), now.clash},
           {QStringLiteral("steps"), steps},
           {QStringLiteral("others"), others},
+          {QStringLiteral("seen"), signOf(now)},
           {QStringLiteral("marks"), marks}};
 }
 

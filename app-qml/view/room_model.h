@@ -57,11 +57,12 @@ class RoomModel : public QObject {
   Q_INVOKABLE bool advance(const QString& book, const QString& job, const QString& done);
   // Any step; one that does not follow needs a reason, and of a racket that waits what the player answered. To a machine: the one
   // chosen for the racket that is looked at, or the usual one.
+  // `seen`: how it stood for who takes the step, as stepsOf() said; where it moved on since, nothing is written. "": as it stands.
   Q_INVOKABLE bool take(const QString& book, const QString& job, int stage, const QString& reason,
-                        const QString& done);
+                        const QString& done, const QString& seen = {});
   // What can follow for one job: {stage: the present one, steps: stages that need no reason, others: stages
   // that need one, clash, marks: [{stage, at, by, reason, machine}], newest first, bags: with how many it came, collectedBy,
-  // awaits: the player's answer about the frame is missing, brief: jobBrief()}. Empty for a job that is not
+  // awaits: the player's answer about the frame is missing, brief: jobBrief(), seen: tells how it stands from how it stood}. Empty for a job that is not
   // here.
   Q_INVOKABLE QVariantMap stepsOf(const QString& book, const QString& job) const;
 

@@ -90,14 +90,24 @@ DropOffLine line_from(const LastTime& last) {
   return line;
 }
 
-std::vector<OpenQuestion> questions_on(const PlayerRecord& record, const DropOffLine& line) {
-  const auto last = same_as_last_time(record, line.made ? EntityId{} : line.racket);
-  std::vector<OpenQuestion> questions;
-  for (const OpenQuestion& question : record.questions) {
-    const bool by_setup = line.setup && question.entity == line.setup;
-    const bool by_last = last && ((last->setup && question.entity == last->setup) || (last->job && question.entity == last->job));
-    if (by_setup || by_last) questions.push_back(question);
+std::vector<EntityId> goes_by(const PlayerRecord& record, const DropOffLine& line) {
+  std::vector<EntityId> out;
+  const auto add = [&](const EntityId& id) {
+    if (id && std::find(out.begin(), out.end(), id) == out.end()) out.push_back(id);
+  };
+  add(line.setup);
+  if (const auto last = same_as_last_time(record, line.made ? EntityId{} : line.racket)) {
+    add(last->setup);
+    add(last->job);
   }
+  return out;
+}
+
+std::vector<OpenQuestion> questions_on(const PlayerRecord& record, const DropOffLine& line) {
+  const auto by = goes_by(record, line);
+  std::vector<OpenQuestion> questions;
+  for (const OpenQuestion& question : record.questions)
+    if (std::find(by.begin(), by.end(), question.entity) != by.end()) questions.push_back(question);
   return questions;
 }
 

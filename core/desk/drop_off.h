@@ -43,7 +43,9 @@ struct DropOffRequest {
 /// The line that "same as last time" makes: the proposal, beside what was strung.
 [[nodiscard]] DropOffLine line_from(const LastTime& last);
 
-/// The open questions on what a line goes by: the setup that its wish came from and the job that was last time. Whoever takes one of the answers without asking decides for the player.
+/// What a line goes by: the setup that its wish came from, and setup and job of last time.
+[[nodiscard]] std::vector<EntityId> goes_by(const PlayerRecord& record, const DropOffLine& line);
+/// The open questions on what a line goes by. Whoever takes one of the answers without asking decides for the player.
 [[nodiscard]] std::vector<OpenQuestion> questions_on(const PlayerRecord& record, const DropOffLine& line);
 
 /// The text for the turned screen; what the player has to be warned of is part of it.

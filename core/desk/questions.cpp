@@ -118,6 +118,24 @@ std::vector<QuestionLine> questions_about(const Ledger& ledger, const PlayerReco
   return lines;
 }
 
+std::optional<QuestionLine> closed_line(const Ledger& ledger, const BookId& book, const EntityId& entity, std::string_view field) {
+  const auto state = ledger.entity(book, entity);
+  if (!state) return std::nullopt;
+  const Cell* cell = nullptr;
+  QuestionLine line;
+  for (const Cell& one : state->cells)
+    if (const FieldInfo* info = model_registry().find(one.tag); info != nullptr && info->name == field) cell = &one, line.field = info->name;
+  if (cell == nullptr || cell->values.empty() || cell->split()) return std::nullopt;
+  line.question = {book, entity, state->kind, *cell};
+  const auto record = state->kind == kCharge ? fail(FaultCode::not_found, "") : load_player(ledger, book);
+  if (record) line.subject = subject_of(*record, entity);
+  if (state->kind == kCharge && cell->tag == tag_of<Charge>(&Charge::amount_minor)) line.currency = from_state<Charge>(*state).currency;
+  line.answers = answers_of(line.question, [&](const Dot& dot) { return ledger.origin(book, dot); },
+                            [&](const CellValue& held) { return record ? event_at(*record, held.dot.author, held.stamp) : std::string(); });
+  line.answers.resize(1);  // equal ones fold into the newest
+  return line;
+}
+
 std::string answer_words(const Language& language, const QuestionLine& line, const Value& answer) {
   const auto* minor = std::get_if<std::int64_t>(&answer);
   return minor && !line.currency.empty() ? money_words(language, *minor, line.currency) : value_words(language, line.field, answer);

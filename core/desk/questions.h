@@ -41,6 +41,10 @@ using OriginOf = std::function<std::optional<Origin>(const Dot&)>;
 [[nodiscard]] std::vector<QuestionLine> money_questions(const Ledger& ledger, const BookId& event, std::optional<BookId> player = {});
 /// All open questions that are about a player, those of the own book first.
 [[nodiscard]] std::vector<QuestionLine> questions_about(const Ledger& ledger, const PlayerRecord& record);
+/// What answers one field (by name) of a setup, job or charge now, as a question's line with that one answer: how it was closed. Nothing while
+/// its answers differ, or where what it was about is gone.
+[[nodiscard]] std::optional<QuestionLine> closed_line(const Ledger& ledger, const BookId& book, const EntityId& entity,
+                                                      std::string_view field);
 /// An answer as a person reads it: value_words, and an amount with its currency.
 [[nodiscard]] std::string answer_words(const Language& language, const QuestionLine& line, const Value& answer);
 

@@ -92,7 +92,7 @@ struct ArrivingTablet : AppRoom {
     }
     return book;
   }
-  void pair(EventServer& server) { REQUIRE(exchange->pair(QString::fromStdString(server.invite(Role::desk).text()), "").isEmpty()); }
+  void pair(EventServer& server) { REQUIRE(exchange->pair(server.codeFor(Role::desk), "").isEmpty()); }
   bool comesTo(ArrivalSteps::Step step) {
     return waitUntil([&] { return steps->step() == step; });
   }

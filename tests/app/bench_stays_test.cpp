@@ -176,3 +176,34 @@ TEST_CASE("which string goes in at which tension stands beside the figures") {
   CHECK(bench.crossesGauge().isEmpty());
   CHECK(bench.tension() == QString::fromUtf8("25 / 24\u00a0kg"));
 }
+
+TEST_CASE("a step that is taken back here is nobody else's: the racket lies where whoever began it had it") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Okafor", "Sade")), day_wish(), 33, room.clock.now() + kHour);
+  room.step(made, Stage::cut_out, "Corvin");
+  BenchModel bench(room.device->work());
+  bench.setOnScreen(true);
+  bench.choose(hex(made.book), hex(made.job));
+  REQUIRE(bench.nextStage() == static_cast<int>(Stage::on_machine));
+  SECTION("one") {
+    REQUIRE(bench.step("on the machine"));
+  }
+  SECTION("after he had it once more") {
+    OtherBench corvin{room};
+    REQUIRE(bench.step("on the machine"));
+    REQUIRE(room.device->work().undo());
+    corvin.step(made, Stage::on_machine, "Corvin");
+    REQUIRE(waitUntil([&] { return howAway(bench) == BenchModel::Away::Taken; }));
+    corvin.step(made, Stage::cut_out, "Corvin", "after all not");
+    REQUIRE(waitUntil([&] { return bench.away().isEmpty() && bench.stage() == static_cast<int>(Stage::cut_out); }));
+    room.clock.advance(kMinute);
+    REQUIRE(bench.step("on the machine"));
+  }
+  CHECK(bench.away().isEmpty());
+  REQUIRE(room.device->work().undo());
+  CHECK(bench.away().isEmpty());
+  CHECK(bench.tag() == "33");
+  CHECK(bench.stage() == static_cast<int>(Stage::cut_out));
+  CHECK(bench.nextStage() == static_cast<int>(Stage::on_machine));
+  CHECK(bench.step("on the machine after all"));
+}

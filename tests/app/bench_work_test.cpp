@@ -116,3 +116,19 @@ TEST_CASE("a racket that comes back from the check says how often and why, with 
   CHECK(room.work().lastCheck().contains("a knot slipped"));
   CHECK(room.work().stepsDone() == 0);
 }
+
+TEST_CASE("a reading goes to the racket for which it was begun, whatever lies on the bench by then") {
+  Bench room;
+  const auto other = room.receive(room.addPlayer(named("Varga")), day_wish(), 2);
+  const int unit = BenchWork::unitsOf(static_cast<int>(BenchWork::Measure::BedStiffness)).at(0).toMap().value("value").toInt();
+  room.work().beginReading();
+  room.bench.choose(hex(other.book), hex(other.job));
+  REQUIRE(room.bench.tag() == "2");
+  CHECK(room.work().measure(2, "34.5", unit, "", "measured"));
+  CHECK(must(load_player(room.ledger(), other.book)).readings.empty());
+  const auto record = must(load_player(room.ledger(), room.player));
+  REQUIRE(record.readings.size() == 1);
+  // The next one is of what lies there.
+  CHECK(room.work().measure(2, "35", unit, "", "measured"));
+  CHECK(must(load_player(room.ledger(), other.book)).readings.size() == 1);
+}

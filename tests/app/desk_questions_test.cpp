@@ -35,6 +35,10 @@ struct AskedAtDesk : DeskRoom {
     put_changes(draft, held.seen, now);
     append(draft);
   }
+  void closedThere(const Quantity& tension) {
+    closeThere(other, *this, player, Value{tension});
+    settle();
+  }
   QVariantMap question() { return draft().questions().value(0).toMap(); }
   /// Which of the answers it is, as it is listed.
   int at(const QString& text) {
@@ -245,4 +249,76 @@ TEST_CASE("the first step of a tension or a gauge goes to what is usual in its u
   CHECK(draft.usualFirst("mains_tension") == "225");
   CHECK(draft.usualFirst("crosses_gauge") == "1.25");
   CHECK(draft.usualFirst("mains_prestretch") == "");
+}
+
+TEST_CASE("an answer given at another tablet is what the drop-off goes by, and the card says so where another one was chosen here") {
+  AskedAtDesk room;
+  room.desk->sameAsLastTime();
+  QString unlike;
+  SECTION("nothing was chosen here") {}
+  SECTION("another one was chosen here") {
+    REQUIRE(room.draft().settle(0, room.at("24")));
+    unlike = QString::fromUtf8("24\u00a0kg");
+  }
+  room.closedThere(kg("26"));
+  CHECK(room.draft().openFields().isEmpty());
+  CHECK(room.draft().wish()["mains_tension"] == "26");
+  REQUIRE(room.draft().questions().size() == 1);
+  CHECK(room.question()["closed"].toMap()["text"].toString() == QString::fromUtf8("26\u00a0kg"));
+  CHECK(room.question()["closed"].toMap()["device"] == "Bench tablet");
+  CHECK(room.question()["unlike"] == unlike);
+  CHECK_FALSE(room.draft().settle(0, 0));
+  CHECK_FALSE(room.draft().settleOtherwise(0, "25", "kg").isEmpty());
+  CHECK(room.draft().wish()["mains_tension"] == "26");
+  room.draft().setLanguage("en");
+  room.desk->readBack();
+  REQUIRE(room.desk->page() == DeskModel::Page::Confirm);
+  const QString shown = room.draft().readBack();
+  CHECK_FALSE(shown.contains("Different answers stood"));
+  room.desk->confirm(shown);
+  REQUIRE(room.desk->page() == DeskModel::Page::Stored);
+  CHECK(room.record().jobs.back().now.mains_tension == kg("26"));
+  CHECK(room.record().setups.front().now.mains_tension == kg("26"));
+  CHECK(room.ledger().open_questions(room.player).empty());
+  CHECK(room.faults.isEmpty());
+}
+
+TEST_CASE("whoever chose what was answered elsewhere has nothing to read") {
+  AskedAtDesk room;
+  room.desk->sameAsLastTime();
+  REQUIRE(room.draft().settle(0, room.at("26")));
+  room.closedThere(kg("26"));
+  CHECK(room.draft().questions().isEmpty());
+  CHECK(room.draft().wish()["mains_tension"] == "26");
+}
+
+TEST_CASE("an answer given at another tablet while the player reads stores nothing that was read before") {
+  AskedAtDesk room;
+  room.desk->sameAsLastTime();
+  REQUIRE(room.draft().settle(0, room.at("24")));
+  room.desk->readBack();
+  const QString shown = room.draft().readBack();
+  REQUIRE(room.desk->page() == DeskModel::Page::Confirm);
+  room.closedThere(kg("26"));
+  room.desk->confirm(shown);
+  CHECK(room.desk->page() == DeskModel::Page::DropOff);
+  CHECK(room.faults.size() == 1);
+  CHECK(room.record().jobs.size() == 2);
+  CHECK(room.record().setups.front().now.mains_tension == kg("26"));
+  room.desk->readBack();
+  room.desk->confirm(room.draft().readBack());
+  REQUIRE(room.desk->page() == DeskModel::Page::Stored);
+  CHECK(room.record().jobs.back().now.mains_tension == kg("26"));
+}
+
+TEST_CASE("a drop-off that was left follows what was answered elsewhere by the time it is gone on with") {
+  AskedAtDesk room;
+  room.desk->sameAsLastTime();
+  REQUIRE(room.draft().settle(0, room.at("24")));
+  room.startAgain();
+  room.closedThere(kg("26"));
+  REQUIRE(room.draft().unfinished().size() == 1);
+  REQUIRE(room.draft().resume(room.draft().unfinished()[0].toMap()["id"].toString()));
+  CHECK(room.draft().wish()["mains_tension"] == "26");
+  CHECK(room.question()["closed"].toMap()["text"].toString() == QString::fromUtf8("26\u00a0kg"));
 }

@@ -500,3 +500,69 @@ TEST_CASE("a player's rackets and last setups of all linked books are at the dro
   CHECK(must(load_player(room.ledger(), older)).jobs.size() == 3);
   CHECK(room.faults.isEmpty());
 }
+
+TEST_CASE("where the rackets differ it is shown what they have, and only what a person says is changed") {
+  DeskRoom room;
+  room.desk->finder()->setTyped("Okonjo");
+  room.desk->addPlayer();
+  room.answerNeeded();
+  room.draft().set("mains_gauge", "1.25");
+  room.draft().addRacket();
+  room.draft().addRacket();
+  room.draft().setScope(1);
+  room.draft().set("mains_tension", "23.5");
+  room.draft().set("mains_gauge", "");
+  room.draft().set("note", "for the evening");
+  room.draft().set("mains_supply", 2);
+  room.draft().setScope(-1);
+  const auto has = [&](int racket, const char* field) {
+    room.draft().setScope(racket);
+    const QString out = room.draft().wish()[QLatin1String(field)].toString();
+    room.draft().setScope(-1);
+    return out;
+  };
+  QStringList differing = room.draft().differing();
+  differing.sort();
+  CHECK(differing == QStringList{"mains_gauge", "mains_supply", "mains_tension", "note"});
+  CHECK(room.draft().apart()["mains_tension"].toString() == QString::fromUtf8("25\u00a0kg, 23.5\u00a0kg"));
+  CHECK(room.draft().apart()["mains_gauge"].toString() == QString::fromUtf8("1.25\u00a0mm, –"));
+  CHECK_FALSE(room.draft().apart().contains("crosses_tension"));
+
+  SECTION("an entry that says nothing takes nothing away") {
+    room.draft().set("mains_tension", "");
+    room.draft().set("note", "");
+    CHECK(has(0, "mains_tension") == "25");
+    CHECK(has(1, "mains_tension") == "23.5");
+    CHECK(has(1, "note") == "for the evening");
+  }
+  SECTION("what is begun for all and emptied again leaves each as it was") {
+    room.draft().set("mains_tension", "2");
+    room.draft().set("mains_tension", "24");
+    CHECK(room.draft().differing().indexOf("mains_tension") < 0);
+    room.draft().set("mains_tension", "");
+    CHECK(has(0, "mains_tension") == "25");
+    CHECK(has(1, "mains_tension") == "23.5");
+    CHECK(has(2, "mains_tension") == "25");
+    CHECK(room.draft().apart()["mains_tension"].toString() == QString::fromUtf8("25\u00a0kg, 23.5\u00a0kg"));
+  }
+  SECTION("what is said for all holds for all") {
+    room.draft().set("mains_tension", "24");
+    room.draft().set("mains_supply", 0);
+    for (int racket = 0; racket < 3; ++racket) {
+      CHECK(has(racket, "mains_tension") == "24");
+      CHECK(has(racket, "mains_supply") == "0");
+    }
+    CHECK(has(1, "note") == "for the evening");
+    // It is the answer then, and can be taken away like any other.
+    room.draft().set("mains_tension", "");
+    CHECK(has(0, "mains_tension") == "");
+  }
+  SECTION("a step is one for each that has a figure, from where it is") {
+    room.draft().stepEach("mains_tension", "0.5", "1", "999");
+    CHECK(has(0, "mains_tension") == "25.5");
+    CHECK(has(1, "mains_tension") == "24");
+    room.draft().stepEach("mains_gauge", "-0.01", "0.5", "2.5");
+    CHECK(has(0, "mains_gauge") == "1.24");
+    CHECK(has(1, "mains_gauge") == "");
+  }
+}

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 #include <QDeadlineTimer>
+#include <QFile>
+#include <QUrl>
 #include <catch2/catch.hpp>
 #include <functional>
 
@@ -61,6 +63,14 @@ struct AppRoom {
   void stop() { device.reset(); }
 
   [[nodiscard]] Ledger& ledger() const { return device->ledger(); }
+  /// A file that lies on the device, for what a person picks.
+  [[nodiscard]] QUrl file(const std::string& name, const Bytes& bytes) const {
+    const QString path = QString::fromStdString((folder / name).string());
+    QFile out(path);
+    REQUIRE(out.open(QIODevice::WriteOnly));
+    out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<qint64>(bytes.size()));
+    return QUrl::fromLocalFile(path);
+  }
   Committed append(const Draft& draft) {
     clock.advance(1000);
     return must(ledger().append(draft));

@@ -57,8 +57,6 @@ struct EventsRoom : DeskRoom {
   [[nodiscard]] BookId event() const { return device->work().event(); }
 };
 
-QString codeText(const PairingCode& code) { return QString::fromStdString(code.text()); }
-
 }  // namespace
 
 TEST_CASE("in an empty folder an event is made, and a racket taken in then has its number, lies on the bench and can be charged") {
@@ -206,7 +204,7 @@ TEST_CASE("a tablet that pairs goes over to the server's event, keeps its own, a
   room.desk->next();
   {
     ExchangeModel exchange(*room.device);
-    REQUIRE(exchange.pair(codeText(server.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(exchange.pair(server.codeFor(Role::stringer), "").isEmpty());
     REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed && room.device->eventName() == "Harbour"; }));
     REQUIRE(room.events->events().size() == 2);
     CHECK(room.events->hosts().isEmpty());
@@ -281,10 +279,35 @@ TEST_CASE("what a player allows in the room of an own event keeps the book from 
   }
   CHECK(may_leave(player, kPlayerBook));  // no server: that room is this tablet's
   ExchangeModel exchange(*room.device);
-  REQUIRE(exchange.pair(codeText(server.invite(Role::stringer)), "").isEmpty());
+  REQUIRE(exchange.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed && room.device->eventName() == "Harbour"; }));
   CHECK_FALSE(may_leave(player, kPlayerBook));
   room.events->show(hex(own));
   CHECK_FALSE(may_leave(player, kPlayerBook));
   room.device->hangUp();
+}
+
+TEST_CASE("an event that came without days is renamed, and gets days if somebody says them") {
+  EventsRoom room;
+  const BookId book = room.addEvent("Harbour", "");
+  room.device->chooseEvent(book);
+  QVariantMap form = room.events->held();
+  CHECK(form["firstDay"] == "");
+  form["name"] = "Harbour Days";
+  CHECK(room.events->wrong(form).contains("firstDay"));  // a new one has days
+  CHECK(room.events->wrong(form, true).isEmpty());
+  REQUIRE(room.events->change(form, "Event changed"));
+  REQUIRE(waitUntil([&] { return room.device->eventName() == "Harbour Days"; }));
+  CHECK(room.events->held()["firstDay"] == "");
+  form["firstDay"] = "26.5.2031";
+  CHECK(room.events->wrong(form, true).keys() == QStringList{"firstDay"});
+  form["firstDay"] = "2031-05-26";
+  form["lastDay"] = "2031-05-27";
+  REQUIRE(room.events->change(form, "Event changed"));
+  CHECK(room.events->held()["lastDay"] == "2031-05-27");
+  // What was said is not taken away.
+  form["lastDay"] = "";
+  CHECK(room.events->wrong(form, true).keys() == QStringList{"lastDay"});
+  CHECK_FALSE(room.events->change(form, "Event changed"));
+  CHECK(room.faults.isEmpty());
 }

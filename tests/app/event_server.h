@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QString>
+
 #include "core/desk/keep_rule.h"
 #include "core/people/consent.h"
 #include "sync/net/exchange_host.h"
@@ -55,6 +57,8 @@ struct EventServer {
     const auto invitation = must(station->devices().invite(role));
     return {{"127.0.0.1", host->port()}, host->fingerprint(), invitation.secret};
   }
+  /// As a person types it.
+  [[nodiscard]] QString codeFor(Role role) { return QString::fromStdString(invite(role).text()); }
 };
 
 }  // namespace weavelog::testing

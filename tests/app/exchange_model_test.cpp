@@ -26,7 +26,7 @@ TEST_CASE("a scanned code pairs the tablet; both sides say the same words; the e
   ExchangeRoom room;
   ExchangeModel model(*room.device);
   CHECK(model.state() == ExchangeModel::Alone);
-  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(model.pair(server.codeFor(Role::head), "").isEmpty());
   REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
   CHECK(model.host() == "Harbour server");
   CHECK(model.role() == ExchangeModel::Head);
@@ -67,7 +67,7 @@ TEST_CASE("players that nobody ticked for the event server are counted, as long 
   const BookId one = room.addPlayer(named("Okafor")), other = room.addPlayer(named("Zeller"));
   ExchangeModel model(*room.device);
   CHECK(model.stayHere() == 0);  // there is no server that could miss them
-  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(model.pair(server.codeFor(Role::head), "").isEmpty());
   REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed && model.stayHere() == 2; }));
   CHECK(model.waiting() == 0);
   REQUIRE(room.device->work().workplace().tick({one}));
@@ -111,7 +111,7 @@ TEST_CASE("a device that was taken off the list is told so, and a forgotten serv
   EventServer server;
   ExchangeRoom room;
   ExchangeModel model(*room.device);
-  REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+  REQUIRE(model.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
   const auto port = server.host->port();
   REQUIRE(server.station->devices().revoke(room.ledger().self().key));
@@ -129,7 +129,7 @@ TEST_CASE("a head gets a code for another tablet as a square and as words") {
   EventServer server;
   ExchangeRoom room;
   ExchangeModel model(*room.device);
-  REQUIRE(model.pair(text(server.invite(Role::head)), "").isEmpty());
+  REQUIRE(model.pair(server.codeFor(Role::head), "").isEmpty());
   REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
   model.invite(ExchangeModel::Desk);
   REQUIRE(waitUntil([&] { return !model.inviteWords().isEmpty(); }));
@@ -146,7 +146,7 @@ TEST_CASE("a tablet goes back to its server by itself at the next start") {
   ExchangeRoom room;
   {
     ExchangeModel model(*room.device);
-    REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(model.pair(server.codeFor(Role::stringer), "").isEmpty());
     REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
   }
   room.stop();
@@ -162,9 +162,9 @@ TEST_CASE("the server that was chosen last is gone back to, not the one that was
   const PublicKey first = harbour.station->ledger().self().key;
   {
     ExchangeModel model(*room.device);
-    REQUIRE(model.pair(text(harbour.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(model.pair(harbour.codeFor(Role::stringer), "").isEmpty());
     REQUIRE(waitUntil([&] { return model.state() == ExchangeModel::Agreed; }));
-    REQUIRE(model.pair(text(lakeside.invite(Role::stringer)), "").isEmpty());
+    REQUIRE(model.pair(lakeside.codeFor(Role::stringer), "").isEmpty());
     REQUIRE(waitUntil([&] { return room.device->work().workplace().host() == lakeside.station->ledger().self().key; }));
     model.chooseHost(QString::fromStdString(to_hex(first)));
     REQUIRE(room.device->work().workplace().host() == first);
@@ -179,7 +179,7 @@ TEST_CASE("a clock that is two hours off is told with its minutes") {
   ExchangeRoom room;
   room.clock.advance(-120 * kMinute);
   ExchangeModel model(*room.device);
-  REQUIRE(model.pair(text(server.invite(Role::stringer)), "").isEmpty());
+  REQUIRE(model.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return model.clockAhead() != 0; }));
   CHECK(model.clockAhead() >= 119);
   CHECK(model.clockAhead() <= 121);

@@ -244,3 +244,49 @@ TEST_CASE("the words follow the language of the screens") {
   CHECK(room.model.places().front().toMap()["text"] == "Auf 12 Uhr");
   CHECK(room.model.faults().front().toMap()["text"] == "Riss");
 }
+
+TEST_CASE("an answer taken at another tablet while the player is asked here is told, and none is written over it") {
+  InspectionRoom room;
+  REQUIRE(room.note(kHalfPastTwo, FrameFault::crack, FrameRemedy::do_not_string));
+  const QString id = room.id();
+  CHECK(room.model.asking().isEmpty());
+  REQUIRE(room.model.ask(id));
+  CHECK(room.model.asking()["player"] == "Okafor Sade");
+  CHECK(room.model.asking()["meanwhile"] == "");
+  Tablet other("Bench tablet");
+  bringTo(other, room, room.player);
+  const auto there = must(load_player(*other.ledger, room.player));
+  const FrameAnswer said{FrameRemedy::string_anyway, "Sade Okafor", "Corvin", room.clock.now()};
+  other.append(must(answer_finding(there, there.findings.front().id(), said)));
+  bringFrom(other, room, room.player);
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  SECTION("the screen says so") {
+    REQUIRE(waitUntil([&] { return !room.model.asking()["meanwhile"].toString().isEmpty(); }));
+    CHECK(room.model.asking()["meanwhile"].toString().contains("Corvin"));
+  }
+  SECTION("also in the same moment") {}
+  CHECK_FALSE(room.model.answer(id, static_cast<int>(FrameRemedy::do_not_string), "Coach", "Ines", "noted"));
+  CHECK_FALSE(room.model.letGoOn(id, "Ines", "hurry", "going on"));
+  CHECK(failed.count() == 2);
+  CHECK(must(load_player(room.ledger(), room.player)).findings.front().now.answer == FrameRemedy::string_anyway);
+  // Asked again, by somebody who has read it.
+  REQUIRE(room.model.ask(id));
+  CHECK(room.model.answer(id, static_cast<int>(FrameRemedy::do_not_string), "Coach", "Ines", "noted"));
+  CHECK(must(load_player(room.ledger(), room.player)).findings.front().now.answer == FrameRemedy::do_not_string);
+  CHECK(room.model.asking().isEmpty());
+}
+
+TEST_CASE("an answer goes to the racket that was asked about, although another one is looked at by then") {
+  InspectionRoom room;
+  REQUIRE(room.note(kHalfPastTwo, FrameFault::crack, FrameRemedy::do_not_string));
+  const QString id = room.id();
+  REQUIRE(room.model.ask(id));
+  const auto other = room.receive(room.addPlayer(named("Varga")), day_wish(), 42);
+  room.model.show(hex(other.book), hex(other.job));
+  REQUIRE(room.model.player() == "Varga");
+  CHECK(room.model.asking()["player"] == "Okafor Sade");
+  CHECK_FALSE(room.model.question(id, "en").isEmpty());
+  CHECK(room.model.answer(id, static_cast<int>(FrameRemedy::string_anyway), "Sade", "Ines", "noted"));
+  CHECK(must(load_player(room.ledger(), room.player)).findings.front().now.answer == FrameRemedy::string_anyway);
+  CHECK(must(load_player(room.ledger(), other.book)).findings.empty());
+}

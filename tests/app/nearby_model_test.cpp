@@ -55,7 +55,7 @@ TEST_CASE("a server that is near has a row while somebody looks, and what it is 
   CHECK(told(model, server, "standing") == NearbyModel::NotPaired);
 
   ExchangeModel exchange(*room.device);
-  REQUIRE(exchange.pair(QString::fromStdString(server.invite(Role::stringer).text()), "").isEmpty());
+  REQUIRE(exchange.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return told(model, server, "standing") == NearbyModel::Connected; }));
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
 
@@ -70,7 +70,7 @@ TEST_CASE("a known server that is heard at another address is met there, and the
   AppRoom room;
   room.clock.set(WallClock::system().now());
   ExchangeModel exchange(*room.device);
-  REQUIRE(exchange.pair(QString::fromStdString(server.invite(Role::stringer).text()), "").isEmpty());
+  REQUIRE(exchange.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
   const auto before = server.host->port();
   server.host.reset();
@@ -94,7 +94,7 @@ TEST_CASE("a stranger who says it is the known server is not believed, and the k
   AppRoom room;
   room.clock.set(WallClock::system().now());
   ExchangeModel exchange(*room.device);
-  REQUIRE(exchange.pair(QString::fromStdString(server.invite(Role::stringer).text()), "").isEmpty());
+  REQUIRE(exchange.pair(server.codeFor(Role::stringer), "").isEmpty());
   REQUIRE(waitUntil([&] { return exchange.state() == ExchangeModel::Agreed; }));
   const auto known = room.device->station().devices().hosts().front();
   server.host.reset();

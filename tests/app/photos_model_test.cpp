@@ -85,13 +85,6 @@ struct PhotoRoom : RoomOfJobs {
     model->setBook(hex(made.book));
     model->setJob(hex(made.job));
   }
-  QUrl file(const std::string& name, const Bytes& bytes) {
-    const QString path = QString::fromStdString((folder / name).string());
-    QFile out(path);
-    REQUIRE(out.open(QIODevice::WriteOnly));
-    out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<qint64>(bytes.size()));
-    return QUrl::fromLocalFile(path);
-  }
   [[nodiscard]] QVariantMap row(int n = 0) const { return model->photos().at(n).toMap(); }
 };
 

@@ -3,6 +3,7 @@
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 
+#include "core/desk/bench.h"
 #include "tests/app/room_jobs.h"
 
 using namespace weavelog;
@@ -14,10 +15,14 @@ namespace {
 struct TwoAnswers : RoomOfJobs {
   BookId player = addPlayer(named("Okafor", "Sade"));
   MadeJob made = receive(player, day_wish(), 7);
-  Tablet other{"Bench tablet"};
+  Tablet other{"Bench tablet"}, third{"Third tablet"};
 
   TwoAnswers() {
     bringTo(other, *this, player);
+    // Says 27 kg and is met when a test wants it.
+    bringTo(third, *this, player);
+    third.clock.set(clock.now() + kMinute);
+    third.change<Job>(player, made.job, [](Job& job) { job.mains_tension = kg("27"); });
     other.change<Job>(player, made.job, [](Job& job) { job.mains_tension = kg("24"); });
     setHere(kg("26"));
   }
@@ -167,4 +172,132 @@ TEST_CASE("where linked books of one player differ it is asked among the questio
     CHECK(find_player(room.ledger(), second)->birth_year == 2001);
   }
   CHECK(model.count() == 0);
+}
+
+TEST_CASE("a question closed at another tablet while it is answered here stays, says so, and takes no answer") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  REQUIRE(model.count() == 1);
+  CHECK(role(model, 0, "closed").toMap().isEmpty());
+  SECTION("one that nobody answers here goes") {
+    closeThere(room.other, room, room.player, Value{kg("24")});
+    CHECK(waitUntil([&] { return model.rowCount() == 0; }));
+  }
+  SECTION("one that is answered here") {
+    model.begin(0);
+    closeThere(room.other, room, room.player, Value{kg("24")});
+    REQUIRE(waitUntil([&] { return model.count() == 0; }));
+    REQUIRE(model.rowCount() == 1);
+    const auto closed = role(model, 0, "closed").toMap();
+    CHECK(closed.value("text").toString() == QString::fromUtf8("24\u00a0kg"));
+    CHECK(closed.value("device") == "Bench tablet");
+    CHECK(role(model, 0, "answers").toList().size() == 2);
+    const auto before = room.ledger().position();
+    QSignalSpy failed(&room.device->work(), &Work::failed);
+    CHECK_FALSE(model.close(0, 0, "", ""));
+    CHECK_FALSE(model.closeOtherwise(0, "25", "kg"));
+    CHECK(failed.count() == 2);
+    CHECK(room.ledger().position() == before);
+    model.leave(0);
+    CHECK(model.rowCount() == 0);
+  }
+  CHECK(room.job().mains_tension == kg("24"));
+  CHECK(room.ledger().open_questions(room.player).empty());
+}
+
+TEST_CASE("an answer is not written over one that came in the same moment") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  closeThere(room.other, room, room.player, Value{kg("24")});
+  // Nothing has told the screen yet.
+  REQUIRE(model.count() == 1);
+  const int own = answer(model, 0, 0).value("device") == "Desk tablet" ? 0 : 1;
+  CHECK_FALSE(model.close(0, own, "", ""));
+  CHECK(room.job().mains_tension == kg("24"));
+  CHECK(room.ledger().open_questions(room.player).empty());
+  REQUIRE(model.rowCount() == 1);
+  CHECK(role(model, 0, "closed").toMap().value("device") == "Bench tablet");
+}
+
+TEST_CASE("another answer that comes in stands below the others, and closes nothing before it was seen") {
+  TwoAnswers room;
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  const QString first = answer(model, 0, 0).value("dot").toString(), second = answer(model, 0, 1).value("dot").toString();
+  model.begin(0);
+  CHECK_FALSE(role(model, 0, "anotherCame").toBool());
+  bringFrom(room.third, room, room.player);
+  REQUIRE(waitUntil([&] { return role(model, 0, "answers").toList().size() == 3; }));
+  CHECK(answer(model, 0, 0).value("dot").toString() == first);
+  CHECK(answer(model, 0, 1).value("dot").toString() == second);
+  CHECK(role(model, 0, "anotherCame").toBool());
+  CHECK_FALSE(model.close(0, 0, "", ""));
+  CHECK(model.count() == 1);
+  model.begin(0);
+  CHECK_FALSE(role(model, 0, "anotherCame").toBool());
+  CHECK(model.close(0, 2, "", ""));
+  CHECK(room.job().mains_tension == kg("27"));
+  CHECK(model.rowCount() == 0);
+}
+
+TEST_CASE("a racket that was put right elsewhere while somebody says here where it is stays as it was put") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  room.stepApart(made, Stage::cut_out, Stage::on_machine);
+  QuestionsModel model(room.device->work());
+  REQUIRE(model.count() == 1);
+  model.begin(0);
+  Tablet other("Bench tablet");
+  bringTo(other, room, made.book);
+  const auto record = must(load_player(*other.ledger, made.book));
+  other.append(must(step_at_bench(record, made.job, StageStep{Stage::cut_out, "Bo", "it lies here", room.clock.now()})));
+  bringFrom(other, room, made.book);
+  REQUIRE(waitUntil([&] { return model.count() == 0; }));
+  REQUIRE(model.rowCount() == 1);
+  CHECK(role(model, 0, "closed").toMap().value("stage").toInt() == static_cast<int>(Stage::cut_out));
+  CHECK(role(model, 0, "closed").toMap().value("by") == "Bo");
+  CHECK_FALSE(model.close(0, 0, "lies on bench 2", "done"));
+  CHECK_FALSE(model.close(0, 1, "lies on bench 2", "done"));
+  CHECK(room.stageOf(made) == Stage::cut_out);
+}
+
+TEST_CASE("one thing that stands in two players' books is two questions, and each answer goes into its own book") {
+  TwoAnswers room;
+  // As a card or a book of the same person brings it: the job's number is the same.
+  const BookId second = room.addPlayer(named("Okafor", "Ada"));
+  const auto say = [&](Tablet* tablet, const char* tension) {
+    EntityState state;
+    state.book = second;
+    state.id = room.made.job;
+    state.kind = kJob;
+    Draft draft(second, kPlayerBook, kActEdit);
+    draft.put(state, tag_of<Job>(&Job::mains_tension), Value{kg(tension)});
+    if (tablet != nullptr) {
+      tablet->append(draft);
+    } else {
+      room.append(draft);
+    }
+  };
+  bringTo(room.other, room, second);
+  say(&room.other, "21");
+  say(nullptr, "22");
+  bringFrom(room.other, room, second);
+  bringFrom(room.other, room, room.player);
+  QuestionsModel model(room.device->work());
+  const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  REQUIRE(model.count() == 2);
+  const int ada = role(model, 0, "player") == "Okafor Ada" ? 0 : 1;
+  model.begin(ada);
+  REQUIRE(model.closeOtherwise(ada, "23", "kg"));
+  REQUIRE(model.count() == 1);
+  CHECK(role(model, 0, "player") == "Okafor Sade");
+  CHECK(role(model, 0, "closed").toMap().isEmpty());
+  CHECK(room.ledger().open_questions(second).empty());
+  CHECK(room.ledger().open_questions(room.player).size() == 1);
+  CHECK(from_state<Job>(*room.ledger().entity(second, room.made.job)).mains_tension == kg("23"));
 }

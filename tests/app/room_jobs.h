@@ -3,6 +3,7 @@
 
 #include <QAbstractItemModel>
 
+#include "core/desk/questions.h"
 #include "core/desk/stages.h"
 #include "core/model/queries.h"
 #include "tests/app/device_room.h"
@@ -81,6 +82,13 @@ inline void bringTo(Tablet& tablet, AppRoom& room, const BookId& book) {
 }
 inline void bringFrom(Tablet& tablet, AppRoom& room, const BookId& book) {
   (void)must(room.ledger().ingest(tablet.ledger->missing(book, room.ledger().heads(book), 1 << 30), 0));
+}
+
+/// The other tablet hears of both answers to the book's question and closes it; then the two meet.
+inline void closeThere(Tablet& tablet, AppRoom& room, const BookId& book, const Value& answer) {
+  bringTo(tablet, room, book);
+  tablet.append(must(close_question(tablet.ledger->open_questions(book).at(0), answer)));
+  bringFrom(tablet, room, book);
 }
 
 inline void RoomOfJobs::stepApart(const MadeJob& made, Stage bo, Stage ines) {

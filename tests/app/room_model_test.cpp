@@ -217,3 +217,23 @@ TEST_CASE("what was asked without a finding goes on by what is written down of t
   CHECK(room.stageOf(made) == Stage::inspected);
   CHECK(model.stepsOf(hex(made.book), hex(made.job)).value("marks").toList().front().toMap().value("reason") == "the silk one");
 }
+
+TEST_CASE("what is written for a racket as it stood is not written where it has moved on since") {
+  RoomOfJobs room;
+  const auto made = room.receive(room.addPlayer(named("Varga")), day_wish(), 11);
+  room.step(made, Stage::waiting, "Ines", "which of the two strings?");
+  RoomModel model(room.device->work());
+  QSignalSpy failed(&room.device->work(), &Work::failed);
+  const QString seen = model.stepsOf(hex(made.book), hex(made.job)).value("seen").toString();
+  REQUIRE_FALSE(seen.isEmpty());
+  // Another bench took the answer and went on by it.
+  room.step(made, Stage::inspected, "Corvin", "the silk one");
+  room.step(made, Stage::cut_out, "Corvin");
+  CHECK_FALSE(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::inspected), "the round one", "done", seen));
+  CHECK(failed.count() == 1);
+  CHECK(room.stageOf(made) == Stage::cut_out);
+  const QString now = model.stepsOf(hex(made.book), hex(made.job)).value("seen").toString();
+  CHECK(now != seen);
+  CHECK(model.take(hex(made.book), hex(made.job), static_cast<int>(Stage::aside), "the round one after all", "done", now));
+  CHECK(room.stageOf(made) == Stage::aside);
+}

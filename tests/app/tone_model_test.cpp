@@ -59,13 +59,6 @@ struct ToneRoom : RoomOfJobs {
     recording.rate = rate;
     return file(name, wav_of(recording));
   }
-  QUrl file(const char* name, const Bytes& bytes) const {
-    const QString path = QString::fromStdString((folder / name).string());
-    QFile out(path);
-    REQUIRE(out.open(QIODevice::WriteOnly));
-    out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<qint64>(bytes.size()));
-    return QUrl::fromLocalFile(path);
-  }
 };
 
 std::vector<float> taps(double hz, double level_db = 20) {

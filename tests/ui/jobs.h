@@ -10,12 +10,14 @@
 #include "app-qml/view/photos_model.h"
 #include "core/bed/wav.h"
 #include "core/desk/bench.h"
+#include "core/desk/inspection.h"
 #include "core/desk/machines.h"
 #include "core/desk/photo.h"
 #include "core/desk/prices.h"
 #include "core/desk/tag_code.h"
 #include "core/model/event.h"
 #include "tests/core/bed/made_sound.h"
+#include "tests/ui/away_tablet.h"
 
 // What a test of the room's screens finds on the device: an event with rackets, and answers that do not
 // agree.
@@ -31,31 +33,35 @@ class Jobs : public QObject {
   Q_INVOKABLE bool rush(const QString& family, int tag) { return take(family, tag, weavelog::Rush::on_court, 40 * 60'000); }
   // The newest racket's mains tension is 26 kg here and 23 kg for a tablet that was elsewhere.
   Q_INVOKABLE bool disagree() {
-    weavelog::LedgerOptions options;
-    options.file = ":memory:";
-    options.registry = &device_->ledger().registry();
-    options.device_name = "Bench tablet";
-    auto other = weavelog::Ledger::open(std::move(options));
-    auto& here = device_->ledger();
-    if (!other || !bring(here, **other)) return false;
-    if (!say(**other, 23) || !say(here, 26)) return false;
-    const bool there = bring(**other, here);
+    const AwayTablet other(device_->ledger(), book_);
+    if (!other.there || !say(*other.there, 23) || !say(device_->ledger(), 26)) return false;
+    const bool there = other.meet();
+    device_->work().refresh();
+    return there;
+  }
+  // A tablet that heard of both answers closes the newest racket's question.
+  Q_INVOKABLE bool answeredElsewhere(int kilograms) {
+    const bool there = AwayTablet(device_->ledger(), book_).close(kilograms);
+    device_->work().refresh();
+    return there;
+  }
+  // Corvin took the player's answer about the newest racket's newest finding: it is strung all the same.
+  Q_INVOKABLE bool frameAnsweredElsewhere() {
+    const AwayTablet other(device_->ledger(), book_);
+    const auto record = other.there ? weavelog::load_player(*other.there, book_) : weavelog::fail(weavelog::FaultCode::not_found, "");
+    if (!record || record->findings.empty()) return false;
+    const weavelog::FrameAnswer said{weavelog::FrameRemedy::string_anyway, record->person.now.family_name, "Corvin", device_->ledger().wall().now()};
+    const bool there = other.write(weavelog::answer_finding(*record, record->findings.back().id(), said)) && other.meet();
     device_->work().refresh();
     return there;
   }
   // Somebody else's tablet moves the newest racket on, and the two meet.
-  Q_INVOKABLE bool takenElsewhere(const QString& by, int stage) {
-    weavelog::LedgerOptions options;
-    options.file = ":memory:";
-    options.registry = &device_->ledger().registry();
-    options.device_name = "Bench tablet";
-    auto other = weavelog::Ledger::open(std::move(options));
-    if (!other || !bring(device_->ledger(), **other)) return false;
-    const auto record = weavelog::load_player(**other, book_);
+  Q_INVOKABLE bool takenElsewhere(const QString& by, int stage, const QString& reason = {}) {
+    const AwayTablet other(device_->ledger(), book_);
+    const auto record = other.there ? weavelog::load_player(*other.there, book_) : weavelog::fail(weavelog::FaultCode::not_found, "");
     if (!record) return false;
-    const weavelog::StageStep step{static_cast<weavelog::Stage>(stage), by.toStdString(), {}, device_->ledger().wall().now()};
-    const auto draft = weavelog::take_step(*record, std::span(&job_, 1), step);
-    const bool there = draft && (*other)->append(*draft).has_value() && bring(**other, device_->ledger());
+    const weavelog::StageStep step{static_cast<weavelog::Stage>(stage), by.toStdString(), reason.toStdString(), device_->ledger().wall().now()};
+    const bool there = other.write(weavelog::take_step(*record, std::span(&job_, 1), step)) && other.meet();
     device_->work().refresh();
     return there;
   }
@@ -178,6 +184,12 @@ class Jobs : public QObject {
     const auto record = weavelog::load_player(device_->ledger(), book_);
     return record ? static_cast<int>(record->stage_of(job_).stage) : -1;
   }
+  // How many entries the newest racket's book has.
+  Q_INVOKABLE int entries() const {
+    int count = 0;
+    for (const auto& head : device_->ledger().heads(book_)) count += static_cast<int>(head.seq);
+    return count;
+  }
   Q_INVOKABLE QString mains() const {
     const auto state = device_->ledger().entity(book_, job_);
     const auto job = weavelog::from_state<weavelog::Job>(*state);
@@ -229,9 +241,6 @@ class Jobs : public QObject {
     (void)weavelog::put_new(draft, info, ledger.wall().now());
     (void)ledger.append(draft);
     device_->chooseEvent(draft.book());
-  }
-  bool bring(const weavelog::Ledger& from, weavelog::Ledger& to) const {
-    return to.ingest(from.missing(book_, to.heads(book_), 1 << 20), 0).has_value();
   }
   bool say(weavelog::Ledger& ledger, std::int64_t kilograms) const {
     const auto state = ledger.entity(book_, job_);

@@ -9,8 +9,8 @@
 #include "core/base/local_time.h"
 #include "core/desk/stages.h"
 #include "core/model/event.h"
-#include "core/model/tables.h"
 #include "sync/carry/player_card.h"
+#include "tests/ui/away_tablet.h"
 
 // What a test of the screens finds on the device: an event, and players with a past.
 class Room : public QObject {
@@ -35,6 +35,18 @@ class Room : public QObject {
     device_->chooseEvent(draft.book());
   }
   // Its last day is so many days from now.
+  // An event that another tablet made comes to this one; its days are not said.
+  Q_INVOKABLE bool eventComes(const QString& name) {
+    const AwayTablet made(device_->ledger(), {}, "Away tablet");
+    if (!made.there) return false;
+    weavelog::Draft draft(made.there->create_book_id(), weavelog::kEventBook, weavelog::kActNewEvent);
+    weavelog::EventInfo info;
+    info.name = name.toStdString();
+    (void)weavelog::put_new(draft, info, made.there->wall().now());
+    const bool came = made.there->append(draft) && device_->ledger().ingest(made.there->missing(draft.book(), {}, 1 << 20), 0);
+    device_->work().refresh();
+    return came;
+  }
   Q_INVOKABLE void endEvent(int days) {
     auto& ledger = device_->ledger();
     for (const auto& state : ledger.entities(device_->work().event(), weavelog::kEvent)) {
@@ -96,24 +108,47 @@ class Room : public QObject {
     desk.next();
   }
   // Another tablet and this one each change the mains tension of the player's setup while apart: 26 and 24 kg.
-  Q_INVOKABLE bool disagree(const QString& book) {
+  Q_INVOKABLE bool disagree(const QString& book) { return disagreeOn(book, QStringLiteral("mains_tension")); }
+  // The same on another field of the setup, by its name.
+  Q_INVOKABLE bool disagreeOn(const QString& book, const QString& field) {
     const auto id = weavelog::BookId::from_hex(book.toStdString()).value_or(weavelog::BookId{});
     auto& here = device_->ledger();
-    const auto other = away();
-    if (!other || !(*other)->ingest(here.missing(id, {}, 1 << 30), 0)) return false;
-    for (auto* ledger : {other->get(), &here}) {
+    const AwayTablet other(here, id, "Away tablet");
+    if (!other.there) return false;
+    // What it says already is no change: so a number is taken back first.
+    for (const auto& [ledger, emptied] : {std::pair{other.there.get(), true}, {other.there.get(), false}, {&here, true}, {&here, false}}) {
       const auto record = weavelog::load_player(*ledger, id);
       if (!record || record->setups.empty()) return false;
       const auto& held = record->setups.front();
       weavelog::Setup setup = held.now;
-      setup.mains_tension = weavelog::Quantity{{ledger == &here ? 24 : 26, 0}, weavelog::Unit::kilogram_force};
+      const bool first = ledger == &here;
+      weavelog::for_each_field<weavelog::Agreed>([&](weavelog::FieldTag, std::string_view name, bool, auto member) {
+        if (name != field.toStdString()) return;
+        auto& target = setup.*member;
+        using Type = std::remove_reference_t<decltype(target)>;
+        if constexpr (std::is_same_v<Type, std::optional<std::int64_t>>) {
+          if (emptied) return target.reset();
+        } else if (emptied) {
+          return;
+        }
+        if constexpr (std::is_same_v<Type, std::string>) target = first ? "ring" : "bar";
+        else if constexpr (std::is_same_v<Type, std::optional<std::int64_t>>) target = name == "knots" ? (first ? 2 : 4) : (first ? 1 : 2);
+        else if constexpr (std::is_same_v<Type, std::optional<weavelog::Quantity>>) target = name == "mains_tension" ? weavelog::Quantity{{first ? 24 : 26, 0}, weavelog::Unit::kilogram_force} : weavelog::Quantity{{first ? 5 : 10, 0}, weavelog::fixed_unit(name)};
+      });
       weavelog::Draft draft(id, weavelog::kPlayerBook, weavelog::kActEdit);
       weavelog::put_changes(draft, held.seen, setup);
-      if (!ledger->append(draft)) return false;
+      if (!draft.empty() && !ledger->append(draft)) return false;
     }
-    const bool brought = here.ingest((*other)->missing(id, here.heads(id), 1 << 30), 0).has_value();
+    const bool met = other.meet();
     device_->work().refresh();
-    return brought && here.open_questions(id).size() == 1;
+    return met && here.open_questions(id).size() == 1;
+  }
+  // A tablet that heard of both closes that question.
+  Q_INVOKABLE bool answeredElsewhere(const QString& book, int kilograms) {
+    const auto id = weavelog::BookId::from_hex(book.toStdString()).value_or(weavelog::BookId{});
+    const bool there = AwayTablet(device_->ledger(), id, "Away tablet").close(kilograms);
+    device_->work().refresh();
+    return there;
   }
   Q_INVOKABLE int questionsOf(const QString& book) const {
     return static_cast<int>(device_->ledger().open_questions(weavelog::BookId::from_hex(book.toStdString()).value_or(weavelog::BookId{})).size());
@@ -143,19 +178,11 @@ class Room : public QObject {
   }
 
  private:
-  [[nodiscard]] weavelog::Outcome<std::unique_ptr<weavelog::Ledger>> away() const {
-    weavelog::LedgerOptions options;
-    options.file = ":memory:";
-    options.registry = &device_->ledger().registry();
-    options.device_name = "Away tablet";
-    options.projections.push_back(std::make_shared<weavelog::ModelTables>());
-    return weavelog::Ledger::open(std::move(options));
-  }
   [[nodiscard]] weavelog::Outcome<weavelog::MadeCard> made_elsewhere(const QString& family) const {
-    auto other = away();
-    if (!other) return weavelog::fail(other.error());
-    const auto now = (*other)->wall().now();
-    weavelog::Draft draft((*other)->create_book_id(), weavelog::kPlayerBook, weavelog::kActNewPlayer);
+    const AwayTablet other(device_->ledger(), {}, "Away tablet");
+    if (!other.there) return weavelog::fail(weavelog::FaultCode::io, "no other tablet could be made");
+    const auto now = other.there->wall().now();
+    weavelog::Draft draft(other.there->create_book_id(), weavelog::kPlayerBook, weavelog::kActNewPlayer);
     weavelog::Person person;
     person.family_name = family.toStdString();
     person.given_name = "Mira";
@@ -165,8 +192,8 @@ class Room : public QObject {
     setup.mains_string = "Tarnbrook Silk";
     setup.mains_tension = weavelog::Quantity{{25, 0}, weavelog::Unit::kilogram_force};
     (void)weavelog::put_new(draft, setup, now);
-    if (const auto stored = (*other)->append(draft); !stored) return weavelog::fail(stored.error());
-    return weavelog::make_card(**other, draft.book());
+    if (const auto stored = other.there->append(draft); !stored) return weavelog::fail(stored.error());
+    return weavelog::make_card(*other.there, draft.book());
   }
 
   QTemporaryDir folder_;

@@ -12,28 +12,13 @@ AppCase {
     name: "Arrival"
     when: windowShown
 
-    Component { id: main; Main {} }
-
     readonly property string list: "family_name,given_name,country,birth_year\nWendelmoor,Ilse,NED,2002\nVantreel,Jo,BEL,1998\n"
                                    + "Tarrengold,Mei,SGP,2003\nOkonjo,Ada,NGR,2001\n"
 
-    function make(width, height, place) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place ?? "exchange" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
+    function make(width, height, place) { return openApp(place ?? "exchange", width, height); }
     function look(window) {
         wait(50);
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        lookAt(window.contentItem);
     }
     function cleanup() { ArrivalServer.stop(); ArrivalSteps.finish(); }
 

@@ -12,24 +12,10 @@ AppCase {
     name: "Bed"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        const window = createTemporaryObject(main, null, { width: width, height: height, startPlace: "room" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
+    function make(width, height) { return openApp("room", width, height); }
     function open(window, tag, family) {
-        const card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item) === "Tag " + tag + ", " + family);
-        verify(card);
+        let card = null;
+        tryVerify(() => (card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item) === "Tag " + tag + ", " + family)) !== undefined);
         card.clicked();
         find(window, "stringBed").clicked();
         tryVerify(() => BedModel.ready && !BedModel.busy, 20000);
@@ -39,7 +25,7 @@ AppCase {
         return [{ tag: "wide", width: 1280, height: 800, number: 21 }, { tag: "narrow", width: 412, height: 915, number: 22 }];
     }
     function test_the_bed_is_shown(data) {
-        verify(Jobs.receive("Aalto", data.number));
+        verify(Jobs.rush("Aalto", data.number)); // first in its column
         const window = make(data.width, data.height);
         open(window, data.number, "Aalto");
         compare(BedModel.fault, "");
@@ -75,6 +61,19 @@ AppCase {
         find(window, "tone").edited("100");
         tryVerify(() => BedModel.heard.fault !== undefined, 20000);
         verify(find(window, "toneFault").visible);
+    }
+    function test_a_tone_of_one_racket_is_not_kept_for_the_next_one() {
+        verify(Jobs.receive("Eberling", 26));
+        const window = make(1280, 800);
+        open(window, 26, "Eberling");
+        find(window, "tone").edited("480");
+        tryVerify(() => BedModel.heard.lines !== undefined, 20000);
+        verify(find(window, "keepTone").visible);
+        verify(Jobs.receive("Fabricius", 27));
+        BedModel.show(Jobs.book(), Jobs.job()); // as a scan does it
+        tryVerify(() => BedModel.title.includes("Fabricius") && BedModel.ready && !BedModel.busy, 20000);
+        compare(find(window, "tone").value, "");
+        compare(Walker.find(window.contentItem, "keepTone"), null);
     }
     // Machines without a sound device take this way in earnest; elsewhere the real microphone listens.
     function test_listening_says_what_it_hears_or_why_it_cannot() {

@@ -12,28 +12,10 @@ AppCase {
     name: "Bench"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(place, width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null);
-        return found;
-    }
-    function gone(window, name) { tryVerify(() => Walker.find(window.contentItem, name) === null); }
     function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        lookAt(window.contentItem);
         compare(Walker.unreachable(window.contentItem).join("\n"), "");
     }
-    function sizes() { return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }]; }
     function prepare(name, tag, stage) {
         verify(Jobs.receive(name, tag));
         if (stage > 0) verify(Jobs.bringTo(stage));
@@ -49,7 +31,7 @@ AppCase {
     function test_steps_are_ticked_and_stay_ticked_data() { return sizes(); }
     function test_steps_are_ticked_and_stay_ticked(data) {
         prepare("Arvidsen", 21, 0);
-        const window = make("bench", data.width, data.height);
+        const window = openApp("bench", data.width, data.height);
         BenchModel.choose(Jobs.book(), Jobs.job());
         const first = find(window, "tick0");
         verify(!first.checked);
@@ -67,7 +49,7 @@ AppCase {
     function test_which_machine_is_one_tap(data) {
         needMachines();
         prepare("Ibsgaard", data.tag === "phone" ? 31 : 30, 4);
-        const window = make("bench", data.width, data.height);
+        const window = openApp("bench", data.width, data.height);
         BenchModel.choose(Jobs.book(), Jobs.job());
         verify(!find(window, "machine2").enabled);
         look(window);
@@ -94,7 +76,7 @@ AppCase {
         verify(BenchModel.step(""));
         verify(BenchModel.step(""));
         prepare("Kvernberg", 33, 4);
-        const window = make("room");
+        const window = openApp("room");
         let button = null;
         tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 33, Kvernberg: "))) !== undefined);
         wait(550); // taps that follow each other at once are one
@@ -109,7 +91,7 @@ AppCase {
     function test_photos_are_shown_small_and_large_and_the_rest_can_be_fetched_data() { return sizes(); }
     function test_photos_are_shown_small_and_large_and_the_rest_can_be_fetched(data) {
         prepare("Ljungwall", data.tag === "phone" ? 52 : 51, 0);
-        const window = make("bench", data.width, data.height);
+        const window = openApp("bench", data.width, data.height);
         BenchModel.choose(Jobs.book(), Jobs.job());
         verify(Jobs.photograph(true));
         verify(Jobs.photograph(false));
@@ -132,7 +114,7 @@ AppCase {
     }
     function test_the_time_is_shown_while_the_racket_is_on_the_machine() {
         prepare("Brunold", 22, 5);
-        const window = make("bench");
+        const window = openApp("bench");
         BenchModel.choose(Jobs.book(), Jobs.job());
         verify(/^\d+:\d\d$/.test(find(window, "time").text));
         mouseClick(find(window, "bench6"));
@@ -141,7 +123,7 @@ AppCase {
     function test_a_reading_is_entered_data() { return sizes(); }
     function test_a_reading_is_entered(data) {
         prepare("Castellane", 23, 0);
-        const window = make("bench", data.width, data.height);
+        const window = openApp("bench", data.width, data.height);
         BenchModel.choose(Jobs.book(), Jobs.job());
         find(window, "measure").clicked();
         const keep = find(window, "keepReading");
@@ -158,7 +140,7 @@ AppCase {
     function test_the_check_is_gone_through_before_a_racket_is_checked_data() { return sizes(); }
     function test_the_check_is_gone_through_before_a_racket_is_checked(data) {
         prepare("Dorofei", 24, 6);
-        const window = make("room", data.width, data.height);
+        const window = openApp("room", data.width, data.height);
         if (data.tag === "phone") find(window, "stages").at = 5;
         let button = null;
         tryVerify(() => (button = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).startsWith("Tag 24, Dorofei: "))) !== undefined);
@@ -178,7 +160,7 @@ AppCase {
     }
     function test_a_redo_needs_its_reason() {
         prepare("Eskildsen", 25, 6);
-        const window = make("room");
+        const window = openApp("room");
         CheckModel.show(Jobs.book(), Jobs.job());
         const store = find(window, "storeCheck");
         Walker.find(find(window, "item3"), "wrong").clicked();
@@ -195,7 +177,7 @@ AppCase {
     }
     function test_what_was_found_is_not_thrown_away_by_a_tap() {
         prepare("Farkas", 26, 6);
-        const window = make("room");
+        const window = openApp("room");
         CheckModel.show(Jobs.book(), Jobs.job());
         Walker.find(find(window, "item0"), "wrong").clicked();
         keyClick(Qt.Key_Escape);
@@ -207,7 +189,7 @@ AppCase {
     function test_the_stencils_are_shown_before_they_are_on_data() { return sizes(); }
     function test_the_stencils_are_shown_before_they_are_on(data) {
         prepare("Gunnulf", 27, 7);
-        const window = make("room", data.width, data.height);
+        const window = openApp("room", data.width, data.height);
         CheckModel.showStencils(Jobs.book(), Jobs.job());
         const done = find(window, "stencilled");
         verify(find(window, "inkCaution").text.length > 0);

@@ -12,33 +12,15 @@ AppCase {
     name: "Cards"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: "players" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    // Sheets are on the overlay, beside the window's own content.
-    function all(window) { return window.contentItem.parent ?? window.contentItem; }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(all(window), name)) !== null, 5000, name);
-        return found;
-    }
+    function make(width, height) { return openApp("players", width, height); }
+    function find(window, name) { return findAnywhere(window, name); }
     function press(window, name) {
         const button = find(window, name);
         verify(button.enabled, name);
         button.clicked();
         waitForRendering(window.contentItem);
     }
-    function look(window) {
-        compare(Walker.nameless(all(window)).join("\n"), "");
-        compare(Walker.tooSmall(all(window), 48).join("\n"), "");
-    }
+    function look(window) { lookAt(allOf(window)); }
     function sizes() {
         return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 },
                 { tag: "phone mirrored", width: 412, height: 915, mirrored: true }];

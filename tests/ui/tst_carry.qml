@@ -13,25 +13,9 @@ AppCase {
 
     property var window
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        window = createTemporaryObject(main, null, { width: width, height: height, startPlace: "exchange" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-    }
-    function find(name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem.parent ?? window.contentItem, name)) !== null, 2000, name);
-        return found;
-    }
-    function look() {
-        const all = window.contentItem.parent ?? window.contentItem;
-        compare(Walker.nameless(all).join("\n"), "");
-        compare(Walker.tooSmall(all, 48).join("\n"), "");
-    }
+    function make(width, height) { window = openApp("exchange", width, height); }
+    function find(name) { return findAnywhere(window, name); }
+    function look() { lookAt(allOf(window)); }
     function type(name, text) {
         find(name).text = text;
         find(name).edited(text);

@@ -19,8 +19,6 @@ AppCase {
     property int redone: 0
     property int paid: 0
 
-    Component { id: main; Main {} }
-
     // Before there is an event: what they had strung was elsewhere, and is charged there.
     function initTestCase() {
         for (const name of ["Quarnstrom", "Rydelius", "Sundqvist", "Tjernlund"]) Room.addPastPlayer(name, 2);
@@ -29,18 +27,9 @@ AppCase {
     function make(width, height) {
         Settings.stringer = "Ines";
         Settings.scanSteps = false;
-        window = createTemporaryObject(main, null, { width: width, height: height, startPlace: "desk" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
+        window = openApp("desk", width, height);
     }
-    function item(name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
-    function gone(name) { tryVerify(() => Walker.find(window.contentItem, name) === null, 5000, name); }
+    function item(name) { return find(window, name); }
     function tap(name) {
         const button = item(name);
         tryVerify(() => button.enabled, 5000, name);
@@ -63,13 +52,13 @@ AppCase {
         tryVerify(() => item("step" + stage).activeFocus, 5000, "the offered step " + stage);
         keyClick(Qt.Key_Return);
         keyClick(Qt.Key_Escape);
-        gone("step" + stage);
+        gone(window, "step" + stage);
     }
     // One scan, and the step by a tap.
     function scanThen(tag, stage) {
         scan(tag);
         tap("step" + stage);
-        gone("step" + stage);
+        gone(window, "step" + stage);
     }
     function stageOf(tag) { return ScanModel.withNumber(String(tag))[0].stage; }
 
@@ -118,7 +107,7 @@ AppCase {
         }
         tap("rest");
         tap("storeCheck");
-        gone("storeCheck");
+        gone(window, "storeCheck");
         compare(stageOf(tag), wrong ? StageMark.CutOut : StageMark.Checked);
     }
     function charge(name, rackets) {

@@ -14,20 +14,12 @@ AppCase {
     property var window
     property int taps: 0
 
-    Component { id: main; Main {} }
-
     function initTestCase() {
         Room.addEvent();
         Room.addPastPlayer("Wendelmoor", 3);
         Room.addPastPlayer("Aldermoor", 4);
     }
-    function make(width, height) {
-        window = createTemporaryObject(main, null, { width: width, height: height });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-    }
+    function make(width, height) { window = openApp("desk", width, height); }
     function cleanup() {
         Room.clearDrafts();
         Theme.rightToLeft = false;
@@ -66,9 +58,6 @@ AppCase {
         taps = 0;
     }
 
-    function sizes() {
-        return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
-    }
 
     function test_three_rackets_mains_one_kilo_less_in_five_taps_data() { return sizes(); }
     function test_three_rackets_mains_one_kilo_less_in_five_taps(data) {

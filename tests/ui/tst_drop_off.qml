@@ -14,8 +14,6 @@ AppCase {
 
     property var window
 
-    Component { id: main; Main {} }
-
     function initTestCase() {
         Room.addEvent();
         Room.addPastPlayer("Wendelmoor", 3);
@@ -24,38 +22,12 @@ AppCase {
         Room.clearDrafts();
         Settings.language = "en";
     }
-    function make(width, height) {
-        window = createTemporaryObject(main, null, { width: width, height: height });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-    }
-    function item(name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem.parent ?? window.contentItem, name)
-                                 ?? Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
-    // As a finger does it: scrolled into sight first.
-    function bring(target) {
-        wait(60);
-        for (let up = target.parent; up; up = up.parent) {
-            if (up.contentY !== undefined && up.contentItem !== undefined && up.contentHeight > up.height) {
-                const y = target.mapToItem(up.contentItem, 0, 0).y;
-                if (y + target.height > up.contentY + up.height || y < up.contentY)
-                    up.contentY = Math.max(0, Math.min(y - up.height / 2, up.contentHeight - up.height));
-            }
-        }
-        wait(60);
-    }
+    function make(width, height) { window = openApp("desk", width, height); }
+    function item(name) { return findAnywhere(window, name); }
     function tap(name) {
         const target = item(name);
         bring(target);
         mouseClick(target);
-    }
-    function sizes() {
-        return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
     }
     function yOf(target) { return target.mapToItem(null, 0, 0).y; }
 
@@ -148,6 +120,109 @@ AppCase {
         tryCompare(DeskModel, "page", DeskModel.Stored);
         compare(Room.questionsOf(book), 0);
         verify(Room.confirmedText(book).includes("25"));
+    }
+
+    function test_a_question_answered_elsewhere_says_so_where_it_was_asked_data() { return sizes(); }
+    function test_a_question_answered_elsewhere_says_so_where_it_was_asked(data) {
+        const family = data.tag === "tablet" ? "Tverholt" : "Ulverholt";
+        Room.addPastPlayer(family, 2);
+        make(data.width, data.height);
+        DeskModel.open("drop-off:" + family);
+        tryCompare(DeskModel, "page", DeskModel.DropOff);
+        const book = DeskModel.card.book;
+        verify(Room.disagree(book));
+        item("asked0");
+        const mine = DeskModel.draft.questions[0].answers.findIndex(answer => answer.text.startsWith("24"));
+        tap("answer" + mine);
+        compare(DeskModel.draft.wish["mains_tension"], "24");
+        waitForRendering(window.contentItem, 300);
+        const card = item("asked0"), height = card.height, at = yOf(item("anew")) - yOf(card);
+        verify(Room.answeredElsewhere(book, 26));
+        tryVerify(() => card.closed);
+        waitForRendering(window.contentItem, 300);
+        compare(card.height, height);
+        compare(yOf(item("anew")) - yOf(card), at);
+        compare(DeskModel.draft.wish["mains_tension"], "26");
+        const said = item("askedFirst").text;
+        verify(said.includes("26") && said.includes("24") && said.includes("Away tablet"), said);
+        verify(!item("answer" + mine).enabled);
+        compare(Walker.nameless(window.contentItem).join("\n"), "");
+        compare(Walker.cutOff(card).join("\n"), "");
+        tap("readBack");
+        tryCompare(DeskModel, "page", DeskModel.Confirm);
+        verify(item("readBackText").text.includes("26"));
+        tap("yes");
+        tryCompare(DeskModel, "page", DeskModel.Stored);
+        compare(Room.questionsOf(book), 0);
+    }
+
+    // Every field that may be in question says so where it is, and takes nothing.
+    function test_what_is_in_question_takes_nothing_on_any_page_data() {
+        return [{ tag: "pieces", part: 2, name: "pieces" }, { tag: "mains_prestretch", part: 2, name: "mains_prestretch10" },
+                { tag: "knots", part: 2, name: "knots" }, { tag: "racket_stencil", part: 3, name: "racket_stencil" },
+                { tag: "string_ink", part: 3, name: "string_ink" }];
+    }
+    function test_what_is_in_question_takes_nothing_on_any_page(data) {
+        const family = "Vinterholt" + data.tag.replace("_", "").slice(0, 6);
+        Room.addPastPlayer(family, 1);
+        make(412, 915);
+        DeskModel.open("first:" + family);
+        tryCompare(DeskModel, "page", DeskModel.DropOff);
+        for (let part = 0; part < data.part; ++part) tap("nextPart");
+        verify(item(data.name).enabled);
+        verify(Room.disagreeOn(DeskModel.card.book, data.tag));
+        tryVerify(() => Array.from(DeskModel.draft.openFields).includes(data.tag));
+        verify(!item(data.name).enabled);
+        item("asked0");
+        verify(Walker.texts(window.contentItem).includes("Choose one of the answers above first"));
+        tap("answer0");
+        verify(item(data.name).enabled);
+        verify(!Walker.texts(window.contentItem).includes("Choose one of the answers above first"));
+    }
+
+    function test_where_rackets_differ_it_is_shown_and_only_what_is_touched_changes_data() { return sizes(); }
+    function test_where_rackets_differ_it_is_shown_and_only_what_is_touched_changes(data) {
+        make(data.width, data.height);
+        DeskModel.open("first:wendel");
+        const draft = DeskModel.draft;
+        draft.scope = 1;
+        draft.set("mains_tension", "23.5");
+        draft.set("mains_gauge", "1.3");
+        draft.set("mains_supply", 2);
+        draft.scope = -1;
+        function each(field) {
+            const out = [];
+            for (let racket = 0; racket < 3; ++racket) {
+                draft.scope = racket;
+                out.push(draft.wish[field]);
+            }
+            draft.scope = -1;
+            return out.join(" ");
+        }
+        const gauges = each("mains_gauge");
+        tap("nextPart");
+        compare(item("mainsSupply").at, -1); // none of them is the answer
+        const gauge = item("mainsGauge"), below = item("mainsSupply");
+        compare(gauge.hint.startsWith("The rackets differ: "), true);
+        bring(gauge);
+        const at = yOf(below);
+        type(Walker.find(gauge, "field"), "1");
+        keyClick(Qt.Key_Backspace);
+        compare(each("mains_gauge"), gauges);
+        type(Walker.find(gauge, "field"), "x");
+        keyClick(Qt.Key_Backspace);
+        compare(each("mains_gauge"), gauges);
+        compare(yOf(below), at);
+        tap("nextPart");
+        const figure = item("mainsFigure");
+        compare(figure.hint.startsWith("The rackets differ: "), true);
+        bring(figure);
+        mouseClick(Walker.find(figure, "plus"));
+        compare(each("mains_tension"), "25.5 24 25.5");
+        type(Walker.find(figure, "field"), "22");
+        compare(each("mains_tension"), "22 22 22");
+        compare(figure.hint, "");
+        compare(each("mains_gauge"), gauges);
     }
 
     function type(field, text) {

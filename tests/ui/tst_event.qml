@@ -10,32 +10,7 @@ AppCase {
     name: "Event"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(place, width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
     function tap(window, name) { mouseClick(find(window, name)); wait(1); }
-    function type(window, name, text) {
-        const field = find(window, name).field;
-        field.forceActiveFocus();
-        field.text = "";
-        for (const letter of text) keyClick(letter);
-    }
-    function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
-    }
 
     // In the order of their names: first there is none.
     function test_1_every_place_offers_to_make_one_data() {
@@ -43,7 +18,7 @@ AppCase {
     }
     function test_1_every_place_offers_to_make_one(data) {
         for (const size of [[1280, 800], [412, 915]]) {
-            const window = make(data.tag, size[0], size[1]);
+            const window = openApp(data.tag, size[0], size[1]);
             tap(window, "emptyAction");
             find(window, "eventName");
             look(window);
@@ -57,7 +32,7 @@ AppCase {
         return [{ tag: "phone", width: 412, height: 915 }];
     }
     function test_2_a_racket_taken_in_before_comes_into_the_event_that_is_made_then(data) {
-        const window = make("desk", data.width, data.height);
+        const window = openApp("desk", data.width, data.height);
         find(window, "makeEvent");
         DeskModel.finder.typed = "Tarn";
         DeskModel.addPlayer();
@@ -76,7 +51,7 @@ AppCase {
         find(window, "keepEvent").clicked();
         verify(find(window, "eventName").error.length > 0); // nothing was said
         compare(AppDevice.event, "");
-        type(window, "eventName", "Stringing at the lake");
+        typeInto(find(window, "eventName"), "Stringing at the lake");
         compare(find(window, "eventName").error, "");
         const last = find(window, "lastDay"), right = last.day;
         Walker.find(last, "dayBefore").clicked();
@@ -87,7 +62,7 @@ AppCase {
         compare(AppDevice.event, "");
         last.day = right;
         compare(last.error, "");
-        type(window, "eventWho", "Mara");
+        typeInto(find(window, "eventWho"), "Mara");
         look(window);
         find(window, "keepEvent").clicked();
         tryCompare(AppDevice, "eventName", "Stringing at the lake");
@@ -108,26 +83,59 @@ AppCase {
         return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
     }
     function test_3_settings_show_it_change_it_and_make_another(data) {
-        const window = make("settings", data.width, data.height);
+        const window = openApp("settings", data.width, data.height);
         const name = AppDevice.eventName;
         find(window, "changeEvent").clicked();
         compare(find(window, "eventName").text, name);
         compare(Walker.find(window.contentItem, "eventWho"), null);
-        type(window, "eventName", "Lakeside " + data.tag);
+        typeInto(find(window, "eventName"), "Lakeside " + data.tag);
         look(window);
         find(window, "keepEvent").clicked();
         tryCompare(AppDevice, "eventName", "Lakeside " + data.tag);
         const before = EventModel.events.length;
         find(window, "newEvent").clicked();
-        type(window, "eventName", "Hillside " + data.tag);
+        typeInto(find(window, "eventName"), "Hillside " + data.tag);
         find(window, "keepEvent").clicked();
         tryCompare(AppDevice, "eventName", "Hillside " + data.tag);
         tryVerify(() => Walker.find(window.contentItem, "keepEvent") === null);
         compare(EventModel.events.length, before + 1);
         compare(Walker.find(window.contentItem, "fault"), null);
-        const other = EventModel.events.findIndex(one => one.name === "Lakeside " + data.tag);
-        find(window, "event" + other).clicked();
+        const shown = find(window, "events");
+        Walker.find(shown, "opener").clicked();
+        tryVerify(() => shown.isOpen);
+        let row = null;
+        tryVerify(() => (row = Walker.interactive(allOf(window)).find(item => Walker.nameOf(item) === "Lakeside " + data.tag)) !== undefined);
+        mouseClick(row);
         tryCompare(AppDevice, "eventName", "Lakeside " + data.tag);
+        tryVerify(() => !shown.isOpen);
         look(window);
+    }
+    // What comes from other tablets moves nothing under a finger.
+    function test_4_an_event_that_comes_leaves_the_page_where_it_is_data() { return sizes(); }
+    function test_4_an_event_that_comes_leaves_the_page_where_it_is(data) {
+        const window = openApp("settings", data.width, data.height);
+        const places = ["events", "changeEvent", "newEvent", "language"].map(name => find(window, name));
+        wait(50);
+        const before = places.map(item => item.mapToItem(places[3].parent, 0, 0).y + places[3].parent.mapToItem(null, 0, 0).y);
+        const events = EventModel.events.length;
+        verify(Room.eventComes("Seaside " + data.tag));
+        tryVerify(() => EventModel.events.length === events + 1);
+        waitForRendering(window.contentItem, 300);
+        wait(50);
+        compare(places.map(item => item.mapToItem(places[3].parent, 0, 0).y + places[3].parent.mapToItem(null, 0, 0).y), before);
+    }
+    function test_5_an_event_without_days_is_renamed_data() { return sizes(); }
+    function test_5_an_event_without_days_is_renamed(data) {
+        verify(Room.eventComes("Riverside " + data.tag));
+        EventModel.show(EventModel.events.find(one => one.name === "Riverside " + data.tag).id);
+        const window = openApp("settings", data.width, data.height);
+        find(window, "changeEvent").clicked();
+        compare(find(window, "firstDay").day, "");
+        compare(find(window, "firstDay").error, "");
+        typeInto(find(window, "eventName"), "Brookside " + data.tag);
+        look(window);
+        find(window, "keepEvent").clicked();
+        tryCompare(AppDevice, "eventName", "Brookside " + data.tag);
+        gone(window, "keepEvent");
     }
 }

@@ -14,21 +14,8 @@ AppCase {
 
     property var window
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: "room" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-    }
-    function overlay() { return window.contentItem.parent ?? window.contentItem; }
-    function find(name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(overlay(), name)) !== null, 2000, name);
-        return found;
-    }
+    function make(width, height) { window = openApp("room", width, height); }
+    function find(name) { return findAnywhere(window, name); }
     function begin(family, tag, width, height) {
         Settings.stringer = "Ines";
         verify(Jobs.receive(family, tag));
@@ -55,7 +42,7 @@ AppCase {
         find("noteFinding").clicked();
         find("ask1");
         wait(50);
-        const sheet = overlay();
+        const sheet = allOf(window);
         compare(Walker.nameless(sheet).join("\n"), "");
         compare(Walker.tooSmall(sheet, 48).join("\n"), "");
         compare(Walker.unreachable(sheet).join("\n"), "");
@@ -92,11 +79,52 @@ AppCase {
         compare(Jobs.answered(), "string_anyway, the coach, Ines");
         compare(Jobs.stage(), StageMark.Inspected);
     }
+    function test_an_answer_taken_elsewhere_takes_the_place_of_the_question_data() { return sizes(); }
+    function test_an_answer_taken_elsewhere_takes_the_place_of_the_question(data) {
+        begin("Eskildsen " + data.tag, data.tag === "phone" ? 66 : 65, data.width, data.height);
+        InspectionModel.place = 5;
+        InspectionModel.fault = 1;
+        InspectionModel.proposal = 4;
+        find("noteFinding").clicked();
+        find("ask1").clicked();
+        find("remedy1").clicked();
+        const yes = find("answerYes");
+        verify(yes.enabled);
+        verify(Jobs.frameAnsweredElsewhere());
+        const said = find("meanwhile");
+        verify(said.text.includes("Corvin"), said.text);
+        verify(!yes.enabled);
+        compare(Walker.find(allOf(window), "frameQuestion"), null);
+        lookAt(allOf(window));
+        find("answerLater").clicked();
+        compare(Jobs.answered(), "string_anyway, Eskildsen " + data.tag + ", Corvin");
+        // Who asks again has read it.
+        tryVerify(() => Walker.find(allOf(window), "answerYes") === null);
+        find("ask1").clicked();
+        find("remedy4").clicked();
+        find("answerYes").clicked();
+        compare(Jobs.answered(), "do_not_string, Eskildsen " + data.tag + ", Ines");
+    }
+    function test_who_answers_for_it_is_told_that_nothing_is_to_be_answered() {
+        begin("Fredriksen", 67);
+        InspectionModel.place = 5;
+        InspectionModel.fault = 1;
+        InspectionModel.proposal = 4;
+        find("noteFinding").clicked();
+        find("goOn1").clicked();
+        find("goOnWhy").text = "no time";
+        const yes = find("goOnYes");
+        verify(yes.enabled);
+        verify(Jobs.frameAnsweredElsewhere());
+        tryVerify(() => !yes.enabled);
+        verify(find("goOnNotice").text.includes("Corvin"));
+        compare(Jobs.answered(), "string_anyway, Fredriksen, Corvin");
+    }
     function test_a_sound_frame_is_one_tap() {
         begin("Corvin", 63);
         find("sound").clicked();
         compare(Jobs.stage(), StageMark.Inspected);
-        tryVerify(() => Walker.find(overlay(), "drawing") === null);
+        tryVerify(() => Walker.find(allOf(window), "drawing") === null);
     }
     function test_the_keyboard_alone_notes_a_finding() {
         begin("Dorval", 64);

@@ -12,24 +12,8 @@ AppCase {
     name: "Money"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(place, width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
     function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
+        lookAt(window.contentItem);
         compare(Walker.unreachable(window.contentItem).join("\n"), "");
         for (const item of Walker.interactive(window.contentItem)) {
             const left = item.mapToItem(window.contentItem, 0, 0).x;
@@ -69,7 +53,7 @@ AppCase {
         received = true;
         verify(Jobs.priceList());
         Theme.rightToLeft = data.mirrored;
-        const window = make("money", data.width, data.height);
+        const window = openApp("money", data.width, data.height);
         MoneyPlace.go(Jobs.book());
         MoneyPlace.view = data.view;
         waitForRendering(window.contentItem);
@@ -78,7 +62,7 @@ AppCase {
     function test_from_a_scan_in_the_room_to_paid_in_four_taps() {
         verify(Jobs.receive("Aalto", 7));
         verify(Jobs.priceList());
-        const window = make("room");
+        const window = openApp("room");
         taps = 0;
         for (const key of Jobs.code(7)) keyClick(key);
         keyClick(Qt.Key_Return);
@@ -98,7 +82,7 @@ AppCase {
     function test_a_wrong_amount_says_so_below_its_field() {
         verify(Jobs.receive("Bakonyi", 8));
         verify(Jobs.priceList());
-        const window = make("money");
+        const window = openApp("money");
         MoneyPlace.go(Jobs.book());
         const amount = find(window, "payAmount");
         type(amount, "1.234");
@@ -112,7 +96,7 @@ AppCase {
     function test_a_discount_and_a_reversal_need_their_reason() {
         verify(Jobs.receive("Cervenka", 9));
         verify(Jobs.priceList());
-        const window = make("money");
+        const window = openApp("money");
         MoneyPlace.go(Jobs.book());
         tap(window, "charge");
         tap(window, "discount9");
@@ -130,7 +114,7 @@ AppCase {
     function test_something_sold_is_charged_without_typing() {
         verify(Jobs.receive("Dunajec", 10));
         verify(Jobs.priceList());
-        const window = make("money");
+        const window = openApp("money");
         MoneyPlace.go(Jobs.book());
         find(window, "sell").clicked();
         find(window, "ware").clicked();
@@ -140,7 +124,7 @@ AppCase {
     function test_a_day_is_closed_with_its_count() {
         verify(Jobs.receive("Eriksdal", 11));
         verify(Jobs.priceList());
-        const window = make("money");
+        const window = openApp("money");
         MoneyPlace.view = "day";
         const before = MoneyPlace.day.closes.length;
         verify(!find(window, "closeDay").enabled);
@@ -154,7 +138,7 @@ AppCase {
     }
     function test_a_price_is_given_and_taken_off() {
         verify(Jobs.priceList());
-        const window = make("money");
+        const window = openApp("money");
         MoneyPlace.view = "prices";
         find(window, "price rush").clicked();
         find(window, "priceAmount").text = "8.50";
@@ -166,7 +150,7 @@ AppCase {
     }
     function test_a_reel_comes_and_is_taken_out() {
         verify(Jobs.receive("Falkenrath", 12));
-        const window = make("stock");
+        const window = openApp("stock");
         find(window, "newItem").clicked();
         verify(!find(window, "keepItem").enabled);
         find(window, "itemName").text = "Tarnbrook Silk";

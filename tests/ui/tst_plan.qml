@@ -13,26 +13,7 @@ AppCase {
 
     property url file
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: "plan" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
-    function gone(window, name) { tryVerify(() => Walker.find(window.contentItem, name) === null, 5000, name); }
-    function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
-    }
+    function make(width, height) { return openApp("plan", width, height); }
     function initTestCase() {
         Room.addEvent();
         for (const name of ["Merrin", "Odalys", "Corvin"]) verify(TeamModel.setMember(name, 3, "en fr", "", ""));
@@ -40,7 +21,6 @@ AppCase {
         for (let i = 1; i <= 16; ++i) table += i + "," + (i === 2 ? "bye" : "Player " + i) + "," + (i === 1 ? 1 : "") + "," + (i === 2 ? "" : 1900 - 7 * i) + "\n";
         file = Room.table("draw.csv", table);
     }
-    function sizes() { return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }]; }
 
     function test_1_a_draw_is_brought_in_and_played_on_by_taps_data() { return sizes(); }
     function test_1_a_draw_is_brought_in_and_played_on_by_taps(data) {
@@ -254,11 +234,7 @@ AppCase {
     function test_8_a_racket_is_promised_for_another_time(data) {
         const family = "Zeller" + data.tag;
         verify(Jobs.rush(family, data.width === 412 ? 88 : 89));  // on top of the board
-        const window = createTemporaryObject(main, null, { width: data.width, height: data.height, startPlace: "room" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
+        const window = openApp("room", data.width, data.height);
         let card = null;
         tryVerify(() => (card = Walker.interactive(window.contentItem).find(item => Walker.nameOf(item).includes(family))) !== undefined);
         card.clicked();

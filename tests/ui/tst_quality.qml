@@ -11,28 +11,8 @@ AppCase {
     name: "Quality"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(width, height, place) {
-        const window = createTemporaryObject(main, null, { width: width, height: height, startPlace: place });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
-    function gone(window, name) { tryVerify(() => Walker.find(window.contentItem, name) === null, 5000, name); }
-    function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
-    }
+    function make(width, height, place) { return openApp(place, width, height); }
     function initTestCase() { Room.addEvent(); }
-    function sizes() { return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }]; }
 
     function test_1_without_readings_it_says_so_data() { return sizes(); }
     function test_1_without_readings_it_says_so(data) {

@@ -14,23 +14,12 @@ AppCase {
 
     property var window
 
-    Component { id: main; Main {} }
-
     function make(place, width, height) {
         Settings.stringer = "Ines";
         Settings.scanSteps = false;
-        window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: place });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
+        window = openApp(place, width, height);
     }
-    function find(name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 2000, name);
-        return found;
-    }
-    function gone(name) { tryVerify(() => Walker.find(window.contentItem, name) === null, 2000, name); }
+    function item(name) { return find(window, name); }
     function scan(text) {
         for (const key of text) keyClick(key);
         keyClick(Qt.Key_Return);
@@ -49,10 +38,10 @@ AppCase {
         make(data.place);
         scan(Jobs.code(data.number));
         tryVerify(() => Walker.find(window.contentItem, "step2") !== null);
-        verify(find("inspect"));
+        verify(item("inspect"));
         // A second scan puts the next step under the finger, and Enter takes it.
         scan(Jobs.code(data.number));
-        verify(find("step2").activeFocus);
+        verify(item("step2").activeFocus);
         compare(Jobs.stage(), StageMark.Received);
         keyClick(Qt.Key_Return);
         compare(Jobs.stage(), StageMark.Inspected);
@@ -65,7 +54,7 @@ AppCase {
         CameraModel.read(Jobs.code(171));
         tryVerify(() => Walker.find(window.contentItem, "step2") !== null);
         compare(CameraModel.on, false);
-        gone("sight");
+        gone(window, "sight");
     }
     function test_the_camera_compares_two_tags_before_it_goes_off() {
         verify(Jobs.receive("Liv", 172));
@@ -82,24 +71,24 @@ AppCase {
     function test_a_code_in_a_text_field_is_taken_out_again() {
         verify(Jobs.receive("Isolde", 72));
         make("desk");
-        const field = find("find");
+        const field = item("find");
         field.forceActiveFocus();
         for (const key of "Iso") keyClick(key);
         compare(field.text, "Iso");
         scan(Jobs.code(72));
         compare(field.text, "Iso");
         compare(DeskModel.finder.typed, "Iso");
-        find("step2");
+        item("step2");
         DeskModel.finder.typed = "";
     }
     function test_a_number_that_is_typed_on_the_desk_finds_the_racket() {
         verify(Jobs.receive("Jorunn", 73));
         make("desk");
-        find("find").forceActiveFocus();
+        item("find").forceActiveFocus();
         for (const key of "73") keyClick(key);
-        verify(Walker.nameOf(find("tagged0")).includes("Jorunn"));
+        verify(Walker.nameOf(item("tagged0")).includes("Jorunn"));
         keyClick(Qt.Key_Return);
-        find("step2");
+        item("step2");
         DeskModel.finder.typed = "";
     }
     function test_the_bench_takes_a_racket_up_and_offers_its_step() {
@@ -112,12 +101,12 @@ AppCase {
         compare(BenchModel.player, "Kestrel");
         scan(Jobs.code(75));
         scan(Jobs.code(75));
-        const offered = find("offered");
+        const offered = item("offered");
         tryVerify(() => offered.activeFocus);
         compare(Jobs.stage(), StageMark.Received);
         keyClick(Qt.Key_Return);
         compare(Jobs.stage(), StageMark.CutOut);
-        gone("offered");
+        gone(window, "offered");
     }
     function test_with_the_setting_on_the_second_scan_takes_the_step() {
         verify(Jobs.receive("Mirabel", 76));
@@ -131,11 +120,11 @@ AppCase {
         }
         window.go("room");
         scan(Jobs.code(76));
-        find("step7");
+        item("step7");
         compare(Jobs.stage(), StageMark.Strung);
         // A strung racket is checked item by item first: the scan opens the list, and takes nothing by itself.
         scan(Jobs.code(76));
-        find("storeCheck");
+        item("storeCheck");
         compare(Jobs.stage(), StageMark.Strung);
     }
     function test_a_reason_that_was_begun_is_not_lost_to_another_scan() {
@@ -143,18 +132,18 @@ AppCase {
         verify(Jobs.receive("Oswin", 78));
         make("room");
         scan(Jobs.code(77));
-        const reason = find("reason");
+        const reason = item("reason");
         reason.takeFocus();
         for (const key of "no") keyClick(key);
         scan(Jobs.code(78));
-        find("discard");
+        item("discard");
         compare(reason.text, "no");
     }
     function test_a_tag_of_another_event_says_so() {
         verify(Jobs.receive("Perdita", 79));
         make("room");
         scan("WL:AS59RB:137:9");
-        const fault = find("fault");
+        const fault = item("fault");
         compare(fault.title, "This tag is of another event");
         verify(!Walker.find(window.contentItem, "step2"));
     }
@@ -165,24 +154,24 @@ AppCase {
         verify(Jobs.receive("Quillon", data.number));
         verify(Jobs.receive("Rosalba", data.number + 1));
         make("room", data.width, data.height);
-        find("compareTags").clicked();
-        find("typedTag");
+        item("compareTags").clicked();
+        item("typedTag");
         scan(Jobs.code(data.number));
         verify(!Walker.find(window.contentItem, "alarm"));
         scan(Jobs.code(data.number + 1));
-        const alarm = find("alarm");
+        const alarm = item("alarm");
         verify(alarm.text.includes("Quillon") && alarm.text.includes("Rosalba"));
         verify(!Walker.find(window.contentItem, "comparedStep"));
-        compare(find("typedTag").text, "");
+        compare(item("typedTag").text, "");
         compare(Walker.nameless(window.contentItem).join("\n"), "");
         compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
-        find("compareAgain").clicked();
-        gone("alarm");
+        item("compareAgain").clicked();
+        gone(window, "alarm");
         scan(Jobs.code(data.number + 1));
         scan(Jobs.code(data.number + 1));
-        find("same");
-        find("comparedStep").clicked();
+        item("same");
+        item("comparedStep").clicked();
         compare(Jobs.stage(), StageMark.Inspected);
-        gone("typedTag");
+        gone(window, "typedTag");
     }
 }

@@ -10,15 +10,7 @@ AppCase {
     name: "Shell"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        const window = createTemporaryObject(main, null, { width: width, height: height });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        return window;
-    }
+    function make(width, height) { return openApp("desk", width, height); }
     function test_every_place_by_its_key_data() {
         return ["desk", "room", "bench", "players", "plan", "money", "stock", "team", "questions", "exchange", "settings"].map(
             (key, i) => ({ tag: key, key: i < 9 ? Qt.Key_1 + i : i === 9 ? Qt.Key_0 : Qt.Key_Comma }));

@@ -18,8 +18,6 @@ AppCase {
     property int taps: 0
     property int characters: 0
 
-    Component { id: main; Main {} }
-
     function initTestCase() {
         Room.addEvent();
     }
@@ -27,11 +25,7 @@ AppCase {
         Room.clearDrafts();
     }
     function make(size) {
-        window = createTemporaryObject(main, null, { width: size.width, height: size.height });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
+        window = openApp("desk", size.width, size.height);
         taps = 0;
         characters = 0;
     }
@@ -42,15 +36,7 @@ AppCase {
     function tap(name, within) {
         let target = null;
         tryVerify(() => (target = within ? Walker.find(item(name) ?? window.contentItem, within) : item(name)) !== null, 2000, name);
-        wait(60);
-        for (let up = target.parent; up; up = up.parent) {
-            if (up.contentY !== undefined && up.contentItem !== undefined && up.contentHeight > up.height) {
-                const y = target.mapToItem(up.contentItem, 0, 0).y;
-                if (y + target.height > up.contentY + up.height || y < up.contentY)
-                    up.contentY = Math.max(0, Math.min(y - up.height / 2, up.contentHeight - up.height));
-            }
-        }
-        wait(60);  // what the last answer moved has come to rest
+        bring(target);
         mouseClick(target);
         ++taps;
         return target;
@@ -64,9 +50,6 @@ AppCase {
         console.info(what + ": " + taps + " taps, " + characters + " characters, " + seconds.toFixed(1) + " s at "
                      + secondsPerTap + " s a tap and " + secondsPerCharacter + " s a character (own assumption)");
         return seconds;
-    }
-    function sizes() {
-        return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
     }
 
     function test_a_first_time_player_with_four_rackets_takes_less_than_ninety_seconds_data() { return sizes(); }

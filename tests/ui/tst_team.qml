@@ -12,32 +12,8 @@ AppCase {
     name: "Team"
     when: windowShown
 
-    Component { id: main; Main {} }
-
-    function make(width, height) {
-        const window = createTemporaryObject(main, null, { width: width ?? 1280, height: height ?? 800, startPlace: "team" });
-        verify(window);
-        window.requestActivate();
-        tryCompare(window, "active", true);
-        waitForRendering(window.contentItem);
-        return window;
-    }
-    function find(window, name) {
-        let found = null;
-        tryVerify(() => (found = Walker.find(window.contentItem, name)) !== null, 5000, name);
-        return found;
-    }
+    function make(width, height) { return openApp("team", width, height); }
     function tap(window, name) { mouseClick(find(window, name)); wait(1); }
-    function type(window, name, text) {
-        const field = find(window, name).field;
-        field.forceActiveFocus();
-        field.text = "";
-        for (const letter of text) keyClick(letter);
-    }
-    function look(window) {
-        compare(Walker.nameless(window.contentItem).join("\n"), "");
-        compare(Walker.tooSmall(window.contentItem, 48).join("\n"), "");
-    }
 
     function test_the_list_of_the_bench_is_changed_data() {
         return [{ tag: "tablet", width: 1280, height: 800 }, { tag: "phone", width: 412, height: 915 }];
@@ -51,7 +27,7 @@ AppCase {
         find(window, "addStep").clicked();
         find(window, "keepStep").clicked();
         verify(find(window, "stepWords").error.length > 0); // nothing was said
-        type(window, "stepWords", "wipe");
+        typeInto(find(window, "stepWords"), "wipe");
         compare(find(window, "stepWords").error, "");
         find(window, "keepStep").clicked();
         compare(ListsModel.steps.length, before + 1);
@@ -84,7 +60,7 @@ AppCase {
         page.chosen("machines");
         const before = MachinesModel.machines.length;
         tap(window, "addMachine");
-        type(window, "machineName", "bench " + data.tag);
+        typeInto(find(window, "machineName"), "bench " + data.tag);
         find(window, "keepMachine").clicked();
         tryVerify(() => MachinesModel.machines.length === before + 1);
         look(window);
@@ -100,7 +76,7 @@ AppCase {
         verify(Jobs.receive("Okafor", 42));
         const window = make();
         tap(window, "addMember");
-        type(window, "memberName", "Mara");
+        typeInto(find(window, "memberName"), "Mara");
         find(window, "keepMember").clicked();
         tryVerify(() => TeamModel.members.some(one => one.name === "Mara"));
         tap(window, "addShift");

@@ -81,6 +81,14 @@ QStringList Walker::cutOff(QQuickItem* root) const {
   return found;
 }
 
+QStringList Walker::texts(QQuickItem* root) const {
+  QStringList found;
+  walk(root, [&](QQuickItem* item) {
+    if (item->inherits("QQuickText")) found.append(item->property("text").toString());
+  });
+  return found;
+}
+
 QStringList Walker::beyondSides(QQuickItem* root) const {
   const auto sideways = [root](const QQuickItem* item) {
     for (const auto* up = item->parentItem(); up != nullptr && up != root; up = up->parentItem())

@@ -22,6 +22,8 @@ class Walker : public QObject {
   // What is pressed, typed into or read and reaches beyond the left or the right edge of root. What lies in a view that scrolls sideways
   // is left out.
   [[nodiscard]] Q_INVOKABLE QStringList beyondSides(QQuickItem* root) const;
+  // What is read on the screen below root.
+  [[nodiscard]] Q_INVOKABLE QStringList texts(QQuickItem* root) const;
   // What a screen reader is told.
   [[nodiscard]] Q_INVOKABLE QString nameOf(QQuickItem* item) const;
   [[nodiscard]] Q_INVOKABLE int roleOf(QQuickItem* item) const;

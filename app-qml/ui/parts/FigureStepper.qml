@@ -5,7 +5,8 @@ import Weavelog.View
 
 // A decimal figure with its unit: large minus and plus, arrow keys, or typed. The value is text with a point
 // ("24.5"), exactly as said; "" is no figure yet. What cannot be is said in the error line and not
-// taken over. The value is its owner's: edited() asks for another.
+// taken over. The value is its owner's: edited() asks for another. Where it stands for several that differ, there is no one figure: minus and plus
+// ask for a step of each with eachStepped(), and what is typed holds for all.
 ColumnLayout {
     id: figureStepper
 
@@ -17,6 +18,8 @@ ColumnLayout {
     property string most: "100"
     property string hint
     property string error
+    property bool differs: false
+    property int noteLines: 0  // room kept below for what is said there, in lines
     // Where the first step goes while there is no figure; "": to the least.
     property string first
     readonly property string rangeError: field.acceptable ? ""
@@ -25,8 +28,10 @@ ColumnLayout {
     signal edited(string value)
     // What was typed cannot stand and was not taken over; "": it can again.
     signal mistyped(string text)
+    signal eachStepped(string by)
 
     function stepBy(signed) {
+        if (differs) return eachStepped(signed);
         const next = Figures.stepped(value, signed, least, most, first);
         if (next !== value) edited(next);
         field.refresh();
@@ -91,5 +96,6 @@ ColumnLayout {
         Layout.fillWidth: true
         hint: figureStepper.hint
         error: figureStepper.error.length > 0 ? figureStepper.error : figureStepper.rangeError
+        lines: figureStepper.noteLines
     }
 }

@@ -48,6 +48,7 @@ ColumnLayout {
         Keys.onDownPressed: clicked()
         onClicked: {
             find.text = "";
+            sheet.offered = pick.options;
             sheet.open();
         }
         background: FieldGround {
@@ -77,16 +78,19 @@ ColumnLayout {
     }
     Sheet {
         id: sheet
+        // While it is open they stay as they were: none moves under a finger.
+        property var offered: pick.options
+        onClosed: offered = Qt.binding(() => pick.options)
         title: pick.label.length > 0 ? pick.label : pick.placeholder
 
         SearchEntry {
             id: find
             Layout.fillWidth: true
-            visible: pick.options.length > 8
+            visible: sheet.offered.length > 8
             name: qsTr("Find in the list")
         }
         Repeater {
-            model: pick.options.filter(
+            model: sheet.offered.filter(
                 option => option.text.toLocaleLowerCase().includes(find.text.toLocaleLowerCase()))
 
             ListRow {

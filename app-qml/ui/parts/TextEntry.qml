@@ -10,6 +10,7 @@ ColumnLayout {
     property string label
     property string hint
     property string error
+    property int noteLines: 0  // room kept below for what is said there, in lines
     property alias text: field.text
     property alias placeholder: field.placeholderText
     property alias inputMethodHints: field.inputMethodHints
@@ -65,5 +66,6 @@ ColumnLayout {
         Layout.fillWidth: true
         hint: entry.hint
         error: entry.error
+        lines: entry.noteLines
     }
 }

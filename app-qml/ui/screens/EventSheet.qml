@@ -13,7 +13,7 @@ Sheet {
     property var before: ({})
     readonly property var form: ({ name: name.text, place: place.text, firstDay: first.day, lastDay: last.day, timeZone: zone.text,
                                    currency: currency.text, who: who.text })
-    readonly property var wrong: EventModel.wrong(form)
+    readonly property var wrong: EventModel.wrong(form, changes)
     // From the top.
     readonly property var fields: [{ key: "name", entry: name }, { key: "firstDay", entry: first }, { key: "lastDay", entry: last },
                                    { key: "currency", entry: currency }, { key: "timeZone", entry: zone }]

@@ -2,37 +2,28 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
-import Weavelog.Theme
 import Weavelog.View
 
-// The events that this tablet holds: which one every place shows, what it is called, and a new one.
+// The events that this tablet holds: which one every place shows, what it is called, and a new one. However many there are and whoever may change
+// them, what is below stays where it is.
 Card {
     id: card
 
     title: qsTr("Event")
-    detail: EventModel.events.length === 0 ? qsTr("There is no event yet")
-          : EventModel.events.length === 1 ? "" : qsTr("Desk, room, bench, plan, money, stock and team show the one that is ticked. The others stay here as they are.")
 
-    Repeater {
-        model: EventModel.events
-        ListRow {
-            id: row
-            required property var modelData
-            required property int index
-            objectName: "event" + index
-            Layout.fillWidth: true
-            opens: false
-            chosen: modelData.shown
-            text: modelData.name
-            detail: Listing.dotted([modelData.detail, modelData.hosts ? qsTr("of the event server") : "",
-                                    modelData.waiting > 0 ? qsTr("%n racket(s) here", "", modelData.waiting) : ""])
-            onClicked: EventModel.show(modelData.id)
-            Icon {
-                visible: row.chosen
-                name: "check"
-                colour: Theme.colour.action
-            }
-        }
+    PickList {
+        objectName: "events"
+        Layout.fillWidth: true
+        label: qsTr("Which one is shown")
+        enabled: EventModel.events.length > 0
+        placeholder: enabled ? qsTr("Choose") : qsTr("There is no event yet")
+        hint: qsTr("Desk, room, bench, plan, money, stock and team show this one. The others stay here as they are.")
+        options: EventModel.events.map(event => ({
+            value: event.id, text: event.name,
+            detail: Listing.dotted([event.detail, event.hosts ? qsTr("of the event server") : "",
+                                    event.waiting > 0 ? qsTr("%n racket(s) here", "", event.waiting) : ""]) }))
+        value: EventModel.events.find(event => event.shown)?.id
+        onPicked: value => EventModel.show(value)
     }
     SideBySide {
         id: ways
@@ -42,7 +33,7 @@ Card {
         ActionButton {
             objectName: "changeEvent"
             width: ways.columnWidth
-            visible: EventModel.mayChange
+            enabled: EventModel.mayChange
             kind: ActionButton.Secondary
             text: qsTr("Change name and days")
             onClicked: EventModel.ask(true)

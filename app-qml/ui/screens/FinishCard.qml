@@ -31,8 +31,13 @@ Card {
                 id: entry
                 required property var modelData
                 width: row.columnWidth
+                WishField { id: wish; draft: card.draft; field: entry.modelData.field }
+                objectName: entry.modelData.field
                 label: entry.modelData.text
-                text: card.draft.wish[entry.modelData.field]
+                enabled: !wish.inQuestion
+                hint: wish.hint
+                noteLines: wish.lines
+                text: wish.value ?? ""
                 onEdited: text => card.draft.set(entry.modelData.field, text)
             }
         }
@@ -49,11 +54,14 @@ Card {
             onEdited: text => card.draft.setDropOff("collected_by", text)
         }
     }
+    WishField { id: note; draft: card.draft; field: "note" }
     TextEntry {
         objectName: "note"
         Layout.fillWidth: true
         label: qsTr("Note to the stringer")
-        text: card.draft.wish["note"]
+        hint: note.hint
+        noteLines: note.lines
+        text: note.value ?? ""
         onEdited: text => card.draft.set("note", text)
     }
 }

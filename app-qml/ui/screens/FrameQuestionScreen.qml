@@ -13,9 +13,13 @@ TurnedScreen {
     property string finding
     property int choice: 0
     readonly property var words: finding.length > 0 ? InspectionModel.question(finding, language) : ({})
-    readonly property bool ready: choice > 0 && who.text.trim().length > 0
+    readonly property string player: InspectionModel.asking.player ?? ""
+    // It was answered elsewhere while it is asked here.
+    readonly property string meanwhile: InspectionModel.asking.meanwhile ?? ""
+    readonly property bool ready: meanwhile.length === 0 && choice > 0 && who.text.trim().length > 0
 
     function ask(id) {
+        if (!InspectionModel.ask(id)) return;
         finding = id;
         const said = InspectionModel.language;
         language = ["en", "fr", "es", "de"].includes(said) ? said : Settings.language;
@@ -24,8 +28,8 @@ TurnedScreen {
         open();
     }
 
-    name: qsTr("Question to %1 about the frame").arg(InspectionModel.player)
-    title: InspectionModel.player
+    name: qsTr("Question to %1 about the frame").arg(player)
+    title: player
     onLanguageChosen: language => screen.language = language
     onOpened: later.forceActiveFocus(Qt.PopupFocusReason)
 
@@ -35,8 +39,19 @@ TurnedScreen {
         meaning: Words.Title
         text: screen.words["title"] ?? ""
     }
+    // In place of the question, so that nobody answers what is answered.
+    Notice {
+        objectName: "meanwhile"
+        Layout.fillWidth: true
+        Layout.rightMargin: Theme.room
+        visible: screen.meanwhile.length > 0
+        kind: Notice.Attention
+        title: qsTr("This was answered elsewhere meanwhile")
+        text: screen.meanwhile
+    }
     Words {
         objectName: "frameQuestion"
+        visible: screen.meanwhile.length === 0
         Layout.fillWidth: true
         Layout.rightMargin: Theme.room
         font.pixelSize: screen.wordSize
@@ -46,7 +61,7 @@ TurnedScreen {
     Notice {
         Layout.fillWidth: true
         Layout.rightMargin: Theme.room
-        visible: text.length > 0
+        visible: text.length > 0 && screen.meanwhile.length === 0
         kind: Notice.Attention
         text: screen.words["caution"] ?? ""
     }
@@ -60,6 +75,7 @@ TurnedScreen {
             Layout.rightMargin: Theme.room
             font.pixelSize: screen.wordSize
             text: remedy.modelData.text
+            visible: screen.meanwhile.length === 0
             on: screen.choice === remedy.modelData.value
             onClicked: screen.choice = remedy.modelData.value
         }
@@ -67,6 +83,7 @@ TurnedScreen {
     TextEntry {
         id: who
         objectName: "saidBy"
+        visible: screen.meanwhile.length === 0
         Layout.fillWidth: true
         Layout.rightMargin: Theme.room
         label: screen.words["who"] ?? ""

@@ -8,9 +8,11 @@ Sheet {
     id: sheet
 
     property string finding
-    readonly property bool complete: by.text.trim().length > 0 && why.text.trim().length > 0
+    readonly property string meanwhile: InspectionModel.asking.meanwhile ?? ""
+    readonly property bool complete: meanwhile.length === 0 && by.text.trim().length > 0 && why.text.trim().length > 0
 
     function ask(id, text) {
+        if (!InspectionModel.ask(id)) return;
         finding = id;
         about.text = text;
         by.text = Settings.stringer;
@@ -29,8 +31,10 @@ Sheet {
     }
     Notice {
         Layout.fillWidth: true
+        objectName: "goOnNotice"
         kind: Notice.Attention
-        text: qsTr("Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker's advice and the rules of the place come first.")
+        title: sheet.meanwhile.length > 0 ? qsTr("This was answered elsewhere meanwhile") : ""
+        text: sheet.meanwhile.length > 0 ? sheet.meanwhile : qsTr("Your name and your reason stay beside this racket. A damaged frame can break under tension; the maker's advice and the rules of the place come first.")
     }
     TextEntry {
         id: by
@@ -49,7 +53,7 @@ Sheet {
         Layout.fillWidth: true
         kind: ActionButton.Danger
         enabled: sheet.complete
-        text: sheet.complete ? qsTr("I answer for it") : qsTr("Give a name and a reason")
+        text: sheet.meanwhile.length > 0 ? qsTr("Nothing is to be answered here now") : sheet.complete ? qsTr("I answer for it") : qsTr("Give a name and a reason")
         onClicked: {
             if (!InspectionModel.letGoOn(sheet.finding, by.text, why.text, qsTr("Going on: %1").arg(about.text))) return;
             why.text = "";

@@ -20,7 +20,7 @@ Column {
     readonly property string stencils: brief.racketStencil === undefined ? ""
         : brief.racketStencil.length === 0 && brief.stringStencil.length === 0 ? qsTr("none agreed")
         : Listing.dotted([brief.racketStencil,
-                          brief.stringStencil.length > 0 ? qsTr("string maker: %1").arg(brief.stringStencil) : ""])
+                          brief.stringStencil.length > 0 ? qsTr("string stencil: %1").arg(brief.stringStencil) : ""])
 
     spacing: 2
 

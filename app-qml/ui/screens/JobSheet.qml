@@ -12,6 +12,11 @@ Sheet {
     property string book
     property string job
     property var ways: ({})
+    // How it stands by now. What is written here is an answer to how it stood.
+    property var now: ({})
+    readonly property bool movedOn: ways.seen !== undefined && now.seen !== ways.seen
+    readonly property string movedOnTo: now.stage === undefined ? qsTr("it is not here any more")
+        : Listing.commas([StageWords.title(now.stage), now.marks?.[0]?.by ?? "", now.marks?.[0]?.at ?? ""])
     property int other: 0
     // What waits for an answer goes on by it: by the one about its frame, or by what is written down here.
     readonly property bool waits: sheet.ways.stage === StageMark.Waiting && !sheet.ways.clash
@@ -27,11 +32,15 @@ Sheet {
         open();
     }
     function look() {
-        ways = RoomModel.stepsOf(book, job);
+        lookAgain();
         other = ways.clash ? ways.stage : 0;
         reason.text = "";
         answer.text = "";
         RoomModel.lookAt(book, job);
+    }
+    function lookAgain() {
+        now = RoomModel.stepsOf(book, job);
+        ways = now;
     }
     // A second scan of its tag: the usual step is one press away.
     function offerStep() { firstStep.itemAt(0)?.forceActiveFocus(Qt.TabFocusReason); }
@@ -42,7 +51,8 @@ Sheet {
             else CheckModel.showStencils(book, job);
             return;
         }
-        if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage))) close();
+        if (RoomModel.take(book, job, stage, why, title + ": " + StageWords.title(stage), ways.seen ?? "")) close();
+        else now = RoomModel.stepsOf(book, job);
     }
 
     onClosed: RoomModel.lookAt("", "")
@@ -102,13 +112,20 @@ Sheet {
         text: qsTr("Take the player’s answer")
         onClicked: InspectionModel.show(sheet.book, sheet.job)
     }
+    FontMetrics {
+        id: metrics
+        font.pixelSize: Theme.type.body
+        font.weight: Font.DemiBold
+    }
     Notice {
         objectName: "asked"
         Layout.fillWidth: true
+        // What is told here when it moves on elsewhere finds its room.
+        Layout.minimumHeight: 2 * Theme.gap + Theme.tight + (sheet.narrow ? 6 : 3) * Math.ceil(metrics.lineSpacing)
         visible: sheet.waits && !sheet.answers
         kind: Notice.Attention
-        title: qsTr("It waits for its player’s answer")
-        text: sheet.ways.marks?.[0]?.reason ?? ""
+        title: sheet.movedOn ? qsTr("It moved on elsewhere meanwhile: %1").arg(sheet.movedOnTo) : qsTr("It waits for its player’s answer")
+        text: (sheet.movedOn ? sheet.now : sheet.ways).marks?.[0]?.reason ?? ""
     }
     TextEntry {
         id: answer
@@ -122,10 +139,10 @@ Sheet {
         objectName: "answered"
         Layout.fillWidth: true
         visible: sheet.waits && !sheet.answers
-        enabled: sheet.answerGiven
-        iconName: StageWords.iconName(StageMark.Inspected)
-        text: sheet.answerGiven ? StageWords.title(StageMark.Inspected) : qsTr("Write the answer first")
-        onClicked: sheet.take(StageMark.Inspected, answer.text)
+        enabled: sheet.answerGiven || sheet.movedOn
+        iconName: sheet.movedOn ? "turn" : StageWords.iconName(StageMark.Inspected)
+        text: sheet.movedOn ? qsTr("Look again; nothing was written") : sheet.answerGiven ? StageWords.title(StageMark.Inspected) : qsTr("Write the answer first")
+        onClicked: sheet.movedOn ? sheet.look() : sheet.take(StageMark.Inspected, answer.text)
     }
     SideBySide {
         id: steps
@@ -230,9 +247,9 @@ Sheet {
         objectName: "takeOther"
         Layout.fillWidth: true
         kind: ActionButton.Secondary
-        enabled: sheet.other > 0 && sheet.reasonGiven
-        text: sheet.other > 0 ? qsTr("Set to: %1").arg(StageWords.title(sheet.other)) : qsTr("Choose a stage first")
-        onClicked: sheet.take(sheet.other, reason.text)
+        enabled: sheet.other > 0 && sheet.reasonGiven || sheet.movedOn
+        text: sheet.movedOn ? qsTr("It moved on meanwhile: %1. Look again").arg(sheet.movedOnTo) : sheet.other > 0 ? qsTr("Set to: %1").arg(StageWords.title(sheet.other)) : qsTr("Choose a stage first")
+        onClicked: sheet.movedOn ? sheet.lookAgain() : sheet.take(sheet.other, reason.text)
     }
     Words {
         Layout.fillWidth: true
@@ -257,7 +274,9 @@ Sheet {
     Connections {
         target: RoomModel
         function onBoardChanged() {
-            if (sheet.opened && !sheet.hasChanges) sheet.ways = RoomModel.stepsOf(sheet.book, sheet.job);
+            if (!sheet.opened) return;
+            sheet.now = RoomModel.stepsOf(sheet.book, sheet.job);
+            if (!sheet.hasChanges) sheet.ways = sheet.now;
         }
     }
     PrintSheet { id: papers }

@@ -21,6 +21,7 @@ Card {
         property var usual: []
         property string meaning
         spacing: Theme.tight
+        WishField { id: wish; draft: card.draft; field: percentage.field }
         Connections {
             target: card.draft
             function onFieldFirst(field) { if (field === percentage.field) per.takeFocus(); }
@@ -30,11 +31,16 @@ Card {
             Layout.fillWidth: true
             label: percentage.text
             unit: "%"
-            value: card.draft.wish[percentage.field]
+            enabled: !wish.inQuestion
+            hint: wish.hint
+            noteLines: wish.lines
+            differs: wish.differs
+            value: wish.value ?? ""
             step: "1"
             least: "0"
             most: "100"
             onEdited: value => card.draft.set(percentage.field, value)
+            onEachStepped: by => card.draft.stepEach(percentage.field, by, least, most)
             onMistyped: text => card.draft.mistyped(percentage.field, text)
         }
         SideBySide {
@@ -51,7 +57,8 @@ Card {
                     width: taps.columnWidth
                     leftPadding: Theme.tight
                     rightPadding: Theme.tight
-                    kind: card.draft.wish[percentage.field] === modelData ? ActionButton.Primary : ActionButton.Secondary
+                    enabled: !wish.inQuestion
+                    kind: wish.value === modelData ? ActionButton.Primary : ActionButton.Secondary
                     text: modelData
                     Accessible.name: qsTr("%1: %2 %").arg(percentage.text).arg(modelData)
                     onClicked: card.draft.set(percentage.field, modelData)
@@ -71,6 +78,8 @@ Card {
         }
     }
 
+    WishField { id: pieces; draft: card.draft; field: "pieces" }
+    WishField { id: knots; draft: card.draft; field: "knots" }
     SideBySide {
         id: row
         Layout.fillWidth: true
@@ -96,9 +105,15 @@ Card {
                 objectName: "pieces"
                 Layout.fillWidth: true
                 label: qsTr("Lengths of string")
-                value: card.draft.wish["pieces"]
+                enabled: !pieces.inQuestion
+                value: pieces.choice
                 options: [{ value: 0, text: qsTr("Not said") }, { value: 1, text: qsTr("One") }, { value: 2, text: qsTr("Two") }]
                 onChosen: value => card.draft.set("pieces", value)
+            }
+            FieldNote {
+                Layout.fillWidth: true
+                hint: pieces.hint
+                lines: pieces.lines
             }
             // Common practice; the frame's maker may ask for one or the other.
             Words {
@@ -123,9 +138,15 @@ Card {
                 objectName: "knots"
                 Layout.fillWidth: true
                 label: qsTr("Knots")
-                value: card.draft.wish["knots"]
+                enabled: !knots.inQuestion
+                value: knots.choice
                 options: [{ value: 0, text: qsTr("Not said") }, { value: 2, text: qsTr("Two") }, { value: 4, text: qsTr("Four") }]
                 onChosen: value => card.draft.set("knots", value)
+            }
+            FieldNote {
+                Layout.fillWidth: true
+                hint: knots.hint
+                lines: knots.lines
             }
             Words {
                 objectName: "knotsMean"

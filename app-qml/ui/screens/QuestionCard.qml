@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Weavelog.Parts
+import Weavelog.Theme
 import Weavelog.View
 
 // One open question: what it is about, every answer with who, where and when, and another one if the player says so.
@@ -17,7 +18,11 @@ Card {
     required property var units
     required property var answers
     required property string tag
+    // How it was closed elsewhere while it was answered here; nothing while it is open.
+    required property var closed
+    required property bool anotherCame
     property int chosen: -1
+    readonly property bool isClosed: closed.at !== undefined
     readonly property string other: form.other
     readonly property string unit: form.unit
     readonly property int anew: answers.length
@@ -27,7 +32,7 @@ Card {
     readonly property bool place: holder || kind === QuestionsModel.Place
     readonly property string wrong: chosen === anew && other.length > 0
         ? QuestionsModel.wrongWith(index, other, unit) : ""
-    signal closed(string text)
+    signal settled(string text)
 
     function answerText(answer) { return holder ? answer.by : place ? StageWords.title(answer.stage) : answer.text; }
     function whoSaid(answer) {
@@ -38,7 +43,7 @@ Card {
         const asked = index;
         if (chosen === anew) {
             const said = unit.length > 0 ? other + " " + unit : other;
-            if (QuestionsModel.closeOtherwise(asked, other, unit)) closed(said);
+            if (QuestionsModel.closeOtherwise(asked, other, unit)) settled(said);
             return;
         }
         const text = answerText(answers[chosen]);
@@ -47,9 +52,10 @@ Card {
             QuestionsModel.close(asked, chosen, (holder ? qsTr("Asked who has it: %1") : qsTr("Looked where it is: %1")).arg(text),
                                  name + ": " + text);
         } else if (QuestionsModel.close(asked, chosen, "", "")) {
-            closed(text);
+            settled(text);
         }
     }
+    onAnotherCameChanged: if (anotherCame) chosen = -1
 
     title: player
     detail: place ? (field.length > 0 ? qsTr("Tag %1: two people moved it on while apart").arg(field)
@@ -60,30 +66,48 @@ Card {
                   : subject.length > 0 ? field + ", " + subject : field
 
     Words {
+        objectName: "asks"
         Layout.fillWidth: true
-        text: card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?")
+        // What is told here later finds its room.
+        Layout.minimumHeight: (card.width < 560 ? 3 : 2) * Math.ceil(metrics.lineSpacing)
+        meaning: card.isClosed || card.anotherCame ? Words.Strong : Words.Body
+        color: card.isClosed || card.anotherCame ? Theme.colour.attention : Theme.colour.ink
+        text: card.isClosed ? (card.answerText(card.closed).length > 0
+                               ? qsTr("It was answered elsewhere meanwhile: %1 (%2). Nothing was written here.").arg(card.answerText(card.closed)).arg(card.whoSaid(card.closed))
+                               : qsTr("It was closed elsewhere meanwhile. Nothing was written here."))
+            : card.anotherCame ? qsTr("Another answer came in meanwhile. Look at all of them and choose again.")
+            : card.holder ? qsTr("Who has the racket now?") : card.place ? qsTr("Where is the racket now?")
             : card.amount ? qsTr("What does it cost?") : card.books ? qsTr("Which of them is right?") : qsTr("What does the player want?")
+    }
+    FontMetrics {
+        id: metrics
+        font.pixelSize: Theme.type.body
+        font.weight: Font.DemiBold
     }
     AnswersForm {
         id: form
+        enabled: !card.isClosed
         Layout.fillWidth: true
         spacing: card.spacing
         answers: Array.from(card.answers).map(answer => ({ text: card.answerText(answer), detail: card.whoSaid(answer) }))
         entry: card.entry
         units: card.units
         field: card.field
-        chosen: card.chosen
+        chosen: card.isClosed ? answers.findIndex(answer => answer.text === card.answerText(card.closed)) : card.chosen
         wrong: card.wrong
-        onPicked: answer => card.chosen = answer
+        onPicked: answer => {
+            card.chosen = answer;
+            QuestionsModel.begin(card.index);
+        }
     }
     ActionButton {
         objectName: "close"
         Layout.fillWidth: true
-        enabled: card.chosen >= 0 && (card.chosen < card.anew || (card.other.length > 0 && card.wrong.length === 0))
-        text: card.chosen < 0 ? qsTr("Choose an answer")
+        enabled: card.isClosed || card.chosen >= 0 && (card.chosen < card.anew || (card.other.length > 0 && card.wrong.length === 0))
+        text: card.isClosed ? qsTr("I see") : card.chosen < 0 ? qsTr("Choose an answer")
             : card.chosen < card.anew ? qsTr("Close with: %1").arg(card.answerText(card.answers[card.chosen]))
             : card.other.length > 0 ? qsTr("Close with: %1").arg((card.other + " " + card.unit).trim())
             : qsTr("Say the answer")
-        onClicked: card.close()
+        onClicked: card.isClosed ? QuestionsModel.leave(card.index) : card.close()
     }
 }

@@ -11,7 +11,7 @@ PageFrame {
     property string lastClosed
 
     title: qsTr("Questions")
-    detail: QuestionsModel.count > 0 ? qsTr("%n open. Ask the player, then close it with the answer.", "", QuestionsModel.count) : ""
+    detail: cards.count > 0 ? qsTr("%n open. Ask the player, then close it with the answer.", "", QuestionsModel.count) : ""
     widest: 820
 
     Notice {
@@ -28,20 +28,21 @@ PageFrame {
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.alignment: Qt.AlignCenter
-        visible: QuestionsModel.count === 0
+        visible: cards.count === 0
         iconName: "question"
         title: qsTr("No question is open")
         text: qsTr("Where two people gave different answers without seeing each other, both stand here until someone closes the question.")
     }
     Repeater {
+        id: cards
         model: QuestionsModel
 
         QuestionCard {
             id: card
             Layout.fillWidth: true
-            onClosed: text => page.lastClosed = qsTr("%1, %2: %3. All devices follow.")
+            onSettled: text => page.lastClosed = qsTr("%1, %2: %3. All devices follow.")
                 .arg(card.player).arg(card.field).arg(text)
         }
     }
-    Item { Layout.fillHeight: true; visible: QuestionsModel.count > 0 }
+    Item { Layout.fillHeight: true; visible: cards.count > 0 }
 }

@@ -16,7 +16,12 @@ Sheet {
     readonly property var units: BenchModel.work.unitsOf(what)
     readonly property string unitText: units.find(one => one.value === unit)?.text ?? ""
 
+    // Whose racket it is: another one may lie on the bench by the time it is kept.
+    property string about
+
     function show() {
+        BenchModel.work.beginReading();
+        about = Listing.commas([BenchModel.tag.length > 0 ? qsTr("Tag %1").arg(BenchModel.tag) : "", BenchModel.player]);
         figure = "";
         setTo = "";
         note.text = "";
@@ -29,7 +34,7 @@ Sheet {
         setTo = "";
     }
 
-    title: qsTr("Enter a reading")
+    title: qsTr("Enter a reading: %1").arg(about)
     hasChanges: figure.length > 0
     onDiscarded: figure = ""
 

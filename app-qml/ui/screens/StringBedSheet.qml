@@ -24,6 +24,14 @@ Sheet {
         tone.begin();
     }
 
+    // A scan may show another racket meanwhile: what was said of the one before is not said of this one.
+    Connections {
+        target: BedModel
+        function onAsked() {
+            feel.begin();
+            tone.begin();
+        }
+    }
     Repeater {
         model: BedModel.cautions
         Notice {

@@ -12,20 +12,20 @@ ColumnLayout {
     required property string part
     property string label
 
-    readonly property var inQuestion: Array.from(draft.openFields)
-    readonly property string first: qsTr("Choose one of the answers above first")
-
-    function of(field) { return draft.wish[part + "_" + field] ?? ""; }
-
     spacing: Theme.gap
 
+    WishField { id: name; draft: string.draft; field: string.part + "_string" }
+    WishField { id: thick; draft: string.draft; field: string.part + "_gauge" }
+    WishField { id: supply; draft: string.draft; field: string.part + "_supply" }
+    WishField { id: owner; draft: string.draft; field: string.part + "_owner" }
     TextEntry {
         objectName: string.part + "Name"
         Layout.fillWidth: true
         label: string.label
-        enabled: !string.inQuestion.includes(string.part + "_string")
-        hint: enabled ? "" : string.first
-        text: string.of("string")
+        enabled: !name.inQuestion
+        hint: name.hint
+        noteLines: name.lines
+        text: name.value ?? ""
         onEdited: text => string.draft.set(string.part + "_string", text)
     }
     FindingNote {
@@ -42,14 +42,17 @@ ColumnLayout {
         Layout.fillWidth: true
         label: qsTr("Gauge")
         unit: "mm"
-        enabled: !string.inQuestion.includes(string.part + "_gauge")
-        hint: enabled ? "" : string.first
-        value: string.of("gauge")
+        enabled: !thick.inQuestion
+        hint: thick.hint
+        noteLines: thick.lines
+        differs: thick.differs
+        value: thick.value ?? ""
         step: "0.01"
         least: "0.5"
         most: "2.5"
         first: string.draft.usualFirst(string.part + "_gauge")
         onEdited: value => string.draft.set(string.part + "_gauge", value)
+        onEachStepped: by => string.draft.stepEach(string.part + "_gauge", by, least, most)
         onMistyped: text => string.draft.mistyped(string.part + "_gauge", text)
     }
     FindingNote {
@@ -57,17 +60,28 @@ ColumnLayout {
         finding: string.draft.findings[string.part + "_gauge"]
     }
     ChoiceBar {
+        objectName: string.part + "Supply"
         Layout.fillWidth: true
         label: qsTr("Taken from")
-        value: string.of("supply")
+        value: supply.choice
         options: [{ value: 0, text: qsTr("Not said") }, { value: 1, text: qsTr("Reel") }, { value: 2, text: qsTr("Set") }]
         onChosen: value => string.draft.set(string.part + "_supply", value)
+    }
+    FieldNote {
+        Layout.fillWidth: true
+        hint: supply.hint
+        lines: supply.lines
     }
     ChoiceBar {
         Layout.fillWidth: true
         label: qsTr("Whose string")
-        value: string.of("owner")
+        value: owner.choice
         options: [{ value: 0, text: qsTr("Not said") }, { value: 1, text: qsTr("The room’s") }, { value: 2, text: qsTr("The player’s") }]
         onChosen: value => string.draft.set(string.part + "_owner", value)
+    }
+    FieldNote {
+        Layout.fillWidth: true
+        hint: owner.hint
+        lines: owner.lines
     }
 }

@@ -16,10 +16,14 @@ ColumnLayout {
     readonly property string field: part + "_tension"
     readonly property string unit: draft.units[field] ?? ""
     readonly property string figure: draft.wish[field] ?? ""
-    readonly property bool differs: Array.from(draft.differing).includes(field)
-    readonly property bool inQuestion: Array.from(draft.openFields).includes(field)
 
     spacing: Theme.gap
+
+    WishField {
+        id: wish
+        draft: tension.draft
+        field: tension.field
+    }
 
     Connections {
         target: tension.draft
@@ -35,10 +39,13 @@ ColumnLayout {
         step: tension.unit === "N" ? "5" : "0.5"
         least: "1"
         most: "999"
-        enabled: !tension.inQuestion
-        hint: tension.inQuestion ? qsTr("Choose one of the answers above first") : tension.differs ? qsTr("The rackets differ here") : ""
+        enabled: !wish.inQuestion
+        hint: wish.hint
+        noteLines: wish.lines
+        differs: wish.differs
         first: tension.unit.length > 0 ? tension.draft.usualFirst(tension.field) : ""
         onEdited: value => tension.draft.set(tension.field, value)
+        onEachStepped: by => tension.draft.stepEach(tension.field, by, least, most)
         onMistyped: text => tension.draft.mistyped(tension.field, text)
     }
     SideBySide {
@@ -47,7 +54,7 @@ ColumnLayout {
         least: 64
         most: 4
         spacing: Theme.tight
-        visible: !tension.inQuestion && (tension.figure.length > 0 || tension.differs)
+        visible: !wish.inQuestion && (tension.figure.length > 0 || wish.differs)
 
         Repeater {
             model: tension.draft.steps(tension.part)
