@@ -18,11 +18,11 @@ Card {
         enabled: EventModel.events.length > 0
         placeholder: enabled ? qsTr("Choose") : qsTr("There is no event yet")
         hint: qsTr("Desk, room, bench, plan, money, stock and team show this one. The others stay here as they are.")
-        options: EventModel.events.map(event => ({
+        options: Array.from(EventModel.events).map(event => ({
             value: event.id, text: event.name,
             detail: Listing.dotted([event.detail, event.hosts ? qsTr("of the event server") : "",
                                     event.waiting > 0 ? qsTr("%n racket(s) here", "", event.waiting) : ""]) }))
-        value: EventModel.events.find(event => event.shown)?.id
+        value: Array.from(EventModel.events).find(event => event.shown)?.id
         onPicked: value => EventModel.show(value)
     }
     SideBySide {

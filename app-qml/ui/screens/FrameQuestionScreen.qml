@@ -13,9 +13,10 @@ TurnedScreen {
     property string finding
     property int choice: 0
     readonly property var words: finding.length > 0 ? InspectionModel.question(finding, language) : ({})
-    readonly property string player: InspectionModel.asking.player ?? ""
+    readonly property var asking: InspectionModel.asking
+    readonly property string player: asking.player ?? ""
     // It was answered elsewhere while it is asked here.
-    readonly property string meanwhile: InspectionModel.asking.meanwhile ?? ""
+    readonly property string meanwhile: asking.meanwhile ?? ""
     readonly property bool ready: meanwhile.length === 0 && choice > 0 && who.text.trim().length > 0
 
     function ask(id) {

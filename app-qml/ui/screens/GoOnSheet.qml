@@ -8,7 +8,8 @@ Sheet {
     id: sheet
 
     property string finding
-    readonly property string meanwhile: InspectionModel.asking.meanwhile ?? ""
+    readonly property var asking: InspectionModel.asking
+    readonly property string meanwhile: asking.meanwhile ?? ""
     readonly property bool complete: meanwhile.length === 0 && by.text.trim().length > 0 && why.text.trim().length > 0
 
     function ask(id, text) {
