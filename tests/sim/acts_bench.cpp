@@ -93,7 +93,9 @@ std::optional<Act> benched(const Work& work, Random& random) {
 std::optional<Act> named(const Work& work, Device& device, Random& random) {
   const PlayerRecord& record = work.record;
   if (random.chance(350)) {
-    const BookId other = random.pick(books_at(device, kPlayerBook));
+    const auto books = books_at(device, kPlayerBook);
+    if (books.empty()) return std::nullopt;  // what was seen a while ago is forgotten, and was all that there was
+    const BookId other = random.pick(books);
     const LinkSaid said = random.chance(700) ? LinkSaid::same_person : LinkSaid::other_person;
     auto drafts = say_of_books(device.ledger(), record.book, other, said, work.by, work.at);
     if (!drafts || drafts->empty()) return std::nullopt;
