@@ -20,22 +20,23 @@ constexpr const char* kSteppedBack =
 
 struct OwnEntry {
   AuthorId author;
+  bool written_here;
   Entry entry;
 };
 
 std::vector<OwnEntry> entries_of_key(Connection& db, std::int64_t book, const PublicKey& key) {
   std::vector<OwnEntry> out;
   auto& query = db.statement(
-      "SELECT a.id, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author "
+      "SELECT a.id, e.source, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author "
       "WHERE l.book=? AND a.key=? ORDER BY l.position");
   query.bind(1, book);
   bind_blob(query, 2, key);
   while (query.executeStep()) {
     const auto author = AuthorId::from_bytes(blob_of(query, 0));
-    auto entry = author ? decode_entry(blob_of(query, 1), *author)
+    auto entry = author ? decode_entry(blob_of(query, 2), *author)
                         : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
     if (!entry) throw SQLite::Exception(entry.error().message(), SQLITE_CORRUPT);
-    out.push_back({*author, std::move(*entry)});
+    out.push_back({*author, query.getColumn(1).getInt64() == 0, std::move(*entry)});
   }
   return out;
 }
@@ -93,11 +94,12 @@ std::vector<NewEntry> Ledger::Impl::standing_words(Connection& db, std::int64_t 
                                                    std::uint64_t from) const {
   const auto own = entries_of_key(db, book, options.key.public_key());
   // What we ourselves took back later is not said again. What others replaced is: whether they had seen our
-  // word or the other branch's of the same number cannot be told.
+  // word or the other branch's of the same number cannot be told. Our twin, who has our key, is one of the others,
+  // but for what goes on in this very chain.
   std::set<Dot> taken_back;
   for (const OwnEntry& held : own)
-    for (const Write& write : held.entry.writes)
-      taken_back.insert(write.replaces.begin(), write.replaces.end());
+    if (held.written_here || held.author == author)
+      for (const Write& write : held.entry.writes) taken_back.insert(write.replaces.begin(), write.replaces.end());
   std::map<Dot, std::vector<Dot>>
       before;  // what a write of the branch replaced of the time before the branch
   std::vector<NewEntry> out;

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <limits>
+#include <set>
 
 #include "core/store/entry_rules.h"
 #include "tests/support/ledgers.h"
@@ -236,6 +237,31 @@ TEST_CASE("a device that was put back to an old copy unseen does not give a numb
   CHECK(back.put(book, kOne, kLabel, std::string("new")).dot.author != before);
   CHECK(pour(back, desk, book).quarantined == 0);
   CHECK(back.ledger->verify().faults.empty());
+}
+
+TEST_CASE("what the copy of a device goes on to say before its branch comes takes nothing back that this device said") {
+  Forger twin, later;
+  later.key = twin.key;
+  Device tablet("tablet", ":memory:", twin.key);
+  twin.card = tablet.ledger->self();
+  later.book = twin.book;
+  later.card = {twin.key.public_key(), twin.card.incarnation + 5, "tablet"};
+  twin.chain = chain_start(twin.book, kShelf, twin.card.id());
+  later.chain = chain_start(twin.book, kShelf, later.card.id());
+
+  REQUIRE(tablet.put(twin.book, kOne, kGuarded, std::string("50")).dot == Dot{twin.card.id(), 1, 0});
+  const Stamp after{kThen.raw + (std::uint64_t{1} << 40)};
+  // The copy said "60" under that very number, and then "61" in its place.
+  const Batch branch = twin.says({Write{kOne, kBox, kGuarded, std::string("60"), {}}}, kThen);
+  REQUIRE(tablet.ledger->ingest(later.says({Write{kOne, kBox, kGuarded, std::string("61"), {Dot{twin.card.id(), 1, 0}}}}, after), 1)->applied == 1);
+  REQUIRE(tablet.ledger->ingest(branch, 1)->applied == 1);
+  CHECK(answers(tablet, twin.book) == 2);
+  std::set<std::string> words;
+  const auto state = tablet.ledger->entity(twin.book, kOne);
+  for (const CellValue& held : state->find(kGuarded)->values) words.insert(text_of(held.value));
+  CHECK(words == std::set<std::string>{"50", "61"});
+  CHECK(tablet.ledger->open_questions().size() == 1);
+  CHECK(tablet.ledger->verify().faults.empty());
 }
 
 TEST_CASE("what is put aside is bounded by rows too, so that empty entries do not fill the disk") {
