@@ -200,6 +200,8 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
       const AuthorId author = batch.authors[entry.author].id();
       auto head = std::lower_bound(heads.begin(), heads.end(), author, [](const Head& one, const AuthorId& id) { return one.author < id; });
       if (head == heads.end() || head->author != author) head = heads.insert(head, {author, 0, chain_start(book.id, book.kind, author)});
+      // A chain that is said anew may be another branch than the peer held before.
+      if (entry.seq == 1) *head = {author, 0, chain_start(book.id, book.kind, author)};
       if (entry.seq != head->seq + 1) continue;
       if (!ledger_.holds(book.id, author, entry.seq, entry.body) && !parted(book.id, author, entry.seq)) continue;  // put aside, it is not compared
       head->hash = chain_next(head->hash, digest_of(entry.body));
@@ -220,6 +222,18 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
         bind_blob(put, 5, head.hash);
         put.exec();
       }
+  });
+}
+
+Outcome<> PeerStore::forget_apart(std::int64_t peer, const BookId& book, const std::vector<AuthorId>& authors) {
+  return ledger_.transact([&](Connection& db) {
+    for (const AuthorId& author : authors) {
+      auto& remove = db.statement("DELETE FROM exchange_apart WHERE book=? AND peer=? AND author=?");
+      bind_blob(remove, 1, book.bytes);
+      remove.bind(2, peer);
+      bind_blob(remove, 3, author.bytes);
+      remove.exec();
+    }
   });
 }
 

@@ -80,6 +80,8 @@ class PeerStore {
   [[nodiscard]] std::map<BookId, Heads> apart(std::int64_t peer) const;
   /// Adds what the batch says of these of its books, by their place in it, as far as it was taken in.
   [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
+  /// What it said by these authors is no longer what it holds.
+  [[nodiscard]] Outcome<> forget_apart(std::int64_t peer, const BookId& book, const std::vector<AuthorId>& authors);
   /// Authors of what any peer so said of a book, also of one that was ticked since.
   [[nodiscard]] std::set<AuthorId> apart_authors(const BookId& book) const;
 

@@ -251,6 +251,7 @@ class Session {
   void answer_devices();
   /// What is compared of a book: its heads without chains that have parted.
   [[nodiscard]] Digest compared(const BookInfo& book) const;
+  void weigh_apart(const BookHeads& theirs);
   /// True if the books' chains have parted and all that has to be sent because of it is queued.
   bool meet_forks(const BookHeads& theirs);
   void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
@@ -298,6 +299,7 @@ class Session {
   std::set<BookId> held_back_;  ///< our own chain has parted there: nothing is taken until the other branch has come
   std::set<BookId> brought_;    ///< not held before this session, and not weighed yet
   std::map<BookId, Heads> apart_;  ///< see kept_apart: what the peer said of each
+  std::map<BookId, std::set<AuthorId>> apart_forks_;  ///< chains of these that have parted by what the peer says: neither compares them now
   std::set<PublicKey> known_keys_;  ///< no strangers
   std::set<std::pair<BookId, AuthorId>> did_such_;  ///< what their chains hold here is beyond the guest's role
   std::set<BookId> not_kept_;   ///< weighed: nothing of them is taken in this session any more

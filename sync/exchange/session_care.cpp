@@ -143,10 +143,11 @@ std::vector<Stub> Session::bounded(std::vector<Stub> stubs) {
 // ------------------------------------------------------------------------------------------------ forks
 
 Digest Session::compared(const BookInfo& book) const {
-  if (kept_apart(book.id)) return digest_of_heads(apart_.at(book.id));
-  const auto found = forks_.find(book.id);
-  if (found == forks_.end()) return book.heads;
-  Heads heads = options_.ledger->heads(book.id);
+  const bool apart = kept_apart(book.id);
+  const auto& forks = apart ? apart_forks_ : forks_;
+  const auto found = forks.find(book.id);
+  if (found == forks.end()) return apart ? digest_of_heads(apart_.at(book.id)) : book.heads;
+  Heads heads = told_heads(book.id);
   leave_out(heads, {found->second.begin(), found->second.end()});
   return digest_of_heads(heads);
 }
@@ -191,21 +192,45 @@ void Session::handle(const Forks& message, ByteView) {
   if (!expect(open(), "forks")) return;
   for (const ForkNotice& notice : message.forks) {
     const auto held = options_.ledger->book(notice.heads.book);
-    if (!held || !may_send(held->id, held->kind)) continue;
-    const auto known = forks_.find(held->id);
+    const bool apart = held && kept_apart(held->id);
+    if (!held || (!apart && !may_send(held->id, held->kind))) continue;
+    const auto& noted = apart ? apart_forks_ : forks_;
+    const auto known = noted.find(held->id);
     // Once a chain that is held here: a faulty peer can't make it go on for ever.
     std::vector<AuthorId> fresh;
-    for (const Head& head : options_.ledger->heads(held->id))
+    for (const Head& head : told_heads(held->id))
       if (std::find(notice.authors.begin(), notice.authors.end(), head.author) != notice.authors.end() &&
-          (known == forks_.end() || !known->second.contains(head.author)))
+          (known == noted.end() || !known->second.contains(head.author)))
         fresh.push_back(head.author);
     if (fresh.empty()) continue;
     note_forks(held->id, fresh);
+    // What the peer said of such a chain before is another branch than it holds now, which it sends whole: no answer to that.
+    if (apart) {
+      apart_forks_[held->id].insert(fresh.begin(), fresh.end());
+      continue;
+    }
     BookHeads lacking = notice.heads;
     leave_out(lacking.heads, fresh);
     lacking_.push_back(std::move(lacking));
   }
   pump();
+}
+
+/// The peer says what it holds of a book that is kept apart here. If it is less of a chain than it said before, or another branch, then it says
+/// that chain anew.
+void Session::weigh_apart(const BookHeads& theirs) {
+  if (theirs.heads.empty() || protocol_ < kProtocolWithStubs) return;
+  std::set<AuthorId>& left_out = apart_forks_[theirs.book];
+  std::vector<AuthorId> otherwise;
+  for (const Head& said : apart_.at(theirs.book)) {
+    const auto now = std::find_if(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) { return head.author == said.author; });
+    if (now != theirs.heads.end() && (now->seq > said.seq || *now == said)) continue;
+    if (left_out.insert(said.author).second) otherwise.push_back(said.author);
+  }
+  if (otherwise.empty()) return;
+  if (auto forgot = options_.peers->forget_apart(status_.peer_number, theirs.book, otherwise); !forgot) return close(forgot.error());
+  apart_ = options_.peers->apart(status_.peer_number);
+  send(Forks{{{{theirs.book, theirs.kind, kept_apart(theirs.book) ? apart_.at(theirs.book) : Heads{}}, otherwise}}});
 }
 
 /// What others wrote after the other branch must not be applied to ours: the same number means another entry

@@ -182,6 +182,7 @@ void Session::handle(const Reconcile& step, ByteView) {
 
 void Session::queue(const BookHeads& theirs) {
   const auto held = options_.ledger->book(theirs.book);
+  if (held && kept_apart(held->id)) return weigh_apart(theirs);
   if (!held || !may_send(held->id, held->kind) || lacking_.size() >= kMostLackingBooks) return;
   if (meet_forks(theirs)) return;
   lacking_entries_ += lacking_there(options_.ledger->heads(theirs.book), theirs.heads);

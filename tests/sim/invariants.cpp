@@ -172,7 +172,7 @@ class Check {
       if (guest.forgot.contains(id) != server.forgot.contains(id)) continue;  // excused above
       if (let_go_since_parted(room_, guest, id)) continue;
       throw Violation("converge",
-                      guest.name + " and " + server.name + " hold different entries of book " + id.hex());
+                      guest.name + " and " + server.name + " hold different entries of book " + id.hex() + books_apart(guest, server));
     }
   }
 
@@ -209,6 +209,33 @@ class Check {
 };
 
 }  // namespace
+
+std::string books_apart(Device& guest, Device& server) {
+  std::string out;
+  for (const BookInfo& book : server.ledger().books()) {
+    const auto ours = guest.ledger().book(book.id);
+    if (!ours || ours->heads == book.heads) continue;
+    out += (out.empty() ? ": " : "; ") + book.id.hex();
+    const Heads here = guest.ledger().heads(book.id), there = server.ledger().heads(book.id);
+    for (const auto& [one, other, name] : {std::tuple(&here, &there, &guest.name), std::tuple(&there, &here, &server.name)})
+      for (const Head& head : *one)
+        if (std::find(other->begin(), other->end(), head) == other->end())
+          out += ", " + *name + " " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+  }
+  for (const auto& [one, other, name] : {std::tuple(&guest, &server, &guest.name), std::tuple(&server, &guest, &server.name)}) {
+    for (const BookInfo& book : one->ledger().books())
+      if (!other->ledger().book(book.id)) out += "; " + *name + " alone " + book.id.hex();
+    const auto number = one->station().peers().number_of(other->key());
+    if (!number) continue;
+    for (const auto& [book, heads] : one->station().peers().apart(*number)) {
+      out += "; " + *name + " keeps apart " + book.hex();
+      for (const Head& head : heads) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+      out += ", has";
+      for (const Head& head : one->ledger().heads(book)) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
+    }
+  }
+  return out;
+}
 
 bool let_go_since_parted(const Room& room, Device& device, const BookId& book) {
   return device.not_to_stay.contains(book) && !device.ledger().book(book) && room.promises.forked(book);

@@ -12,6 +12,9 @@ void check_enrolled(Room& room, std::size_t server);
 /// stand in the chain that parted, so that they judge differently.
 [[nodiscard]] bool let_go_since_parted(const Room& room, Device& device, const BookId& book);
 
+/// For the message: what two devices hold differently.
+[[nodiscard]] std::string books_apart(Device& guest, Device& server);
+
 /// All of them, on devices that are up and have exchanged until nothing changed.
 void check_everything(Room& room);
 

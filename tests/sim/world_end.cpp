@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <tuple>
 
 #include "tests/sim/forgetting.h"
 #include "tests/sim/invariants.h"
@@ -29,42 +28,6 @@ static bool may_disagree(const Room& room, Device& guest, Device& server) {
   return std::any_of(books.begin(), books.end(), [&](const BookInfo& book) { return room.promises.forked(book.id) && server.ledger().book(book.id); });
 }
 
-/// Open (README): a server that is another's guest, and keeps a book apart of which a chain parted.
-static bool keeps_parted_apart(const Room& room, Device& guest, Device& server) {
-  const auto number = guest.station().peers().number_of(server.key());
-  if (guest.making.duty != Duty::server || !number) return false;
-  const auto apart = guest.station().peers().apart(*number);
-  return std::any_of(apart.begin(), apart.end(), [&](const auto& one) { return room.promises.forked(one.first); });
-}
-
-/// For the message: what two devices hold differently.
-static std::string books_apart(Device& guest, Device& server) {
-  std::string out;
-  for (const BookInfo& book : server.ledger().books()) {
-    const auto ours = guest.ledger().book(book.id);
-    if (!ours || ours->heads == book.heads) continue;
-    out += (out.empty() ? ": " : "; ") + book.id.hex();
-    const Heads here = guest.ledger().heads(book.id), there = server.ledger().heads(book.id);
-    for (const auto& [one, other, name] : {std::tuple(&here, &there, &guest.name), std::tuple(&there, &here, &server.name)})
-      for (const Head& head : *one)
-        if (std::find(other->begin(), other->end(), head) == other->end())
-          out += ", " + *name + " " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
-  }
-  for (const auto& [one, other, name] : {std::tuple(&guest, &server, &guest.name), std::tuple(&server, &guest, &server.name)}) {
-    for (const BookInfo& book : one->ledger().books())
-      if (!other->ledger().book(book.id)) out += "; " + *name + " alone " + book.id.hex();
-    const auto number = one->station().peers().number_of(other->key());
-    if (!number) continue;
-    for (const auto& [book, heads] : one->station().peers().apart(*number)) {
-      out += "; " + *name + " keeps apart " + book.hex();
-      for (const Head& head : heads) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
-      out += ", has";
-      for (const Head& head : one->ledger().heads(book)) out += ", " + head.author.hex().substr(0, 6) + " to " + std::to_string(head.seq);
-    }
-  }
-  return out;
-}
-
 bool World::exchange(const Visit& visit) {
   Device& guest = room_.device(visit.guest);
   Device& server = room_.device(visit.server);
@@ -88,7 +51,7 @@ bool World::exchange(const Visit& visit) {
   // Where branches meet, the words that are said again may cross with the next exchange.
   const bool settled = room_.promises.forks() == 0 || !learned;
   if (!agreed && settled && room_.paired.contains(visit) && !may_disagree(room_, guest, server) && !withholds(guest, server) &&
-      !may_miss_forgetting(guest, server) && !keeps_parted_apart(room_, guest, server))
+      !may_miss_forgetting(guest, server))
     throw Violation("agree", guest.name + " and " + server.name + " do not come to agree" + books_apart(guest, server));
   return learned;
 }

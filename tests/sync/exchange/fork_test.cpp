@@ -133,6 +133,37 @@ TEST_CASE(
   CHECK(answers(copy, book, kCount) == std::set<std::string>{"8"});
 }
 
+// Found by the simulator.
+TEST_CASE("of a book that is kept apart what a server says that was put back to a copy of its files counts in place of what it said before") {
+  SyncDevice tablet("tablet");
+  const BookId book = make_id<BookId>(kNoon + 5);
+  Copies servers([&](SyncDevice& server) { enrol(server, tablet, Role::desk); });
+  SyncDevice &before = *servers.original, &after = *servers.copy;
+  const std::int64_t peer = tablet.peer_number(before);
+  tablet.put(book, kOne, kLabel, std::string("a whole career"));
+  const auto says = [&](SyncDevice& server, const std::string& word, int times) {
+    for (int i = 0; i < times; ++i) server.put(book, make_id<EntityId>(kNoon + i), kLabel, word + std::to_string(i));
+  };
+  const int more = GENERATE(1, 3, 5);  // fewer, as many and more than it had said
+  says(before, "before ", 3);
+  REQUIRE(meet(tablet, before));
+  REQUIRE(tablet.peers->apart(peer).at(book) == before.ledger->heads(book));
+  says(after, "after ", more);
+  for (int meeting = 0; meeting < 3; ++meeting) {
+    CHECK(meet(tablet, after));
+    CHECK(tablet.peers->apart(peer).at(book) == after.ledger->heads(book));
+    CHECK(after.ledger->heads(book).size() == 1);  // nothing of the tablet's own
+  }
+  // The tablet keeps the branch that it had, and the other aside.
+  CHECK(tablet.ledger->entry(book, before.ledger->self().id(), 3).has_value());
+  CHECK(tablet.ledger->forks().size() == 1);
+  CHECK(tablet.ledger->quarantine().size() == static_cast<std::size_t>(more));
+  // What it says after that is compared too.
+  after.put(book, make_id<EntityId>(kNoon + 50), kLabel, std::string("and on"));
+  CHECK(meet(tablet, after));
+  CHECK(tablet.peers->apart(peer).at(book) == after.ledger->heads(book));
+}
+
 // Found by the simulator: to the host both copies are one device, to which it does not send back what came from it.
 TEST_CASE("two copies at one host at the same time: what builds on a word of the one is not taken as held by the other before it is") {
   SyncDevice host("host");
