@@ -244,7 +244,7 @@ std::string job_history_csv(const PlayerRecord& record) {
         cell_text("tag_number", job->now.tag_number), racket ? racket->now.label : std::string()};
     const Agreed& agreed = job->now;
     for (const Field<Agreed>& field : Described<Agreed>::table)
-      std::visit([&](auto member) { row.push_back(cell_text(field.name, agreed.*member)); }, field.member);
+      visit_member(field, [&](auto member) { row.push_back(cell_text(field.name, agreed.*member)); });
     row.emplace_back(name_of_choice(record.stage_of(job->id()).stage));
     csv.row(row);
   }

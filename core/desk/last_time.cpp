@@ -61,9 +61,7 @@ std::optional<LastTime> same_as_last_time(const PlayerRecord& record, const Enti
               : Stamp{};
       const Stamp agreed = stamp_of(setup->seen, in_setup);
       if (agreed > strung)
-        std::visit(
-            [&](auto member) { last.proposal.*member = static_cast<const Agreed&>(setup->now).*member; },
-            field.member);
+        visit_member(field, [&](auto member) { last.proposal.*member = static_cast<const Agreed&>(setup->now).*member; });
     }
   }
   if (last.as_strung) last.since = compare(*last.as_strung, last.proposal);

@@ -8,7 +8,6 @@
 #include <string_view>
 #include <type_traits>
 #include <utility>
-#include <variant>
 #include <vector>
 
 #include "core/log/draft.h"
@@ -17,13 +16,37 @@
 
 namespace weavelog {
 
-template <class S>
-using Member = std::variant<std::string S::*, std::optional<Quantity> S::*, std::optional<std::int64_t> S::*,
-                            std::optional<bool> S::*, Bytes S::*, EntityId S::*, BookId S::*, Unit S::*,
-                            Hand S::*, ConsentChoice S::*, Supply S::*, StringOwner S::*, Rush S::*,
-                            EntryVia S::*, TeamRole S::*, Stage S::*, FrameFault S::*, FramePart S::*, FrameRemedy S::*, WorkList S::*, ReadingKind S::*,
-                            PaidBy S::*, StockWhy S::*, MachineKind S::*, CareKind S::*, DrawKind S::*, EndOfMatch S::*, StringMaterial S::*, LinkSaid S::*,
-                            NameWhy S::*>;
+/// The types that members of structs have, those of choices included. A new one is added at the end of the list.
+template <class... T>
+struct Types {};
+using MemberTypes =
+    Types<std::string, std::optional<Quantity>, std::optional<std::int64_t>, std::optional<bool>, Bytes, EntityId, BookId, Unit, Hand, ConsentChoice, Supply, StringOwner,
+          Rush, EntryVia, TeamRole, Stage, FrameFault, FramePart, FrameRemedy, WorkList, ReadingKind, PaidBy, StockWhy, MachineKind, CareKind, DrawKind, EndOfMatch,
+          StringMaterial, LinkSaid, NameWhy>;
+
+template <class S, class T>
+struct MemberSlot {
+  T S::*pointer = nullptr;
+};
+
+/// Which member a field is. Every source that reads a model has one of these for each of its structs, so it has to be quick to compile: a
+/// std::variant of so many pointers would be a tenth of the whole build.
+template <class S, class All = MemberTypes>
+struct Member;
+template <class S, class... T>
+struct Member<S, Types<T...>> : MemberSlot<S, T>... {
+  template <class M>
+  constexpr Member(M S::*pointer) : MemberSlot<S, M>{pointer}, kind(place_of<M>()) {}  // NOLINT: rows of tables are written with the pointer itself
+
+  std::uint8_t kind;  ///< place in MemberTypes
+
+  template <class M>
+  static constexpr std::uint8_t place_of() {
+    std::uint8_t out = 0;
+    (void)((std::is_same_v<M, T> || (++out, false)) || ...);
+    return out;
+  }
+};
 
 /// One row of a struct's table. Empty text, bytes and ids, choice 0 and an empty optional all mean "no
 /// value".
@@ -80,26 +103,38 @@ void from_value(const Value& value, Enum& member) {
 
 // --- over all fields of a struct
 
+/// Which kinds of member a struct's own table has, one bit each. Most have few, and a visitor is compiled for these only.
+template <class S>
+inline constexpr std::uint64_t kKindsOfMember = [] {
+  std::uint64_t out = 0;
+  for (const Field<S>& field : Described<S>::table) out |= std::uint64_t{1} << field.member.kind;
+  return out;
+}();
+
+template <class S, class T, class Visit>
+constexpr void visit_if(const Field<S>& field, Visit& visit) {
+  constexpr auto kind = Member<S>::template place_of<T>();
+  if constexpr ((kKindsOfMember<S> >> kind & 1) != 0)
+    if (field.member.kind == kind) visit(static_cast<const MemberSlot<S, T>&>(field.member).pointer);
+}
+
+/// Calls visit(member pointer).
+template <class S, class Visit>
+constexpr void visit_member(const Field<S>& field, Visit&& visit) {
+  [&]<class... T>(Types<T...>) { (visit_if<S, T>(field, visit), ...); }(MemberTypes{});
+}
+
+template <class S, class Visit>
+constexpr void visit_table(std::uint32_t base, Visit& visit) {
+  for (const Field<S>& field : Described<S>::table)
+    visit_member(field, [&](auto member) { visit(FieldTag{base + field.number}, field.name, field.guarded, member); });
+}
+
 /// Calls visit(tag, name, guarded, member pointer) for every field, those of a contained part included.
 template <class S, class Visit>
 constexpr void for_each_field(Visit&& visit) {
-  for (const Field<S>& field : Described<S>::table) {
-    std::visit(
-        [&](auto member) {
-          visit(FieldTag{Described<S>::base + field.number}, field.name, field.guarded, member);
-        },
-        field.member);
-  }
-  if constexpr (requires { typename Described<S>::Part; }) {
-    using Part = typename Described<S>::Part;
-    for (const Field<Part>& field : Described<Part>::table) {
-      std::visit(
-          [&](auto member) {
-            visit(FieldTag{Described<S>::part_base + field.number}, field.name, field.guarded, member);
-          },
-          field.member);
-    }
-  }
+  visit_table<S>(Described<S>::base, visit);
+  if constexpr (requires { typename Described<S>::Part; }) visit_table<typename Described<S>::Part>(Described<S>::part_base, visit);
 }
 
 /// The tag of a member: `tag_of<Job>(&Job::ready_by)`, `tag_of<Setup>(&Agreed::mains_tension)`.
