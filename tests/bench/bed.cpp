@@ -9,11 +9,11 @@
 namespace weavelog::bench {
 namespace {
 
-const std::string kBench = "string bed";
+const std::string kBedBench = "string bed";
 
 template <class Work>
 void timed(Report& report, const char* what, int runs, const char* target, Work work) {
-  Figure figure{kBench, what, "ms", {}, {}, target, ""};
+  Figure figure{kBedBench, what, "ms", {}, {}, target, ""};
   for (int run = 0; run < runs; ++run) {
     const Stopwatch watch;
     work();
@@ -44,9 +44,9 @@ void hear(Report& report, made::Noise noise, const char* name, double level, dou
   char what[128];
   std::snprintf(what, sizeof what, "%s %.0f dB, %s, %d tap%s: ", name, level,
                 echo > 60 ? "no echo" : ("echo " + std::to_string(static_cast<int>(echo)) + " dB").c_str(), taps, taps == 1 ? "" : "s");
-  report.say(kBench, what + std::string("told within 0.5 %"), "%", 100.0 * right / recordings);
-  report.say(kBench, what + std::string("told wrong"), "of " + std::to_string(recordings), wrong, "0");
-  report.say(kBench, what + std::string("time, half"), "ms", took.median());
+  report.say(kBedBench, what + std::string("told within 0.5 %"), "%", 100.0 * right / recordings);
+  report.say(kBedBench, what + std::string("told wrong"), "of " + std::to_string(recordings), wrong, "0");
+  report.say(kBedBench, what + std::string("time, half"), "ms", took.median());
 }
 
 }  // namespace

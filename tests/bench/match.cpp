@@ -12,7 +12,7 @@ namespace {
 
 using namespace people;
 
-constexpr const char* kBench = "match";
+constexpr const char* kMatchBench = "match";
 
 struct Measured {
   MatchTable table;
@@ -42,7 +42,7 @@ Measured measured_lists(std::size_t lists_count, std::size_t entries, bool spars
 
 void say(Report& report, const std::string& what, const MatchTable& table, bool aims) {
   const auto line = [&](const char* metric, const char* unit, double value, const char* target) {
-    report.say(kBench, what + ": " + metric, unit, value, aims ? target : "");
+    report.say(kMatchBench, what + ": " + metric, unit, value, aims ? target : "");
   };
   line("entries", "", static_cast<double>(table.entries), "");
   line("of them with a book", "", static_cast<double>(table.with_book), "");
@@ -59,7 +59,7 @@ void say_calibration(Report& report, const MatchTable& table) {
     char name[120];
     std::snprintf(name, sizeof name, "of %zu pairs scored %.3g to %.4g (mean %.4f), true", one.pairs, begin, std::min(bin_end(bin), 1.0),
                   one.pairs > 0 ? one.said / static_cast<double>(one.pairs) : 0.0);
-    if (one.pairs > 0) report.say(kBench, name, "%", 100 * static_cast<double>(one.right) / static_cast<double>(one.pairs), "");
+    if (one.pairs > 0) report.say(kMatchBench, name, "%", 100 * static_cast<double>(one.right) / static_cast<double>(one.pairs), "");
     begin = bin_end(bin);
   }
 }
@@ -72,7 +72,7 @@ void say_noises(Report& report, const MatchTable& table) {
     char name[120];
     std::snprintf(name, sizeof name, "%s, %zu pairs: known %.1f %%, asked %.1f %%; missed", std::string(name_of(static_cast<Noise>(noise))).c_str(),
                   row.pairs, 100 * static_cast<double>(row.known) / all, 100 * static_cast<double>(row.likely) / all);
-    report.say(kBench, name, "%", 100 * (all - static_cast<double>(row.known) - static_cast<double>(row.likely)) / all, "");
+    report.say(kMatchBench, name, "%", 100 * (all - static_cast<double>(row.known) - static_cast<double>(row.likely)) / all, "");
   }
 }
 
@@ -82,7 +82,7 @@ void speed(Report& report) {
   sizes.known = 5'000;
   sizes.entries = 300;
   const PeopleLists lists = people_lists(sizes);
-  Figure figure{kBench, "300 entries against 5,000 players, the index made anew", "ms", {}, {}, "1,000", ""};
+  Figure figure{kMatchBench, "300 entries against 5,000 players, the index made anew", "ms", {}, {}, "1,000", ""};
   for (int run = 0; run < 5; ++run) {
     Stopwatch watch;
     const PersonIndex index = index_of(lists);
@@ -100,12 +100,12 @@ void match(Report& report, const Setting& setting) {
   const std::size_t lists = setting.full ? 15 : 3;
   const Measured learnt = measured_lists(lists, 10'000, false, LearnOptions{});
   say(report, "weights learnt from the lists", learnt.table, true);
-  report.say(kBench, "learning, for 10,000 entries and 7,000 books", "s", learnt.learning_s / static_cast<double>(lists), "");
+  report.say(kMatchBench, "learning, for 10,000 entries and 7,000 books", "s", learnt.learning_s / static_cast<double>(lists), "");
   say_calibration(report, learnt.table);
   say_noises(report, learnt.table);
   const Measured arrivals = measured_lists(setting.full ? 500 : 20, 300, false, LearnOptions::at_arrival());
   say(report, "300 entries, learnt as at an arrival", arrivals.table, true);
-  report.say(kBench, "learning, for 300 entries and 7,000 books", "s", arrivals.learning_s / (setting.full ? 500 : 20), "");
+  report.say(kMatchBench, "learning, for 300 entries and 7,000 books", "s", arrivals.learning_s / (setting.full ? 500 : 20), "");
   say(report, "usual weights", measured_lists(lists, 10'000, false, std::nullopt).table, false);
   say(report, "lists that say little, learnt", measured_lists(setting.full ? 5 : 1, 10'000, true, LearnOptions{}).table, false);
 }

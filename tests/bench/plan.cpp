@@ -10,7 +10,7 @@
 namespace weavelog::bench {
 namespace {
 
-const std::string kBench = "plan";
+const std::string kPlanBench = "plan";
 constexpr std::size_t kBenches = 12;
 
 Bracket made_up(std::size_t lines) {
@@ -53,7 +53,7 @@ double plain_sums(const BenchProblem& problem, const BenchChoice& choice) {
 
 void odds_of(Report& report, const Bracket& bracket, std::size_t lines, int runs) {
   const auto chance = must(chances_by_rating(bracket));
-  Figure figure{kBench, "odds of a draw of " + std::to_string(lines), "ms", {}, {}, lines == 128 ? "under 5 ms" : "", "plain sums"};
+  Figure figure{kPlanBench, "odds of a draw of " + std::to_string(lines), "ms", {}, {}, lines == 128 ? "under 5 ms" : "", "plain sums"};
   for (int run = 0; run < runs; ++run) {
     const Stopwatch watch;
     const MeetingOdds odds(bracket, chance);
@@ -83,8 +83,8 @@ void benches_of(Report& report, const Bracket& bracket, std::size_t lines, int r
   }
   const HomeBenches room = must(HomeBenches::make(given));
   const std::string metric = std::to_string(lines) + " players on " + std::to_string(kBenches) + " benches";
-  Figure time{kBench, metric, "ms", {}, {}, lines == 128 ? "under 2,000 ms" : "", std::to_string(kSums) + " plain sums"};
-  Figure cost{kBench, metric + ": cost", "points", {}, {}, lines == 128 ? "ratio under 1.03" : "", "proven least"};
+  Figure time{kPlanBench, metric, "ms", {}, {}, lines == 128 ? "under 2,000 ms" : "", std::to_string(kSums) + " plain sums"};
+  Figure cost{kPlanBench, metric + ": cost", "points", {}, {}, lines == 128 ? "ratio under 1.03" : "", "proven least"};
   for (int run = 0; run < runs; ++run) {
     const Stopwatch watch;
     const BenchPlan plan = must(room.plan());
@@ -118,8 +118,8 @@ void benches_of(Report& report, const Bracket& bracket, std::size_t lines, int r
   again.draws[0].odds = &odds_after;
   const Stopwatch watch;
   const BenchPlan second = must(must(HomeBenches::make(again)).plan());
-  report.say(kBench, metric + ": again after results and a withdrawal", "ms", watch.milliseconds());
-  report.say(kBench, metric + ": players who move then", "players", static_cast<double>(second.moved.size()));
+  report.say(kPlanBench, metric + ": again after results and a withdrawal", "ms", watch.milliseconds());
+  report.say(kPlanBench, metric + ": players who move then", "players", static_cast<double>(second.moved.size()));
 }
 
 }  // namespace

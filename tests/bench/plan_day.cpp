@@ -12,7 +12,7 @@
 namespace weavelog::bench {
 namespace {
 
-const std::string kBench = "plan of a day";
+const std::string kPlanDayBench = "plan of a day";
 constexpr std::int64_t kMinute = 60'000;
 constexpr UnixMs kMorning = 1'937'548'800'000;
 
@@ -51,8 +51,8 @@ void day_of(Report& report, std::size_t jobs, int runs) {
   const std::size_t benches = jobs / 25;
   const std::string size = std::to_string(jobs) + " rackets, " + std::to_string(benches) + " benches";
   DayInput day = made_up(jobs, benches);
-  Figure whole{kBench, size, "ms", {}, {}, jobs == 500 ? "under 100 ms" : "", "due first"};
-  Figure late{kBench, size + ": late, weighted", "min", {}, {}, "", "due first"};
+  Figure whole{kPlanDayBench, size, "ms", {}, {}, jobs == 500 ? "under 100 ms" : "", "due first"};
+  Figure late{kPlanDayBench, size + ": late, weighted", "min", {}, {}, "", "due first"};
   DayPlan plan;
   for (int run = 0; run < runs; ++run) {
     Stopwatch watch;
@@ -66,14 +66,14 @@ void day_of(Report& report, std::size_t jobs, int runs) {
   }
   report.say(whole);
   report.say(late);
-  report.say(kBench, size + ": no plan is less late", "min", static_cast<double>(plan.bound) / kMinute);
+  report.say(kPlanDayBench, size + ": no plan is less late", "min", static_cast<double>(plan.bound) / kMinute);
 
   // A rush at once, on from the plan that was told.
   day.told = told_by(day, plan);
   DayJob rush{"rush", day.now, 20 * kMinute, day.now + 25 * kMinute, 100};
   rush.on_court = true;
   day.jobs.push_back(std::move(rush));
-  Figure event{kBench, size + ": after a rush", "ms", {}, {}, jobs == 500 ? "under 20 ms" : "", "due first"};
+  Figure event{kPlanDayBench, size + ": after a rush", "ms", {}, {}, jobs == 500 ? "under 20 ms" : "", "due first"};
   for (int run = 0; run < runs; ++run) {
     Stopwatch watch;
     plan = must(plan_day(day, PlanEffort::event));
@@ -83,7 +83,7 @@ void day_of(Report& report, std::size_t jobs, int runs) {
     event.reference.values.push_back(watch.milliseconds());
   }
   report.say(event);
-  report.say(kBench, size + ": told otherwise by it", "rackets", static_cast<double>(plan.cost.changed));
+  report.say(kPlanDayBench, size + ": told otherwise by it", "rackets", static_cast<double>(plan.cost.changed));
 }
 
 void promise_of(Report& report, std::size_t jobs, int runs) {
@@ -94,7 +94,7 @@ void promise_of(Report& report, std::size_t jobs, int runs) {
   input.shared.assign(input.day.benches.size(), 0.05);
   input.rushes_per_hour = 0.5;
   input.rushes_seen = 20;
-  Figure figure{kBench, "promise behind " + std::to_string(jobs) + " rackets", "ms", {}, {}, "", "due first, 100 times"};
+  Figure figure{kPlanDayBench, "promise behind " + std::to_string(jobs) + " rackets", "ms", {}, {}, "", "due first, 100 times"};
   for (int run = 0; run < runs; ++run) {
     Stopwatch watch;
     (void)must(must(Promiser::make(input)).earliest({"new", kMorning, 25 * kMinute}, 0.18));

@@ -11,7 +11,7 @@
 namespace weavelog::bench {
 namespace {
 
-const std::string kBench = "quality";
+const std::string kQualityBench = "quality";
 
 std::string digits(double value) {
   char text[32];
@@ -26,9 +26,9 @@ void alarms(Report& report, std::size_t weeks) {
   const double rackets = static_cast<double>(found.rackets);
   const std::string in = std::to_string(weeks) + " weeks, ";
   const double designed = 70 / test::expected_alarms(WatchDesign{}.average, 70);
-  report.say(kBench, in + "rackets to a false alarm of a racket by itself", "rackets", rackets / static_cast<double>(found.of_rackets), "370.4 by design");
-  report.say(kBench, in + "of a machine's average", "rackets", rackets / static_cast<double>(found.of_machines), digits(designed) + " by design");
-  report.say(kBench, in + "of a stringer's average", "rackets", rackets / static_cast<double>(found.of_stringers), digits(designed) + " by design");
+  report.say(kQualityBench, in + "rackets to a false alarm of a racket by itself", "rackets", rackets / static_cast<double>(found.of_rackets), "370.4 by design");
+  report.say(kQualityBench, in + "of a machine's average", "rackets", rackets / static_cast<double>(found.of_machines), digits(designed) + " by design");
+  report.say(kQualityBench, in + "of a stringer's average", "rackets", rackets / static_cast<double>(found.of_stringers), digits(designed) + " by design");
 
   // The same where the scatter is not known but read from the week before.
   std::size_t all = 0, total = 0;
@@ -45,7 +45,7 @@ void alarms(Report& report, std::size_t weeks) {
     all += counted.of_rackets + counted.of_machines + counted.of_stringers;
     total += 3 * counted.rackets;
   }
-  report.say(kBench, std::to_string(weeks / 10) + " weeks, of any chart, scatter out of the week before", "rackets", static_cast<double>(total) / static_cast<double>(all));
+  report.say(kQualityBench, std::to_string(weeks / 10) + " weeks, of any chart, scatter out of the week before", "rackets", static_cast<double>(total) / static_cast<double>(all));
 }
 
 void planted(Report& report, std::size_t weeks) {
@@ -80,14 +80,14 @@ void planted(Report& report, std::size_t weeks) {
         if (result.at_tenth) tenths += 1, tenth += result.at_tenth == one.cause ? 1 : 0;
       }
       const std::string name = std::string(one.name) + ", scatter " + digits(scatter) + " %: ";
-      report.say(kBench, name + "found within ten rackets", "of 100", 100 * soon / static_cast<double>(weeks), "before ten went out");
-      report.say(kBench, name + "found after", "rackets", after / found);
-      report.say(kBench, name + "cause named first at once", "of 100", 100 * first / found);
-      report.say(kBench, name + "cause named first, or machine and stringer named as not told apart yet", "of 100", 100 * said / found);
-      report.say(kBench, name + "one cause stands out three to one", "of 100", 100 * clear / found);
-      report.say(kBench, name + "of these it is the cause", "of 100", 100 * clear_right / std::max(1.0, clear));
-      report.say(kBench, name + "cause named first once a gauge was put on the machine", "of 100", 100 * gauged / found);
-      report.say(kBench, name + "cause named first at the tenth", "of 100", 100 * tenth / tenths);
+      report.say(kQualityBench, name + "found within ten rackets", "of 100", 100 * soon / static_cast<double>(weeks), "before ten went out");
+      report.say(kQualityBench, name + "found after", "rackets", after / found);
+      report.say(kQualityBench, name + "cause named first at once", "of 100", 100 * first / found);
+      report.say(kQualityBench, name + "cause named first, or machine and stringer named as not told apart yet", "of 100", 100 * said / found);
+      report.say(kQualityBench, name + "one cause stands out three to one", "of 100", 100 * clear / found);
+      report.say(kQualityBench, name + "of these it is the cause", "of 100", 100 * clear_right / std::max(1.0, clear));
+      report.say(kQualityBench, name + "cause named first once a gauge was put on the machine", "of 100", 100 * gauged / found);
+      report.say(kQualityBench, name + "cause named first at the tenth", "of 100", 100 * tenth / tenths);
     }
 }
 
@@ -99,7 +99,7 @@ void quality(Report& report, const Setting& setting) {
   Chance chance(2);
   std::vector<double> numbers;
   for (int i = 0; i < 100'000; ++i) numbers.push_back(1e6 + chance.normal());
-  Figure exact{kBench, "mean, deviation and lag-1 of 100,000 numbers", "ms", {}, {}, "", "plain sums, which lose digits"};
+  Figure exact{kQualityBench, "mean, deviation and lag-1 of 100,000 numbers", "ms", {}, {}, "", "plain sums, which lose digits"};
   for (int run = 0; run < 5; ++run) {
     Stopwatch watch;
     const auto summary = summary_of(numbers).value();
@@ -110,7 +110,7 @@ void quality(Report& report, const Setting& setting) {
     exact.reference.values.push_back(watch.milliseconds() + 1e-9 * (sum + squares > summary.mean ? 1 : 0));
   }
   report.say(exact);
-  Figure causes{kBench, "causes of a racket after a week of 280", "ms", {}, {}, "", ""};
+  Figure causes{kQualityBench, "causes of a racket after a week of 280", "ms", {}, {}, "", ""};
   const auto week = test::simulated_week({}, {}, chance);
   for (int run = 0; run < 20; ++run) {
     Stopwatch watch;

@@ -8,7 +8,7 @@
 namespace weavelog::bench {
 namespace {
 
-std::string digits(double value) {
+std::string shown_digits(double value) {
   char text[64];
   std::snprintf(text, sizeof text, value >= 100 ? "%.0f" : value >= 10 ? "%.1f" : "%.2f", value);
   return text;
@@ -47,9 +47,9 @@ void Report::say(const Figure& figure) {
   } else {
     if (figure.bench != last_bench_)
       std::printf("%s%s\n", last_bench_.empty() ? "" : "\n", figure.bench.c_str());
-    std::printf("  %-46s %10s %-10s", figure.metric.c_str(), digits(value).c_str(), figure.unit.c_str());
+    std::printf("  %-46s %10s %-10s", figure.metric.c_str(), shown_digits(value).c_str(), figure.unit.c_str());
     if (reference > 0)
-      std::printf(" %s %9s, ratio %5.2f", figure.beside.c_str(), digits(reference).c_str(), value / reference);
+      std::printf(" %s %9s, ratio %5.2f", figure.beside.c_str(), shown_digits(reference).c_str(), value / reference);
     if (figure.runs.values.size() > 1)
       std::printf("  (%zu runs, spread %.0f %%)", figure.runs.values.size(), figure.runs.spread() * 100);
     if (!figure.target.empty()) std::printf("  [to reach: %s]", figure.target.c_str());

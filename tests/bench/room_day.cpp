@@ -18,7 +18,7 @@
 namespace weavelog::bench {
 namespace {
 
-const std::string kBench = "a room's day";
+const std::string kRoomDayBench = "a room's day";
 
 /// So many open rackets, of players who were here before, as the desk takes them in. Returns their tags.
 std::vector<std::int64_t> take_in(Ledger& ledger, const BookId& event, std::size_t rackets) {
@@ -90,11 +90,11 @@ void scans(Report& report, Tablets& tablets, const BookId& event, std::size_t pr
     others.values.push_back(watch.milliseconds());
     std::this_thread::sleep_for(std::chrono::milliseconds(100));  // a quiet moment, so that the next one is measured by itself
   }
-  report.say(kBench, "stage by a scan, on its tablet, p50", "ms", own.quantile(0.5));
-  report.say(kBench, "stage by a scan, on its tablet, worst", "ms", own.quantile(1), "under 100 ms");
-  report.say(kBench, "the same on all other tablets, p50", "ms", others.quantile(0.5));
-  report.say(kBench, "the same on all other tablets, worst", "ms", others.quantile(1), "under 300 ms");
-  report.say(kBench, "scans that did not reach all in 10 s", "scans", lost, "none");
+  report.say(kRoomDayBench, "stage by a scan, on its tablet, p50", "ms", own.quantile(0.5));
+  report.say(kRoomDayBench, "stage by a scan, on its tablet, worst", "ms", own.quantile(1), "under 100 ms");
+  report.say(kRoomDayBench, "the same on all other tablets, p50", "ms", others.quantile(0.5));
+  report.say(kRoomDayBench, "the same on all other tablets, worst", "ms", others.quantile(1), "under 300 ms");
+  report.say(kRoomDayBench, "scans that did not reach all in 10 s", "scans", lost, "none");
 }
 
 void lounge(Report& report, const Ledger& ledger, const BookId& event) {
@@ -107,8 +107,8 @@ void lounge(Report& report, const Ledger& ledger, const BookId& event) {
     made.values.push_back(watch.milliseconds());
     bytes = pages.html.size();
   }
-  report.say(kBench, "the lounge's page made, p50", "ms", made.quantile(0.5));
-  report.say(kBench, "its size", "kB", static_cast<double>(bytes) / 1000);
+  report.say(kRoomDayBench, "the lounge's page made, p50", "ms", made.quantile(0.5));
+  report.say(kRoomDayBench, "its size", "kB", static_cast<double>(bytes) / 1000);
 }
 
 }  // namespace
@@ -124,21 +124,21 @@ void room_day(Report& report, const Setting& setting) {
   options.now = WallClock::system().now() - (options.days + 6) * UnixMs{86'400'000};
   options.folder = scratch / "event";
   const demo::PlayReport played = must(demo::play_event(options));
-  report.say(kBench, "jobs strung", "jobs", static_cast<double>(played.happened.strung));
-  report.say(kBench, "entries", "entries", static_cast<double>(played.entries));
-  report.say(kBench, "devices that tell otherwise than what happened", "lines", static_cast<double>(played.differences.size()), "none");
-  for (const demo::ScreenTime& screen : played.screens) report.say(kBench, screen.what, "ms", screen.ms, "under 30 ms");
+  report.say(kRoomDayBench, "jobs strung", "jobs", static_cast<double>(played.happened.strung));
+  report.say(kRoomDayBench, "entries", "entries", static_cast<double>(played.entries));
+  report.say(kRoomDayBench, "devices that tell otherwise than what happened", "lines", static_cast<double>(played.differences.size()), "none");
+  for (const demo::ScreenTime& screen : played.screens) report.say(kRoomDayBench, screen.what, "ms", screen.ms, "under 30 ms");
 
   const testing::Server server(options.folder / "server", std::vector<std::string>(options.tablets, "stringer"));
   Tablets tablets(scratch / "tablets");
   const Stopwatch arriving;
   tablets.add(server.codes());
   tablets.await_all();
-  report.say(kBench, "12 empty tablets paired and up to date", "s", arriving.seconds());
+  report.say(kRoomDayBench, "12 empty tablets paired and up to date", "s", arriving.seconds());
   const BookId event = tablets.ledger(0).books(kEventBook).at(0).id;
   scans(report, tablets, event, setting.full ? 140 : 49);
   lounge(report, tablets.ledger(0), event);
-  report.say(kBench, "errors", "errors", static_cast<double>(tablets.errors()), "none");
+  report.say(kRoomDayBench, "errors", "errors", static_cast<double>(tablets.errors()), "none");
 }
 
 }  // namespace weavelog::bench

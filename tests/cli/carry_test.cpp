@@ -14,8 +14,8 @@ std::string content_of(const std::filesystem::path& file) {
 }
 
 /// A desk that knows one player with four rackets.
-struct Desk : CliDevice {
-  Desk() : CliDevice("Desk 1") { (void)ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over()); }
+struct CarryDesk : CliDevice {
+  CarryDesk() : CliDevice("Desk 1") { (void)ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over()); }
 };
 
 std::string path_of(const CliDevice& device, const std::string& name) { return (device.home / name).string(); }
@@ -23,7 +23,7 @@ std::string path_of(const CliDevice& device, const std::string& name) { return (
 }  // namespace
 
 TEST_CASE("a player is handed to a colleague in a file, who sends back a receipt") {
-  const Desk desk;
+  const CarryDesk desk;
   const CliDevice tablet("Tablet");
   const auto key = text_at(tablet.ask({"bundle", "key"}), "/key");
   const std::string file = path_of(desk, "ilse.bundle");
@@ -62,7 +62,7 @@ TEST_CASE("a player is handed to a colleague in a file, who sends back a receipt
 }
 
 TEST_CASE("everything goes into a file that opens with words, and half of the file gives half") {
-  const Desk desk;
+  const CarryDesk desk;
   const CliDevice tablet("Tablet");
   const std::string file = path_of(desk, "all.bundle");
   const auto made = desk.ask({"bundle", "make", file, "--all", "--words"});
@@ -102,7 +102,7 @@ TEST_CASE("an event goes along with its players, and who agreed to one room only
 }
 
 TEST_CASE("a player who was forgotten comes back neither by bundle nor by card") {
-  const Desk desk;
+  const CarryDesk desk;
   const CliDevice tablet("Tablet");
   const std::string file = path_of(desk, "all.bundle");
   const auto made = desk.ask({"bundle", "make", file, "--all", "--words"});
@@ -118,7 +118,7 @@ TEST_CASE("a player who was forgotten comes back neither by bundle nor by card")
 }
 
 TEST_CASE("a card brings a player whom this device never met, and says who signed it") {
-  const Desk desk;
+  const CarryDesk desk;
   const CliDevice bench("Bench 2");
   const std::string svg = path_of(desk, "card.svg");
   const auto made = desk.ask({"card", "make", "wendel", "--svg", svg});

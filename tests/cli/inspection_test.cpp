@@ -6,8 +6,8 @@ using namespace weavelog::testing;
 
 namespace {
 
-struct Desk : CliDevice {
-  Desk() : CliDevice("Desk 1") {
+struct InspectionDesk : CliDevice {
+  InspectionDesk() : CliDevice("Desk 1") {
     (void)ask({"new-event", "Harbour Open", "--time-zone", "Europe/Lisbon"});
     (void)ask({"drop-off", "--stdin", "--confirm"}, 0, first_hand_over());
   }
@@ -16,7 +16,7 @@ struct Desk : CliDevice {
 }  // namespace
 
 TEST_CASE("a cracked frame waits for the player's answer, which goes with it") {
-  const Desk desk;
+  const InspectionDesk desk;
   const auto found = desk.ask({"inspect", "1", "--found", "crack@2:30=string_anyway: along the edge", "--by", "Mara"});
   CHECK(text_at(found, "/stage") == "waiting");
   CHECK(text_at(found, "/may_go_on") == "false");
@@ -43,7 +43,7 @@ TEST_CASE("a cracked frame waits for the player's answer, which goes with it") {
 }
 
 TEST_CASE("a sound frame is inspected; what is typed wrongly is named and stores nothing") {
-  const Desk desk;
+  const InspectionDesk desk;
   const auto what = [&](const std::string& typed) { return text_at(desk.ask({"inspect", "2", "--found", typed}, 1), "/error/where"); };
   CHECK(what("crack") == "\"crack\"");
   CHECK(what("scratch@2") == "finding");

@@ -7,8 +7,8 @@ using namespace weavelog::testing;
 
 namespace {
 
-struct Desk : CliDevice {
-  Desk() : CliDevice("Desk 1") {
+struct MoneyDesk : CliDevice {
+  MoneyDesk() : CliDevice("Desk 1") {
     (void)ask({"new-event", "Harbour Open", "--time-zone", "Europe/Lisbon", "--currency", "EUR"});
     const std::string prices = file("prices.csv",
                                     "service,amount,currency\nlabour,20,EUR\nstring,18.01,EUR\nstring Velmora Round,15,EUR\n"
@@ -21,7 +21,7 @@ struct Desk : CliDevice {
 }  // namespace
 
 TEST_CASE("a job is charged by the price list, discounted, paid and reversed") {
-  const Desk desk;
+  const MoneyDesk desk;
   // Labour, half of the room's crosses, a stencil.
   const auto charged = desk.ask({"charge", "1", "--by", "Mara"});
   CHECK(text_at(charged, "/accounts/0/charged_minor") == "2900");
@@ -43,7 +43,7 @@ TEST_CASE("a job is charged by the price list, discounted, paid and reversed") {
 }
 
 TEST_CASE("takings and the close of a day follow the lines") {
-  const Desk desk;
+  const MoneyDesk desk;
   for (const char* tag : {"1", "2", "3"}) (void)desk.ask({"charge", tag});
   (void)desk.ask({"pay", "Wendelmoor", "50", "cash"});
   (void)desk.ask({"pay", "Wendelmoor", "30", "card"});
@@ -71,7 +71,7 @@ TEST_CASE("without a price nothing is charged") {
 }
 
 TEST_CASE("something sold without a job, with the list's price or its own; prices are set by hand") {
-  const Desk desk;
+  const MoneyDesk desk;
   CHECK(text_at(desk.ask({"sell", "Wendelmoor", "overgrip"}, 4), "/error/what").find("overgrip") != std::string::npos);
   CHECK(size_at(desk.ask({"price", "overgrip", "3.50"}), "") == 6);
   const auto sold = desk.ask({"sell", "Wendelmoor", "overgrip", "--count", "3"});
@@ -85,7 +85,7 @@ TEST_CASE("something sold without a job, with the list's price or its own; price
 }
 
 TEST_CASE("a statement tells which racket a line is for") {
-  const Desk desk;
+  const MoneyDesk desk;
   const auto charged = desk.ask({"charge", "1"});
   CHECK(text_at(charged, "/lines/0/tag") == "1");
   CHECK_FALSE(text_at(charged, "/lines/0/racket").empty());
@@ -93,7 +93,7 @@ TEST_CASE("a statement tells which racket a line is for") {
 }
 
 TEST_CASE("a day is closed with what was counted beside what should be there, and again only where that is said") {
-  const Desk desk;
+  const MoneyDesk desk;
   (void)desk.ask({"pay", "Wendelmoor", "50", "cash"});
   const std::string day = weavelog::day_at(weavelog::WallClock::system().now(), "Europe/Lisbon");
   const auto first = desk.ask({"close-day", day, "--counted", "47.50", "--by", "Mara", "--note", "one coin missing"});
@@ -128,7 +128,7 @@ TEST_CASE("a day is closed with what was counted beside what should be there, an
 }
 
 TEST_CASE("a string of which nobody said whose it is is not charged, and that is said") {
-  const Desk desk;
+  const MoneyDesk desk;
   (void)desk.ask({"drop-off", "--stdin", "--confirm"}, 0,
                  R"({"player": {"family_name": "Okonjo", "given_name": "Ada"}, "ready_by": "+180", "rackets": ["1"],
                    "agreed": {"mains_string": "Velmora Round", "mains_tension": "24 kg", "crosses_string": "Tarnbrook Silk",

@@ -6,7 +6,7 @@ using namespace weavelog::testing;
 
 namespace {
 
-struct Files : NoFolder {
+struct PlanFiles : NoFolder {
   [[nodiscard]] static std::vector<std::string> planned(std::vector<std::string> words) {
     words.insert(words.begin(), "plan");
     return words;
@@ -38,10 +38,10 @@ const json::value* job_of(const json::value& plan, const std::string& racket) {
 }  // namespace
 
 TEST_CASE("a day is planned out of files, and a rush on from the plan that was told") {
-  const Files files;
+  const PlanFiles files;
   const auto shifts = files.file("shifts.csv", kShifts), jobs = files.file("jobs.csv", kJobs);
   const auto kept = (files.home / "plan.json").string();
-  const auto plan = Files::ask(Files::day("schedule", shifts, jobs, {"--out", kept}));
+  const auto plan = PlanFiles::ask(PlanFiles::day("schedule", shifts, jobs, {"--out", kept}));
   REQUIRE(size_at(plan, "/jobs") == 4);
   CHECK(text_at(*job_of(plan, "101"), "/fixed") == "in_work");
   CHECK(text_at(*job_of(plan, "102"), "/due") == "2031-05-26T09:00:00Z");  // eleven in Lisbon less an hour
@@ -54,32 +54,32 @@ TEST_CASE("a day is planned out of files, and a rush on from the plan that was t
     for (std::size_t at = text.find('\n'); at != std::string::npos && at + 1 < text.size(); at = text.find('\n', at + 1)) text.insert(at + 1, "no,");
     return text + "yes,105,Ysolde Tarn,08:00,08:30,,,\n";
   }());
-  const auto after = Files::ask(Files::day("schedule", shifts, with_rush, {"--last", kept, "--event"}));
+  const auto after = PlanFiles::ask(PlanFiles::day("schedule", shifts, with_rush, {"--last", kept, "--event"}));
   CHECK(text_at(*job_of(after, "105"), "/fixed") == "on_court");
   CHECK(text_at(*job_of(after, "105"), "/begin") == "2031-05-26T07:00:00Z");
   CHECK(size_at(after, "/changes") >= 1);
-  CHECK(Files::run(Files::day("schedule", shifts, with_rush, {"--last", kept})).out.find("changed: 104, told") != std::string::npos);
+  CHECK(PlanFiles::run(PlanFiles::day("schedule", shifts, with_rush, {"--last", kept})).out.find("changed: 104, told") != std::string::npos);
 
   // The same in JSON, with the home benches of another plan.
   const auto json_jobs = files.file("jobs.json", R"([{"racket": 7, "player": "Ilse", "due": "10:00"}, {"racket": "8", "only": ["Table 2"]}])");
   const auto homes = files.file("homes.json", R"({"players": [{"player": "Ilse", "bench": "Pio Castellane / Table 2"}]})");
-  const auto other = Files::ask(Files::day("schedule", shifts, json_jobs, {"--benches", homes}));
+  const auto other = PlanFiles::ask(PlanFiles::day("schedule", shifts, json_jobs, {"--benches", homes}));
   CHECK(text_at(*job_of(other, "7"), "/bench") == "Pio Castellane / Table 2");
   CHECK(text_at(*job_of(other, "8"), "/bench") == "Pio Castellane / Table 2");
 }
 
 TEST_CASE("shifts that can't carry the load end with 3 and name the rackets; bad input leaves the last plan") {
-  const Files files;
+  const PlanFiles files;
   const auto few = files.file("few.csv", "stringer,from,until\nMaren Oldvik,08:00,09:00\n"),
              jobs = files.file("jobs.csv", "racket,minutes\n1,40\n2,40\n3,30\n");
   const auto kept = (files.home / "plan.json").string();
-  const auto plan = Files::ask(Files::day("schedule", few, jobs, {"--out", kept}), 3);
+  const auto plan = PlanFiles::ask(PlanFiles::day("schedule", few, jobs, {"--out", kept}), 3);
   CHECK(size_at(plan, "/unfitting") == 2);
   CHECK(text_at(plan, "/overload/what").find("can't carry the load") != std::string::npos);
   const auto before = json::serialize(json::parse([&] { std::ifstream in(kept); return std::string(std::istreambuf_iterator<char>(in), {}); }()));
   const auto fault = [&](const std::string& shifts, const std::string& rackets, std::vector<std::string> more = {}, int ending = 1) {
     more.insert(more.end(), {"--out", kept});
-    const auto document = Files::ask(Files::day("schedule", shifts, rackets, more), ending);
+    const auto document = PlanFiles::ask(PlanFiles::day("schedule", shifts, rackets, more), ending);
     return text_at(document, "/error/where") + ": " + text_at(document, "/error/what");
   };
   CHECK(fault(few, files.file("twice.csv", "racket\n1\n1\n")).find("twice.csv, line 3, column 1 (racket)") != std::string::npos);
@@ -87,53 +87,53 @@ TEST_CASE("shifts that can't carry the load end with 3 and name the rackets; bad
             .find("stringer Ana is at Ana / M1 and at Ana / M2 at once") != std::string::npos);
   CHECK(fault(few, (files.home / "none.csv").string(), {}, 4).find("no such file") != std::string::npos);
   CHECK(fault(few, jobs, {"--last", jobs}).find("no JSON") != std::string::npos);
-  CHECK(text_at(Files::ask({"schedule", "--shifts", few, "--jobs", jobs, "--zone", "Mars/Olympus"}, 1), "/error/where") == "--zone");
+  CHECK(text_at(PlanFiles::ask({"schedule", "--shifts", few, "--jobs", jobs, "--zone", "Mars/Olympus"}, 1), "/error/where") == "--zone");
   CHECK(fault(files.file("empty.csv", "stringer,from,until\n"), jobs).find("there is no bench") != std::string::npos);
   std::ifstream in(kept);
   CHECK(json::serialize(json::parse(std::string(std::istreambuf_iterator<char>(in), {}))) == before);
-  CHECK(Files::run({"schedule"}).status == 2);
+  CHECK(PlanFiles::run({"schedule"}).status == 2);
 }
 
 TEST_CASE("a time is promised, and a wish that can't be kept says what would have to move") {
-  const Files files;
+  const PlanFiles files;
   const auto shifts = files.file("shifts.csv", kShifts), jobs = files.file("jobs.csv", kJobs);
   std::string readings = "stringer,minutes\n";
   for (int i = 0; i < 30; ++i) readings += "Maren Oldvik," + std::to_string(26 + i % 5) + "\nPio Castellane," + std::to_string(20 + i % 4) + "\n";
   const auto work = files.file("work.csv", readings);
-  const auto free = Files::ask(Files::day("promise", shifts, jobs, {"--work", work}));
+  const auto free = PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--work", work}));
   CHECK(free.at("chance").to_number<double>() >= 0.945);
   CHECK(text_at(free, "/ready_by") > "2031-05-26T07:30:00Z");
   CHECK(text_at(free, "/ready_by") < "2031-05-26T11:00:00Z");
   std::string ends = "due,ready\n";
   for (int i = 0; i < 60; ++i) ends += i % 3 == 0 ? "07:00,07:10\n" : "07:00,06:50\n";
-  const auto wary = Files::ask(Files::day("promise", shifts, jobs, {"--work", work, "--settled", files.file("settled.csv", ends)}));
+  const auto wary = PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--work", work, "--settled", files.file("settled.csv", ends)}));
   CHECK(wary.at("confidence").to_number<double>() >= 0.98);  // a third was late
   CHECK(text_at(wary, "/ready_by") >= text_at(free, "/ready_by"));
-  const auto easy = Files::ask(Files::day("promise", shifts, jobs, {"--work", work, "--wish", "13:30"}));
+  const auto easy = PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--work", work, "--wish", "13:30"}));
   CHECK(text_at(easy, "/wish/can_be_kept") == "true");
-  const auto hard = Files::ask(Files::day("promise", shifts, jobs, {"--work", work, "--wish", "08:50"}), 3);
+  const auto hard = PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--work", work, "--wish", "08:50"}), 3);
   CHECK(text_at(hard, "/wish/can_be_kept") == "false");
   CHECK(size_at(hard, "/wish/must_move") >= 1);
   CHECK(text_at(hard, "/ready_by") == text_at(free, "/ready_by"));
-  const auto said = Files::run(Files::day("promise", shifts, jobs, {"--work", work, "--wish", "08:10"}));
+  const auto said = PlanFiles::run(PlanFiles::day("promise", shifts, jobs, {"--work", work, "--wish", "08:10"}));
   CHECK(said.status == 3);
   CHECK(said.out.find("not even before all that waits") != std::string::npos);
-  CHECK(text_at(Files::ask(Files::day("promise", shifts, jobs, {"--wish", "soon"}), 1), "/error/where") == "--wish");
-  CHECK(text_at(Files::ask(Files::day("promise", shifts, jobs, {"--only", "Table 9"}), 4), "/error/where") == "--only");
-  CHECK(text_at(Files::ask(
-                    Files::day("promise", files.file("short.csv", "stringer,from,until\nAna,08:00,08:10\n"), files.file("none.csv", "racket\n")), 1),
+  CHECK(text_at(PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--wish", "soon"}), 1), "/error/where") == "--wish");
+  CHECK(text_at(PlanFiles::ask(PlanFiles::day("promise", shifts, jobs, {"--only", "Table 9"}), 4), "/error/where") == "--only");
+  CHECK(text_at(PlanFiles::ask(
+                    PlanFiles::day("promise", files.file("short.csv", "stringer,from,until\nAna,08:00,08:10\n"), files.file("none.csv", "racket\n")), 1),
                 "/error/what")
             .find("no time can be promised") != std::string::npos);
 }
 
 TEST_CASE("rackets, benches and string to come out of files") {
-  const Files files;
+  const PlanFiles files;
   const auto players =
       files.file("players.csv",
                  "player,draw,chances,matches,rackets,string\nIria,singles,1|0.6,3,9,Tarnbrook Silk\nNerea,singles,1|0.4,3,4,Velmora Round\n"
                  "Tove,singles,1|0.5,0,,Velmora Round\nKaja,singles,1|0.5,1,2,\n");
   const auto hours = files.file("hours.csv", "hour,rackets\n8,30\n9,20\n15,10\n");
-  const auto said = Files::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours});
+  const auto said = PlanFiles::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours});
   REQUIRE(size_at(said, "/days") == 2);
   CHECK(text_at(said, "/days/0/day") == "2031-05-27");
   const auto number = [&](const char* at) { return said.at_pointer(at).to_number<double>(); };
@@ -142,11 +142,11 @@ TEST_CASE("rackets, benches and string to come out of files") {
   CHECK(number("/rackets/middle") <= number("/rackets/high"));
   CHECK(number("/days/0/benches") >= 1);
   CHECK(size_at(said, "/strings") == 2);
-  CHECK(Files::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours}) == said);
+  CHECK(PlanFiles::ask({"forecast", "--players", players, "--days", "2031-05-27,2031-05-28", "--hours", hours}) == said);
   const auto fault = [&](const std::vector<std::string>& words) {
-    return text_at(Files::ask(words, 1), "/error/where") + ": " + text_at(Files::ask(words, 1), "/error/what");
+    return text_at(PlanFiles::ask(words, 1), "/error/where") + ": " + text_at(PlanFiles::ask(words, 1), "/error/what");
   };
   CHECK(fault({"forecast", "--players", players, "--days", "2031-05-27"}).find("player Iria: there are 2 chances for 1 days") != std::string::npos);
   CHECK(fault({"forecast", "--players", players, "--days", "a,b", "--hours", players}).find("the column hour is missing") != std::string::npos);
-  CHECK(Files::run({"forecast", "--players", players, "--days", "a,b"}).out.find("all days: ") != std::string::npos);
+  CHECK(PlanFiles::run({"forecast", "--players", players, "--days", "a,b"}).out.find("all days: ") != std::string::npos);
 }

@@ -18,7 +18,7 @@ using namespace weavelog::testing;
 namespace {
 
 /// What the server may come to with 600 tablets connected.
-constexpr double kMostMb = 300;
+constexpr double kMostMbOfCrowd = 300;
 constexpr std::size_t kInvitations = 50;
 
 /// What a tablet was told is stored.
@@ -100,7 +100,7 @@ TEST_CASE("idle and busy tablets at one server: nothing is lost, all agree, its 
   CHECK(tablets.errors() == 0);
   const double most = bench::memory_mb("VmHWM", server.pid());
   figure("crowd", "server's memory at most", most, "MB");
-  CHECK(most < bound_mb(kMostMb));
+  CHECK(most < bound_mb(kMostMbOfCrowd));
 
   CHECK(server.stop() == 0);
   const auto station = open_folder(server.folder());

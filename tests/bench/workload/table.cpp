@@ -10,14 +10,14 @@
 namespace weavelog::bench {
 namespace {
 
-using Line = boost::json::object;
+using JsonLine = boost::json::object;
 
-std::string text_at(const Line& line, const char* key) {
+std::string text_at(const JsonLine& line, const char* key) {
   const auto* held = line.if_contains(key);
   return held != nullptr && held->is_string() ? std::string(held->as_string()) : std::string();
 }
 
-std::string who(const Line& line) {
+std::string who(const JsonLine& line) {
   return text_at(line, "peer") + ":" + text_at(line, "layout");
 }
 
@@ -76,7 +76,7 @@ std::vector<Column> columns_of(const std::string& size) {
           {"peak RSS", "", "rss", bytes}};
 }
 
-std::optional<double> number_at(const Line& line, const std::string& key) {
+std::optional<double> number_at(const JsonLine& line, const std::string& key) {
   const auto* held = line.if_contains(key);
   if (key == "both") {
     const auto* conflicts = line.if_contains("conflicts");
@@ -87,11 +87,11 @@ std::optional<double> number_at(const Line& line, const std::string& key) {
   return held->to_number<double>();
 }
 
-std::string cell(const std::vector<Line>& lines, const std::string& whose, const std::string& size,
+std::string cell(const std::vector<JsonLine>& lines, const std::string& whose, const std::string& size,
                  const Column& column) {
   Runs runs;
   std::string trouble;
-  for (const Line& line : lines) {
+  for (const JsonLine& line : lines) {
     if (who(line) != whose || text_at(line, "size") != size) continue;
     if (*column.scenario != 0 && text_at(line, "scenario") != column.scenario) continue;
     // The harness names the mode of every scenario; only W1 differs by it.
@@ -108,13 +108,13 @@ std::string cell(const std::vector<Line>& lines, const std::string& whose, const
 
 }  // namespace
 
-std::string table_of(const std::vector<Line>& lines) {
+std::string table_of(const std::vector<JsonLine>& lines) {
   std::string out;
   std::vector<std::string> sizes, names;
   const auto note = [](std::vector<std::string>& list, const std::string& one) {
     if (std::find(list.begin(), list.end(), one) == list.end()) list.push_back(one);
   };
-  for (const Line& line : lines) {
+  for (const JsonLine& line : lines) {
     if (text_at(line, "scenario") == "tcp") continue;
     note(sizes, text_at(line, "size"));
     note(names, who(line));

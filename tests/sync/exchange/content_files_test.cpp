@@ -19,7 +19,7 @@ namespace fs = std::filesystem;
 
 const BookId kIlse{{1}}, kBo{{2}};
 
-Bytes picture(std::uint8_t seed, std::size_t size = 1000) {
+Bytes block(std::uint8_t seed, std::size_t size = 1000) {
   Bytes out(size, seed);
   out[0] = 0xff;
   return out;
@@ -46,13 +46,13 @@ struct Contents {
 
 TEST_CASE("what was stored is read as it was, from files that only their owner may read") {
   Contents room;
-  const Digest hash = must(room.files.add(kIlse, picture(1)));
-  CHECK(hash == digest_of(picture(1)));
-  CHECK(must(room.files.read(kIlse, hash)) == picture(1));
+  const Digest hash = must(room.files.add(kIlse, block(1)));
+  CHECK(hash == digest_of(block(1)));
+  CHECK(must(room.files.read(kIlse, hash)) == block(1));
   CHECK(room.files.holds(kIlse, hash));
   CHECK_FALSE(room.files.holds(kBo, hash));
   CHECK(room.files.read(kBo, hash).error().code == FaultCode::not_found);
-  CHECK(must(room.files.add(kIlse, picture(1))) == hash);
+  CHECK(must(room.files.add(kIlse, block(1))) == hash);
   REQUIRE(room.stored().size() == 1);
   struct stat info {};
   REQUIRE(::stat(room.stored()[0].c_str(), &info) == 0);
@@ -62,42 +62,42 @@ TEST_CASE("what was stored is read as it was, from files that only their owner m
 
 TEST_CASE("bytes that were changed on the disk are not believed") {
   Contents room;
-  const Digest made = must(room.files.add(kIlse, picture(1)));
-  const Digest fetched = must(room.files.add(kIlse, picture(2), ContentOrigin::fetched));
+  const Digest made = must(room.files.add(kIlse, block(1)));
+  const Digest fetched = must(room.files.add(kIlse, block(2), ContentOrigin::fetched));
   for (const auto& one : room.stored()) std::ofstream(one, std::ios::binary) << "something else";
   CHECK(room.files.read(kIlse, made).error().code == FaultCode::damaged);
   CHECK(room.files.holds(kIlse, made));  // a person may look at it
   CHECK(room.files.read(kIlse, fetched).error().code == FaultCode::damaged);
   CHECK_FALSE(room.files.holds(kIlse, fetched));  // to be fetched again
   // A link to elsewhere is no file of ours.
-  fs::create_symlink("/etc/passwd", room.home / "photos" / kIlse.hex() / to_hex(digest_of(picture(3))));
-  CHECK(room.files.read(kIlse, digest_of(picture(3))).error().code == FaultCode::not_found);
+  fs::create_symlink("/etc/passwd", room.home / "photos" / kIlse.hex() / to_hex(digest_of(block(3))));
+  CHECK(room.files.read(kIlse, digest_of(block(3))).error().code == FaultCode::not_found);
 }
 
 TEST_CASE("what is too large or nothing is refused, and leaves nothing") {
   Contents room;
   CHECK(room.files.add(kIlse, {}).error().code == FaultCode::bad_input);
-  CHECK(room.files.add(kIlse, picture(1, 4001)).error().code == FaultCode::bad_input);
+  CHECK(room.files.add(kIlse, block(1, 4001)).error().code == FaultCode::bad_input);
   CHECK(room.stored().empty());
 }
 
 TEST_CASE("what was fetched makes room, the least recently used first; what was made here stays") {
   Contents room;
-  const Digest made = must(room.files.add(kIlse, picture(1, 3000)));
-  const Digest older = must(room.files.add(kBo, picture(2, 3000), ContentOrigin::fetched));
-  const Digest newer = must(room.files.add(kBo, picture(3, 3000), ContentOrigin::fetched));
+  const Digest made = must(room.files.add(kIlse, block(1, 3000)));
+  const Digest older = must(room.files.add(kBo, block(2, 3000), ContentOrigin::fetched));
+  const Digest newer = must(room.files.add(kBo, block(3, 3000), ContentOrigin::fetched));
   room.used_before(made, 3);
   room.used_before(older, 2);
   room.used_before(newer, 1);
   (void)must(room.files.read(kBo, older));  // used now
-  const Digest third = must(room.files.add(kBo, picture(4, 3000), ContentOrigin::fetched));
+  const Digest third = must(room.files.add(kBo, block(4, 3000), ContentOrigin::fetched));
   CHECK(room.files.holds(kBo, older));
   CHECK_FALSE(room.files.holds(kBo, newer));
   CHECK(room.files.holds(kIlse, made));
   // Made here too, it stays as well.
-  CHECK(must(room.files.add(kBo, picture(4, 3000))) == third);
-  CHECK(must(room.files.add(kBo, picture(2, 3000))) == older);
-  const auto full = room.files.add(kIlse, picture(5, 3000));
+  CHECK(must(room.files.add(kBo, block(4, 3000))) == third);
+  CHECK(must(room.files.add(kBo, block(2, 3000))) == older);
+  const auto full = room.files.add(kIlse, block(5, 3000));
   CHECK(full.error().code == FaultCode::no_space);
   CHECK(room.files.holds(kBo, third));
   CHECK(room.files.total() == 9000);
@@ -105,7 +105,7 @@ TEST_CASE("what was fetched makes room, the least recently used first; what was 
 
 TEST_CASE("parts are put together from where they stopped, and other bytes than those meant are thrown away") {
   Contents room;
-  const Bytes whole = picture(1, 2500);
+  const Bytes whole = block(1, 2500);
   const Digest hash = digest_of(whole);
   const auto part = [&](std::uint64_t offset, std::size_t size) {
     return room.files.add_part(kIlse, hash, 2500, offset, ByteView(whole).subspan(static_cast<std::size_t>(offset), size));
@@ -124,14 +124,14 @@ TEST_CASE("parts are put together from where they stopped, and other bytes than 
   CHECK(must(room.files.read(kIlse, hash)) == whole);
   CHECK(room.files.part_held(kIlse, hash) == 0);
 
-  const Digest other = digest_of(picture(9));
-  CHECK(room.files.add_part(kIlse, other, 1000, 0, picture(8)).error().code == FaultCode::malformed);
+  const Digest other = digest_of(block(9));
+  CHECK(room.files.add_part(kIlse, other, 1000, 0, block(8)).error().code == FaultCode::malformed);
   CHECK(room.files.part_held(kIlse, other) == 0);
   CHECK_FALSE(room.files.holds(kIlse, other));
-  CHECK(room.files.add_part(kIlse, other, 4001, 0, picture(8)).error().code == FaultCode::bad_input);
-  CHECK(room.files.add_part(kIlse, other, 500, 0, picture(8)).error().code == FaultCode::bad_input);
+  CHECK(room.files.add_part(kIlse, other, 4001, 0, block(8)).error().code == FaultCode::bad_input);
+  CHECK(room.files.add_part(kIlse, other, 500, 0, block(8)).error().code == FaultCode::bad_input);
   CHECK(room.files.add_part(kIlse, other, 0, 0, {}).error().code == FaultCode::bad_input);
-  CHECK(room.files.add_part(kIlse, other, ~std::uint64_t{0}, ~std::uint64_t{0} - 1, picture(8)).error().code == FaultCode::bad_input);
+  CHECK(room.files.add_part(kIlse, other, ~std::uint64_t{0}, ~std::uint64_t{0} - 1, block(8)).error().code == FaultCode::bad_input);
 }
 
 TEST_CASE("a forgotten player's pictures are erased with the book, also after a crash in between") {
@@ -154,14 +154,14 @@ TEST_CASE("a forgotten player's pictures are erased with the book, also after a 
     return book;
   };
   const BookId ilse = player(), bo = player();
-  const Digest hash = must(station->contents().add(ilse, picture(1)));
-  (void)must(station->contents().add(bo, picture(1)));
+  const Digest hash = must(station->contents().add(ilse, block(1)));
+  (void)must(station->contents().add(bo, block(1)));
   (void)must(station->ledger().forget(ilse));
   CHECK_FALSE(station->contents().holds(ilse, hash));
   CHECK(station->contents().holds(bo, hash));
   CHECK_FALSE(fs::exists(home / "data" / "photos" / ilse.hex()));
   // As a crash would have left it.
-  (void)must(station->contents().add(ilse, picture(1)));
+  (void)must(station->contents().add(ilse, block(1)));
   station.reset();
   station = open();
   CHECK_FALSE(station->contents().holds(ilse, hash));

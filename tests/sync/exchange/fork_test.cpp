@@ -3,13 +3,12 @@
 #include <catch2/catch.hpp>
 
 #include "core/store/database.h"
-#include "tests/support/loopback.h"
+#include "tests/sync/exchange/meeting.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-
 
 struct Copies {
   TemporaryFolder folder;
@@ -32,24 +31,6 @@ struct Copies {
   }
   [[nodiscard]] std::string file(const std::string& name) const { return (folder / (name + ".db")).string(); }
 };
-
-std::set<std::string> answers(const Device& device, const BookId& book, FieldTag tag) {
-  std::set<std::string> out;
-  if (const auto state = device.ledger->entity(book, kOne))
-    if (const Cell* cell = state->find(tag))
-      for (const CellValue& value : cell->values) out.insert(text_of(value.value));
-  return out;
-}
-
-bool meet(SyncDevice& guest, SyncDevice& host) {
-  Loopback loopback(guest, host);
-  loopback.deliver();
-  loopback.changed();
-  for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
-    if (status->fault) UNSCOPED_INFO(status->fault->message());
-  return loopback.guest.status().state == SessionState::agreed &&
-         loopback.host.status().state == SessionState::agreed;
-}
 
 }  // namespace
 

@@ -4,20 +4,12 @@
 #include <random>
 
 #include "sync/exchange/session.h"
-#include "tests/support/loopback.h"
+#include "tests/sync/exchange/meeting.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
 
 namespace {
-
-bool agreed(const Loopback& loopback) {
-  for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
-    if (status->fault) UNSCOPED_INFO(status->fault->message());
-  return loopback.guest.status().state == SessionState::agreed && loopback.host.status().state == SessionState::agreed &&
-         loopback.guest.status().agreed->digest == loopback.host.status().agreed->digest && !loopback.guest.status().at_odds &&
-         !loopback.host.status().at_odds;
-}
 
 /// What somebody with a key of their own can put into a batch.
 struct Forger {
@@ -271,6 +263,29 @@ TEST_CASE("a book of which the room shows that it holds the same is shared as be
   CHECK(agreed(there));
   CHECK(labels(room.tablet, room.book) == std::set<std::string>{"a whole career", "strung in another town"});
   CHECK(room.server.ledger->heads(room.book) == room.tablet.ledger->heads(room.book));
+}
+
+TEST_CASE("a book of which everything here is what the peer itself wrote is shared with it; with a word of somebody else in it it is not", "[hostile]") {
+  SyncDevice server("server"), tablet("tablet"), third("third");
+  enrol(server, tablet, Role::desk);
+  const BookId book = make_id<BookId>(kNoon + 5);
+  server.put(book, kOne, kLabel, std::string("the server's own"));
+  pour(server, tablet, book);
+  const bool more = GENERATE(false, true);
+  if (more) {
+    third.put(book, make_id<EntityId>(kNoon), kLabel, std::string("a third's"));
+    pour(third, tablet, book);
+  }
+  server.put(book, make_id<EntityId>(kNoon), kLabel, std::string("and on"));
+  Loopback there(tablet, server);
+  there.deliver();
+  CHECK(agreed(there));
+  CHECK(labels(tablet, book).contains("and on"));
+  tablet.put(book, make_id<EntityId>(kNoon), kLabel, std::string("the tablet's"));
+  there.changed();
+  CHECK(agreed(there));
+  CHECK(labels(server, book).contains("the tablet's") == !more);
+  CHECK_FALSE(labels(server, book).contains("a third's"));
 }
 
 TEST_CASE("a guest of a tablet does not get a book by planting it under a key that it made up", "[hostile]") {

@@ -3,40 +3,10 @@
 #include <catch2/catch.hpp>
 #include <tuple>
 
-#include "tests/support/loopback.h"
+#include "tests/sync/exchange/meeting.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
-
-namespace {
-
-
-bool agreed(const Loopback& loopback) {
-  for (const auto* status : {&loopback.guest.status(), &loopback.host.status()})
-    if (status->fault) UNSCOPED_INFO(status->fault->message());
-  return loopback.guest.status().state == SessionState::agreed &&
-         loopback.host.status().state == SessionState::agreed &&
-         loopback.guest.status().agreed->digest == loopback.host.status().agreed->digest;
-}
-
-/// One whole exchange, with a tick so that both say where they stand.
-bool meet(SyncDevice& guest, SyncDevice& host) {
-  Loopback loopback(guest, host);
-  loopback.deliver();
-  loopback.changed();
-  return agreed(loopback);
-}
-
-/// The different values that stand in a field, as text.
-std::set<std::string> answers(const Device& device, const BookId& book, FieldTag tag) {
-  std::set<std::string> out;
-  if (const auto state = device.ledger->entity(book, kOne))
-    if (const Cell* cell = state->find(tag))
-      for (const CellValue& value : cell->values) out.insert(text_of(value.value));
-  return out;
-}
-
-}  // namespace
 
 TEST_CASE(
     "a player forgotten on one tablet is erased on the server and, at its next visit, on a tablet that was "

@@ -5,24 +5,10 @@
 
 #include "core/store/database.h"
 #include "sync/trust/proquint.h"
-#include "tests/support/loopback.h"
+#include "tests/sync/exchange/meeting.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
-
-namespace {
-
-
-bool agreed(const Loopback& loopback) {
-  const auto& guest = loopback.guest.status();
-  const auto& host = loopback.host.status();
-  if (guest.fault) UNSCOPED_INFO("guest: " << guest.fault->message());
-  if (host.fault) UNSCOPED_INFO("host: " << host.fault->message());
-  return guest.state == SessionState::agreed && host.state == SessionState::agreed && guest.agreed->token == host.agreed->token &&
-         agreement_words(guest.agreed->digest) == agreement_words(host.agreed->digest);
-}
-
-}  // namespace
 
 TEST_CASE("a stranger with the right code is enrolled with its role, and one with a wrong code is not") {
   SyncDevice host("host"), guest("guest"), stranger("stranger");

@@ -11,6 +11,7 @@
 #include "sync/trust/proquint.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/sync/net/stations.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -18,16 +19,6 @@ using namespace std::chrono_literals;
 
 namespace {
 
-
-std::unique_ptr<Station> station(const std::filesystem::path& folder, const std::string& name) {
-  StationOptions options;
-  options.folder = folder;
-  options.device_name = name;
-  options.registry = &small_registry();
-  auto opened = Station::open(std::move(options));
-  if (!opened) FAIL(opened.error().message());
-  return std::move(*opened);
-}
 
 void put(Station& at, const BookId& book, FieldTag tag, Value value) {
   EntityState seen;

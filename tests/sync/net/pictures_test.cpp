@@ -9,6 +9,7 @@
 #include "sync/net/exchange_host.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/sync/net/stations.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -21,16 +22,6 @@ Bytes picture(std::size_t size) {
   Bytes out(size);
   for (auto& byte : out) byte = static_cast<std::uint8_t>(random());
   return out;
-}
-
-std::unique_ptr<Station> station(const std::filesystem::path& folder, const std::string& name) {
-  StationOptions options;
-  options.folder = folder;
-  options.device_name = name;
-  options.registry = &small_registry();
-  auto opened = Station::open(std::move(options));
-  if (!opened) FAIL(opened.error().message());
-  return std::move(*opened);
 }
 
 /// A box whose label is a hash names it.
@@ -52,7 +43,7 @@ void name(Station& at, const BookId& book, const Digest& hash) {
   REQUIRE(at.ledger().append(draft));
 }
 
-struct Room {
+struct PictureRoom {
   TemporaryFolder folder;
   std::unique_ptr<Station> desk = station(folder / "host", "Event server");
   ServerCertificate certificate = *load_or_create_certificate(folder / "server.pem");
@@ -91,7 +82,7 @@ bool comes_true(const std::function<bool()>& held) {
 }  // namespace
 
 TEST_CASE("a picture taken on one tablet is fetched on another through the server", "[photo][net]") {
-  Room room;
+  PictureRoom room;
   auto one = station(room.folder / "one", "one"), two = station(room.folder / "two", "two");
   const auto first = room.join(*one), second = room.join(*two);
   const BookId book = make_id<BookId>(WallClock::system().now());
@@ -107,7 +98,7 @@ TEST_CASE("a picture taken on one tablet is fetched on another through the serve
 }
 
 TEST_CASE("what the server does not hold it gets from a tablet that does, while somebody waits for it", "[photo][net]") {
-  Room room;
+  PictureRoom room;
   auto one = station(room.folder / "one", "one"), two = station(room.folder / "two", "two");
   const auto first = room.join(*one);
   const auto second = room.join(*two);
@@ -126,7 +117,7 @@ TEST_CASE("what the server does not hold it gets from a tablet that does, while 
 }
 
 TEST_CASE("a picture whose connection is cut by the server's restart comes whole after it", "[photo][net]") {
-  Room room;
+  PictureRoom room;
   auto tablet = station(room.folder / "one", "one");
   const BookId book = make_id<BookId>(WallClock::system().now());
   const Bytes bytes = picture(8'000'000);
