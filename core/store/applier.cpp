@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/parallel.h"
+#include "core/store/replaced_before.h"
 
 namespace weavelog {
 namespace {
@@ -65,7 +66,7 @@ void Applier::make_room(Row& row, std::span<const Write> writes) {
   row.tags.reserve(count);
 }
 
-void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry) {
+void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry, std::span<const std::uint32_t> replaced) {
   Row* touched = nullptr;
   for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
     const Write& write = entry.writes[i];
@@ -77,6 +78,7 @@ void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId
     touched->held.state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
     touched->tags.push_back(write.tag);
   }
+  for (const std::uint32_t i : replaced) drop_value(row(book_number, book, entry.writes[i].entity).held.state, entry.writes[i].tag, Dot{author, entry.seq, i});
 }
 
 void Applier::write_row(Row& row, ByteView packed) {

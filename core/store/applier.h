@@ -21,7 +21,8 @@ class Applier {
 
   /// The book has come into being in this transaction: no row of it need be looked for.
   void begins(std::int64_t book_number) { begun_.insert(book_number); }
-  void apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry);
+  /// `replaced`: places of writes whose values do not stand (replaced_before.h).
+  void apply(std::int64_t book_number, const BookId& book, const AuthorId& author, const Entry& entry, std::span<const std::uint32_t> replaced = {});
   /// The state as applied so far.
   [[nodiscard]] const EntityState& state(std::int64_t book_number, const BookId& book, const EntityId& id);
   /// The same if it was touched, else null.

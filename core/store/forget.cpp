@@ -158,7 +158,11 @@ void Ledger::Impl::sweep_forgotten(Connection& db) {
 }
 
 void Ledger::Impl::drop_idle_forks(Connection& db) {
-  db.statement("DELETE FROM fork WHERE NOT EXISTS(SELECT 1 FROM chain c WHERE c.book=fork.book AND c.author=fork.author)").exec();
+  // A chain of which one branch was taken back and the other is not taken yet stays known as parted.
+  db.statement(
+        "DELETE FROM fork WHERE NOT EXISTS(SELECT 1 FROM chain c WHERE c.book=fork.book) AND NOT EXISTS(SELECT 1 FROM quarantine q JOIN book b ON "
+        "b.id=q.book WHERE b.n=fork.book)")
+      .exec();
 }
 
 Outcome<> Ledger::Impl::sweep_late() {

@@ -207,12 +207,16 @@ std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, st
       moved = placed[i] = true;
     }
   }
-  // Two branches under one number can wait for each other: those stay as they came.
+  // Two branches under one number can wait for each other: those stay as they came (replaced_before.h).
+  const bool wait_for_each_other = order.size() < rows.size();
   for (std::size_t i = 0; i < rows.size(); ++i)
     if (!placed[i]) order.push_back(i);
   std::size_t same = 0;
   while (same < order.size() && order[same] == same) ++same;
-  if (same == order.size()) return std::nullopt;
+  if (same == order.size()) {
+    if (wait_for_each_other) rebuild_book(db, book, book_id);
+    return std::nullopt;
+  }
   for (std::size_t i = same; i < rows.size(); ++i) {
     auto& remove = db.statement("DELETE FROM entry WHERE position=?");
     remove.bind(1, rows[i].position);

@@ -359,16 +359,18 @@ class Intake {
       const Cell* cell = nullptr;
       if (chain.book != kNoBook) cell = applier_.state(chain.book, batch_.books[batch_.entries[place].book].id, write.entity).find(write.tag);
       for (const Dot& dot : write.replaces) {
-        // The number has two entries: which of them is meant, and its stamp, can't be told here.
-        if (forks_known_)
-          if (const auto author = ledger_.find_author(db_, dot.author); author && ledger_.in_fork(db_, chain.book, *author, dot.seq)) continue;
         const CellValue* held = cell != nullptr ? cell->find(dot) : nullptr;
         const std::optional<Stamp> replaced = held != nullptr ? std::optional(held->stamp) : stored_stamp(chain.book, dot);
+        if (is_forked(chain.book, dot)) {
+          // The number has two entries: which of them is meant, and its stamp, can't be told here. If none is here, that goes in before this.
+          if (!replaced && !note_awaited(dot)) return kNotSentBefore;
+          continue;
+        }
         // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
         // of which nobody has told us. It is replaced when it comes.
         if (!replaced || entry.stamp <= *replaced) {
           if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
-          if (!replaced && awaits_.insert({dot.author, dot.seq}).second && awaits_.size() > kMaxWritesPerEntry) return kNotSentBefore;
+          if (!replaced && !note_awaited(dot)) return kNotSentBefore;
           continue;
         }
         newest = std::max(newest, *replaced);
@@ -376,6 +378,18 @@ class Intake {
     }
     if (!stamp_can_be(entry.stamp, newest)) return "its time stamp is one that no clock gives";
     return {};
+  }
+
+  bool is_forked(std::int64_t book, const Dot& dot) {
+    if (!forks_known_) return false;
+    const auto author = ledger_.find_author(db_, dot.author);
+    return author && ledger_.in_fork(db_, book, *author, dot.seq);
+  }
+
+  /// False if these are more than an entry can mean.
+  bool note_awaited(const Dot& dot) {
+    awaits_.insert({dot.author, dot.seq});
+    return awaits_.size() <= kMaxWritesPerEntry;
   }
 
   /// This very entry was put aside before.

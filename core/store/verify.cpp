@@ -3,6 +3,7 @@
 #include <map>
 
 #include "core/store/ledger_impl.h"
+#include "core/store/replaced_before.h"
 
 namespace weavelog {
 namespace {
@@ -28,7 +29,8 @@ void walk(Connection& db,
   }
 }
 
-void apply_to(std::map<EntityId, EntityState>& states, const BookId& book, const AuthorId& author, const Entry& entry) {
+void apply_to(std::map<EntityId, EntityState>& states, const BookId& book, const AuthorId& author, const Entry& entry,
+              const std::vector<std::uint32_t>& replaced) {
   for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
     const Write& write = entry.writes[i];
     EntityState& state = states[write.entity];
@@ -36,6 +38,7 @@ void apply_to(std::map<EntityId, EntityState>& states, const BookId& book, const
     state.id = write.entity;
     state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
   }
+  for (const std::uint32_t i : replaced) drop_value(states[entry.writes[i].entity], entry.writes[i].tag, Dot{author, entry.seq, i});
 }
 
 class Verification {
@@ -47,7 +50,10 @@ class Verification {
     std::int64_t current = -1;
     walk(db_, [&](std::int64_t book, const BookId& book_id, BookKind kind, std::int64_t author, const AuthorId& author_id,
                   ByteView body, ByteView link) {
-      if (book != current) compare(current);
+      if (book != current) {
+        compare(current);
+        replaced_ = {};
+      }
       current = book;
       ++report_.entries;
       auto& chain = chains_.try_emplace({book, author}, ChainRow{0, chain_start(book_id, kind, author_id)}).first->second;
@@ -61,7 +67,7 @@ class Verification {
       chain = {entry->seq, chain_next(chain.hash, digest_of(body))};
       if (!std::equal(link.begin(), link.end(), chain.hash.begin(), chain.hash.end()))
         complain("the link of entry " + std::to_string(entry->seq) + " of " + author_id.hex() + " is not what its chain gives");
-      apply_to(states_, book_id, author_id, *entry);
+      apply_to(states_, book_id, author_id, *entry, replaced_.of(author_id, *entry));
     });
     compare(current);
     compare_chains();
@@ -169,6 +175,7 @@ class Verification {
   Connection& db_;
   VerifyReport report_;
   std::map<EntityId, EntityState> states_;
+  ReplacedBefore replaced_;
   std::map<BookAuthor, ChainRow> chains_;
 };
 
@@ -266,15 +273,17 @@ void Ledger::Impl::rebuild(Connection& db) const {
   std::int64_t current = -1;
   EntityCache none;
   auto applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
+  ReplacedBefore replaced;
   walk(db, [&](std::int64_t book, const BookId& book_id, BookKind, std::int64_t, const AuthorId& author, ByteView body, ByteView) {
     if (book != current) {
       applier->finish();
       applier = std::make_unique<Applier>(db, *options.registry, options.projections, none);
+      replaced = {};
       current = book;
     }
     const auto entry = decode_entry(body, author);
     if (!entry) throw Abort{{FaultCode::damaged, entry.error().what, "entry in book " + book_id.hex(), "restore a backup"}};
-    applier->apply(book, book_id, author, *entry);
+    applier->apply(book, book_id, author, *entry, replaced.of(author, *entry));
   });
   applier->finish();
 }
@@ -288,6 +297,7 @@ void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId&
   for (const auto& projection : options.projections) projection->forget(db, book_id);
   EntityCache none;
   Applier applier(db, *options.registry, options.projections, none);
+  ReplacedBefore replaced;
   auto& query = db.statement(
       "SELECT a.id, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author WHERE l.book=? "
       "ORDER BY l.position");
@@ -296,7 +306,7 @@ void Ledger::Impl::rebuild_book(Connection& db, std::int64_t book, const BookId&
     const auto author = AuthorId::from_bytes(blob_of(query, 0));
     const auto entry = author ? decode_entry(blob_of(query, 1), *author) : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
     if (!entry) throw Abort{{FaultCode::damaged, entry.error().what, "entry in book " + book_id.hex(), "restore a backup"}};
-    applier.apply(book, book_id, *author, *entry);
+    applier.apply(book, book_id, *author, *entry, replaced.of(*author, *entry));
   }
   applier.finish();
 }

@@ -49,6 +49,20 @@ bool differ(const Answers& answers) {
   return false;
 }
 
+std::string short_name(const AuthorId& author, std::uint64_t seq) { return author.hex().substr(0, 6) + "/" + std::to_string(seq); }
+
+/// What the entries say of a place, in the order in which they stand.
+std::string told_of(const Ledger& ledger, const BookId& book, const Place& place) {
+  std::string out;
+  for (const BookEntry& held : entries_of(ledger, book))
+    for (const Write& write : held.entry.writes) {
+      if (Place{write.entity, write.tag} != place) continue;
+      out += (out.empty() ? ": " : "; ") + short_name(held.author, held.entry.seq);
+      for (const Dot& dot : write.replaces) out += (&dot == &write.replaces.front() ? " for " : ", ") + short_name(dot.author, dot.seq);
+    }
+  return out;
+}
+
 [[noreturn]] void wrong(const std::string& device, const BookId& book, const Place& place,
                         const std::string& what) {
   throw Violation("state", device + ", book " + book.hex() + ", entity " + place.first.hex() + ", field " +
@@ -75,7 +89,7 @@ void compare_with(const Ledger& ledger, const BookId& book, const std::map<Place
         wrong(device, book, place,
               "holds " + std::to_string(held.size()) + " answers, its entries give " +
                   std::to_string(found->second.size()) +
-                  (held.size() == found->second.size() ? " others" : ""));
+                  (held.size() == found->second.size() ? " others" : "") + told_of(ledger, book, place));
     }
   }
   if (cells != answers.size())

@@ -6,6 +6,7 @@
 
 #include "core/store/entry_rules.h"
 #include "tests/support/ledgers.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace weavelog;
 using namespace weavelog::testing;
@@ -261,6 +262,34 @@ TEST_CASE("what the copy of a device goes on to say before its branch comes take
   for (const CellValue& held : state->find(kGuarded)->values) words.insert(text_of(held.value));
   CHECK(words == std::set<std::string>{"50", "61"});
   CHECK(tablet.ledger->open_questions().size() == 1);
+  CHECK(tablet.ledger->verify().faults.empty());
+}
+
+TEST_CASE("a chain whose own branch was taken back and whose other branch lacks something stays known as parted, at the next start too") {
+  TemporaryFolder folder;
+  Forger twin, lost;
+  lost.book = twin.book;
+  lost.chain = chain_start(lost.book, kShelf, lost.card.id());
+  const Batch word = lost.says({Write{kOne, kBox, kGuarded, std::string("55"), {}}}, kThen);
+  Batch branch;
+  {
+    Device tablet("tablet", folder / "a.db", twin.key);
+    twin.card = tablet.ledger->self();
+    twin.chain = chain_start(twin.book, kShelf, twin.card.id());
+    tablet.put(twin.book, kOne, kGuarded, std::string("50"));
+    branch = twin.says({Write{kOne, kBox, kGuarded, std::string("60"), {Dot{lost.card.id(), 1, 0}}}}, Stamp{kThen.raw + 1});
+    const auto report = tablet.ledger->ingest(branch, 1);
+    REQUIRE(report);
+    CHECK(report->gaps);
+    CHECK(tablet.ledger->forks().size() == 1);
+  }
+  Device tablet("tablet", folder / "a.db", twin.key);
+  CHECK(tablet.ledger->forks().size() == 1);
+  REQUIRE(tablet.ledger->ingest(word, 1)->applied == 1);
+  REQUIRE(tablet.ledger->ingest(branch, 1)->applied == 1);
+  CHECK(answers(tablet, twin.book) == 2);
+  CHECK(tablet.ledger->open_questions().size() == 1);
+  CHECK(tablet.ledger->forks().size() == 1);
   CHECK(tablet.ledger->verify().faults.empty());
 }
 
