@@ -94,6 +94,9 @@ AppCase {
         const said = find("meanwhile");
         verify(said.text.includes("Corvin"), said.text);
         verify(!yes.enabled);
+        waitForRendering(yes);  // before that it does not stand where it is shown
+        mouseClick(yes);
+        compare(Walker.find(allOf(window), "meanwhile"), said);
         compare(Walker.find(allOf(window), "frameQuestion"), null);
         lookAt(allOf(window));
         find("answerLater").clicked();

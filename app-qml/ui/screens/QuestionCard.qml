@@ -70,6 +70,7 @@ Card {
         Layout.fillWidth: true
         // What is told here later finds its room.
         Layout.minimumHeight: (card.width < 560 ? 3 : 2) * Math.ceil(metrics.lineSpacing)
+        verticalAlignment: Text.AlignVCenter
         meaning: card.isClosed || card.anotherCame ? Words.Strong : Words.Body
         color: card.isClosed || card.anotherCame ? Theme.colour.attention : Theme.colour.ink
         text: card.isClosed ? (card.answerText(card.closed).length > 0
