@@ -21,6 +21,7 @@
 #include "sync/net/io_thread.h"
 #include "sync/net/listener.h"
 #include "sync/net/per_second.h"
+#include "sync/net/preferred_language.h"
 #include "sync/net/worker.h"
 
 namespace weavelog {
@@ -44,9 +45,6 @@ constexpr std::chrono::milliseconds kLinger{1'000};
 constexpr std::size_t kLingerBytes = 64 * 1024;
 /// An answer that is not taken lies in the system's memory.
 constexpr int kSendBuffer = 64 * 1024;
-/// Of what a browser says on languages; people have fewer.
-constexpr int kMaxPreferences = 16;
-
 std::string_view view(beast::string_view text) { return {text.data(), text.size()}; }
 
 /// IMF-fixdate (RFC 9110, 5.6.7), independent of the process's locale.
@@ -61,18 +59,6 @@ std::string http_date(std::time_t now) {
          ":" + two(at.tm_sec) + " GMT";
 }
 
-/// "0.8" as 800, 0 to 1000 (RFC 9110, 12.4.2); nothing if it is none.
-std::optional<int> weight_from(std::string_view text) {
-  if (text.empty() || text.size() > 5 || (text[0] != '0' && text[0] != '1') || (text.size() > 1 && text[1] != '.')) return std::nullopt;
-  int value = (text[0] - '0') * 1000, step = 100;
-  for (const char c : text.substr(std::min<std::size_t>(2, text.size()))) {
-    if (c < '0' || c > '9') return std::nullopt;
-    value += (c - '0') * step;
-    step /= 10;
-  }
-  return value <= 1000 ? std::optional(value) : std::nullopt;
-}
-
 /// The path of a request's target, in origin or absolute form (RFC 9112, 3.2).
 std::string_view path_of(std::string_view target) {
   constexpr std::string_view kScheme = "http://";
@@ -84,27 +70,6 @@ std::string_view path_of(std::string_view target) {
 }
 
 }  // namespace
-
-std::size_t preferred_language(std::string_view accepted, const std::vector<Language>& languages) {
-  std::size_t best = 0;
-  int best_weight = 0, looked_at = 0;
-  for (const auto& [range, parameters] : http::ext_list(beast::string_view(accepted.data(), accepted.size()))) {
-    if (++looked_at > kMaxPreferences) break;
-    std::optional<int> weight = 1000;
-    for (const auto& [name, value] : parameters)
-      if (beast::iequals(name, "q")) weight = weight_from(view(value));
-    if (!weight || *weight <= best_weight) continue;
-    const beast::string_view base = range.substr(0, range.find('-'));
-    for (std::size_t i = 0; i < languages.size(); ++i) {
-      const std::string_view own = languages[i].base();
-      if (base != "*" && !beast::iequals(base, beast::string_view(own.data(), own.size()))) continue;
-      best = i;
-      best_weight = *weight;
-      break;
-    }
-  }
-  return best;
-}
 
 class BoardHost::Impl : public std::enable_shared_from_this<BoardHost::Impl> {
  public:

@@ -23,10 +23,6 @@ struct BoardPages {
   std::string etag;  ///< of the JSON, in quotes (RFC 9110, 8.8.3)
 };
 
-/// Which of the languages a browser prefers most, by what it says in Accept-Language (RFC 9110, 12.5.4): its place, 0 if none of them or
-/// if that is not to be read. Looks at the first sixteen that are named.
-[[nodiscard]] std::size_t preferred_language(std::string_view accepted, const std::vector<Language>& languages);
-
 struct BoardLimits {
   std::size_t connections = 1024;              ///< a further one takes the place of the one that has been waiting longest
   std::chrono::milliseconds request{30'000};   ///< from one answer to the whole header of the next request

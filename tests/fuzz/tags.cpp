@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/desk/tag_code.h"
-#include "sync/net/board_host.h"
+#include "sync/net/preferred_language.h"
 #include "tests/fuzz/devices.h"
 #include "tests/fuzz/target_list.h"
 
