@@ -224,22 +224,24 @@ void Database::read(const std::function<void(Connection&)>& work) const {
 }
 
 void Database::read_undone(const std::function<void(Connection&)>& work, const Fault& why) const {
+  // Whatever fails below: a statement that was left in the middle would keep the error of a disk that has long been well again.
   struct Undone {
     const Database& database;
+    const std::size_t others = database.writer_->in_use();
     ~Undone() {
       database.refuses_writes_ = nullptr;
+      database.writer_->reset_statements(others);
       database.writer_->raw().tryExec("ROLLBACK");
       database.writer_->raw().tryExec("PRAGMA cache_spill=ON");
     }
   };
-  const std::size_t others = writer_->in_use();
+  const Undone undone{*this};
   // More pages than the cache has would go to the log, for which there is no room either, and hold what is going to be undone.
   writer_->raw().tryExec("PRAGMA cache_spill=OFF");
   writer_->statement("BEGIN IMMEDIATE").exec();
-  const Undone undone{*this};
   refuses_writes_ = &why;
   show_(*writer_);
-  writer_->reset_statements(others);
+  writer_->reset_statements(undone.others);
   read_unsettled(work);
 }
 

@@ -1,5 +1,7 @@
 // A database with one connection for reading and writing.
 
+#include <sqlite3.h>
+
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <thread>
@@ -111,4 +113,30 @@ TEST_CASE("with one connection threads that write inside of a read and threads t
   other.join();
   CHECK(outside == kTimes);
   CHECK(inside == kTimes);
+}
+
+TEST_CASE("with one connection nothing stays in the middle where showing what could not be written fails, on a disk that can't be read") {
+  OneConnection one;
+  one.add("a");
+  one.add("b");
+  sqlite3* handle = nullptr;
+  const auto busy = [&] {
+    int out = 0;
+    for (sqlite3_stmt* each = sqlite3_next_stmt(handle, nullptr); each != nullptr; each = sqlite3_next_stmt(handle, each)) out += sqlite3_stmt_busy(each) != 0;
+    return out;
+  };
+  one.db->settle_with([]() -> Outcome<> { return fail(FaultCode::no_space, "full", "", ""); },
+                      [&](Connection& writer) {
+                        handle = writer.raw().getHandle();
+                        (void)writer.statement("SELECT key FROM meta").executeStep();  // one row of several
+                        throw SQLite::Exception("disk I/O error", SQLITE_IOERR);
+                      });
+  one.db->set_unsettled(true);
+  CHECK_THROWS_AS(one.keys(), SQLite::Exception);
+  REQUIRE(handle != nullptr);
+  CHECK(busy() == 0);
+  CHECK(sqlite3_txn_state(handle, nullptr) == SQLITE_TXN_NONE);
+  one.db->set_unsettled(false);
+  CHECK(one.keys().find("ab") != std::string::npos);
+  one.add("c");
 }
