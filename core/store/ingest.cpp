@@ -153,6 +153,7 @@ class Intake {
         continue;
       }
       if (books_[entry.book].other_kind) {
+        report_.other_kind = true;
         put_aside(i, "a book of one kind is offered as another");
         continue;
       }

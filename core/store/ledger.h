@@ -136,6 +136,7 @@ struct IngestReport {
   std::size_t forgotten = 0;    ///< of books that were forgotten: left out
   std::size_t quarantined = 0;  ///< kept aside with a reason, not applied
   bool gaps = false;            ///< the sender was wrong about what is held here: reconcile with it
+  bool other_kind = false;      ///< some of it was of a book that is held here as one of another kind, and is kept aside: it must not count as held
   std::vector<AuthorId> wrong_clocks;  ///< authors whose stamps lie too far ahead
   std::vector<std::pair<AuthorCard, std::size_t>> applied_by;  ///< how many entries of whom, a line for every book
   std::vector<std::pair<BookId, AuthorId>> forks;              ///< chains of which the sender holds another branch, kept aside

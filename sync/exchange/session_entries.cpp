@@ -156,7 +156,7 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.books_received = received_.size();
   // The doubt first: whoever hears the answer knows then that the batch is not all there.
   if (report->gaps) doubt();
-  const bool whole = !report->gaps && (!rest || rest->entries.size() == entries.batch.entries.size());
+  const bool whole = !report->gaps && !report->other_kind && (!rest || rest->entries.size() == entries.batch.entries.size());
   if (whole || protocol_ < kProtocolWithPackedEntries) {
     send(Ack{applied_});
   } else {

@@ -319,6 +319,8 @@ TEST_CASE("forged entries leave no book behind, and a book offered as another ki
   report = reader.ledger->ingest(forged, 1);
   REQUIRE(report);
   CHECK(report->quarantined == 1);
+  CHECK(report->other_kind);
+  CHECK_FALSE(reader.ledger->ingest(honest, 1)->other_kind);
   CHECK(text(reader, book, kLabel) == "true");
 }
 

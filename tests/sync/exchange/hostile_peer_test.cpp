@@ -288,6 +288,21 @@ TEST_CASE("a book of which everything here is what the peer itself wrote is shar
   CHECK_FALSE(labels(server, book).contains("a third's"));
 }
 
+TEST_CASE("who brings a book that the host was made to hold as one of another kind does not hear that it is there", "[hostile]") {
+  SyncDevice server("server"), tablet("tablet");
+  enrol(server, tablet, Role::desk);
+  const BookId book = make_id<BookId>(kNoon + 5);
+  const bool squatted = GENERATE(false, true);
+  if (squatted) REQUIRE(server.ledger->ingest(Forger(book, BookKind{7}).chain(DeviceKey::generate(), "x", {std::string("mine")}).batch, 99)->applied == 1);
+  tablet.put(book, kOne, kLabel, std::string("true"));
+  tablet.share(server, book);
+  Loopback there(tablet, server);
+  there.deliver();
+  CHECK(there.guest.status().entries_sent > 0);
+  CHECK(there.guest.status().all_sent == !squatted);
+  CHECK(labels(server, book).contains("true") == !squatted);
+}
+
 TEST_CASE("a guest of a tablet does not get a book by planting it under a key that it made up", "[hostile]") {
   Planted room;
   SessionOptions shares = room.options();
