@@ -364,14 +364,14 @@ class Intake {
         const std::optional<Stamp> replaced = held != nullptr ? std::optional(held->stamp) : stored_stamp(chain.book, dot);
         if (is_forked(chain.book, dot)) {
           // The number has two entries: which of them is meant, and its stamp, can't be told here. If none is here, that goes in before this.
-          if (!replaced && !note_awaited(dot)) return kNotSentBefore;
+          if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
           continue;
         }
         // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
         // of which nobody has told us. It is replaced when it comes.
         if (!replaced || entry.stamp <= *replaced) {
           if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
-          if (!replaced && !note_awaited(dot)) return kNotSentBefore;
+          if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
           continue;
         }
         newest = std::max(newest, *replaced);
@@ -387,10 +387,21 @@ class Intake {
     return author && ledger_.in_fork(db_, book, *author, dot.seq);
   }
 
-  /// False if these are more than an entry can mean.
-  bool note_awaited(const Dot& dot) {
+  /// False if these are more than an entry can mean. A number that is here, with another entry than the one that is meant, does not come.
+  bool note_awaited(std::int64_t book, const Dot& dot) {
+    if (is_here(book, dot)) return true;
     awaits_.insert({dot.author, dot.seq});
     return awaits_.size() <= kMaxWritesPerEntry;
+  }
+
+  bool is_here(std::int64_t book, const Dot& dot) {
+    const auto author = ledger_.find_author(db_, dot.author);
+    if (book == kNoBook || !author) return false;
+    auto& query = db_.statement(kBodyInChain);
+    query.bind(1, book);
+    query.bind(2, *author);
+    query.bind(3, static_cast<std::int64_t>(dot.seq));
+    return query.executeStep();
   }
 
   /// This very entry was put aside before.

@@ -220,14 +220,15 @@ void Session::handle(const Forks& message, ByteView) {
 /// that chain anew.
 void Session::weigh_apart(const BookHeads& theirs) {
   if (theirs.heads.empty() || protocol_ < kProtocolWithStubs) return;
-  std::set<AuthorId>& left_out = apart_forks_[theirs.book];
+  const auto left_out = apart_forks_.find(theirs.book);
   std::vector<AuthorId> otherwise;
   for (const Head& said : apart_.at(theirs.book)) {
     const auto now = std::find_if(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) { return head.author == said.author; });
     if (now != theirs.heads.end() && (now->seq > said.seq || *now == said)) continue;
-    if (left_out.insert(said.author).second) otherwise.push_back(said.author);
+    if (left_out == apart_forks_.end() || !left_out->second.contains(said.author)) otherwise.push_back(said.author);
   }
   if (otherwise.empty()) return;
+  apart_forks_[theirs.book].insert(otherwise.begin(), otherwise.end());
   if (auto forgot = options_.peers->forget_apart(status_.peer_number, theirs.book, otherwise); !forgot) return close(forgot.error());
   apart_ = options_.peers->apart(status_.peer_number);
   send(Forks{{{{theirs.book, theirs.kind, kept_apart(theirs.book) ? apart_.at(theirs.book) : Heads{}}, otherwise}}});
