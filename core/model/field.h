@@ -29,8 +29,8 @@ struct MemberSlot {
   T S::*pointer = nullptr;
 };
 
-/// Which member a field is. Every source that reads a model has one of these for each of its structs, so it has to be quick to compile: a
-/// std::variant of so many pointers would be a tenth of the whole build.
+/// Which member a field is. Every source that reads a model has one of these for each of its structs, so it has to be quick to compile, which a
+/// std::variant of so many pointers is not.
 template <class S, class All = MemberTypes>
 struct Member;
 template <class S, class... T>

@@ -28,6 +28,19 @@ static bool may_disagree(const Room& room, Device& guest, Device& server) {
   return std::any_of(books.begin(), books.end(), [&](const BookInfo& book) { return room.promises.forked(book.id) && server.ledger().book(book.id); });
 }
 
+/// For the message: how each side sees a session that did not end in agreement.
+static std::string seen_by_both(const Link& link) {
+  std::string out;
+  for (const End& end : link.ends) {
+    if (!end.session) continue;
+    const SessionStatus& status = end.session->status();
+    out += "; " + status.peer.device + " was sent " + std::to_string(status.entries_sent) + ", gave " + std::to_string(status.entries_received) +
+           (status.at_odds ? ", at odds" : "") + (status.quarantined > 0 ? ", " + std::to_string(status.quarantined) + " put aside" : "") +
+           (status.fault ? ", closed: " + status.fault->message() : "");
+  }
+  return out;
+}
+
 bool World::exchange(const Visit& visit) {
   Device& guest = room_.device(visit.guest);
   Device& server = room_.device(visit.server);
@@ -45,6 +58,7 @@ bool World::exchange(const Visit& visit) {
                       std::all_of(found->second.ends.begin(), found->second.ends.end(), [](const End& end) {
                         return end.session && end.session->status().state == SessionState::agreed;
                       });
+  const std::string seen = agreed || found == network_.links().end() ? std::string() : seen_by_both(found->second);
   network_.drop_all();
   if (agreed) ++room_.counts.agreements;
   const bool learned = standing() != before;
@@ -52,7 +66,7 @@ bool World::exchange(const Visit& visit) {
   const bool settled = room_.promises.forks() == 0 || !learned;
   if (!agreed && settled && room_.paired.contains(visit) && !may_disagree(room_, guest, server) && !withholds(guest, server) &&
       !may_miss_forgetting(guest, server))
-    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree" + books_apart(guest, server));
+    throw Violation("agree", guest.name + " and " + server.name + " do not come to agree" + books_apart(guest, server) + seen);
   return learned;
 }
 
