@@ -279,7 +279,9 @@ class Session {
   std::unique_ptr<Reconciler> reconciler_;
   std::vector<Digest> have_, need_;
   std::set<BookId> offered_;  ///< host: books of which the guest said what it holds since reconciling began
-  int doubts_ = 0;
+  int doubts_ = 0;           ///< since something that was lacking here came, or both agreed
+  bool doubt_said_ = false;  ///< host: and the guest has not begun to reconcile yet
+  std::size_t holdings_due_ = 0;  ///< guest: offers that the host did not say yet what it holds of
 
   std::deque<BookHeads> lacking_;  ///< books of which the peer lacks something, with what it holds
   std::int64_t cursor_ = 0;        ///< ledger position up to which everything is sent or queued

@@ -116,6 +116,7 @@ void Session::handle(const Standing& standing, ByteView) {
 
 void Session::start_reconciling() {
   flowing_ = false;
+  doubt_said_ = false;
   status_.state = SessionState::exchanging;
   have_.clear();
   need_.clear();
@@ -138,6 +139,7 @@ void Session::doubt() {
   if (options_.side == Side::guest) {
     start_reconciling();
   } else {
+    doubt_said_ = true;
     send(Doubt{});
   }
 }
@@ -173,6 +175,7 @@ void Session::handle(const Reconcile& step, ByteView) {
     // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
     for (; offered == have.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
     send(offer);
+    if (!offer.books.empty()) ++holdings_due_;
   } while (offered < have.size() || asked < need_.size());
   status_.books_expected = need_.size();
   reconciler_.reset();
@@ -210,7 +213,8 @@ void Session::handle(const Offer& offer, ByteView) {
 }
 
 void Session::handle(const Holding& holding, ByteView) {
-  if (!expect(open(), "holding")) return;
+  if (!expect(open() && holdings_due_ > 0, "holding")) return;
+  --holdings_due_;
   for (const BookHeads& theirs : holding.books) {
     if (theirs.heads.empty() && came_short_.contains(theirs.book)) note_not_begun(theirs.book);
     queue(theirs);

@@ -110,7 +110,7 @@ void Session::settle() {
 }
 
 bool Session::idle() const {
-  return flowing_ && lacking_.empty() && sent_ == acked_ && cursor_ >= options_.ledger->position();
+  return flowing_ && holdings_due_ == 0 && lacking_.empty() && sent_ == acked_ && cursor_ >= options_.ledger->position();
 }
 
 void Session::handle(const Entries& entries, ByteView) {
@@ -154,8 +154,10 @@ void Session::handle(const Entries& entries, ByteView) {
   status_.entries_received += report->applied;
   status_.quarantined += report->quarantined;
   status_.books_received = received_.size();
-  // The doubt first: whoever hears the answer knows then that the batch is not all there.
-  if (report->gaps) doubt();
+  // What settling the last doubt brought may show the next that is lacking: only doubts that bring nothing are counted.
+  if (report->applied > 0 && !status_.at_odds) doubts_ = 0;
+  // The doubt first: whoever hears the answer knows then that the batch is not all there. What was on its way when it was said is part of it.
+  if (report->gaps && !doubt_said_) doubt();
   const bool whole = !report->gaps && !report->other_kind && (!rest || rest->entries.size() == entries.batch.entries.size());
   if (whole || protocol_ < kProtocolWithPackedEntries) {
     send(Ack{applied_});
@@ -299,10 +301,13 @@ void Session::pump_new_scope() {
       offer.books.push_back({held->id, held->kind, options_.ledger->heads(book)});
     if (offer.books.size() == kBooksPerOffer) {
       send(offer);
+      ++holdings_due_;
       offer.books.clear();
     }
   }
-  if (!offer.books.empty()) send(offer);
+  if (offer.books.empty()) return;
+  send(offer);
+  ++holdings_due_;
 }
 
 Session::Frames Session::changed() {
