@@ -11,7 +11,7 @@ weavelog::Outcome<> fillWithDemo(const std::filesystem::path& folder) {
   weavelog::ManualClock clock(wanted.now);
   weavelog::StationOptions options;
   options.folder = folder;
-  options.device_name = "Demo tablet";
+  options.device_name = demoTabletName;
   options.registry = &weavelog::model_registry();
   options.projections = {std::make_shared<weavelog::ModelTables>()};
   options.clock = &clock;

@@ -86,7 +86,7 @@ int run(int argc, char* argv[]) {
   QQuickStyle::setStyle(QStringLiteral("Basic"));
 
   Settings settings(std::make_unique<QSettings>());
-  settings.useForThisRun(arguments.language, arguments.theme);
+  settings.useForThisRun(arguments.language, arguments.theme, arguments.demo ? QString::fromUtf8(demoTabletName) : QString());
   Theme theme(nullptr);
   Translation translation;
   const QTemporaryDir demoFolder;

@@ -71,7 +71,7 @@ Settings* Settings::create(QQmlEngine* engine, QJSEngine*) {
   return new Settings(std::make_unique<QSettings>());  // the engine takes it over
 }
 
-void Settings::useForThisRun(const QString& language, const QString& appearance) {
+void Settings::useForThisRun(const QString& language, const QString& appearance, const QString& deviceName) {
   if (languages().contains(language) && language != language_) {
     language_ = language;
     emit languageChanged();
@@ -80,6 +80,11 @@ void Settings::useForThisRun(const QString& language, const QString& appearance)
     appearance_ = appearance;
     emit appearanceChanged();
     emit darkChanged();
+  }
+  const QString wanted = shortName(deviceName);
+  if (!wanted.isEmpty() && wanted != deviceName_) {
+    deviceName_ = wanted;
+    emit deviceNameChanged();
   }
 }
 

@@ -51,9 +51,9 @@ class Settings : public QObject {
   [[nodiscard]] QString stringer() const { return stringer_; }
   [[nodiscard]] bool scanSteps() const { return scanSteps_; }
 
-  // Takes a language and an appearance for this run without keeping them; an empty or unknown one is left
-  // alone.
-  void useForThisRun(const QString& language, const QString& appearance);
+  // Takes a language, an appearance and a device name for this run without keeping them; an empty or unknown one
+  // is left alone.
+  void useForThisRun(const QString& language, const QString& appearance, const QString& deviceName = {});
 
   // The setters ignore a value that is none of those named above.
   void setLanguage(const QString& language);

@@ -93,11 +93,16 @@ TEST_CASE("what holds for one run is not kept") {
   {
     Settings settings(folder.store());
     settings.setLanguage("fr");
-    settings.useForThisRun("es", "dark");
+    settings.setDeviceName("Bench 3");
+    settings.useForThisRun("es", "dark", "Demo tablet");
     CHECK(settings.language() == "es");
     CHECK(settings.dark());
+    CHECK(settings.deviceName() == "Demo tablet");
+    settings.useForThisRun("es", "dark");
+    CHECK(settings.deviceName() == "Demo tablet");
   }
   const Settings again(folder.store());
+  CHECK(again.deviceName() == "Bench 3");
   CHECK(again.language() == "fr");
   CHECK(again.appearance() == "system");
 }
