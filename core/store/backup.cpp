@@ -258,7 +258,16 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
     std::string day = iso_utc(WallClock::system().now());
     std::erase(day, ':');
     out.replaced = target.string() + ".before-" + day;
-    for (const char* suffix : {"-wal", "-shm", ""})
+    // Under both names until the other takes its place: at no moment is there none, for which a program would make an empty one that
+    // knows of nobody who was forgotten. Not every file system has links.
+    fs::create_hard_link(target, *out.replaced, error);
+    if (error) fs::copy_file(target, *out.replaced, error);
+    if (error) {
+      fs::remove(*out.replaced, ignored);
+      return fail(io_fault("what was here before cannot be kept", *out.replaced, error.value()));
+    }
+    if (auto settled = settle_on_disk(*out.replaced, *out.replaced); !settled) return fail(settled.error());
+    for (const char* suffix : {"-wal", "-shm"})
       if (fs::exists(target.string() + suffix, ignored)) {
         fs::rename(target.string() + suffix, out.replaced->string() + suffix, error);
         if (error) return fail(io_fault("cannot be renamed", target, error.value()));

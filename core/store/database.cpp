@@ -86,6 +86,8 @@ Outcome<> settle(Connection& writer, const std::filesystem::path& file, Connecti
   }
   SQLite::Transaction transaction(writer.raw());
   if (tables == 0) writer.raw().exec(kSchema);
+  // It names links, which a database from before there were any can have heard of by a restore; then SQLite would rename no table.
+  writer.raw().exec("DROP VIEW IF EXISTS head");
   if (tables > 0 && version < 2) writer.raw().exec(kFromVersion1);
   if (tables > 0 && version < 3) writer.raw().exec(kFromVersion2);
   if (tables > 0 && version < 4) writer.raw().exec(kFromVersion3);

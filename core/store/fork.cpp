@@ -152,6 +152,12 @@ void Ledger::Impl::step_back(Connection& db, std::int64_t book, const BookId& bo
   waypoints.bind(2, author);
   waypoints.bind(3, static_cast<std::int64_t>(to.seq));
   waypoints.exec();
+  // A seal further on is one of the branch that was taken back.
+  auto& seal = db.statement("UPDATE chain SET sealed=0, signature=NULL, tail=NULL WHERE book=? AND author=? AND sealed>?");
+  seal.bind(1, book);
+  seal.bind(2, author);
+  seal.bind(3, static_cast<std::int64_t>(to.seq));
+  seal.exec();
   if (to.seq == 0) {
     auto& none = db.statement("DELETE FROM chain WHERE book=? AND author=?");
     none.bind(1, book);

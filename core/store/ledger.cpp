@@ -205,10 +205,6 @@ Outcome<> Ledger::Impl::start_once() {
       db.raw().exec(std::string("DELETE FROM meta WHERE key='") + kRelinkKey + "'");
     }
     behind = catch_up(db);
-    if (!behind) {
-      sweep_forgotten(db);
-      drop_idle_forks(db);
-    }
     read_clock(db);
     const bool anew = meta(db, kRebuildKey).has_value();
     if (anew) {
@@ -219,6 +215,11 @@ Outcome<> Ledger::Impl::start_once() {
       if (is_current(db, *projection)) continue;
       if (!anew) rebuild_projection(db, *projection);
       set_meta(db, key_of(*projection), version_of(*projection));
+    }
+    // Only now has every projection the tables of which it forgets what it shows.
+    if (!behind) {
+      sweep_forgotten(db);
+      drop_idle_forks(db);
     }
   });
   if (!started) return started;

@@ -6,6 +6,7 @@
 #include <fstream>
 #include <thread>
 
+#include "core/base/iso_time.h"
 #include "core/store/database.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/temporary_folder.h"
@@ -127,6 +128,36 @@ TEST_CASE("a restore that can't carry over who was forgotten changes nothing; wh
   }
   REQUIRE(fails_with(SQLITE_ERROR));
   CHECK(Device("one", folder / "a.db", key).ledger->is_forgotten(book));
+}
+
+TEST_CASE("what was here before is kept under another name, and where that can't be done nothing changes") {
+  TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon);
+  {
+    Device device("one", folder / "a.db", key);
+    device.put(book, kOne, kLabel, std::string("before"));
+    REQUIRE(back_up(folder / "a.db", folder / "backup.db", &key));
+    device.put(book, kOne, kLabel, std::string("after"));
+  }
+  std::vector<std::filesystem::path> in_the_way;
+  const UnixMs now = WallClock::system().now();
+  for (int seconds = 0; seconds < 20; ++seconds) {
+    std::string day = iso_utc(now + seconds * 1000);
+    std::erase(day, ':');
+    in_the_way.push_back(folder / ("a.db.before-" + day));
+    std::filesystem::create_directory(in_the_way.back());
+    std::ofstream(in_the_way.back() / "full") << "so that it can't be removed";
+  }
+  CHECK(restore(folder / "backup.db", folder / "a.db", true).error().what.find("cannot be kept") != std::string::npos);
+  CHECK_FALSE(std::filesystem::exists(folder / "a.db.part"));
+  CHECK(label(Device("one", folder / "a.db", key), book) == "after");
+  for (const auto& path : in_the_way) std::filesystem::remove_all(path);
+  const auto restored = restore(folder / "backup.db", folder / "a.db", true);
+  REQUIRE(restored);
+  CHECK(label(Device("one", folder / "a.db", key), book) == "before");
+  REQUIRE(restored->replaced);
+  CHECK(label(Device("one", *restored->replaced, key), book) == "after");
 }
 
 TEST_CASE("what is no backup, is damaged or comes from a newer version is refused and nothing is touched") {

@@ -4,6 +4,7 @@
 #include <limits>
 #include <set>
 
+#include "core/store/backup.h"
 #include "core/store/entry_rules.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/temporary_folder.h"
@@ -290,6 +291,33 @@ TEST_CASE("a chain whose own branch was taken back and whose other branch lacks 
   CHECK(answers(tablet, twin.book) == 2);
   CHECK(tablet.ledger->open_questions().size() == 1);
   CHECK(tablet.ledger->forks().size() == 1);
+  CHECK(tablet.ledger->verify().faults.empty());
+}
+
+TEST_CASE("of a chain that a backup sealed and of which a branch was taken back, no seal is left that does not hold") {
+  TemporaryFolder folder;
+  Forger twin, lost;
+  lost.book = twin.book;
+  {
+    Device tablet("tablet", folder / "a.db", twin.key);
+    twin.card = tablet.ledger->self();
+    tablet.put(twin.book, kOne, kLabel, std::string("both have it"));
+    const Batch first = tablet.ledger->missing(twin.book, {}, 1 << 20);
+    twin.chain = chain_next(chain_start(twin.book, kShelf, twin.card.id()), digest_of(first.entries.at(0).body));
+    twin.seq = 1;
+    tablet.put(twin.book, kOne, kGuarded, std::string("50"));
+    REQUIRE(back_up(folder / "a.db", folder / "backup.db", &twin.key));
+  }
+  REQUIRE(restore(folder / "backup.db", folder / "a.db", true));
+  Device tablet("tablet", folder / "a.db", twin.key);
+  const Batch branch = twin.says({Write{kOne, kBox, kGuarded, std::string("60"), {Dot{lost.card.id(), 1, 0}}}}, Stamp{kThen.raw + (std::uint64_t{1} << 40)});
+  const auto report = tablet.ledger->ingest(branch, 1);
+  REQUIRE(report);
+  CHECK(report->gaps);
+  CHECK(tablet.ledger->heads(twin.book).size() == 2);  // what was said again too
+  CHECK(tablet.ledger->verify().faults.empty());
+  REQUIRE(tablet.ledger->ingest(branch, 1)->applied == 1);
+  CHECK(answers(tablet, twin.book) == 2);
   CHECK(tablet.ledger->verify().faults.empty());
 }
 

@@ -149,6 +149,27 @@ TEST_CASE("frozen: a backup can be made of what every version left, before any p
   CHECK(tablet.ledger->verify().entries == frozen_entries(version).size());
 }
 
+TEST_CASE("frozen: a backup of every version takes the place of a database of today, which forgets there what it had forgotten") {
+  const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
+  const std::string left = WEAVELOG_FIXTURES "/frozen/" + version + "/ledger.db";
+  TemporaryFolder folder;
+  REQUIRE(restore(left, folder / "ledger.db", false));
+  BookId player;
+  {
+    Tablet tablet("today", folder / "ledger.db");
+    player = tablet.ledger->books(kPlayerBook).at(0).id;
+    REQUIRE(tablet.ledger->forget(player));
+  }
+  const auto restored = restore(left, folder / "ledger.db", true);
+  if (!restored) FAIL(restored.error().message());
+  Tablet tablet("today", folder / "ledger.db");
+  CHECK_FALSE(tablet.ledger->book(player));
+  CHECK(tablet.ledger->is_forgotten(player));
+  CHECK(find_players(*tablet.ledger, "zofie", 5).empty());
+  CHECK(all_events(*tablet.ledger).size() == 1);
+  CHECK(tablet.ledger->verify().faults.empty());
+}
+
 TEST_CASE("frozen: what a newer version added to it is handed on byte for byte") {
   const std::string version = GENERATE("0", "1", "2", "3", "4", "5");
   FrozenTablet frozen(version);
