@@ -19,10 +19,15 @@ struct SyncDevice : Device {
 
   explicit SyncDevice(const std::string& name, const std::filesystem::path& file = ":memory:", DeviceKey key = DeviceKey::generate())
       : Device(name, file, key) {
-    devices = std::move(*DeviceList::open(*ledger, key));
-    peers = std::move(*PeerStore::open(*ledger));
+    devices = taken(DeviceList::open(*ledger, key));
+    peers = taken(PeerStore::open(*ledger));
   }
 
+  template <class Store>
+  static std::unique_ptr<Store> taken(Outcome<std::unique_ptr<Store>> opened) {
+    if (!opened) FAIL(opened.error().message());
+    return std::move(*opened);
+  }
   [[nodiscard]] std::int64_t peer_number(const SyncDevice& other) { return *peers->number_of(other.ledger->self().key); }
   void share(const SyncDevice& other, const BookId& book) { REQUIRE(peers->widen(peer_number(other), {book})); }
 };

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <tuple>
 
+#include "core/store/backup.h"
 #include "tests/sync/exchange/meeting.h"
 
 using namespace weavelog;
@@ -560,4 +561,30 @@ TEST_CASE("a closing that did not see a third answer does not cover it, over a s
       CHECK(origin->stamp == value.stamp);
     }
   }
+}
+
+TEST_CASE("of a player forgotten since the backup was made, a restored device keeps no note of whom it went to either") {
+  const TemporaryFolder folder;
+  const DeviceKey key = DeviceKey::generate();
+  const BookId book = make_id<BookId>(kNoon), kept = make_id<BookId>(kNoon + 1);
+  SyncDevice host("host");
+  {
+    SyncDevice guest("guest", folder / "a.db", key);
+    enrol(host, guest);
+    for (const BookId& one : {book, kept}) {
+      guest.put(one, kOne, kLabel, std::string("x"));
+      guest.share(host, one);
+    }
+    REQUIRE(meet(guest, host));
+    REQUIRE(back_up(folder / "a.db", folder / "backup.db", &key));
+    REQUIRE(guest.ledger->forget(book));
+  }
+  REQUIRE(restore(folder / "backup.db", folder / "a.db", true));
+  SyncDevice guest("guest", folder / "a.db", key);
+  CHECK(guest.peers->exchanged(book).empty());
+  CHECK(guest.peers->scope(guest.peer_number(host)) == std::set<BookId>{kept});
+  CHECK_FALSE(guest.peers->agreement(guest.peer_number(host)));  // its digest was over the forgotten book too
+  CHECK(guest.peers->exchanged(kept).size() == 1);
+  REQUIRE(meet(guest, host));
+  CHECK_FALSE(host.ledger->book(book));
 }
