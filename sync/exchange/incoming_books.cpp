@@ -45,7 +45,11 @@ bool has_all_anyway(const Ledger& ledger, const PeerStore& peers, std::int64_t p
 IncomingBooks incoming_books(const Ledger& ledger, const PeerStore& peers, std::int64_t peer, const PublicKey& key, const Batch& batch,
                              const std::function<bool(const BookId&)>& left_out) {
   IncomingBooks out;
+  std::vector<bool> used(batch.books.size());
+  for (const BatchEntry& entry : batch.entries)
+    if (entry.book < used.size()) used[entry.book] = true;
   for (std::uint32_t i = 0; i < batch.books.size(); ++i) {
+    if (!used[i]) continue;
     const BookId& book = batch.books[i].id;
     if (left_out(book) || peers.in_scope(peer, book)) continue;
     if (!ledger.book(book) || shows_entries(ledger, peers, peer, key, batch, i)) {

@@ -242,11 +242,12 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
 Outcome<> PeerStore::forget_apart(std::int64_t peer, const BookId& book, const std::vector<AuthorId>& authors) {
   return ledger_.transact([&](Connection& db) {
     for (const AuthorId& author : authors) {
-      auto& remove = db.statement("DELETE FROM exchange_apart WHERE book=? AND peer=? AND author=?");
-      bind_blob(remove, 1, book.bytes);
-      remove.bind(2, peer);
-      bind_blob(remove, 3, author.bytes);
-      remove.exec();
+      // The line stays, without a head: that the chain came this way goes on showing nothing (apart_authors).
+      auto& forget = db.statement("UPDATE exchange_apart SET seq=0, hash=x'' WHERE book=? AND peer=? AND author=?");
+      bind_blob(forget, 1, book.bytes);
+      forget.bind(2, peer);
+      bind_blob(forget, 3, author.bytes);
+      forget.exec();
     }
   });
 }

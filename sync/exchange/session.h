@@ -214,6 +214,10 @@ class Session {
   [[nodiscard]] bool may_send(const BookId& book, BookKind kind) const;
   void start_reconciling();
   void doubt();
+  void doubt_once_more();
+  void compare_anew();
+  void send_offers();
+  void take_changes();
   void queue(const BookHeads& theirs);
   void pump();
   /// A guest, or a tablet that plays the host: only books of the peer's scope cross.
@@ -252,6 +256,8 @@ class Session {
   /// What is compared of a book: its heads without chains that have parted.
   [[nodiscard]] Digest compared(const BookInfo& book) const;
   void weigh_apart(const BookHeads& theirs);
+  /// The peer holds nothing of it any more, so it is not compared until it brings something again. False if the session closed.
+  bool forget_apart(const BookId& book);
   /// True if the books' chains have parted and all that has to be sent because of it is queued.
   bool meet_forks(const BookHeads& theirs);
   void note_forks(const BookId& book, const std::vector<AuthorId>& authors);
@@ -281,7 +287,13 @@ class Session {
   std::set<BookId> offered_;  ///< host: books of which the guest said what it holds since reconciling began
   int doubts_ = 0;           ///< since something that was lacking here came, or both agreed
   bool doubt_said_ = false;  ///< host: and the guest has not begun to reconcile yet
-  std::size_t holdings_due_ = 0;  ///< guest: offers that the host did not say yet what it holds of
+  std::deque<BatchBook> to_offer_;  ///< guest: books of which the host is still to be told what is held here
+  std::size_t asked_ = 0;           ///< of need_
+  std::size_t holdings_due_ = 0;    ///< guest: books offered of which the host did not say yet what it holds
+  std::int64_t compared_at_ = 0;    ///< at odds: the ledger's position when both last found out what is lacking
+  int ticks_at_odds_ = 0;           ///< since then
+  bool changed_unseen_ = false;     ///< something changed while both compared
+  std::int64_t agreed_position_ = 0;  ///< that goes with the token in ours_
 
   std::deque<BookHeads> lacking_;  ///< books of which the peer lacks something, with what it holds
   std::int64_t cursor_ = 0;        ///< ledger position up to which everything is sent or queued

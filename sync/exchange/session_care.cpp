@@ -234,6 +234,17 @@ void Session::weigh_apart(const BookHeads& theirs) {
   send(Forks{{{{theirs.book, theirs.kind, kept_apart(theirs.book) ? apart_.at(theirs.book) : Heads{}}, otherwise}}});
 }
 
+bool Session::forget_apart(const BookId& book) {
+  std::vector<AuthorId> authors;
+  for (const Head& said : apart_.at(book)) authors.push_back(said.author);
+  if (auto forgot = options_.peers->forget_apart(status_.peer_number, book, authors); !forgot) {
+    close(forgot.error());
+    return false;
+  }
+  apart_ = options_.peers->apart(status_.peer_number);
+  return true;
+}
+
 /// What others wrote after the other branch must not be applied to ours: the same number means another entry
 /// there. It comes again behind the branch.
 Batch Session::without_held_back(const Batch& batch) {

@@ -1,6 +1,7 @@
 // Session, continued: finding out what either side lacks. What both agreed on, set reconciliation, offers.
 
 #include <algorithm>
+#include <utility>
 
 #include "sync/exchange/reconcile.h"
 #include "sync/exchange/session.h"
@@ -10,8 +11,13 @@ namespace {
 
 constexpr int kMostDoubts = 3;
 constexpr std::size_t kBooksPerMessage = 1000;
+/// Of one message; 48 bytes each, which do not shrink. A book that has more of them is told with these: what is not told comes once too often.
+constexpr std::size_t kHeadsPerMessage = 4000;
+/// Offered and not answered yet, before the next offer goes: what waits for a slow peer is bounded.
+constexpr std::size_t kBooksOnOffer = 500;
 constexpr std::size_t kReconcileFrame = 128 * 1024;
-constexpr std::size_t kMostLackingBooks = 2'000'000;
+/// Beside twice what both have in common: no honest peer lacks more, however often it asks.
+constexpr std::size_t kMoreLackingBooks = 1000;
 
 /// Entries of `ours` that are not among `theirs`.
 std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
@@ -22,6 +28,17 @@ std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
     if (head.seq > held) out += head.seq - held;
   }
   return out;
+}
+
+/// Heads that are not told stand for chains of which nothing is known.
+Heads told(Heads heads) {
+  if (heads.size() > kHeadsPerMessage) heads.resize(kHeadsPerMessage);
+  return heads;
+}
+
+bool names_one_twice(const std::vector<BookHeads>& books) {
+  std::set<BookId> named;
+  return !std::all_of(books.begin(), books.end(), [&](const BookHeads& book) { return named.insert(book.book).second; });
 }
 
 }  // namespace
@@ -95,7 +112,10 @@ void Session::begin_comparing() {
   ours_.books = books.size();
   ours_.digest = books.digest();
   ours_.token = {};
-  if (const auto agreement = options_.peers->agreement(*number)) ours_.token = agreement->token;
+  if (const auto agreement = options_.peers->agreement(*number)) {
+    ours_.token = agreement->token;
+    agreed_position_ = agreement->position;  // a book that is forgotten before the peer answers takes the agreement with it
+  }
   send(ours_);
 }
 
@@ -105,7 +125,7 @@ void Session::handle(const Standing& standing, ByteView) {
   if (standing.books == ours_.books && standing.digest == ours_.digest) {
     flowing_ = true;
   } else if (standing.token == ours_.token && ours_.token != AgreementToken{}) {
-    cursor_ = options_.peers->agreement(status_.peer_number)->position;
+    cursor_ = agreed_position_;
     flowing_ = true;
   } else if (options_.side == Side::guest) {
     start_reconciling();
@@ -120,6 +140,8 @@ void Session::start_reconciling() {
   status_.state = SessionState::exchanging;
   have_.clear();
   need_.clear();
+  to_offer_.clear();
+  asked_ = 0;
   offered_.clear();
   cursor_ = options_.ledger->position();
   reconciler_ = std::make_unique<Reconciler>(common_books().items(), kReconcileFrame);
@@ -130,10 +152,26 @@ void Session::doubt() {
   if (reconciler_) return;  // the same doubt; it is being settled
   // Reconciling anew mends what can be mended; what then still differs must not hold up the rest.
   if (doubts_ == kMostDoubts) {
+    if (!status_.at_odds) compared_at_ = options_.ledger->position();
     status_.at_odds = true;
     return;
   }
   ++doubts_;
+  compare_anew();
+}
+
+/// What came since may be what the two were at odds about, or may have opened another book that only comparing finds.
+void Session::doubt_once_more() {
+  constexpr int kTicks = 20;
+  if (!status_.at_odds || !flowing_ || ++ticks_at_odds_ < kTicks) return;
+  ticks_at_odds_ = 0;
+  const std::int64_t now = options_.ledger->position();
+  if (now == compared_at_) return;
+  compared_at_ = now;
+  compare_anew();
+}
+
+void Session::compare_anew() {
   said_.reset();
   heard_.reset();
   if (options_.side == Side::guest) {
@@ -145,7 +183,8 @@ void Session::doubt() {
 }
 
 void Session::handle(const Doubt&, ByteView) {
-  if (expect(options_.side == Side::guest && open(), "doubt")) doubt();
+  // The host counts its own doubts: what it takes in by them the guest does not see.
+  if (expect(options_.side == Side::guest && open(), "doubt") && !reconciler_) compare_anew();
 }
 
 void Session::handle(const Reconcile& step, ByteView) {
@@ -164,48 +203,83 @@ void Session::handle(const Reconcile& step, ByteView) {
     send(Reconcile{std::move(answer->reply)});
     return;
   }
-  // Found: offer what we have with what we hold of it, and ask for the rest by its items. At least one, which also tells
+  // Found: offer what we have with what we hold of it, and ask for the rest by its items. At least one message, which also tells
   // the host that this is over.
-  std::size_t offered = 0, asked = 0;
-  const std::vector<BookInfo> have = common_->books_of(have_);
-  do {
-    Offer offer;
-    for (; offered < have.size() && offer.books.size() < kBooksPerMessage; ++offered)
-      offer.books.push_back({have[offered].id, have[offered].kind, told_heads(have[offered].id)});
-    // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
-    for (; offered == have.size() && asked < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked) offer.wanted.push_back(need_[asked]);
-    send(offer);
-    if (!offer.books.empty()) ++holdings_due_;
-  } while (offered < have.size() || asked < need_.size());
+  for (const BookInfo& book : common_->books_of(have_)) to_offer_.push_back({book.id, book.kind});
   status_.books_expected = need_.size();
   reconciler_.reset();
   flowing_ = true;
+  if (to_offer_.empty() && need_.empty()) {
+    send(Offer{});
+  } else {
+    send_offers();
+  }
   pump();
+}
+
+void Session::send_offers() {
+  while ((!to_offer_.empty() || asked_ < need_.size()) && holdings_due_ < kBooksOnOffer) {
+    Offer offer;
+    for (std::size_t heads = 0; !to_offer_.empty() && offer.books.size() < kBooksPerMessage && heads < kHeadsPerMessage; to_offer_.pop_front()) {
+      const BatchBook& book = to_offer_.front();
+      if (!options_.ledger->book(book.id)) continue;  // forgotten while it waited
+      offer.books.push_back({book.id, book.kind, told(told_heads(book.id))});
+      heads += offer.books.back().heads.size();
+    }
+    // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
+    for (; to_offer_.empty() && asked_ < need_.size() && offer.wanted.size() < kBooksPerMessage; ++asked_) offer.wanted.push_back(need_[asked_]);
+    holdings_due_ += offer.books.size();
+    send(offer);
+  }
 }
 
 void Session::queue(const BookHeads& theirs) {
   const auto held = options_.ledger->book(theirs.book);
   if (held && kept_apart(held->id)) return weigh_apart(theirs);
-  if (!held || !may_send(held->id, held->kind) || lacking_.size() >= kMostLackingBooks) return;
+  if (!held || !may_send(held->id, held->kind)) return;
+  if (common_ && lacking_.size() >= 2 * common_->size() + kMoreLackingBooks) return;
   if (meet_forks(theirs)) return;
-  lacking_entries_ += lacking_there(options_.ledger->heads(theirs.book), theirs.heads);
-  lacking_.push_back(theirs);
+  const Heads ours = options_.ledger->heads(theirs.book);
+  lacking_entries_ += lacking_there(ours, theirs.heads);
+  BookHeads lacking = theirs;
+  // Chains that are not here would only be kept in mind.
+  if (lacking.heads.size() > ours.size()) {
+    std::set<AuthorId> held_here;
+    for (const Head& head : ours) held_here.insert(head.author);
+    std::erase_if(lacking.heads, [&](const Head& head) { return !held_here.contains(head.author); });
+  }
+  lacking_.push_back(std::move(lacking));
 }
 
 void Session::handle(const Offer& offer, ByteView) {
   if (!expect(options_.side == Side::host && open(), "offer")) return;
+  // As no program offers them.
+  if (offer.books.size() > kBooksPerMessage || offer.wanted.size() > kBooksPerMessage || names_one_twice(offer.books))
+    return close({FaultCode::malformed, "an offer of more books than one message holds, or of one book twice", "exchange with " + status_.peer.device,
+                  "the sender is faulty; nothing was lost"});
   if (!widen_offered(offer.books)) return;
   Holding holding;
+  std::size_t heads = 0;
   for (const BookHeads& theirs : offer.books) {
     // Of a book outside its scope a guest does not even learn that it is held: it sends all of it, and shows by that what it has.
-    const bool told = !scoped() || options_.peers->in_scope(status_.peer_number, theirs.book);
-    holding.books.push_back({theirs.book, theirs.kind, told || kept_apart(theirs.book) ? told_heads(theirs.book) : Heads{}});
-    offered_.insert(theirs.book);
+    const bool told_here = !scoped() || options_.peers->in_scope(status_.peer_number, theirs.book);
+    holding.books.push_back({theirs.book, theirs.kind, told_here || kept_apart(theirs.book) ? told(told_heads(theirs.book)) : Heads{}});
+    heads += holding.books.back().heads.size();
+    if (options_.ledger->book(theirs.book)) offered_.insert(theirs.book);
     queue(theirs);
+    if (heads < kHeadsPerMessage) continue;
+    send(std::exchange(holding, {}));
+    heads = 0;
   }
   if (!offer.wanted.empty())
-    for (const BookInfo& book : common_books().books_of(offer.wanted))
-      if (!offered_.contains(book.id)) queue({book.id, book.kind, {}});
+    for (const BookInfo& book : common_books().books_of(offer.wanted)) {
+      if (offered_.contains(book.id)) continue;
+      if (kept_apart(book.id)) {
+        if (!forget_apart(book.id)) return;
+      } else {
+        queue({book.id, book.kind, {}});
+      }
+    }
   if (!holding.books.empty()) send(holding);
   reconciler_.reset();
   flowing_ = true;
@@ -213,12 +287,17 @@ void Session::handle(const Offer& offer, ByteView) {
 }
 
 void Session::handle(const Holding& holding, ByteView) {
-  if (!expect(open() && holdings_due_ > 0, "holding")) return;
-  --holdings_due_;
+  if (!expect(open() && holding.books.size() <= holdings_due_, "holding")) return;
+  holdings_due_ -= holding.books.size();
   for (const BookHeads& theirs : holding.books) {
     if (theirs.heads.empty() && came_short_.contains(theirs.book)) note_not_begun(theirs.book);
-    queue(theirs);
+    if (theirs.heads.empty() && kept_apart(theirs.book)) {
+      if (!forget_apart(theirs.book)) return;
+    } else {
+      queue(theirs);
+    }
   }
+  send_offers();
   pump();
 }
 

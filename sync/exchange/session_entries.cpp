@@ -11,8 +11,14 @@ namespace weavelog {
 namespace {
 
 constexpr std::uint64_t kBatchesInFlight = 6;
-constexpr std::size_t kBooksPerOffer = 1000;
 constexpr int kBatchesUntilNoted = 32;
+
+bool lists_unused_book(const Batch& batch) {
+  std::vector<bool> used(batch.books.size());
+  for (const BatchEntry& entry : batch.entries)
+    if (entry.book < used.size()) used[entry.book] = true;
+  return std::find(used.begin(), used.end(), false) != used.end();
+}
 
 }  // namespace
 
@@ -122,6 +128,10 @@ void Session::handle(const Entries& entries, ByteView) {
     if (auto beyond = beyond_role(entries.batch)) return close(std::move(*beyond));
   if (entries.number != applied_ + 1)
     return close({FaultCode::malformed, "a batch out of order", "exchange", "end the exchange and try again"});
+  // A book would come into the scope, and be remembered, for nothing.
+  if (lists_unused_book(entries.batch))
+    return close({FaultCode::malformed, "a batch that names a book of which it has nothing", "exchange with " + status_.peer.device,
+                  "the sender is faulty; nothing was lost"});
   if (options_.side == Side::host)
     for (const BatchBook& book : entries.batch.books)
       if (!options_.ledger->book(book.id) && !options_.may_begin(status_.role, book)) {
@@ -295,35 +305,35 @@ void Session::pump_new_scope() {
       if (const auto held = options_.ledger->book(book)) queue({held->id, held->kind, {}});
     return;
   }
-  Offer offer;
-  for (const BookId& book : ticked) {
-    if (const auto held = options_.ledger->book(book); held && common_->holds(book))
-      offer.books.push_back({held->id, held->kind, options_.ledger->heads(book)});
-    if (offer.books.size() == kBooksPerOffer) {
-      send(offer);
-      ++holdings_due_;
-      offer.books.clear();
-    }
-  }
-  if (offer.books.empty()) return;
-  send(offer);
-  ++holdings_due_;
+  for (const BookId& book : ticked)
+    if (const auto held = options_.ledger->book(book); held && common_->holds(book)) to_offer_.push_back({held->id, held->kind});
+  send_offers();
 }
 
 Session::Frames Session::changed() {
   return guarded([&] {
-    if (!flowing_) return;
-    tell_stubs();
-    if (!widen_shared()) return;
-    pump_new_scope();
-    pump();
+    if (!flowing_) {
+      changed_unseen_ = true;  // what was ticked meanwhile is not among what is compared: the next tick sees to it
+      return;
+    }
+    take_changes();
   });
+}
+
+void Session::take_changes() {
+  changed_unseen_ = false;
+  tell_stubs();
+  if (!widen_shared()) return;
+  pump_new_scope();
+  pump();
 }
 
 Session::Frames Session::tick() {
   return guarded([&] {
     stub_bytes_ = kStubBytesAtOnce;
     if (flowing_ && telling_stubs()) tell_stubs();
+    if (flowing_ && changed_unseen_) take_changes();
+    doubt_once_more();
     settle();
     contents_.tick();
     offer_contents();
@@ -384,6 +394,7 @@ void Session::weigh_agreement() {
   status_.agreed = agreement;
   status_.at_odds = false;
   doubts_ = 0;
+  doubt_said_ = false;
   status_.state = SessionState::agreed;
   offer_contents();
 }

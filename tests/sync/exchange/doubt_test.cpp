@@ -81,6 +81,58 @@ TEST_CASE("doubts that each bring what was lacking go on as long as there are an
   CHECK(agreed(loopback));
 }
 
+TEST_CASE("they go on too where only the host lacks something") {
+  SyncDevice host("host"), guest("guest"), one("one"), two("two");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon);
+  constexpr int kWords = 6;
+  std::vector<EntityId> entities;
+  for (int i = 0; i < kWords; ++i) one.put(book, entities.emplace_back(make_id<EntityId>(kNoon + i)), kLabel, std::string("one"));
+  REQUIRE(pour(one, two, book).applied == kWords);
+  for (const EntityId& entity : entities) two.put(book, entity, kLabel, std::string("two"));
+  // The guest has only what the second said, whose every word replaces one that nobody brings.
+  const Batch later = two.ledger->missing(book, {{one.ledger->self().id(), 1000, {}}}, 1 << 20);
+  for (int times = 0; times < kWords + 1; ++times) REQUIRE(guest.ledger->ingest(later, 99));
+  REQUIRE(guest.ledger->heads(book).front().seq == kWords);
+  guest.share(host, book);
+  SessionOptions options;
+  options.batch_bytes = 1;
+  Loopback loopback(guest, host, options);
+  CHECK(deliver_counting<Doubt>(loopback, [&] { CHECK_FALSE(loopback.guest.status().at_odds); }) >= kWords);
+  loopback.changed();
+  CHECK(agreed(loopback));
+  CHECK(host.ledger->heads(book) == guest.ledger->heads(book));
+}
+
+TEST_CASE("what both are at odds about does not keep them from finding what comes into the exchange later") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId refused = make_id<BookId>(kNoon), old = make_id<BookId>(kNoon + 1), common = make_id<BookId>(kNoon + 2);
+  guest.put(refused, kOne, kLabel, std::string("may not stay"));
+  guest.share(host, refused);
+  host.put(old, kOne, kLabel, std::string("of before"));
+  host.put(common, kOne, kLabel, std::string("of both"));
+  bool freed = false;
+  std::uint64_t mark = 1;
+  SessionOptions strict;
+  strict.may_stay = [&](const BookId& book, BookKind, const BookId&, bool) { return book != refused; };
+  strict.may_leave = [&](const BookId& book, BookKind) { return book != old || freed; };
+  strict.leaves_by = [&] { return LeaveRule{{}, mark}; };
+  Loopback loopback(guest, host, {}, strict);
+  loopback.deliver();
+  for (int quiet = 0; quiet < 6; ++quiet) loopback.changed();
+  REQUIRE(loopback.host.status().at_odds);
+  REQUIRE_FALSE(guest.ledger->book(old));
+  // An entry elsewhere frees it, as when a player is entered.
+  freed = true;
+  ++mark;
+  host.put(common, kOne, kCount, std::int64_t{1});
+  for (int quiet = 0; quiet < 60; ++quiet) loopback.changed();
+  CHECK(guest.ledger->book(old));
+  CHECK(loopback.host.status().at_odds);
+  CHECK(guest.ledger->entity(common, kOne)->get(kCount) != nullptr);
+}
+
 TEST_CASE("a guest that offered what it has says where both stand only when it knows what the host holds of it") {
   SyncDevice host("host"), guest("guest");
   enrol(host, guest);

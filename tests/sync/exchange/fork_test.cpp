@@ -145,6 +145,49 @@ TEST_CASE("of a book that is kept apart what a server says that was put back to 
   CHECK(tablet.peers->apart(peer).at(book) == after.ledger->heads(book));
 }
 
+TEST_CASE("of a book that is kept apart nothing is compared once the server holds nothing of it, and it comes again as it did") {
+  SyncDevice tablet("tablet");
+  const BookId book = make_id<BookId>(kNoon + 5);
+  Copies servers([&](SyncDevice& server) { enrol(server, tablet, Role::desk); });
+  SyncDevice &before = *servers.original, &after = *servers.copy;
+  const std::int64_t peer = tablet.peer_number(before);
+  tablet.put(book, kOne, kLabel, std::string("a whole career"));
+  for (int i = 0; i < 3; ++i) before.put(book, make_id<EntityId>(kNoon + i), kLabel, "before " + std::to_string(i));
+  REQUIRE(meet(tablet, before));
+  REQUIRE(tablet.peers->apart(peer).contains(book));
+  // It was put back to what it was before it ever heard of the book.
+  CHECK(meet(tablet, after));
+  CHECK_FALSE(tablet.peers->apart(peer).contains(book));
+  CHECK_FALSE(after.ledger->book(book));
+  CHECK(meet(tablet, after));
+  CHECK(meet(tablet, before));
+  CHECK(tablet.peers->apart(peer).at(book) == before.ledger->heads(book));
+  CHECK(before.ledger->heads(book).size() == 1);
+}
+
+TEST_CASE("a server that was put back does not get a book that is kept apart by telling less of a third device's words than before") {
+  SyncDevice tablet("tablet"), third("third");
+  const BookId book = make_id<BookId>(kNoon + 5);
+  Copies servers([&](SyncDevice& server) {
+    enrol(server, tablet, Role::desk);
+    enrol(server, third, Role::desk);
+    third.put(book, make_id<EntityId>(kNoon), kLabel, std::string("first"));
+    third.share(server, book);
+    REQUIRE(meet(third, server));
+  });
+  SyncDevice &before = *servers.original, &after = *servers.copy;
+  tablet.put(book, kOne, kLabel, std::string("a whole career"));
+  for (int i = 1; i < 3; ++i) third.put(book, make_id<EntityId>(kNoon + i), kLabel, "later " + std::to_string(i));
+  REQUIRE(meet(third, before));
+  REQUIRE(meet(tablet, before));
+  REQUIRE(before.ledger->heads(book).size() == 1);
+  for (int meeting = 0; meeting < 3; ++meeting) {
+    CHECK(meet(tablet, after));
+    CHECK(after.ledger->heads(book).size() == 1);
+  }
+  CHECK(tablet.peers->apart(tablet.peer_number(after)).at(book) == after.ledger->heads(book));
+}
+
 // Found by the simulator: to the host both copies are one device, to which it does not send back what came from it.
 TEST_CASE("two copies at one host at the same time: what builds on a word of the one is not taken as held by the other before it is") {
   SyncDevice host("host");

@@ -320,6 +320,106 @@ TEST_CASE("a guest of a tablet does not get a book by planting it under a key th
   }
 }
 
+TEST_CASE("nor by holding less of what it planted than it said before", "[hostile]") {
+  Planted room;
+  SessionOptions shares = room.options();
+  shares.shares = [](const PublicKey&) { return std::vector<BookId>{}; };
+  enrol(room.tablet, room.bad);
+  SyncDevice less("bad", ":memory:", room.bad.ledger->key());
+  const DeviceKey made_up = DeviceKey::generate();
+  const Forger both = Forger(room.book).chain(made_up, "somebody", {std::string("planted"), std::string("and more")});
+  const Forger one = Forger(room.book).chain(made_up, "somebody", {std::string("planted")});
+  REQUIRE(room.bad.ledger->ingest(both.batch, 99)->applied == 2);
+  REQUIRE(less.ledger->ingest(one.batch, 99)->applied == 1);
+  for (SyncDevice* device : {&room.bad, &less, &less, &room.bad}) {
+    device->share(room.tablet, room.book);
+    Loopback session(*device, room.tablet, room.options(), shares);
+    session.deliver();
+    session.changed();
+    CHECK_FALSE(labels(*device, room.book).contains("a whole career"));
+  }
+}
+
+// ------------------------------------------------------------------------------------------------ how much can be asked for
+
+TEST_CASE("who asks for the same again and again, and never answers, makes nobody keep more in mind than there is", "[hostile]") {
+  SyncDevice host("host"), bad("bad");
+  enrol(host, bad);
+  const BookId book = make_id<BookId>(kNoon);
+  host.put(book, kOne, kLabel, std::string("x"));
+  Loopback loopback(bad, host);
+  loopback.deliver();
+  REQUIRE(agreed(loopback));
+  Heads nobody(5000);
+  for (std::size_t i = 0; i < nobody.size(); ++i) nobody[i].author.bytes[0] = static_cast<std::uint8_t>(i), nobody[i].author.bytes[1] = static_cast<std::uint8_t>(i >> 8);
+  const Bytes frame = encode_frame(Offer{{{book, kShelf, nobody}}, {}});
+  for (int i = 0; i < 3000; ++i) static_cast<void>(loopback.host.receive(frame));
+  CHECK_FALSE(loopback.host.status().fault);
+  CHECK(loopback.host.status().entries_to_send < 1100);
+}
+
+TEST_CASE("an offer of more books than one message holds, or of one book twice, is malformed", "[hostile]") {
+  SyncDevice host("host"), bad("bad");
+  enrol(host, bad);
+  const BookId book = make_id<BookId>(kNoon);
+  host.put(book, kOne, kLabel, std::string("x"));
+  Offer offer{{{book, kShelf, {}}, {book, kShelf, {}}}, {}};
+  if (GENERATE(false, true)) {
+    offer.books.clear();
+    for (int i = 0; i < 1001; ++i) offer.books.push_back({make_id<BookId>(kNoon + i), kShelf, {}});
+  }
+  Loopback loopback(bad, host);
+  loopback.deliver();
+  static_cast<void>(loopback.host.receive(encode_frame(offer)));
+  REQUIRE(loopback.host.status().fault);
+  CHECK(loopback.host.status().fault->code == FaultCode::malformed);
+}
+
+TEST_CASE("a batch that names a book of which it has nothing is malformed, and the book does not come into the scope", "[hostile]") {
+  SyncDevice host("host"), bad("bad");
+  enrol(host, bad);
+  Loopback loopback(bad, host);
+  loopback.deliver();
+  const BookId named = make_id<BookId>(kNoon + 7);
+  Batch batch = Forger(make_id<BookId>(kNoon)).chain(DeviceKey::generate(), "x", {std::string("y")}).batch;
+  batch.books.push_back({named, kShelf});
+  loopback.push(loopback.to_host, loopback.guest.receive(encode_frame(PackedEntries{{1, batch}})));
+  REQUIRE(loopback.guest.status().fault);
+  CHECK(loopback.guest.status().fault->code == FaultCode::malformed);
+  CHECK_FALSE(bad.peers->in_scope(bad.peer_number(host), named));
+}
+
+TEST_CASE("a book of more chains than a message can tell holds nothing up, its own entries included", "[hostile]") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon), other = make_id<BookId>(kNoon + 1);
+  constexpr int kChains = 23'000;
+  Forger forger(book);
+  const DeviceKey key = DeviceKey::generate();
+  for (int i = 0; i < kChains; ++i) forger.chain(i == 0 ? key : DeviceKey::generate(), "x", {std::string("y")});
+  REQUIRE(guest.ledger->ingest(forger.batch, 99)->applied == kChains);
+  guest.put(other, kOne, kLabel, std::string("harmless"));
+  for (const BookId& one : {book, other}) guest.share(host, one);
+  host.put(book, kOne, kCount, std::int64_t{1});  // both have it, so that each tells what it holds
+  Loopback loopback(guest, host);
+  loopback.deliver();
+  loopback.changed();
+  CHECK(agreed(loopback));
+  CHECK(host.ledger->book(other));
+  CHECK(host.ledger->heads(book).size() == kChains + 1);
+  host.put(book, kOne, kCount, std::int64_t{2});
+  loopback.changed();
+  CHECK(agreed(loopback));
+  // Neither remembers what both agreed on.
+  Agreement none{};
+  REQUIRE(guest.peers->agree(guest.peer_number(host), none));
+  guest.put(book, kOne, kCount, std::int64_t{3});
+  Loopback again(guest, host);
+  again.deliver();
+  again.changed();
+  CHECK(agreed(again));
+}
+
 // ------------------------------------------------------------------------------------------------ roles and names
 
 TEST_CASE("under a made-up key nobody may more than under their own, and no name is borrowed", "[hostile]") {

@@ -501,3 +501,45 @@ TEST_CASE("two copies of one tablet that both wrote do not hold up the rest") {
   two.changed();
   CHECK(second.ledger->entity(other, kOne)->get(kCount) != nullptr);
 }
+
+TEST_CASE("a player who is forgotten between what both say of where they stand takes nothing else away") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId book = make_id<BookId>(kNoon), withdrawn = make_id<BookId>(kNoon + 1);
+  for (const BookId& one : {book, withdrawn}) host.put(one, kOne, kLabel, std::string("x"));
+  REQUIRE(meet(guest, host));
+  guest.put(book, kOne, kLabel, std::string("y"));
+  host.put(book, kOne, kCount, std::int64_t{1});
+  Loopback again(guest, host);
+  while (again.host.status().state != SessionState::comparing) REQUIRE(again.deliver(1));
+  REQUIRE(host.ledger->forget(withdrawn));
+  again.deliver();
+  again.changed();
+  CHECK(agreed(again));
+  CHECK(text_of(*host.ledger->entity(book, kOne)->get(kLabel)) == "y");
+  CHECK(guest.ledger->entity(book, kOne)->get(kCount) != nullptr);
+  CHECK_FALSE(guest.ledger->book(withdrawn));
+}
+
+TEST_CASE("a book ticked while both find out what is lacking goes over in this session") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  const BookId differs = make_id<BookId>(kNoon), ticked = make_id<BookId>(kNoon + 1);
+  guest.put(differs, kOne, kLabel, std::string("x"));
+  guest.put(ticked, kOne, kLabel, std::string("y"));
+  guest.share(host, differs);
+  SessionOptions kept;
+  kept.leaves_by = [] { return LeaveRule{}; };
+  Loopback loopback(guest, host, kept, kept);
+  while (loopback.guest.status().state != SessionState::exchanging) REQUIRE(loopback.deliver(1));
+  guest.share(host, ticked);
+  loopback.push(loopback.to_host, loopback.guest.changed());
+  loopback.deliver();
+  for (int quiet = 0; quiet < 2; ++quiet) {
+    loopback.push(loopback.to_host, loopback.guest.tick());
+    loopback.push(loopback.to_guest, loopback.host.tick());
+    loopback.deliver();
+  }
+  CHECK(host.ledger->book(ticked));
+  CHECK(agreed(loopback));
+}
