@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <map>
+#include <queue>
 #include <set>
 
 #include "core/store/ledger_impl.h"
@@ -192,26 +193,33 @@ std::optional<std::int64_t> Ledger::Impl::put_in_causal_order(Connection& db, st
                       digest_in(query, 5), Bytes(body.begin(), body.end()), *author, std::move(*entry)});
     }
   }
-  std::vector<bool> placed(rows.size());
-  const auto waits_for = [&](const AuthorId& author, std::uint64_t seq) {
-    const auto found = numbered.find({author, seq});
-    return found != numbered.end() && !placed[found->second];
-  };
-  const auto ready = [&](const Row& row) {
-    if (waits_for(row.author, row.entry.seq - 1)) return false;
+  // What stands before each: the author's entry before it, and what it replaces. Of those that can go next, the first as they came.
+  std::vector<std::vector<std::size_t>> followers(rows.size());
+  std::vector<std::size_t> waits(rows.size());
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const Row& row = rows[i];
+    const auto after = [&](const AuthorId& author, std::uint64_t seq) {
+      const auto found = numbered.find({author, seq});
+      if (found == numbered.end() || found->second == i) return;
+      followers[found->second].push_back(i);
+      ++waits[i];
+    };
+    after(row.author, row.entry.seq - 1);
     for (const Write& write : row.entry.writes)
-      for (const Dot& dot : write.replaces)
-        if (!(dot.author == row.author && dot.seq == row.entry.seq) && waits_for(dot.author, dot.seq)) return false;
-    return true;
-  };
+      for (const Dot& dot : write.replaces) after(dot.author, dot.seq);
+  }
+  std::vector<bool> placed(rows.size());
   std::vector<std::size_t> order;
-  for (bool moved = true; moved;) {
-    moved = false;
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-      if (placed[i] || !ready(rows[i])) continue;
-      order.push_back(i);
-      moved = placed[i] = true;
-    }
+  std::priority_queue<std::size_t, std::vector<std::size_t>, std::greater<>> ready;
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    if (waits[i] == 0) ready.push(i);
+  for (; !ready.empty();) {
+    const std::size_t next = ready.top();
+    ready.pop();
+    order.push_back(next);
+    placed[next] = true;
+    for (const std::size_t follower : followers[next])
+      if (--waits[follower] == 0) ready.push(follower);
   }
   // Two branches under one number can wait for each other: those stay as they came (replaced_before.h).
   const bool wait_for_each_other = order.size() < rows.size();

@@ -331,14 +331,52 @@ class Intake {
     ++report_.applied;
     if (author == ledger_.self_id) took_own_back_ = true;
     // What goes on from this branch may have been taken while the other one stood here, or none.
-    if ((forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, incoming.seq)) || was_awaited(chain.book, author, incoming.seq))
-      late_branches_.emplace(chain.book, batch_.books[incoming.book].id);
+    const bool expected = was_awaited(chain.book, author, incoming.seq);
+    const bool parted = forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, incoming.seq);
+    if (parted || expected) late_branches_.emplace(chain.book, batch_.books[incoming.book].id);
+    if (parted && !expected && batch_.authors[incoming.author].key == ledger_.options.key.public_key()) keep_what_was_not_meant(chain, incoming, *entry);
     if (ledger_.clock.too_far_ahead(entry->stamp)) {
       if (std::find(report_.wrong_clocks.begin(), report_.wrong_clocks.end(), author) == report_.wrong_clocks.end())
         report_.wrong_clocks.push_back(author);
     } else {
       newest_ = std::max(newest_, entry->stamp);
     }
+  }
+
+  /// An entry of another branch of a chain of ours, which takes the place of ours. What stands here already and replaces its numbers meant what
+  /// our branch said under them, or nobody can tell; so that no answer goes unseen, what this branch says under them is said again.
+  void keep_what_was_not_meant(const Chain& chain, const BatchEntry& incoming, const Entry& entry) {
+    const BatchBook& book = batch_.books[incoming.book];
+    const AuthorId& author = ids_[incoming.author];
+    const std::set<Dot>& replaced = replaced_here(chain.book, author);
+    for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
+      Write write = entry.writes[i];
+      // What the branch itself takes back is not said again; what it replaced of its own stays replaced by it.
+      for (const Dot& dot : write.replaces) std::erase_if(not_meant_, [&](const NotMeant& held) { return held.dot == dot; });
+      const Dot dot{author, entry.seq, i};
+      if (!replaced.contains(dot)) continue;
+      std::erase_if(write.replaces, [&](const Dot& other) { return other.author == author && ledger_.in_fork(db_, chain.book, chain.author, other.seq); });
+      not_meant_.push_back({dot, {book.id, book.kind, entry.action, {std::move(write)}, entry.stamp}});
+    }
+  }
+
+  /// The author's numbers that entries of this book replace: of others, and those that were written here. Our twin, who has our key, knows of its own branch.
+  const std::set<Dot>& replaced_here(std::int64_t book, const AuthorId& author) {
+    const auto [known, fresh] = replaced_here_.try_emplace({book, author});
+    if (!fresh) return known->second;
+    auto& query = db_.statement(
+        "SELECT a.id, e.body FROM link l JOIN entry e ON e.position=l.position JOIN author a ON a.n=l.author WHERE l.book=? AND (e.source=0 OR a.key<>?)");
+    query.bind(1, book);
+    bind_blob(query, 2, ledger_.options.key.public_key());
+    while (query.executeStep()) {
+      const auto by = AuthorId::from_bytes(blob_of(query, 0));
+      const auto held = by ? decode_entry(blob_of(query, 1), *by) : Outcome<Entry>(fail(FaultCode::damaged, "an author's id", ""));
+      if (!held) damaged(held.error().message());
+      for (const Write& write : held->writes)
+        for (const Dot& dot : write.replaces)
+          if (dot.author == author && *by != author) known->second.insert(dot);
+    }
+    return known->second;
   }
 
   /// The author's seal at the chain's head, if the batch has it: kept for those to whom a part of the chain is handed on.
@@ -353,6 +391,7 @@ class Intake {
     if (writes_a_field_twice(entry)) return "it writes one field twice";
     awaits_.clear();
     Stamp newest;
+    bool some_unknown = false;
     std::optional<bool> again;
     const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place)); };
     for (const Write& write : entry.writes) {
@@ -362,6 +401,7 @@ class Intake {
       for (const Dot& dot : write.replaces) {
         const CellValue* held = cell != nullptr ? cell->find(dot) : nullptr;
         const std::optional<Stamp> replaced = held != nullptr ? std::optional(held->stamp) : stored_stamp(chain.book, dot);
+        some_unknown = some_unknown || held == nullptr;  // what stands here under that number may be another entry than the one that is meant
         if (is_forked(chain.book, dot)) {
           // The number has two entries: which of them is meant, and its stamp, can't be told here. If none is here, that goes in before this.
           if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
@@ -377,7 +417,7 @@ class Intake {
         newest = std::max(newest, *replaced);
       }
     }
-    if (!stamp_can_be(entry.stamp, newest)) return "its time stamp is one that no clock gives";
+    if (!stamp_can_be(entry.stamp, newest, some_unknown)) return "its time stamp is one that no clock gives";
     return {};
   }
 
@@ -535,6 +575,15 @@ class Intake {
       rewrite();
       ledger_.new_incarnation(db_);
     }
+    for (NotMeant& held : not_meant_) {
+      const bool same = !again_.empty() && last_not_meant_ == std::pair(held.dot.author, held.dot.seq);
+      last_not_meant_ = {held.dot.author, held.dot.seq};
+      if (same) {
+        again_.back().writes.push_back(std::move(held.words.writes.front()));
+      } else {
+        again_.push_back(std::move(held.words));
+      }
+    }
     if (again_.empty()) return;
     rewrite();
     for (const NewEntry& words : again_) {
@@ -571,6 +620,13 @@ class Intake {
   std::map<std::tuple<std::int64_t, AuthorId, std::uint64_t>, StoredEntry> stored_;  ///< of the ledger, that were asked for
   bool took_own_back_ = false;
   std::vector<NewEntry> again_;  ///< words of ours to be said again
+  struct NotMeant {
+    Dot dot;
+    NewEntry words;  ///< of one write
+  };
+  std::vector<NotMeant> not_meant_;  ///< keep_what_was_not_meant
+  std::pair<AuthorId, std::uint64_t> last_not_meant_;
+  std::map<std::pair<std::int64_t, AuthorId>, std::set<Dot>> replaced_here_;
   bool rewrote_ = false;
 };
 

@@ -5,20 +5,14 @@
 namespace weavelog {
 
 std::vector<std::uint32_t> ReplacedBefore::of(const AuthorId& author, const Entry& entry) {
-  const auto head = [this](const AuthorId& wanted) {
-    return std::find_if(heads_.begin(), heads_.end(), [&](const auto& one) { return one.first == wanted; });
-  };
   std::vector<std::uint32_t> out;
   if (!early_.empty())
     for (std::uint32_t i = 0; i < entry.writes.size(); ++i)
       if (early_.contains({entry.writes[i].entity, entry.writes[i].tag, Dot{author, entry.seq, i}})) out.push_back(i);
-  if (const auto own = head(author); own == heads_.end())
-    heads_.emplace_back(author, entry.seq);
-  else
-    own->second = entry.seq;
+  heads_[author] = entry.seq;
   for (const Write& write : entry.writes)
     for (const Dot& dot : write.replaces)
-      if (const auto held = head(dot.author); held == heads_.end() || held->second < dot.seq) early_.insert({write.entity, write.tag, dot});
+      if (const auto held = heads_.find(dot.author); held == heads_.end() || held->second < dot.seq) early_.insert({write.entity, write.tag, dot});
   return out;
 }
 

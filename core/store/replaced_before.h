@@ -4,6 +4,7 @@
 
 #include <set>
 #include <tuple>
+#include <unordered_map>
 #include <vector>
 
 #include "core/log/cell.h"
@@ -17,7 +18,7 @@ class ReplacedBefore {
   [[nodiscard]] std::vector<std::uint32_t> of(const AuthorId& author, const Entry& entry);
 
  private:
-  std::vector<std::pair<AuthorId, std::uint64_t>> heads_;  ///< of few authors; a book has hardly more
+  std::unordered_map<AuthorId, std::uint64_t, IdHash> heads_;
   std::set<std::tuple<EntityId, FieldTag, Dot>> early_;
 };
 

@@ -1,6 +1,7 @@
 // What a device says that is let in and faulty, or not honest: it costs nobody else a word that counts as confirmed.
 
 #include <catch2/catch.hpp>
+#include <chrono>
 #include <limits>
 #include <set>
 
@@ -264,6 +265,107 @@ TEST_CASE("what the copy of a device goes on to say before its branch comes take
   CHECK(words == std::set<std::string>{"50", "61"});
   CHECK(tablet.ledger->open_questions().size() == 1);
   CHECK(tablet.ledger->verify().faults.empty());
+}
+
+TEST_CASE("an answer in the other branch of a copied device is not overruled by what replaced this branch's answer under the same number") {
+  TemporaryFolder folder;
+  Forger twin;
+  const BookId book = twin.book;
+  std::set<std::string> expected;
+  {
+    Device tablet("tablet", folder / "a.db", twin.key);
+    twin.card = tablet.ledger->self();
+    twin.chain = chain_start(book, kShelf, twin.card.id());
+    tablet.put(book, kOne, kGuarded, std::string("50"));
+  }
+  const Batch branch = twin.says({Write{kOne, kBox, kGuarded, std::string("60"), {}}}, kThen);
+  Device desk("desk");
+  const auto words = [&](const Device& device) {
+    std::set<std::string> out;
+    const auto state = device.ledger->entity(book, kOne);
+    for (const CellValue& held : state->find(kGuarded)->values) out.insert(text_of(held.value));
+    return out;
+  };
+  const bool copied = GENERATE(true, false);
+  std::filesystem::path file = folder / "a.db";
+  if (copied) {
+    // Opened at another place, it goes on as another author.
+    std::filesystem::copy_file(file, folder / "b.db");
+    file = folder / "b.db";
+  }
+  Device tablet("tablet", file, twin.key);
+  if (copied) {
+    REQUIRE(tablet.ledger->self().id() != twin.card.id());
+    tablet.put(book, kOne, kGuarded, std::string("49"));
+    expected = {"49", "60"};  // "50" was taken back by whoever said it
+  } else {
+    REQUIRE(pour(tablet, desk, book).applied == 1);
+    desk.put(book, kOne, kGuarded, std::string("51"));
+    REQUIRE(pour(desk, tablet, book).applied == 1);
+    expected = {"50", "51", "60"};  // the desk saw "50", but that can't be told here
+  }
+  REQUIRE(tablet.ledger->ingest(branch, 1)->applied == 1);
+  CHECK(words(tablet) == expected);
+  CHECK(tablet.ledger->open_questions().size() == 1);
+  CHECK(tablet.ledger->verify().faults.empty());
+  // Another that holds that branch gets all of it.
+  Device other("other");
+  REQUIRE(other.ledger->ingest(branch, 1)->applied == 1);
+  pour(tablet, other, book);
+  CHECK(words(other) == expected);
+  CHECK(other.ledger->open_questions().size() == 1);
+  REQUIRE(tablet.ledger->ingest(branch, 1));
+  CHECK(words(tablet) == expected);
+}
+
+TEST_CASE("who follows a forger's last time stamp is believed too where what they replace has two entries or is not here") {
+  Forger forger;
+  Forger twin = forger;  // the same key, the same numbers
+  Device near("near"), far("far");
+  REQUIRE(near.ledger->ingest(forger.says({Write{kOne, kBox, kGuarded, std::string("40"), {}}}, kNewestStamp), 1)->applied == 1);
+  REQUIRE(near.put(forger.book, kOne, kGuarded, std::string("52")).stamp > kNewestStamp);
+  near.put(forger.book, kOne, kLabel, std::string("and on"));
+  if (GENERATE(true, false)) REQUIRE(far.ledger->ingest(twin.says({Write{kOne, kBox, kCount, std::int64_t{1}, {}}}, kThen), 1)->applied == 1);
+  const Batch words = near.ledger->missing(forger.book, {{forger.card.id(), 1, {}}}, 1 << 20);
+  REQUIRE(words.entries.size() == 2);
+  pour(near, far, forger.book);
+  for (int times = 0; times < 2; ++times) REQUIRE(far.ledger->ingest(words, 1));
+  CHECK(far.ledger->entity(forger.book, kOne)->find(kLabel) != nullptr);
+  const auto state = far.ledger->entity(forger.book, kOne);
+  REQUIRE(state->find(kGuarded) != nullptr);
+  CHECK(text_of(state->find(kGuarded)->latest().value) == "52");
+  CHECK(far.ledger->verify().faults.empty());
+}
+
+TEST_CASE("thousands of words that each replace the next, which comes later, are put in order as quickly as they are read") {
+  const BookId book = make_id<BookId>(kNoon);
+  Batch batch;
+  batch.books = {{book, kShelf}};
+  constexpr std::size_t kChains = 6'000;
+  std::vector<Forger> forgers(kChains);
+  for (Forger& forger : forgers) {
+    forger.book = book;
+    forger.chain = chain_start(book, kShelf, forger.card.id());
+  }
+  for (std::size_t i = 0; i < kChains; ++i) {
+    Write write{kOne, kBox, kGuarded, std::int64_t(i), {}};
+    if (i + 1 < kChains) write.replaces = {Dot{forgers[i + 1].card.id(), 1, 0}};
+    Batch one = forgers[i].says({write}, Stamp{kThen.raw + kChains - i});
+    const auto author = static_cast<std::uint32_t>(i);
+    batch.authors.push_back(one.authors[0]);
+    one.entries[0].author = one.seals[0].author = author;
+    batch.entries.push_back(std::move(one.entries[0]));
+    batch.seals.push_back(one.seals[0]);
+  }
+  Device desk("desk");
+  const auto begin = std::chrono::steady_clock::now();
+  REQUIRE(desk.ledger->ingest(batch, 1));
+  REQUIRE(desk.ledger->ingest(batch, 1));
+  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
+  WARN("two batches of " << kChains << " chains: " << took.count() << " s");
+  CHECK(desk.ledger->heads(book).size() == kChains);
+  CHECK(answers(desk, book) == 1);
+  CHECK(desk.ledger->verify().faults.empty());
 }
 
 TEST_CASE("a chain whose own branch was taken back and whose other branch lacks something stays known as parted, at the next start too") {
