@@ -14,6 +14,8 @@ namespace weavelog {
 namespace {
 
 constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
+/// Of that, for what nobody proved to be whose it says: noise, with which anybody could take the room of what honest devices have to put aside.
+constexpr std::int64_t kUnprovedBytes = 2 * 1024 * 1024;
 /// What a row of the quarantine counts beside its body: else empty ones would cost nothing.
 constexpr std::int64_t kQuarantineRow = 256;
 /// More than ten times what any program puts into a batch.
@@ -23,6 +25,7 @@ constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
 constexpr const char* kUnproved = "the author's signature does not cover this entry after those held here (forged, or a fork)";
 constexpr const char* kBranchUnproved =
     "another entry stands under this number here, and its author's signature does not cover this one (forged, or a fork)";
+constexpr const char* kOtherKind = "a book of one kind is offered as another";
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
 constexpr const char* kNotAfter = "its time stamp is not after what it replaces";
 
@@ -154,7 +157,7 @@ class Intake {
       }
       if (books_[entry.book].other_kind) {
         report_.other_kind = true;
-        put_aside(i, "a book of one kind is offered as another");
+        put_aside(i, kOtherKind);
         continue;
       }
       const auto [found, fresh] = chains_.try_emplace({entry.book, entry.author});
@@ -523,14 +526,27 @@ class Intake {
   /// What comes again need not fit.
   void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
     const auto& entry = batch_.entries[i];
+    const bool proved = reason != kUnproved && reason != kBranchUnproved && reason != kOtherKind;
     if (!aside_) {
-      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?), 0) FROM quarantine");
+      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?1), 0), coalesce(sum((length(body)+?1)*(reason IN (?2, ?3, ?4))), 0) FROM quarantine");
       size.bind(1, kQuarantineRow);
+      size.bind(2, kUnproved);
+      size.bind(3, kBranchUnproved);
+      size.bind(4, kOtherKind);
       size.executeStep();
       aside_ = size.getColumn(0).getInt64();
+      aside_unproved_ = size.getColumn(1).getInt64();
+    }
+    if (!proved && aside_unproved_ > kUnprovedBytes) {
+      ++report_.quarantined;
+      return;
     }
     if (*aside_ > kQuarantineBytes) {
       if (comes_again) return;
+      if (lies_aside(i)) {
+        ++report_.quarantined;
+        return;
+      }
       throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
                    "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
     }
@@ -541,7 +557,11 @@ class Intake {
     bind_blob(add, 4, entry.body);
     add.bind(5, reason);
     add.bind(6, ledger_.options.clock->now());
-    if (add.exec() > 0) *aside_ += static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
+    if (add.exec() > 0) {
+      const std::int64_t counts = static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
+      *aside_ += counts;
+      if (!proved) aside_unproved_ += counts;
+    }
     ++report_.quarantined;
   }
 
@@ -612,6 +632,7 @@ class Intake {
   bool some_awaited_ = false;
   std::set<std::pair<AuthorId, std::uint64_t>> awaits_;  ///< what the entry that is being judged replaces and is not here
   std::optional<std::int64_t> aside_;  ///< what the quarantine holds, in bytes and rows, once it was asked
+  std::int64_t aside_unproved_ = 0;    ///< of that, what nobody proved
   struct StoredEntry {
     Stamp stamp;
     std::size_t writes = 0;

@@ -423,6 +423,27 @@ TEST_CASE("of a chain that a backup sealed and of which a branch was taken back,
   CHECK(tablet.ledger->verify().faults.empty());
 }
 
+TEST_CASE("what nobody proved takes no room from what honest devices have to put aside") {
+  Forger forger, twin, noise;
+  twin = forger;
+  Device desk("desk");
+  REQUIRE(desk.ledger->ingest(forger.says({Write{kOne, kBox, kLabel, std::string("of one copy"), {}}}, kThen), 1)->applied == 1);
+  for (int i = 0; i < 80; ++i) {
+    Batch batch = noise.says({Write{kOne, kBox, kCount, std::int64_t{i}, {}}}, kThen);
+    batch.entries[0].seq = batch.seals[0].seq = 1;
+    batch.entries[0].body = Bytes(kMaxEntryBytes - static_cast<std::size_t>(i));
+    const auto report = desk.ledger->ingest(batch, 2);
+    REQUIRE(report);
+    CHECK(report->quarantined == 1);
+  }
+  const auto report = desk.ledger->ingest(twin.says({Write{kOne, kBox, kLabel, std::string("of the other"), {}}}, kThen), 3);
+  REQUIRE(report);
+  CHECK(report->forks.size() == 1);
+  const auto aside = desk.ledger->quarantine();
+  CHECK(aside.size() < 12);  // 2 MB of entries of 256 KiB, and the one
+  CHECK(aside.back().author == forger.card.id());
+}
+
 TEST_CASE("what is put aside is bounded by rows too, so that empty entries do not fill the disk") {
   Device desk("desk");
   Batch batch;
@@ -430,13 +451,23 @@ TEST_CASE("what is put aside is bounded by rows too, so that empty entries do no
   batch.books = {{make_id<BookId>(kNoon), kShelf}};
   batch.entries.assign(99'000, BatchEntry{0, 0, 1, {}});
   for (std::size_t i = 0; i < batch.entries.size(); ++i) batch.entries[i].seq = i + 1;
-  const auto refused = desk.ledger->ingest(batch, 1);
+  const auto noise = desk.ledger->ingest(batch, 1);
+  REQUIRE(noise);
+  CHECK(noise->quarantined == 99'000);
+  CHECK(desk.ledger->quarantine().size() < 10'000);
+  // What is proved to come from somebody is never passed over; there is an end to it too.
+  Forger forger;
+  Batch large = forger.says({Write{kOne, kBox, kGuarded, std::int64_t{1}, {}}, Write{kOne, kBox, kGuarded, std::int64_t{2}, {}}}, kThen);
+  for (std::uint64_t i = 1; i < 100; ++i) {
+    Batch next = forger.says({Write{kOne, kBox, kLabel, std::string(200'000, 'x'), {}}}, Stamp{kThen.raw + i});
+    large.entries.push_back(std::move(next.entries[0]));
+    large.seals = std::move(next.seals);
+  }
+  const std::size_t before = desk.ledger->quarantine().size();
+  const auto refused = desk.ledger->ingest(large, 1);
   REQUIRE_FALSE(refused);
   CHECK(refused.error().what.find("put aside") != std::string::npos);
-  CHECK(desk.ledger->quarantine().empty());
-  batch.entries.resize(20'000);
-  REQUIRE(desk.ledger->ingest(batch, 1));
-  CHECK(desk.ledger->quarantine().size() == 20'000);
+  CHECK(desk.ledger->quarantine().size() == before);
   batch.entries.assign(200'000, BatchEntry{0, 0, 1, {}});
   CHECK(desk.ledger->ingest(batch, 1).error().code == FaultCode::malformed);
 }
