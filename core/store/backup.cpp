@@ -60,12 +60,25 @@ Outcome<> examine(SQLite::Database& db, const fs::path& file) {
 struct RemoveUnlessKept {
   fs::path file;
   bool kept = false;
+  bool alone = false;  ///< what stands beside it is not its own
   ~RemoveUnlessKept() {
     std::error_code ignored;
     if (kept) return;
+    if (alone) {
+      fs::remove(file, ignored);
+      return;
+    }
     for (const char* suffix : {"", "-journal", "-wal", "-shm"}) fs::remove(file.string() + suffix, ignored);
   }
 };
+
+/// The name, or with a number behind it, so that nothing of that name is lost.
+fs::path free_name(const std::string& wanted) {
+  std::error_code ignored;
+  fs::path out = wanted;
+  for (int next = 2; fs::exists(fs::symlink_status(out, ignored)); ++next) out = wanted + "-" + std::to_string(next);
+  return out;
+}
 
 /// True if there is nothing that could be read: damaged, not ours, or from before there were such tables.
 bool holds_nothing(const SQLite::Exception& error) {
@@ -254,18 +267,18 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
 
   Restored out;
   std::error_code error;
+  RemoveUnlessKept kept_before{{}, true, true};  // of one file two names must not stay
   if (present) {
     std::string day = iso_utc(WallClock::system().now());
     std::erase(day, ':');
-    out.replaced = target.string() + ".before-" + day;
+    out.replaced = free_name(target.string() + ".before-" + day);
     // Under both names until the other takes its place: at no moment is there none, for which a program would make an empty one that
     // knows of nobody who was forgotten. Not every file system has links.
     fs::create_hard_link(target, *out.replaced, error);
     if (error) fs::copy_file(target, *out.replaced, error);
-    if (error) {
-      fs::remove(*out.replaced, ignored);
-      return fail(io_fault("what was here before cannot be kept", *out.replaced, error.value()));
-    }
+    if (error) return fail(io_fault("what was here before cannot be kept", *out.replaced, error.value()));
+    kept_before.file = *out.replaced;
+    kept_before.kept = false;
     if (auto settled = settle_on_disk(*out.replaced, *out.replaced); !settled) return fail(settled.error());
     for (const char* suffix : {"-wal", "-shm"})
       if (fs::exists(target.string() + suffix, ignored)) {
@@ -276,7 +289,7 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
   for (const char* suffix : {"-wal", "-shm"}) fs::remove(target.string() + suffix, ignored);
   fs::rename(part.file, target, error);
   if (error) return fail(io_fault("cannot be renamed", target, error.value()));
-  part.kept = true;
+  part.kept = kept_before.kept = true;
   if (auto settled = settle_on_disk(target, target); !settled) return fail(settled.error());
   return out;
 }

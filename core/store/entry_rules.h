@@ -13,8 +13,8 @@ inline constexpr Stamp kNewestStamp = Stamp::of((std::uint64_t{1} << 48) - (std:
 /// thousands of answers at once could be more than one entry can replace.
 [[nodiscard]] bool writes_a_field_twice(const Entry& entry);
 
-/// True if the stamp is one that a clock gives, or the very next after the newest that is replaced. `some_unknown`: something that is
-/// replaced does not stand here, so that its time can't be told; then whoever follows a forger's last word is believed, up to half of the room that is left.
+/// True if the stamp is one that a clock gives, or the very next after the newest that is replaced. `some_unknown`: of something that
+/// is replaced the time can't be told here; then whoever follows a forger's last word is believed, up to half of the room that is left.
 [[nodiscard]] constexpr bool stamp_can_be(Stamp stamp, Stamp newest_replaced, bool some_unknown = false) {
   return stamp <= kNewestStamp || stamp.raw - newest_replaced.raw == 1 || (some_unknown && stamp.raw - kNewestStamp.raw <= std::uint64_t{1} << 59);
 }

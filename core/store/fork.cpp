@@ -1,8 +1,9 @@
 // Forks: a database was copied with its key and both copies wrote on under one author. The copy that meets
 // the other branch takes it in the place of its own, keeps its own in quarantine, and says again under a new
 // incarnation what its own branch held, replacing only what was there before the two parted: so both words
-// stand beside each other, and where they differ in a guarded field a person decides. Third devices keep the
-// branch that they had and put the other aside.
+// stand beside each other, and where they differ in a guarded field a person decides. Nor is what the other
+// branch says replaced by what meant this one (ingest.cpp). Third devices keep the branch that they had and put
+// the other aside.
 
 #include <sqlite3.h>
 

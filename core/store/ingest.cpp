@@ -25,6 +25,7 @@ constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
 constexpr const char* kUnproved = "the author's signature does not cover this entry after those held here (forged, or a fork)";
 constexpr const char* kBranchUnproved =
     "another entry stands under this number here, and its author's signature does not cover this one (forged, or a fork)";
+constexpr const char* kBranchBeyond = "it goes on from another entry than the one that stands here: the device was copied or its log was forged (fork)";
 constexpr const char* kOtherKind = "a book of one kind is offered as another";
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
 constexpr const char* kNotAfter = "its time stamp is not after what it replaces";
@@ -185,7 +186,7 @@ class Intake {
         continue;
       }
       if (entry.seq > next && forks_known_ && ledger_.in_fork(db_, chain.book, chain.author, entry.seq)) {
-        put_aside(i, kForked);  // goes on with the branch that was put aside
+        put_aside(i, kBranchBeyond);
         continue;
       }
       if (entry.seq > next || chain.gap) {
@@ -355,7 +356,7 @@ class Intake {
     for (std::uint32_t i = 0; i < entry.writes.size(); ++i) {
       Write write = entry.writes[i];
       // What the branch itself takes back is not said again; what it replaced of its own stays replaced by it.
-      for (const Dot& dot : write.replaces) std::erase_if(not_meant_, [&](const NotMeant& held) { return held.dot == dot; });
+      for (const Dot& dot : write.replaces) std::erase_if(not_meant_, [&](const NotMeant& held) { return held.words.book == book.id && held.dot == dot; });
       const Dot dot{author, entry.seq, i};
       if (!replaced.contains(dot)) continue;
       std::erase_if(write.replaces, [&](const Dot& other) { return other.author == author && ledger_.in_fork(db_, chain.book, chain.author, other.seq); });
@@ -394,7 +395,7 @@ class Intake {
     if (writes_a_field_twice(entry)) return "it writes one field twice";
     awaits_.clear();
     Stamp newest;
-    bool some_unknown = false;
+    bool some_unknown = false, replaces_any = false;
     std::optional<bool> again;
     const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place)); };
     for (const Write& write : entry.writes) {
@@ -404,10 +405,10 @@ class Intake {
       for (const Dot& dot : write.replaces) {
         const CellValue* held = cell != nullptr ? cell->find(dot) : nullptr;
         const std::optional<Stamp> replaced = held != nullptr ? std::optional(held->stamp) : stored_stamp(chain.book, dot);
-        some_unknown = some_unknown || held == nullptr;  // what stands here under that number may be another entry than the one that is meant
         if (is_forked(chain.book, dot)) {
           // The number has two entries: which of them is meant, and its stamp, can't be told here. If none is here, that goes in before this.
           if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
+          some_unknown = true;
           continue;
         }
         // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
@@ -415,13 +416,17 @@ class Intake {
         if (!replaced || entry.stamp <= *replaced) {
           if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
           if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
+          some_unknown = true;
           continue;
         }
+        replaces_any = true;
         newest = std::max(newest, *replaced);
       }
     }
-    if (!stamp_can_be(entry.stamp, newest, some_unknown)) return "its time stamp is one that no clock gives";
-    return {};
+    if (stamp_can_be(entry.stamp, newest, some_unknown)) return {};
+    // What stands here under such a number can be another entry than the one that is meant, of a chain that parted unseen.
+    if (!replaces_any || !stamp_can_be(entry.stamp, newest, true)) return "its time stamp is one that no clock gives";
+    return comes_again() ? std::string() : kNotAfter;
   }
 
   bool is_forked(std::int64_t book, const Dot& dot) {
@@ -526,13 +531,14 @@ class Intake {
   /// What comes again need not fit.
   void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
     const auto& entry = batch_.entries[i];
-    const bool proved = reason != kUnproved && reason != kBranchUnproved && reason != kOtherKind;
+    const bool proved = reason != kUnproved && reason != kBranchUnproved && reason != kBranchBeyond && reason != kOtherKind;
     if (!aside_) {
-      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?1), 0), coalesce(sum((length(body)+?1)*(reason IN (?2, ?3, ?4))), 0) FROM quarantine");
+      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?1), 0), coalesce(sum((length(body)+?1)*(reason IN (?2, ?3, ?4, ?5))), 0) FROM quarantine");
       size.bind(1, kQuarantineRow);
       size.bind(2, kUnproved);
       size.bind(3, kBranchUnproved);
-      size.bind(4, kOtherKind);
+      size.bind(4, kBranchBeyond);
+      size.bind(5, kOtherKind);
       size.executeStep();
       aside_ = size.getColumn(0).getInt64();
       aside_unproved_ = size.getColumn(1).getInt64();
@@ -595,14 +601,15 @@ class Intake {
       rewrite();
       ledger_.new_incarnation(db_);
     }
+    const NotMeant* last = nullptr;
     for (NotMeant& held : not_meant_) {
-      const bool same = !again_.empty() && last_not_meant_ == std::pair(held.dot.author, held.dot.seq);
-      last_not_meant_ = {held.dot.author, held.dot.seq};
-      if (same) {
+      // Of one entry they are one again. Numbers begin anew in every book.
+      if (last != nullptr && last->words.book == held.words.book && last->dot.author == held.dot.author && last->dot.seq == held.dot.seq) {
         again_.back().writes.push_back(std::move(held.words.writes.front()));
       } else {
-        again_.push_back(std::move(held.words));
+        again_.push_back(held.words);
       }
+      last = &held;
     }
     if (again_.empty()) return;
     rewrite();
@@ -646,7 +653,6 @@ class Intake {
     NewEntry words;  ///< of one write
   };
   std::vector<NotMeant> not_meant_;  ///< keep_what_was_not_meant
-  std::pair<AuthorId, std::uint64_t> last_not_meant_;
   std::map<std::pair<std::int64_t, AuthorId>, std::set<Dot>> replaced_here_;
   bool rewrote_ = false;
 };

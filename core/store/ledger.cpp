@@ -104,10 +104,22 @@ Newest::Place Ledger::Impl::newest_place() const {
 
 void Ledger::Impl::announce(std::int64_t position) const {
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> now;
+  std::uint64_t number = 0;
   {
     const std::lock_guard guard(listeners_mutex);
     now = listeners;
+    announcing.emplace(next_announcement, std::this_thread::get_id());
+    number = next_announcement++;
   }
+  struct End {
+    const Impl& impl;
+    std::uint64_t number;
+    ~End() {
+      const std::lock_guard guard(impl.listeners_mutex);
+      impl.announcing.erase(number);
+      impl.announced.notify_all();
+    }
+  } const end{*this, number};
   for (const auto& [handle, listener] : now) listener(position);
 }
 
@@ -366,8 +378,13 @@ int Ledger::subscribe(std::function<void(std::int64_t)> listener) {
 }
 
 void Ledger::unsubscribe(int handle) {
-  const std::lock_guard guard(impl_->listeners_mutex);
+  std::unique_lock guard(impl_->listeners_mutex);
   std::erase_if(impl_->listeners, [&](const auto& held) { return held.first == handle; });
+  // One that another thread is calling this moment may be this one, and what it works on is gone as soon as this returns. Listeners are short.
+  const auto begun_before = [this, next = impl_->next_announcement] {
+    return std::any_of(impl_->announcing.begin(), impl_->announcing.lower_bound(next), [](const auto& one) { return one.second != std::this_thread::get_id(); });
+  };
+  impl_->announced.wait(guard, [&] { return !begun_before(); });
 }
 
 }  // namespace weavelog

@@ -134,7 +134,7 @@ struct IngestReport {
   std::size_t applied = 0;
   std::size_t known = 0;        ///< already there, byte for byte
   std::size_t forgotten = 0;    ///< of books that were forgotten: left out
-  std::size_t quarantined = 0;  ///< kept aside with a reason, not applied
+  std::size_t quarantined = 0;  ///< kept aside with a reason; of what nobody proved only so much is kept, not applied
   bool gaps = false;            ///< the sender was wrong about what is held here: reconcile with it
   bool other_kind = false;      ///< some of it was of a book that is held here as one of another kind, and is kept aside: it must not count as held
   std::vector<AuthorId> wrong_clocks;  ///< authors whose stamps lie too far ahead
@@ -275,6 +275,7 @@ class Ledger {
 
   /// Called after every commit of entries, on the committing thread, outside the lock. Keep it short; returns a handle for unsubscribe.
   int subscribe(std::function<void(std::int64_t position)> listener);
+  /// When it returns, the listener is not being called and will not be; so none may wait for whoever calls this.
   void unsubscribe(int handle);
 
   // --- care

@@ -1,7 +1,10 @@
 #pragma once
 // What the sources of the ledger share. Not for others.
 
+#include <condition_variable>
+#include <map>
 #include <mutex>
+#include <thread>
 #include <unordered_map>
 #include <vector>
 
@@ -99,6 +102,9 @@ struct Ledger::Impl {
   mutable std::mutex listeners_mutex;
   std::vector<std::pair<int, std::function<void(std::int64_t)>>> listeners;
   int next_listener = 1;
+  mutable std::map<std::uint64_t, std::thread::id> announcing;  ///< who calls listeners this moment, in the order in which they began
+  mutable std::uint64_t next_announcement = 1;
+  mutable std::condition_variable announced;
 
   mutable Newest known_newest;
 

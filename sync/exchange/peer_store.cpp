@@ -70,8 +70,8 @@ void add_exchanged(Connection& db, std::int64_t peer, const std::map<BookId, Exc
 /// Of a book that was forgotten before this was there to hear of it, as when a backup from before is restored.
 void drop_forgotten(Connection& db) {
   int dropped = 0;
-  for (const char* sql : {"DELETE FROM exchange_scope WHERE (peer, book) IN (SELECT p.n, s.book FROM exchange_peer p, stub s)",
-                          "DELETE FROM exchange_declined WHERE (peer, book) IN (SELECT p.n, s.book FROM exchange_peer p, stub s)",
+  for (const char* sql : {"DELETE FROM exchange_scope WHERE book IN (SELECT book FROM stub)",
+                          "DELETE FROM exchange_declined WHERE book IN (SELECT book FROM stub)",
                           "DELETE FROM exchange_noted WHERE book IN (SELECT book FROM stub)", "DELETE FROM exchange_handed WHERE book IN (SELECT book FROM stub)",
                           "DELETE FROM exchange_apart WHERE book IN (SELECT book FROM stub)"})
     dropped += db.raw().exec(sql);

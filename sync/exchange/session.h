@@ -230,6 +230,8 @@ class Session {
   [[nodiscard]] bool kept_apart(const BookId& book) const;
   /// What the peer is told that we hold of a book.
   [[nodiscard]] Heads told_heads(const BookId& book) const;
+  /// As many as one message bears. Those that are left out stand for chains of which nothing is known: they come once too often.
+  [[nodiscard]] static Heads as_told(Heads heads);
   void pump_new_scope();
   [[nodiscard]] bool idle() const;
   void settle();

@@ -181,6 +181,7 @@ bool Session::meet_forks(const BookHeads& theirs) {
     leave_out(lacking.heads, authors);
     BookHeads ours{theirs.book, theirs.kind, options_.ledger->heads(theirs.book)};
     leave_out(ours.heads, authors);
+    ours.heads = as_told(std::move(ours.heads));
     note_forks(theirs.book, authors);
     if (protocol_ >= kProtocolWithStubs) send(Forks{{{std::move(ours), authors}}});
   }
@@ -231,7 +232,7 @@ void Session::weigh_apart(const BookHeads& theirs) {
   apart_forks_[theirs.book].insert(otherwise.begin(), otherwise.end());
   if (auto forgot = options_.peers->forget_apart(status_.peer_number, theirs.book, otherwise); !forgot) return close(forgot.error());
   apart_ = options_.peers->apart(status_.peer_number);
-  send(Forks{{{{theirs.book, theirs.kind, kept_apart(theirs.book) ? apart_.at(theirs.book) : Heads{}}, otherwise}}});
+  send(Forks{{{{theirs.book, theirs.kind, kept_apart(theirs.book) ? as_told(apart_.at(theirs.book)) : Heads{}}, otherwise}}});
 }
 
 bool Session::forget_apart(const BookId& book) {
@@ -280,6 +281,7 @@ void Session::after_ingest(const Batch& batch, const IngestReport& report) {
     held_back_.erase(book);  // the other branch has come already
     BookHeads ours{book, held->kind, options_.ledger->heads(book)};
     leave_out(ours.heads, {author});
+    ours.heads = as_told(std::move(ours.heads));
     if (protocol_ >= kProtocolWithStubs && !kept_apart(book)) send(Forks{{{std::move(ours), {author}}}});
     if (may_send(book, held->kind)) lacking_.push_back({book, held->kind, {}});
   }

@@ -30,18 +30,17 @@ std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
   return out;
 }
 
-/// Heads that are not told stand for chains of which nothing is known.
-Heads told(Heads heads) {
-  if (heads.size() > kHeadsPerMessage) heads.resize(kHeadsPerMessage);
-  return heads;
-}
-
 bool names_one_twice(const std::vector<BookHeads>& books) {
   std::set<BookId> named;
   return !std::all_of(books.begin(), books.end(), [&](const BookHeads& book) { return named.insert(book.book).second; });
 }
 
 }  // namespace
+
+Heads Session::as_told(Heads heads) {
+  if (heads.size() > kHeadsPerMessage) heads.resize(kHeadsPerMessage);
+  return heads;
+}
 
 bool Session::may_leave(const BookId& book, BookKind kind) const { return options_.may_leave(book, kind) && !declined_.contains(book); }
 
@@ -220,10 +219,11 @@ void Session::handle(const Reconcile& step, ByteView) {
 void Session::send_offers() {
   while ((!to_offer_.empty() || asked_ < need_.size()) && holdings_due_ < kBooksOnOffer) {
     Offer offer;
+    std::set<BookId> named;  // what was ticked while it waited stands here twice
     for (std::size_t heads = 0; !to_offer_.empty() && offer.books.size() < kBooksPerMessage && heads < kHeadsPerMessage; to_offer_.pop_front()) {
       const BatchBook& book = to_offer_.front();
-      if (!options_.ledger->book(book.id)) continue;  // forgotten while it waited
-      offer.books.push_back({book.id, book.kind, told(told_heads(book.id))});
+      if (!options_.ledger->book(book.id) || !named.insert(book.id).second) continue;  // forgotten while it waited
+      offer.books.push_back({book.id, book.kind, as_told(told_heads(book.id))});
       heads += offer.books.back().heads.size();
     }
     // Wishes only after all offers: of a book that both changed, the host then knows what we hold before it sends any.
@@ -263,7 +263,7 @@ void Session::handle(const Offer& offer, ByteView) {
   for (const BookHeads& theirs : offer.books) {
     // Of a book outside its scope a guest does not even learn that it is held: it sends all of it, and shows by that what it has.
     const bool told_here = !scoped() || options_.peers->in_scope(status_.peer_number, theirs.book);
-    holding.books.push_back({theirs.book, theirs.kind, told_here || kept_apart(theirs.book) ? told(told_heads(theirs.book)) : Heads{}});
+    holding.books.push_back({theirs.book, theirs.kind, told_here || kept_apart(theirs.book) ? as_told(told_heads(theirs.book)) : Heads{}});
     heads += holding.books.back().heads.size();
     if (options_.ledger->book(theirs.book)) offered_.insert(theirs.book);
     queue(theirs);

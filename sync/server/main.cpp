@@ -120,9 +120,9 @@ struct Presence {
     }
     host = std::move(*started);
     looks = std::make_unique<Ticker>(std::chrono::seconds(5), [this, &ledger, event, seen = ledger.position()]() mutable {
-      if (ledger.position() == seen) return;
-      seen = ledger.position();
       try {
+        if (ledger.position() == seen) return;
+        seen = ledger.position();
         host->set_event(event_name(ledger, event));
       } catch (const std::exception& error) {
         spdlog::warn("the event's name can't be read: {}", error.what());

@@ -346,10 +346,19 @@ void DeviceList::carry_revocations(SQLite::Database& restored) {
   restored.exec(
       "INSERT INTO main.trust_device(key, name, role, since, revoked) SELECT key, name, role, since, revoked FROM"
       " replaced.trust_device WHERE revoked IS NOT NULL ON CONFLICT(key) DO UPDATE SET revoked = excluded.revoked");
-  // Their codes were withdrawn since the copy was made.
+  // Whose role was changed since has it still.
+  restored.exec(
+      "UPDATE main.trust_device SET role=(SELECT r.role FROM replaced.trust_device r WHERE r.key=trust_device.key) WHERE key IN (SELECT key FROM"
+      " replaced.trust_device)");
+  // Codes that were used, withdrawn or closed since the copy was made stay so, and so do those that a revoked device asked for. A code admits any
+  // key, so that one which was good once more would let in whoever was revoked.
   add_asked_by(restored);
   restored.exec(
-      "DELETE FROM main.trust_invitation WHERE used_by IS NULL AND asked_by IN (SELECT key FROM main.trust_device WHERE revoked IS NOT NULL)");
+      "DELETE FROM main.trust_invitation WHERE used_by IS NULL AND (asked_by IN (SELECT key FROM main.trust_device WHERE revoked IS NOT NULL) OR number"
+      " NOT IN (SELECT number FROM replaced.trust_invitation WHERE used_by IS NULL AND length(sealed)>0))");
+  restored.exec(
+      "UPDATE main.trust_invitation SET wrong_tries=max(wrong_tries, coalesce((SELECT r.wrong_tries FROM replaced.trust_invitation r WHERE"
+      " r.number=trust_invitation.number), 0))");
 }
 
 Outcome<> DeviceList::count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by) {

@@ -130,7 +130,7 @@ TEST_CASE("a restore that can't carry over who was forgotten changes nothing; wh
   CHECK(Device("one", folder / "a.db", key).ledger->is_forgotten(book));
 }
 
-TEST_CASE("what was here before is kept under another name, and where that can't be done nothing changes") {
+TEST_CASE("what was here before is kept under another name, over nothing that has that name already") {
   TemporaryFolder folder;
   const DeviceKey key = DeviceKey::generate();
   const BookId book = make_id<BookId>(kNoon);
@@ -146,18 +146,15 @@ TEST_CASE("what was here before is kept under another name, and where that can't
     std::string day = iso_utc(now + seconds * 1000);
     std::erase(day, ':');
     in_the_way.push_back(folder / ("a.db.before-" + day));
-    std::filesystem::create_directory(in_the_way.back());
-    std::ofstream(in_the_way.back() / "full") << "so that it can't be removed";
+    std::ofstream(in_the_way.back()) << "kept by a restore of this very second";
   }
-  CHECK(restore(folder / "backup.db", folder / "a.db", true).error().what.find("cannot be kept") != std::string::npos);
-  CHECK_FALSE(std::filesystem::exists(folder / "a.db.part"));
-  CHECK(label(Device("one", folder / "a.db", key), book) == "after");
-  for (const auto& path : in_the_way) std::filesystem::remove_all(path);
   const auto restored = restore(folder / "backup.db", folder / "a.db", true);
   REQUIRE(restored);
   CHECK(label(Device("one", folder / "a.db", key), book) == "before");
   REQUIRE(restored->replaced);
   CHECK(label(Device("one", *restored->replaced, key), book) == "after");
+  CHECK(std::filesystem::hard_link_count(folder / "a.db") == 1);
+  for (const auto& path : in_the_way) CHECK(std::filesystem::file_size(path) == 37);
 }
 
 TEST_CASE("what is no backup, is damaged or comes from a newer version is refused and nothing is touched") {

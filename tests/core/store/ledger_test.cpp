@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <deque>
 #include <fstream>
+#include <future>
 #include <thread>
 
 #include "core/store/database.h"
@@ -605,4 +606,31 @@ TEST_CASE("what proves a part of a long chain stays short, also at a relay that 
   CHECK(hand_on(author, relay) <= 1024);
   CHECK(hand_on(relay, reader) <= 1024);
   CHECK(reader.ledger->verify().faults.empty());
+}
+
+TEST_CASE("a listener that is taken away is not called any more, nor is it in the middle of a call") {
+  Device device("one");
+  std::promise<void> inside, go_on;
+  std::atomic<int> late{0};
+  bool first_call = true;
+  const int slow = device.ledger->subscribe([&](std::int64_t) {
+    if (!std::exchange(first_call, false)) return;
+    inside.set_value();
+    go_on.get_future().wait();
+  });
+  auto gone = std::make_unique<std::atomic<bool>>(false);
+  const int other = device.ledger->subscribe([&, flag = gone.get()](std::int64_t) { late += flag->load() ? 1 : 0; });
+  std::thread writer([&] { device.put(make_id<BookId>(kNoon), kOne, kLabel, std::string("x")); });
+  inside.get_future().wait();
+  std::thread away([&] {
+    device.ledger->unsubscribe(other);
+    gone->store(true);
+  });
+  std::this_thread::sleep_for(std::chrono::milliseconds(20));
+  CHECK_FALSE(gone->load());  // the writer may still come to it
+  go_on.set_value();
+  away.join();
+  writer.join();
+  CHECK(late == 0);
+  device.ledger->unsubscribe(slow);
 }

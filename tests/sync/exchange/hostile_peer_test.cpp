@@ -398,6 +398,9 @@ TEST_CASE("a book of more chains than a message can tell holds nothing up, its o
   const DeviceKey key = DeviceKey::generate();
   for (int i = 0; i < kChains; ++i) forger.chain(i == 0 ? key : DeviceKey::generate(), "x", {std::string("y")});
   REQUIRE(guest.ledger->ingest(forger.batch, 99)->applied == kChains);
+  // One of them has parted: both tell what else they hold.
+  const bool parted = GENERATE(false, true);
+  if (parted) REQUIRE(host.ledger->ingest(Forger(book).chain(key, "x", {std::string("another")}).batch, 99)->applied == 1);
   guest.put(other, kOne, kLabel, std::string("harmless"));
   for (const BookId& one : {book, other}) guest.share(host, one);
   host.put(book, kOne, kCount, std::int64_t{1});  // both have it, so that each tells what it holds
@@ -405,6 +408,7 @@ TEST_CASE("a book of more chains than a message can tell holds nothing up, its o
   loopback.deliver();
   loopback.changed();
   CHECK(agreed(loopback));
+  CHECK(loopback.guest.status().forks == (parted ? 1 : 0));
   CHECK(host.ledger->book(other));
   CHECK(host.ledger->heads(book).size() == kChains + 1);
   host.put(book, kOne, kCount, std::int64_t{2});

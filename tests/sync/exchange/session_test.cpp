@@ -543,3 +543,29 @@ TEST_CASE("a book ticked while both find out what is lacking goes over in this s
   CHECK(host.ledger->book(ticked));
   CHECK(agreed(loopback));
 }
+
+TEST_CASE("a book ticked while offers wait for their answers is offered once in a message") {
+  SyncDevice host("host"), guest("guest");
+  enrol(host, guest);
+  std::vector<BookId> books;
+  for (int i = 0; i < 1001; ++i) {
+    books.push_back(make_id<BookId>(kNoon + i));
+    guest.put(books.back(), kOne, kLabel, std::string("x"));
+    guest.share(host, books.back());
+  }
+  const BookId ticked = make_id<BookId>(kNoon + 5000);
+  guest.put(ticked, kOne, kLabel, std::string("y"));
+  Loopback loopback(guest, host);
+  while (loopback.guest.status().state != SessionState::comparing) REQUIRE(loopback.deliver(1));
+  guest.share(host, ticked);
+  const auto offers = [&] {
+    return !loopback.to_host.empty() && std::holds_alternative<Offer>(*decode_frame(loopback.to_host.back()));
+  };
+  while (!offers()) REQUIRE(loopback.deliver(1));
+  loopback.push(loopback.to_host, loopback.guest.changed());
+  loopback.deliver();
+  loopback.changed();
+  CHECK(agreed(loopback));
+  CHECK(host.ledger->book(ticked));
+  CHECK(host.ledger->book(books.back()));
+}

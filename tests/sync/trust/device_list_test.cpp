@@ -241,6 +241,29 @@ TEST_CASE("device list: a copy that is put back brings no code of a device that 
   CHECK(of_head.come_to(*host.list));
 }
 
+TEST_CASE("device list: a copy that is put back makes no code good again and no role what it was", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest head(host.list->invite(Role::head)->secret), demoted(host.list->invite(Role::head)->secret);
+  REQUIRE(head.come_to(*host.list));
+  REQUIRE(demoted.come_to(*host.list));
+  const auto code = host.list->invite(Role::head), withdrawn = host.list->invite(Role::head), open = host.list->invite(Role::desk);
+  const Guest used(code->secret);
+  REQUIRE(back_up(host.file, folder / "copy.db", nullptr));
+  REQUIRE(used.come_to(*host.list));
+  REQUIRE(host.list->revoke(used.key.public_key()));
+  REQUIRE(host.list->withdraw(number_of(withdrawn->secret)));
+  REQUIRE(host.list->set_role(demoted.key.public_key(), Role::reader));
+  host.list.reset();
+  host.ledger.reset();
+  REQUIRE(restore(folder / "copy.db", host.file, true, DeviceList::carry_revocations));
+  host.start();
+  for (const auto& spent : {code, withdrawn}) CHECK(code_of(Guest(spent->secret).come_to(*host.list)) == FaultCode::untrusted);
+  CHECK(host.list->member(demoted.key.public_key())->role == Role::reader);
+  CHECK(host.list->member(head.key.public_key())->role == Role::head);
+  CHECK(Guest(open->secret).come_to(*host.list));
+}
+
 TEST_CASE("device list: a file of before codes were told by who asked for them goes on", "[trust]") {
   const TemporaryFolder folder;
   Host host(folder / "host.db");
