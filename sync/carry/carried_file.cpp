@@ -72,6 +72,12 @@ int create_beside(std::string& name, const std::filesystem::path& folder, const 
   return -1;
 }
 
+Outcome<> settle_name(const std::filesystem::path& folder) {
+  const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
+  return {};
+}
+
 /// Whole under its name, or nothing of it. `keep` is a mode to be taken over.
 Outcome<> write_beside(const std::filesystem::path& file, mode_t mode, std::optional<mode_t> keep, const std::function<Outcome<>(const ByteSink&)>& write) {
   const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : std::filesystem::path(".");
@@ -87,9 +93,21 @@ Outcome<> write_beside(const std::filesystem::path& file, mode_t mode, std::opti
     ::unlink(beside.c_str());
     return done;
   }
-  const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
-  return {};
+  return settle_name(folder);
+}
+
+/// A plain file with the same bytes, on the disk.
+bool holds_the_same(int source, const std::filesystem::path& from, const std::filesystem::path& to) {
+  const Descriptor there(::open(to.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK));
+  struct stat info {};
+  if (!there || ::fstat(there.get(), &info) != 0 || !S_ISREG(info.st_mode)) return false;
+  Bytes ours(kPiece), theirs(kPiece);
+  for (;;) {
+    const auto here = read_some(source, ours, from);
+    const auto other = read_some(there.get(), theirs, to);
+    if (!here || !other || *here != *other || !std::equal(ours.begin(), ours.begin() + static_cast<std::ptrdiff_t>(*here), theirs.begin())) return false;
+    if (*here == 0) return settle(there.get());
+  }
 }
 
 }  // namespace
@@ -128,10 +146,13 @@ Outcome<> copy_carried_file(const std::filesystem::path& from, const std::filesy
   std::error_code ignored;
   const std::filesystem::path folder = to.parent_path();
   if (!std::filesystem::is_directory(folder, ignored)) return no_folder(folder);
-  if (std::filesystem::exists(std::filesystem::symlink_status(to, ignored)))
-    return fail(FaultCode::conflict, "there is a file of that name already", to.string(), "choose another name");
   const Descriptor source(::open(from.c_str(), O_RDONLY | O_CLOEXEC));
   if (!source) return trouble(errno, "can't be read", from);
+  if (std::filesystem::exists(std::filesystem::symlink_status(to, ignored))) {
+    // It has its name already if a cut came after that and before anybody could note it.
+    if (!holds_the_same(source.get(), from, to)) return fail(FaultCode::conflict, "there is a file of that name already", to.string(), "choose another name");
+    return settle_name(folder);
+  }
   const std::filesystem::path part = part_of_carried_file(to);
   const Descriptor target(::open(part.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600));
   if (!target) return errno == ENOENT ? no_folder(folder) : trouble(errno, "can't be written", to);
@@ -163,9 +184,7 @@ Outcome<> copy_carried_file(const std::filesystem::path& from, const std::filesy
   }
   if (!settle(target.get())) return trouble(errno, "can't be written", to);
   if (::rename(part.c_str(), to.c_str()) != 0) return errno == ENOENT ? no_folder(folder) : trouble(errno, "can't be given its name", to);
-  const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (!directory || !settle(directory.get())) return trouble(errno, "can't be written", folder);
-  return {};
+  return settle_name(folder);
 }
 
 Outcome<ByteSource> read_carried_file(const std::filesystem::path& file) {

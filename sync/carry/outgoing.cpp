@@ -88,10 +88,13 @@ Outcome<> OutgoingBundle::keep(const std::optional<Outgoing>& one) {
   return station_.ledger().remember(kKept, as_bytes(one ? json::serialize(written(*one)) : std::string()));
 }
 
+std::optional<Outgoing> OutgoingBundle::kept() const {
+  const auto bytes = station_.ledger().remembered(kKept);
+  return bytes && !bytes->empty() ? read(*bytes) : std::nullopt;
+}
+
 std::optional<Outgoing> OutgoingBundle::waiting() const {
-  const auto kept = station_.ledger().remembered(kKept);
-  if (!kept || kept->empty()) return std::nullopt;
-  auto one = read(*kept);
+  auto one = kept();
   if (!one || !is_there(file(one->id))) return std::nullopt;
   return one;
 }
@@ -99,6 +102,7 @@ std::optional<Outgoing> OutgoingBundle::waiting() const {
 Outcome<Outgoing> OutgoingBundle::make(const BundleWish& wish, const std::string& receiver, const fs::path& target) {
   if (waiting()) return fail(FaultCode::conflict, "another bundle waits to be brought to its place", "bundle", "bring it there first, or give it up");
   if (is_there(target)) return fail(FaultCode::conflict, "there is a file of that name already", target.string(), "choose another name");
+  if (const auto before = kept()) discard(part_of_carried_file(before->target));
   std::error_code error;
   fs::create_directories(folder_, error);
   if (error) return fail(FaultCode::io, "the folder can't be made: " + error.message(), folder_.string(), "look at this device's disk");
@@ -138,7 +142,16 @@ Outcome<Outgoing> OutgoingBundle::make(const BundleWish& wish, const std::string
 Outcome<Outgoing> OutgoingBundle::bring(const std::function<bool(std::uint64_t)>& go_on) {
   const auto one = waiting();
   if (!one) return none_waits();
-  if (auto copied = copy_carried_file(file(one->id), one->target, go_on); !copied) return fail(copied.error());
+  // Somebody can be forgotten while a slow stick is written: what is copied may hold them, so nothing of it may stay there.
+  const auto still_waits = [&] { return is_there(file(one->id)); };
+  const auto copied =
+      copy_carried_file(file(one->id), one->target, [&](std::uint64_t bytes) { return still_waits() && (!go_on || go_on(bytes)); });
+  if (!still_waits()) {
+    discard(part_of_carried_file(one->target));
+    if (copied) discard(one->target);
+    return none_waits();
+  }
+  if (!copied) return fail(copied.error());
   MadeBundle made;
   made.id = one->id;
   made.manifest.made = one->made;
@@ -162,7 +175,8 @@ Outcome<> OutgoingBundle::bring_to(const fs::path& target) {
 }
 
 Outcome<> OutgoingBundle::give_up() {
-  if (const auto one = waiting()) {
+  // Also where forgetting somebody erased it here: what has come of it may still lie there.
+  if (const auto one = kept()) {
     discard(part_of_carried_file(one->target));
     discard(file(one->id));
   }

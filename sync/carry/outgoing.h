@@ -38,7 +38,8 @@ class OutgoingBundle {
   /// make_bundle, no_space and io of the device's own disk; then nothing waits.
   [[nodiscard]] Outcome<Outgoing> make(const BundleWish& wish, const std::string& receiver, const std::filesystem::path& target);
   /// Copies what is not there yet, and gives the file its name. `go_on` is called with the bytes that have arrived; false stops. Faults:
-  /// not_found (none waits; the folder is not there), conflict (another file has the name now), no_space, refused, io: each leaves all as
+  /// not_found (none waits; the folder is not there), conflict (another file has the name now; the very
+  /// same one, given its name before this device could note it, has arrived), no_space, refused, io: each leaves all as
   /// it is, to go on.
   [[nodiscard]] Outcome<Outgoing> bring(const std::function<bool(std::uint64_t bytes)>& go_on = {});
   /// Another place for it. What has come at the first one is taken away if it can be.
@@ -49,6 +50,8 @@ class OutgoingBundle {
  private:
   [[nodiscard]] std::filesystem::path file(const BundleId& id) const;
   [[nodiscard]] Outcome<> keep(const std::optional<Outgoing>& one);
+  /// What was kept last, whether or not its file is there.
+  [[nodiscard]] std::optional<Outgoing> kept() const;
 
   Station& station_;
   std::filesystem::path folder_;

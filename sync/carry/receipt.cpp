@@ -164,6 +164,9 @@ std::vector<ReceiptLine> compare_receipt(const Ledger& ledger, const Receipt& re
 
 Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::string& receiver) {
   json::array list = remembered_list(ledger, kIndex);
+  // Once, also where it was remembered before a cut.
+  list.erase(std::remove_if(list.begin(), list.end(), [&](const json::value& one) { return one.is_object() && text_in(one.get_object(), "id") == made.id.hex(); }),
+             list.end());
   if (list.size() >= kBundlesRemembered) {
     // The oldest goes, with what is known of it.
     if (list.front().is_object())

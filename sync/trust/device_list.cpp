@@ -148,6 +148,15 @@ struct Attempt {
   UnixMs now;
 };
 
+bool is_last_head(Connection& db, const PublicKey& key) {
+  const auto device = find_device(db, key);
+  if (!device || device->role != Role::head || device->revoked) return false;
+  auto& others = db.statement("SELECT 1 FROM trust_device WHERE role=? AND revoked IS NULL AND key<>?");
+  others.bind(1, static_cast<int>(Role::head));
+  bind_blob(others, 2, key);
+  return !others.executeStep();
+}
+
 /// Runs inside the write transaction: what it records about a refusal must stay, so refusals come back, not
 /// thrown. `wrong`: somebody guesses.
 Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingKey& sealing_key, bool& wrong) {
@@ -193,6 +202,8 @@ Outcome<Admission> decide(Connection& db, const Attempt& attempt, const SealingK
     }
     role = device->role;
   } else {
+    if (role != Role::head && is_last_head(db, attempt.guest))
+      return fail(FaultCode::refused, "the room would have no head", "pairing", "pair with a head's code, or make another device a head first");
     auto& use = db.statement("UPDATE trust_invitation SET used_by = ? WHERE number = ?");
     bind_blob(use, 1, attempt.guest);
     bind_blob(use, 2, attempt.number);
@@ -297,6 +308,7 @@ Outcome<Admission> DeviceList::admit(const InvitationNumber& number, const Diges
   const auto done = ledger_.transact([&](Connection& db) { decision = decide(db, attempt, sealing_key_, wrong); });
   if (wrong) note_wrong_try(remote, attempt.now);
   if (!done) return fail(done.error());
+  if (decision) ++revocations_;  // it may have had another role, which a session of its may still go by
   return decision;
 }
 
@@ -425,11 +437,7 @@ Outcome<> DeviceList::set_role(const PublicKey& key, Role role) {
     const auto device = find_device(db, key);
     found = device.has_value();
     if (!found) return;
-    auto& others = db.statement("SELECT 1 FROM trust_device WHERE role=? AND revoked IS NULL AND key<>?");
-    others.bind(1, static_cast<int>(Role::head));
-    bind_blob(others, 2, key);
-    last_head = device->role == Role::head && !device->revoked && role != Role::head && !others.executeStep();
-    others.reset();
+    last_head = role != Role::head && is_last_head(db, key);
     if (last_head) return;
     auto& row = db.statement("UPDATE trust_device SET role=? WHERE key=?");
     row.bind(1, static_cast<int>(role));

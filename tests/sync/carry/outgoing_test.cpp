@@ -191,6 +191,40 @@ TEST_CASE("a full stick is said so, keeps what it has, and the copy goes on when
   CHECK(fs::file_size(stick.path() / "all.weavelog") == made.bytes);
 }
 
+TEST_CASE("what got its name before a cut is noted as arrived the next time, and once") {
+  Tablet2 tablet;
+  const fs::path stick = tablet.home / "stick";
+  fs::create_directory(stick);
+  const Outgoing made = must(tablet.out->make(tablet.wish(), "words", stick / "all.weavelog"));
+  fs::copy_file(tablet.station->folder() / "outgoing" / (made.id.hex() + ".bundle"), stick / "all.weavelog");
+  MadeBundle noted;
+  noted.id = made.id;
+  if (GENERATE(false, true)) REQUIRE(remember_bundle(tablet.station->ledger(), noted, "words"));
+  tablet.restart();
+  CHECK(must(tablet.out->bring()).id == made.id);
+  CHECK_FALSE(tablet.out->waiting());
+  CHECK(files_in(stick) == 1);
+  CHECK(bundles_made(tablet.station->ledger()).size() == 1);
+}
+
+TEST_CASE("who is forgotten while a bundle is being copied does not go out with it") {
+  Tablet2 tablet;
+  const fs::path stick = tablet.home / "stick";
+  fs::create_directory(stick);
+  (void)must(tablet.out->make(tablet.wish(), "words", stick / "all.weavelog"));
+  const BookId player = tablet.station->ledger().books().front().id;
+  const std::uint64_t at = GENERATE(std::uint64_t{0}, std::uint64_t{1'000'000});
+  bool forgotten = false;
+  const auto gone = tablet.out->bring([&](std::uint64_t bytes) {
+    if (bytes >= at && !std::exchange(forgotten, true)) REQUIRE(tablet.station->ledger().forget(player));
+    return true;
+  });
+  REQUIRE_FALSE(gone);
+  CHECK(gone.error().code == FaultCode::not_found);
+  CHECK(files_in(stick) == 0);
+  CHECK(bundles_made(tablet.station->ledger()).empty());
+}
+
 TEST_CASE("another place can be chosen for what waits, it can be given up, and forgetting a player erases it") {
   Tablet2 tablet;
   const fs::path stick = tablet.home / "stick", other = tablet.home / "other";

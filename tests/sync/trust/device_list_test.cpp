@@ -276,6 +276,22 @@ TEST_CASE("device list: a file of before codes were told by who asked for them g
   CHECK(host.list->invite(Role::desk, 1000, guest.key.public_key()));
 }
 
+TEST_CASE("device list: the last head does not give the room away by pairing anew with a lesser code", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest head(host.list->invite(Role::head)->secret);
+  REQUIRE(head.come_to(*host.list));
+  const std::uint64_t before = host.list->revocations();
+  const Guest again(host.list->invite(Role::stringer)->secret);
+  CHECK(code_of(again.come_as(*host.list, head.key.public_key())) == FaultCode::refused);
+  CHECK(host.list->member(head.key.public_key())->role == Role::head);
+  const Guest other(host.list->invite(Role::head)->secret);
+  REQUIRE(other.come_to(*host.list));
+  CHECK(again.come_as(*host.list, head.key.public_key()));  // the code is still good
+  CHECK(host.list->member(head.key.public_key())->role == Role::stringer);
+  CHECK(host.list->revocations() > before);  // sessions of before look anew
+}
+
 TEST_CASE("device list: a withdrawn code is as good as none", "[trust]") {
   const TemporaryFolder folder;
   Host host(folder / "host.db");
