@@ -10,6 +10,7 @@
 #include "core/model/queries.h"
 #include "sync/carry/carried_file.h"
 #include "sync/trust/proquint.h"
+#include "sync/trust/rights.h"
 
 namespace {
 
@@ -124,6 +125,9 @@ weavelog::TakeOptions IntakeModel::options() {
   out.from_stranger = trusted_;
   out.may_take = [&station](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& room) {
     return weavelog::may_cross(station.ledger(), book, kind, room);
+  };
+  out.may_write = [room = out.room](weavelog::Role role, const weavelog::BatchBook& book, weavelog::ActionKind action) {
+    return weavelog::check_right(role, room, book.id, book.kind, action).has_value();
   };
   return out;
 }

@@ -128,6 +128,8 @@ struct TakeOptions {
   BookId room;
   /// By what this device knows of the player's wish: held books that may not come from that room (the bundle's) are left out.
   std::function<bool(const BookId&, BookKind, const BookId& room)> may_take = [](const BookId&, BookKind, const BookId&) { return true; };
+  /// By the role that its maker has here, if it is enrolled: see SessionOptions::may_write.
+  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
   /// Also from a device that is not known here and did not need to be told a passphrase.
   bool from_stranger = false;
   /// Where the pictures of a backup go; null: they are left out.

@@ -8,6 +8,7 @@
 #include "core/store/database.h"
 #include "sync/carry/bundle_chunk.h"
 #include "sync/exchange/incoming_books.h"
+#include "sync/exchange/said_such.h"
 
 namespace weavelog {
 namespace {
@@ -160,6 +161,7 @@ class Taker {
     const Batch& whole = entries_in(message)->batch;
     out_.entries += whole.entries.size();
     const Batch batch = without_withheld(whole);
+    if (auto beyond = beyond_role(batch)) return fail(std::move(*beyond));
     // What comes from a host and was not here is shared with it from then on, as after a session with it.
     const auto [fresh, apart] = options_.devices->host(out_.manifest.maker.key)
                                     ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
@@ -180,6 +182,33 @@ class Taker {
     if (!apart.empty())
       if (auto kept = options_.peers->keep_apart(peer_, batch, apart); !kept) return kept;
     return options_.peers->widen(peer_, fresh);
+  }
+
+  /// As in a session: what the maker, or a key that nobody here knows, says and the maker may not.
+  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch) const {
+    const auto member = options_.devices->member(out_.manifest.maker.key);
+    if (!member || member->role == Role::head) return std::nullopt;
+    std::vector<std::optional<bool>> weighed(batch.authors.size());
+    for (const BatchEntry& entry : batch.entries) {
+      if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
+      const PublicKey& key = batch.authors[entry.author].key;
+      auto& weigh = weighed[entry.author];
+      if (!weigh) weigh = key == out_.manifest.maker.key || known_as(*options_.ledger, *options_.devices, key) == KnownAs::stranger;
+      if (!*weigh) continue;
+      const BatchBook& book = batch.books[entry.book];
+      const auto may = [&](ActionKind action) { return options_.may_write(member->role, book, action); };
+      const auto action = action_in(entry.body);
+      if (!action || may(*action)) continue;
+      const AuthorId author = batch.authors[entry.author].id();
+      const Heads held = options_.ledger->heads(book.id);
+      const auto head = std::find_if(held.begin(), held.end(), [&](const Head& one) { return one.author == author; });
+      if (head != held.end() && (head->seq >= entry.seq || said_such(*options_.ledger, book.id, author, head->seq, may) > 0)) continue;
+      return Fault{FaultCode::refused,
+                   "\"" + out_.manifest.maker.device + "\", which made this bundle, is enrolled here as a " + name_of(member->role) +
+                       ", and it holds what only others of the room may change",
+                   "bundle", "ask the head of the room for another role, or let the head bring it"};
+    }
+    return std::nullopt;
   }
 
   /// As in a session: a device passes on what it obeyed, and vouches for it if it could have ordered it; else who ordered it must

@@ -15,6 +15,7 @@
 #include "sync/cli/commands.h"
 #include "sync/cli/render.h"
 #include "sync/trust/proquint.h"
+#include "sync/trust/rights.h"
 
 namespace weavelog::cli {
 namespace {
@@ -208,6 +209,9 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
     options.room = reader->manifest().room;
   }
   options.may_take = [&](const BookId& book, BookKind kind, const BookId& room) { return may_cross(context.ledger(), book, kind, room); };
+  options.may_write = [room = options.room](Role role, const BatchBook& book, ActionKind action) {
+    return check_right(role, room, book.id, book.kind, action).has_value();
+  };
   const auto taken = take_bundle(opened->source, opened->with, options);
   if (!taken) return fail(taken.error());
   json::object out{{"bundle", taken->id.hex()},

@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "sync/exchange/incoming_books.h"
+#include "sync/exchange/said_such.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog {
@@ -227,13 +228,9 @@ bool Session::did_such(const BatchBook& book, const AuthorId& author, const Head
   const auto head = std::find_if(held.begin(), held.end(), [&](const Head& one) { return one.author == author; });
   if (head == held.end()) return false;
   if (head->seq >= seq || did_such_.contains({book.id, author})) return true;
-  for (std::uint64_t at = head->seq; at > 0; --at) {
-    const auto entry = options_.ledger->entry(book.id, author, at);
-    if (!entry || options_.may_write(status_.role, book, entry->action)) continue;
-    did_such_.emplace(book.id, author);
-    return true;
-  }
-  return false;
+  if (said_such(*options_.ledger, book.id, author, head->seq, [&](ActionKind action) { return options_.may_write(status_.role, book, action); }) == 0) return false;
+  did_such_.emplace(book.id, author);
+  return true;
 }
 
 std::vector<std::size_t> Session::borrowed_names(const Batch& batch) {

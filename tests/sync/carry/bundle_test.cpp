@@ -192,6 +192,35 @@ TEST_CASE("a forgotten book does not come back by bundle, and a bundle tells of 
   CHECK(asked.error().what.find("forgotten") != std::string::npos);
 }
 
+TEST_CASE("a bundle brings nothing that its maker's role would not let it bring in a session") {
+  SyncDevice host("host"), maker("maker");
+  enrol(host, maker, Role::stringer);
+  const BookId book = make_id<BookId>(kNoon);
+  maker.put(book, kOne, kLabel, std::string("mine"));
+  TakeOptions options = taking(host);
+  std::set<std::pair<Role, ActionKind>> asked;
+  options.may_write = [&](Role role, const BatchBook&, ActionKind action) {
+    asked.emplace(role, action);
+    return role == Role::head;
+  };
+  const auto refused = try_take(host, make_for(maker, host).file, {}, options);
+  REQUIRE(refused);
+  REQUIRE(refused->fault);
+  CHECK(refused->fault->code == FaultCode::refused);
+  CHECK_FALSE(refused->complete());
+  CHECK(asked == std::set<std::pair<Role, ActionKind>>{{Role::stringer, kEdit}});
+  CHECK_FALSE(host.ledger->book(book));
+  // By a head it comes; and then what follows is not held up, whatever role its author has now.
+  REQUIRE(host.devices->set_role(maker.ledger->self().key, Role::desk));
+  SyncDevice head("head");
+  enrol(host, head, Role::head);
+  pour(maker, head, book);
+  CHECK(try_take(host, make_for(head, host).file, {}, options)->complete());
+  CHECK(host.ledger->book(book));
+  maker.put(book, kOne, kLabel, std::string("and on"));
+  CHECK(try_take(host, make_for(maker, host).file, {}, options)->complete());
+}
+
 TEST_CASE("who made it counts: a stranger has to be let in, a revoked device and a reader are not") {
   SyncDevice host("host"), maker("maker");
   fill_shelves(maker, 1, 2);
