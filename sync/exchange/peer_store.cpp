@@ -69,6 +69,8 @@ void add_exchanged(Connection& db, std::int64_t peer, const std::map<BookId, Exc
 
 /// Of a book that was forgotten before this was there to hear of it, as when a backup from before is restored.
 void drop_forgotten(Connection& db) {
+  auto& any = db.statement("SELECT EXISTS(SELECT 1 FROM stub)");
+  if (!any.executeStep() || any.getColumn(0).getInt() == 0) return;
   int dropped = 0;
   for (const char* sql : {"DELETE FROM exchange_scope WHERE book IN (SELECT book FROM stub)",
                           "DELETE FROM exchange_declined WHERE book IN (SELECT book FROM stub)",
