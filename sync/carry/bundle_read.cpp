@@ -1,6 +1,8 @@
 // Reading a bundle, and taking it in.
 
 #include <algorithm>
+#include <map>
+#include <set>
 #include <unordered_set>
 
 #include "core/log/archive.h"
@@ -189,6 +191,8 @@ class Taker {
     const auto member = options_.devices->member(out_.manifest.maker.key);
     if (!member || member->role == Role::head) return std::nullopt;
     std::vector<std::optional<bool>> weighed(batch.authors.size());
+    std::map<std::uint32_t, Heads> heads;
+    std::set<std::pair<std::uint32_t, std::uint32_t>> said_before;  ///< books and authors
     for (const BatchEntry& entry : batch.entries) {
       if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
       const PublicKey& key = batch.authors[entry.author].key;
@@ -198,11 +202,16 @@ class Taker {
       const BatchBook& book = batch.books[entry.book];
       const auto may = [&](ActionKind action) { return options_.may_write(member->role, book, action); };
       const auto action = action_in(entry.body);
-      if (!action || may(*action)) continue;
+      if (!action || may(*action) || said_before.contains({entry.book, entry.author})) continue;
       const AuthorId author = batch.authors[entry.author].id();
-      const Heads held = options_.ledger->heads(book.id);
-      const auto head = std::find_if(held.begin(), held.end(), [&](const Head& one) { return one.author == author; });
-      if (head != held.end() && (head->seq >= entry.seq || said_such(*options_.ledger, book.id, author, head->seq, may) > 0)) continue;
+      const auto [held, fresh] = heads.try_emplace(entry.book);
+      if (fresh) held->second = options_.ledger->heads(book.id);
+      const auto head = std::find_if(held->second.begin(), held->second.end(), [&](const Head& one) { return one.author == author; });
+      if (head != held->second.end() && head->seq >= entry.seq) continue;
+      if (head != held->second.end() && said_such(*options_.ledger, book.id, author, head->seq, may) > 0) {
+        said_before.emplace(entry.book, entry.author);
+        continue;
+      }
       return Fault{FaultCode::refused,
                    "\"" + out_.manifest.maker.device + "\", which made this bundle, is enrolled here as a " + name_of(member->role) +
                        ", and it holds what only others of the room may change",
