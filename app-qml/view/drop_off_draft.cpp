@@ -12,6 +12,7 @@
 #include "core/base/localised.h"
 #include "core/desk/adjust.h"
 #include "core/desk/phrases.h"
+#include "core/log/entity_id.h"
 #include "core/model/queries.h"
 
 namespace {
@@ -90,7 +91,7 @@ void DropOffDraft::beginNew(const weavelog::Person& person, const weavelog::Enti
 }
 
 void DropOffDraft::start(DropOffState state) {
-  if (state.id.isEmpty()) state.id = idText(weavelog::make_id<weavelog::EntityId>(work_.now()));
+  if (state.id.isEmpty()) state.id = idText(weavelog::make_entity_id(weavelog::kDropOff, work_.now()));
   if (state.begun == 0) state.begun = work_.now();
   if (!spoken(state.language)) state.language = qtext(work_.language().tag());
   state_ = std::move(state);

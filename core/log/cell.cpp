@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "core/log/dot_set.h"
+#include "core/log/entity_id.h"
 #include "core/log/value_codec.h"
 
 namespace weavelog {
@@ -117,8 +118,8 @@ const Value* EntityState::get(FieldTag tag) const {
 }
 
 void EntityState::apply(const Write& write, const Dot& dot, Stamp stamp) {
-  // Two kinds for one entity come from a faulty device only; the smaller wins on every replica alike.
-  kind = cells.empty() ? write.kind : std::min(kind, write.kind);
+  // Two kinds for one entity come from a faulty device only. Its id says which holds; of one that is not bound to any the smaller, on every replica alike.
+  kind = kind_bound_to(id).value_or(cells.empty() ? write.kind : std::min(kind, write.kind));
   auto at = lower(cells, write.tag);
   if (at == cells.end() || at->tag != write.tag) at = cells.insert(at, Cell{write.tag, {}});
   auto& values = at->values;

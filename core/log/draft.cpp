@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "core/log/dot_set.h"
+#include "core/log/entity_id.h"
 
 namespace weavelog {
 
@@ -30,7 +31,7 @@ EntityState new_entity(BookId book, EntityKind kind, UnixMs now) {
   EntityState state;
   state.book = book;
   state.kind = kind;
-  state.id = make_id<EntityId>(now);
+  state.id = make_entity_id(kind, now);
   return state;
 }
 

@@ -6,6 +6,7 @@
 #include "core/model/job_times.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
+#include "core/model/stored_entities.h"
 #include "core/model/tables.h"
 #include "core/store/database.h"
 
@@ -47,18 +48,24 @@ bool concerns_row(const EntityChange& change) {
 /// All marks of the player's book, from the entity rows.
 MarksByJob stored_marks(Connection& db, const BookId& book) {
   MarksByJob marks;
-  SQLite::Statement& query =
-      db.statement("SELECT e.id, e.state FROM entity e JOIN book b ON b.n=e.book WHERE b.id=? AND e.kind=?");
-  bind_blob(query, 1, book.bytes);
-  query.bind(2, static_cast<int>(kStageMark));
-  while (query.executeStep()) {
-    const auto id = EntityId::from_bytes(blob_of(query, 0));
-    const auto state = id ? decode_state(book, *id, blob_of(query, 1))
-                          : fail(FaultCode::damaged, "an identifier of the wrong length", "entity table");
-    if (!state) continue;  // verify tells of it
-    if (auto placed = placed_mark(*state)) marks[placed->mark.job].push_back(std::move(*placed));
-  }
+  for (const EntityState& state : stored_entities(db, book, kStageMark))
+    if (auto placed = placed_mark(state)) marks[placed->mark.job].push_back(std::move(*placed));
   return marks;
+}
+
+/// What model_job.newest says, out of all marks of the job. Where one was made after a mark that is not here, no step can go on from what the row shows,
+/// since the mark that it takes may be the one that was named before: a last byte, which no list of ids has, keeps every step from matching.
+Bytes newest_of(const StageNow& now, std::span<const PlacedMark> marks) {
+  std::vector<EntityId> here;
+  for (const PlacedMark& placed : marks) here.push_back(placed.id);
+  std::sort(here.begin(), here.end());
+  const auto names_one_not_here = [&](const PlacedMark& placed) {
+    const auto named = split_ids(placed.mark.after);
+    return std::any_of(named.begin(), named.end(), [&](const EntityId& id) { return !std::binary_search(here.begin(), here.end(), id); });
+  };
+  Bytes out = join_ids(now.newest);
+  if (std::any_of(marks.begin(), marks.end(), names_one_not_here)) out.push_back(0);
+  return out;
 }
 
 /// What model_job.open says: the racket is still to be seen to in the room.
@@ -152,7 +159,7 @@ class JobRows {
     const std::vector<PlacedMark> held = all_here ? (marks != nullptr ? *marks : std::vector<PlacedMark>{}) : all_marks()[state.id];
     const StageNow now = stage_now(held);
     const JobTimes times = job_times(held);
-    const Bytes newest = join_ids(now.newest);
+    const Bytes newest = newest_of(now, held);
     SQLite::Statement& add = db_.statement(
         "INSERT INTO model_job(drop_off, racket, event, at, ready_by, rush, ord, tag_number, mains_string, "
         "mains_amount, mains_unit, "
@@ -188,7 +195,7 @@ class JobRows {
       stamp = placed.stamp.raw;
       times.take(placed);
     }
-    set_stage(row, {&marks.back(), 1}, times, open);
+    set_stage(row, stage_now({&marks.back(), 1}), newest, times, open);
   }
 
   /// Every job of the player from all its marks: a mark that is not fresh may have named another job before.
@@ -211,11 +218,12 @@ class JobRows {
   }
 
  private:
-  void set_stage(std::int64_t row, const std::vector<PlacedMark>& all) { set_stage(row, all, job_times(all), std::nullopt); }
+  void set_stage(std::int64_t row, const std::vector<PlacedMark>& all) {
+    const StageNow now = stage_now(all);
+    set_stage(row, now, newest_of(now, all), job_times(all), std::nullopt);
+  }
   /// `open`: what the row says of that, if it is known. A step that leaves it as it is leaves the indexes as they are.
-  void set_stage(std::int64_t row, std::span<const PlacedMark> marks, const JobTimes& times, std::optional<bool> open) {
-    const StageNow now = stage_now(marks);
-    const Bytes newest = join_ids(now.newest);
+  void set_stage(std::int64_t row, const StageNow& now, const Bytes& newest, const JobTimes& times, std::optional<bool> open) {
     SQLite::Statement& set = db_.statement(
         "UPDATE model_job SET stage=?, stage_at=?, stage_by=?, stage_stamp=?, newest=?, clash=?, machine=?, mounted_at=?, strung_at=?, strung_by=?, "
         "strung_count=?, ready_at=?, collected_at=?, waiting_since=?, waited=?, times_stamp=? WHERE n=?");

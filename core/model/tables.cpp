@@ -12,6 +12,7 @@
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
 #include "core/model/stock_tables.h"
+#include "core/model/stored_entities.h"
 #include "core/store/database.h"
 
 namespace weavelog {
@@ -119,27 +120,14 @@ std::string words_of(Connection& db, std::int64_t player) {
   return out;
 }
 
-void apply_person(Connection& db, const EntityState& state) {
-  const std::int64_t player = player_number(db, state.book);
-  const bool here = exists(state);
-  {
-    // A book has one person; if two devices made one each, the first made stands on the screens.
-    SQLite::Statement& held = db.statement("SELECT person FROM model_player WHERE n=?");
-    held.bind(1, player);
-    if (held.executeStep() && !held.getColumn(0).isNull()) {
-      const auto id = EntityId::from_bytes(blob_of(held, 0));
-      if (id && (*id < state.id || (!here && *id != state.id))) return;
-    } else if (!here) {
-      return;
-    }
-  }
+void set_person(Connection& db, std::int64_t player, const EntityState& state) {
   const std::string old_words = words_of(db, player);
   const auto person = from_state<Person>(state);
   SQLite::Statement& set = db.statement(
       "UPDATE model_player SET person=?, family=?, given=?, native=?, folded=?, country=?, birth_year=?, "
       "hand=?, tour_number=?, "
       "consent=? WHERE n=?");
-  if (here) bind_id(set, 1, state.id.bytes);
+  if (exists(state)) bind_id(set, 1, state.id.bytes);
   set.bind(2, person.family_name);
   set.bind(3, person.given_name);
   set.bind(4, person.native_name);
@@ -152,6 +140,32 @@ void apply_person(Connection& db, const EntityState& state) {
   set.bind(11, player);
   set.exec();
   if (const std::string words = words_of(db, player); words != old_words) set_words(db, player, !old_words.empty(), words);
+}
+
+/// The first made of those that stand, where a book is to have one and two devices made one each.
+std::optional<EntityState> first_that_stands(Connection& db, const BookId& book, EntityKind kind) {
+  for (EntityState& state : stored_entities(db, book, kind))
+    if (exists(state)) return std::move(state);
+  return std::nullopt;
+}
+
+void apply_person(Connection& db, const EntityState& state) {
+  const std::int64_t player = player_number(db, state.book);
+  const bool here = exists(state);
+  {
+    // A book has one person; if two devices made one each, the first made stands on the screens.
+    SQLite::Statement& held = db.statement("SELECT person FROM model_player WHERE n=?");
+    held.bind(1, player);
+    if (held.executeStep() && !held.getColumn(0).isNull()) {
+      const auto id = EntityId::from_bytes(blob_of(held, 0));
+      if (id && (*id < state.id || (!here && *id != state.id))) return;
+      if (!here)
+        if (const auto next = first_that_stands(db, state.book, kPerson)) return set_person(db, player, *next);
+    } else if (!here) {
+      return;
+    }
+  }
+  set_person(db, player, state);
 }
 
 void apply_link(Connection& db, const EntityState& state) {
@@ -257,7 +271,8 @@ void apply_event(Connection& db, const EntityState& state) {
     SQLite::Statement& remove = db.statement("DELETE FROM model_event WHERE book=? AND id=?");
     bind_id(remove, 1, state.book.bytes);
     bind_id(remove, 2, state.id.bytes);
-    remove.exec();
+    if (remove.exec() == 0) return;
+    if (const auto next = first_that_stands(db, state.book, kEvent)) apply_event(db, *next);
     return;
   }
   const auto event = from_state<EventInfo>(state);

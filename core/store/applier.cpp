@@ -75,7 +75,9 @@ void Applier::apply(std::int64_t book_number, const BookId& book, const AuthorId
       touched = &row(book_number, book, write.entity);
       make_room(*touched, std::span(entry.writes).subspan(i));
     }
+    const EntityKind kind = touched->held.state.kind;
     touched->held.state.apply(write, Dot{author, entry.seq, i}, entry.stamp);
+    if (touched->held.state.kind != kind && !touched->fresh) other_kind_.emplace(book_number, book);
     touched->tags.push_back(write.tag);
   }
   for (const std::uint32_t i : replaced) drop_value(row(book_number, book, entry.writes[i].entity).held.state, entry.writes[i].tag, Dot{author, entry.seq, i});
@@ -117,7 +119,8 @@ void Applier::finish() {
     if (row->tags.empty()) continue;
     written.push_back(row);
     std::sort(row->tags.begin(), row->tags.end());
-    changes.push_back({row->held.state, row->fresh, row->tags});
+    // A projection hears what an entity is, not what it was: where that is another kind now, a faulty device's doing, its book is told anew.
+    if (!other_kind_.contains(row->held.book_number)) changes.push_back({row->held.state, row->fresh, row->tags});
   }
   // In the order of the tree, so that each of its pages is found once.
   std::sort(written.begin(), written.end(), [](const Row* a, const Row* b) {
@@ -134,8 +137,29 @@ void Applier::finish() {
     packing.wait_for(i / kRowsAPiece);
     write_row(*written[i], packed[i]);
   }
-  if (changes.empty()) return;
-  for (const auto& projection : projections_) projection->apply(connection_, changes);
+  for (const auto& projection : projections_) {
+    if (!changes.empty()) projection->apply(connection_, changes);
+    for (const auto& [number, book] : other_kind_) {
+      projection->forget(connection_, book);
+      project_book(connection_, *projection, number, book);
+    }
+  }
+}
+
+void project_book(Connection& connection, Projection& projection, std::int64_t book_number, const BookId& book) {
+  std::vector<EntityState> states;
+  auto& query = connection.statement("SELECT id, state FROM entity WHERE book=? ORDER BY id");
+  query.bind(1, book_number);
+  while (query.executeStep()) {
+    const auto id = EntityId::from_bytes(blob_of(query, 0));
+    if (!id) damaged("an identifier of the wrong length");
+    auto state = decode_state(book, *id, blob_of(query, 1));
+    if (!state) damaged(state.error().message());
+    states.push_back(std::move(*state));
+  }
+  std::vector<EntityChange> changes;
+  for (const EntityState& state : states) changes.push_back({state, true, {}});
+  if (!changes.empty()) projection.apply(connection, changes);
 }
 
 void Applier::keep() {

@@ -55,6 +55,10 @@ class Applier {
   std::unordered_map<Key, Row, KeyHash> rows_;
   std::unordered_set<std::int64_t> begun_;
   std::vector<Row*> order_;  ///< in which rows were first touched, which respects causality
+  std::unordered_map<std::int64_t, BookId> other_kind_;  ///< books with an entity that is of another kind than its row said
 };
+
+/// Gives the projection all entities of a book, as their rows are, at once; it must hold nothing of that book yet.
+void project_book(Connection& connection, Projection& projection, std::int64_t book_number, const BookId& book);
 
 }  // namespace weavelog

@@ -316,24 +316,10 @@ void Ledger::Impl::rebuild_projection(Connection& db, Projection& projection) co
   projection.create(db);
   db.drop_statements();
   // Book by book, so that memory holds one book's entities at a time.
-  std::vector<EntityState> states;
-  const auto apply = [&] {
-    std::vector<EntityChange> changes;
-    for (const EntityState& state : states) changes.push_back({state, true, {}});
-    if (!changes.empty()) projection.apply(db, changes);
-    states.clear();
-  };
-  auto& query = db.statement("SELECT b.id, e.id, e.state FROM entity e JOIN book b ON b.n=e.book ORDER BY e.book, e.id");
-  while (query.executeStep()) {
-    const auto book = BookId::from_bytes(blob_of(query, 0));
-    const auto id = EntityId::from_bytes(blob_of(query, 1));
-    if (!book || !id) throw Abort{{FaultCode::damaged, "an identifier of the wrong length", "entity table", "restore a backup"}};
-    auto state = decode_state(*book, *id, blob_of(query, 2));
-    if (!state) throw Abort{state.error()};
-    if (!states.empty() && states.front().book != *book) apply();
-    states.push_back(std::move(*state));
-  }
-  apply();
+  std::vector<std::pair<std::int64_t, BookId>> books;
+  auto& query = db.statement("SELECT n, id FROM book ORDER BY n");
+  while (query.executeStep()) books.emplace_back(query.getColumn(0).getInt64(), id_in<BookId>(query, 1));
+  for (const auto& [number, book] : books) project_book(db, projection, number, book);
 }
 
 Outcome<> Ledger::rebuild() {
