@@ -12,6 +12,7 @@
 #include <queue>
 #include <set>
 
+#include "core/log/head_index.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
@@ -262,10 +263,10 @@ std::vector<AuthorId> Ledger::forked(const BookId& book, const Heads& theirs) co
     query.bind(1, *number);
     if (!query.executeStep()) return;
     const auto kind = static_cast<BookKind>(query.getColumn(0).getInt());
+    const HeadIndex index(theirs);
     for (const Head& ours : impl_->heads(db, *number)) {
-      const auto other = std::find_if(theirs.begin(), theirs.end(),
-                                      [&](const Head& head) { return head.author == ours.author; });
-      if (other == theirs.end() || other->seq == 0 || other->seq > ours.seq || other->hash == ours.hash)
+      const Head* other = index.find(ours.author);
+      if (other == nullptr || other->seq == 0 || other->seq > ours.seq || other->hash == ours.hash)
         continue;
       const auto author = impl_->find_author(db, ours.author);
       if (!author) continue;

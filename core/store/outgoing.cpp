@@ -5,6 +5,7 @@
 
 #include "core/base/parallel.h"
 #include "core/log/device_name.h"
+#include "core/log/head_index.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
@@ -259,11 +260,11 @@ struct Place {
 
 /// What of the book lies beyond those heads, in the order in which it was applied here: that respects causality, whoever
 /// wrote it.
-std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int64_t book, const Heads& theirs) {
+std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int64_t book, const HeadIndex& theirs) {
   std::vector<Place> out;
   for (const Head& ours : ledger.heads(db, book)) {
-    const auto known = std::find_if(theirs.begin(), theirs.end(), [&](const Head& head) { return head.author == ours.author; });
-    const std::uint64_t after = known == theirs.end() ? 0 : known->seq;
+    const Head* known = theirs.find(ours.author);
+    const std::uint64_t after = known == nullptr ? 0 : known->seq;
     if (after >= ours.seq) continue;
     const auto author = ledger.find_author(db, ours.author);
     auto& query = db.statement("SELECT position, seq FROM link WHERE book=? AND author=? AND seq>?");
@@ -277,12 +278,12 @@ std::vector<Place> lacking(const Ledger::Impl& ledger, Connection& db, std::int6
   return out;
 }
 
-void advance(Heads& heads, const AuthorId& author, std::uint64_t seq) {
-  const auto found = std::find_if(heads.begin(), heads.end(), [&](const Head& head) { return head.author == author; });
-  if (found == heads.end()) {
-    heads.push_back({author, seq, {}});
+void advance(Heads& heads, HeadIndex& index, const AuthorId& author, std::uint64_t seq) {
+  if (const auto place = index.place(author)) {
+    heads[*place].seq = seq;
   } else {
-    found->seq = seq;
+    heads.push_back({author, seq, {}});
+    index.added();
   }
 }
 
@@ -295,8 +296,9 @@ Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) cons
     while (!theirs.empty() && !packer.full(max_bytes)) {
       BookHeads& front = theirs.front();
       const auto number = impl_->find_book(db, front.book);
+      HeadIndex index(front.heads);
       bool all = true;
-      for (const Place& place : number ? lacking(*impl_, db, *number, front.heads) : std::vector<Place>{}) {
+      for (const Place& place : number ? lacking(*impl_, db, *number, index) : std::vector<Place>{}) {
         if (packer.full(max_bytes)) {
           all = false;
           break;
@@ -305,7 +307,7 @@ Batch Ledger::missing(std::deque<BookHeads>& theirs, std::size_t max_bytes) cons
         body.bind(1, place.position);
         if (!body.executeStep()) damaged("an entry that vanished within a snapshot");
         packer.add(*number, place.author, place.seq, blob_of(body, 0));
-        advance(front.heads, place.author_id, place.seq);
+        advance(front.heads, index, place.author_id, place.seq);
       }
       if (all) theirs.pop_front();
     }

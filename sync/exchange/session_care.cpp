@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/log/head_index.h"
 #include "core/store/database.h"
 #include "sync/exchange/session.h"
 
@@ -223,9 +224,10 @@ void Session::weigh_apart(const BookHeads& theirs) {
   if (theirs.heads.empty() || protocol_ < kProtocolWithStubs) return;
   const auto left_out = apart_forks_.find(theirs.book);
   std::vector<AuthorId> otherwise;
+  const HeadIndex index(theirs.heads);
   for (const Head& said : apart_.at(theirs.book)) {
-    const auto now = std::find_if(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) { return head.author == said.author; });
-    if (now != theirs.heads.end() && (now->seq > said.seq || *now == said)) continue;
+    const Head* now = index.find(said.author);
+    if (now != nullptr && (now->seq > said.seq || *now == said)) continue;
     if (left_out == apart_forks_.end() || !left_out->second.contains(said.author)) otherwise.push_back(said.author);
   }
   if (otherwise.empty()) return;

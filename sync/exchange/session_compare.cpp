@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/log/head_index.h"
 #include "sync/exchange/reconcile.h"
 #include "sync/exchange/session.h"
 
@@ -22,9 +23,10 @@ constexpr std::size_t kMoreLackingBooks = 1000;
 /// Entries of `ours` that are not among `theirs`.
 std::uint64_t lacking_there(const Heads& ours, const Heads& theirs) {
   std::uint64_t out = 0;
+  const HeadIndex index(theirs);
   for (const Head& head : ours) {
-    const auto known = std::find_if(theirs.begin(), theirs.end(), [&](const Head& one) { return one.author == head.author; });
-    const std::uint64_t held = known == theirs.end() ? 0 : known->seq;
+    const Head* known = index.find(head.author);
+    const std::uint64_t held = known == nullptr ? 0 : known->seq;
     if (head.seq > held) out += head.seq - held;
   }
   return out;

@@ -4,7 +4,9 @@
 // else were here, so that they agree and the peer does not learn more.
 
 #include <algorithm>
+#include <unordered_set>
 
+#include "core/log/head_index.h"
 #include "sync/exchange/incoming_books.h"
 #include "sync/exchange/session.h"
 
@@ -39,12 +41,13 @@ bool Session::widen_offered(const std::vector<BookHeads>& theirs) {
 bool Session::shows_heads(const BookHeads& theirs) const {
   if (has_all_anyway(*options_.ledger, *options_.peers, status_.peer_number, status_.peer.key, theirs.book)) return true;
   const Heads ours = options_.ledger->heads(theirs.book);
-  const auto parted = options_.ledger->forked(theirs.book, theirs.heads);
+  const HeadIndex index(ours);
+  const auto found = options_.ledger->forked(theirs.book, theirs.heads);
+  const std::unordered_set<AuthorId, IdHash> parted(found.begin(), found.end());
   const auto nothing = showing_nothing(*options_.ledger, *options_.peers, status_.peer.key, theirs.book);
   return std::any_of(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) {
-    const auto mine = std::find_if(ours.begin(), ours.end(), [&](const Head& one) { return one.author == head.author; });
-    return mine != ours.end() && !nothing.contains(head.author) && head.seq > 0 && head.seq <= mine->seq &&
-           std::find(parted.begin(), parted.end(), head.author) == parted.end();
+    const Head* mine = index.find(head.author);
+    return mine != nullptr && !nothing.contains(head.author) && head.seq > 0 && head.seq <= mine->seq && !parted.contains(head.author);
   });
 }
 
