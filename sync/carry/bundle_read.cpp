@@ -169,6 +169,8 @@ class Taker {
                                     ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
                                                      [this](const BookId& book) { return withheld_.contains(book); })
                                     : IncomingBooks{};
+    if (!apart.empty())
+      if (auto begun = options_.peers->begin_apart(peer_, batch, apart); !begun) return begun;
     const auto report = options_.ledger->ingest(batch, peer_);
     if (!report) return fail(report.error());
     out_.applied += report->applied;

@@ -200,6 +200,23 @@ std::map<BookId, Heads> PeerStore::apart(std::int64_t peer) const {
   return out;
 }
 
+Outcome<> PeerStore::begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
+  std::set<std::pair<std::uint32_t, std::uint32_t>> chains;
+  for (const BatchEntry& entry : batch.entries)
+    if (entry.author < batch.authors.size() && std::find(books.begin(), books.end(), entry.book) != books.end()) chains.emplace(entry.book, entry.author);
+  return ledger_.transact([&](Connection& db) {
+    for (const auto& [book, author] : chains) {
+      auto& put = db.statement(
+          "INSERT OR IGNORE INTO exchange_apart(book, peer, author, seq, hash) SELECT ?1, ?2, ?3, 0, x'' WHERE EXISTS(SELECT 1 FROM book WHERE id=?1 AND "
+          "forgotten=0)");
+      bind_blob(put, 1, batch.books[book].id.bytes);
+      put.bind(2, peer);
+      bind_blob(put, 3, batch.authors[author].id().bytes);
+      put.exec();
+    }
+  });
+}
+
 Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
   std::map<BookId, Heads> said = apart(peer);
   // A device that holds nothing else would have taken this branch, so it counts as taken here too, where another one stands under the number.
@@ -224,10 +241,23 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
       ++head->seq;
     }
   }
+  std::set<std::pair<std::uint32_t, AuthorId>> held;
+  for (const std::uint32_t place : books)
+    for (const Head& head : ledger_.heads(batch.books[place].id)) held.emplace(place, head.author);
+  const auto held_here = [&](std::uint32_t place, const AuthorId& author) { return held.contains({place, author}); };
   return ledger_.transact([&](Connection& db) {
     for (const std::uint32_t place : books)
       for (const Head& head : said[batch.books[place].id]) {
-        if (head.seq == 0) continue;
+        if (head.seq == 0) {
+          if (held_here(place, head.author)) continue;
+          // Nothing of it was taken, so there is nothing that could be taken for something else later.
+          auto& drop = db.statement("DELETE FROM exchange_apart WHERE book=? AND peer=? AND author=? AND seq=0");
+          bind_blob(drop, 1, batch.books[place].id.bytes);
+          drop.bind(2, peer);
+          bind_blob(drop, 3, head.author.bytes);
+          drop.exec();
+          continue;
+        }
         auto& put = db.statement(
             "INSERT OR REPLACE INTO exchange_apart(book, peer, author, seq, hash) SELECT ?1, ?2, ?3, ?4, ?5 WHERE EXISTS(SELECT 1 FROM book WHERE id=?1 AND "
             "forgotten=0)");

@@ -78,6 +78,9 @@ class PeerStore {
 
   /// Books outside the scope of which the peer said something although they were here already, with what it said (session_scope.cpp).
   [[nodiscard]] std::map<BookId, Heads> apart(std::int64_t peer) const;
+  /// Notes who speaks in these books of a batch, by their place in it, before it is taken in: whoever is cut off between the two must not take it for something
+  /// that was here when it comes again. `keep_apart` comes after it.
+  [[nodiscard]] Outcome<> begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
   /// Adds what the batch says of these of its books, by their place in it, as far as it was taken in.
   [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
   /// What it said by these authors is no longer what it holds.

@@ -153,6 +153,8 @@ void Session::handle(const Entries& entries, ByteView) {
     rest->ahead = {};
     for (const std::size_t author : borrowed) rest->authors[author].device = "? " + to_hex(rest->authors[author].key).substr(0, 8);
   }
+  if (!apart.empty())
+    if (auto begun = options_.peers->begin_apart(status_.peer_number, entries.batch, apart); !begun) return close(begun.error());
   note_brought(rest ? *rest : entries.batch);
   const auto report = options_.ledger->ingest(rest ? *rest : entries.batch, status_.peer_number);
   if (!report) return close(report.error());

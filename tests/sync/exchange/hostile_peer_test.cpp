@@ -248,6 +248,49 @@ TEST_CASE("a book that was kept apart is shared once a person ticks it, in the s
   CHECK(room.server.ledger->heads(room.book) == room.tablet.ledger->heads(room.book));
 }
 
+TEST_CASE("a book is kept apart also where the tablet is cut off between taking what came of it and noting what that was", "[hostile]") {
+  Planted room;
+  room.plant("planted");
+  Loopback hostile(room.bad, room.server, room.options(), room.options());
+  hostile.deliver();
+  const AuthorId planter = room.bad.ledger->self().id();
+  bool noted_before = false;
+  const int heard = room.tablet.ledger->subscribe([&](std::int64_t) { noted_before = room.tablet.peers->apart_authors(room.book).contains(planter); });
+  {
+    Loopback there(room.tablet, room.server, room.options(), room.options());
+    there.deliver();
+    REQUIRE(labels(room.tablet, room.book).size() == 2);
+  }
+  room.tablet.ledger->unsubscribe(heard);
+  CHECK(noted_before);
+  // What the cut leaves: that it came this way is noted, what it was is not.
+  REQUIRE(room.tablet.peers->forget_apart(room.tablet.peer_number(room.server), room.book, {planter}));
+  for (int meeting = 0; meeting < 2; ++meeting) {
+    Loopback again(room.tablet, room.server, room.options(), room.options());
+    again.deliver();
+    CHECK(agreed(again));
+    CHECK_FALSE(labels(room.server, room.book).contains("a whole career"));
+  }
+}
+
+TEST_CASE("what was put aside of a book that is kept apart leaves no trace of who said it there", "[hostile]") {
+  SyncDevice tablet("tablet");
+  const BookId book = make_id<BookId>(kNoon);
+  tablet.put(book, kOne, kLabel, std::string("a whole career"));
+  Forger forger(book);
+  forger.chain(DeviceKey::generate(), "x", {std::string("y")});
+  const auto peer = tablet.peers->number_of(DeviceKey::generate().public_key());
+  REQUIRE(peer);
+  const AuthorId author = forger.batch.authors.front().id();
+  REQUIRE(tablet.peers->begin_apart(*peer, forger.batch, {0}));
+  CHECK(tablet.peers->apart_authors(book).contains(author));
+  CHECK(tablet.peers->apart(*peer).empty());
+  forger.batch.seals.front().signature[0] ^= 1;
+  CHECK(tablet.ledger->ingest(forger.batch, *peer)->quarantined == 1);
+  REQUIRE(tablet.peers->keep_apart(*peer, forger.batch, {0}));
+  CHECK_FALSE(tablet.peers->apart_authors(book).contains(author));
+}
+
 TEST_CASE("a book of which the room shows that it holds the same is shared as before, ticked or not", "[hostile]") {
   Planted room;
   SyncDevice third("third");
