@@ -11,6 +11,13 @@
 #include "sync/net/ticker.h"
 
 namespace weavelog {
+namespace {
+
+/// A device needs one, and perhaps some more: several programs on its folder, one that broke off unseen, a copy of it.
+constexpr std::size_t kConnectionsOfOne = 8;
+
+}  // namespace
+
 class ExchangeHost::Impl {
  public:
   Impl(Station& station, ExchangeHostOptions options) : station_(station), options_(std::move(options)) {}
@@ -62,7 +69,9 @@ class ExchangeHost::Impl {
   struct Live {
     std::shared_ptr<Pipe> pipe;
     std::unique_ptr<Session> session;
+    std::uint64_t number = 0;  ///< in the order in which they came
     bool trusted = false;
+    bool ending = false;
   };
 
   void open(const std::shared_ptr<Pipe>& pipe) {
@@ -84,7 +93,7 @@ class ExchangeHost::Impl {
     if (options_.names_content)
       options.contents = {&station_.contents(), options_.names_content,
                           [this, asker = pipe.get()](const BookId& book, const Digest& hash) { return ask_others(asker, book, hash); }};
-    live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), false});
+    live_.emplace(pipe.get(), Live{pipe, std::make_unique<Session>(std::move(options)), ++came_});
     show(pipe, {});
   }
 
@@ -107,6 +116,7 @@ class ExchangeHost::Impl {
     if (!live.trusted && status.state >= SessionState::comparing && status.state != SessionState::closed) {
       live.trusted = true;
       pipe->trust();
+      end_oldest_of(status.peer.key);
     }
     for (Bytes& frame : frames) pipe->send(std::move(frame));
     if (status.state != before || status.role != role) show(pipe, status);
@@ -117,6 +127,21 @@ class ExchangeHost::Impl {
       pipe->close();
     }
     if (options_.on_status) options_.on_status(status);
+  }
+
+  /// Of more connections than one device may have the oldest ends: so nobody takes the places of all others, and who comes back while old ones hang is let in.
+  void end_oldest_of(const PublicKey& key) {
+    Live* oldest = nullptr;
+    std::size_t held = 0;
+    for (auto& [pipe, live] : live_) {
+      if (!live.trusted || live.ending || live.session->status().peer.key != key) continue;
+      ++held;
+      if (oldest == nullptr || live.number < oldest->number) oldest = &live;
+    }
+    if (held <= kConnectionsOfOne) return;
+    oldest->ending = true;
+    oldest->pipe->close(Fault{FaultCode::refused, "this device came anew and has too many connections; the oldest ends", oldest->pipe->remote(),
+                              "end programs that exchange from the same folder, or copies of it"});
   }
 
   template <class Work>
@@ -172,7 +197,8 @@ class ExchangeHost::Impl {
   std::unique_ptr<WebHost> web_;
   int subscription_ = 0;
   std::atomic<bool> waiting_{false};
-  std::unordered_map<Pipe*, Live> live_;  // on the worker thread only
+  std::unordered_map<Pipe*, Live> live_;  // on the worker thread only, as is:
+  std::uint64_t came_ = 0;
   mutable std::mutex mutex_;
   std::unordered_map<Pipe*, Connected> shown_;  // behind the mutex
   std::unique_ptr<Ticker> ticker_;

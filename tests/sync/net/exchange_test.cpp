@@ -179,6 +179,34 @@ TEST_CASE("a wrong code, an unknown device, a revoked one and another certificat
   CHECK(pinned.status().fault->code == FaultCode::untrusted);
 }
 
+TEST_CASE("of many connections under one key the oldest end, the newest is served, and others come in") {
+  Room room;
+  const auto greedy = station(room.folder / "greedy", "greedy"), other = station(room.folder / "other", "other");
+  {
+    ExchangeGuest pairs(*greedy, room.pairing(Role::reader), nullptr);
+    REQUIRE(pairs.wait(60s, agreed));
+  }
+  ExchangeGuestOptions returns = ExchangeGuest::to_return(greedy->devices().hosts().front());
+  returns.keep_trying = false;
+  std::vector<std::unique_ptr<ExchangeGuest>> guests;
+  for (int i = 0; i < 11; ++i) {
+    guests.push_back(std::make_unique<ExchangeGuest>(*greedy, returns, nullptr));
+    REQUIRE(guests.back()->wait(60s, agreed));
+  }
+  for (std::size_t i = 0; i < 3; ++i) {
+    REQUIRE(guests[i]->wait(60s, ended));
+    CHECK(guests[i]->status().fault->code == FaultCode::refused);
+    CHECK(guests[i]->status().fault->what.find("too many connections") != std::string::npos);
+  }
+  for (std::size_t i = 3; i < guests.size(); ++i) CHECK(guests[i]->status().connected);
+  ExchangeGuest honest(*other, room.pairing(Role::stringer), nullptr);
+  CHECK(honest.wait(60s, agreed));
+  const BookId book = make_id<BookId>(WallClock::system().now());
+  put(*room.desk, book, kLabel, std::string("x"));
+  arrival(*greedy, book, kLabel, std::string("x"));
+  arrival(*other, book, kLabel, std::string("x"));
+}
+
 TEST_CASE("twenty tablets push at the same time and all end with the same words") {
   Room room;
   const BookId book = make_id<BookId>(WallClock::system().now());
