@@ -207,7 +207,7 @@ Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKe
 }
 
 Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool overwrite,
-                          const std::function<void(SQLite::Database&)>& carry) {
+                          const RestoreCare& care) {
   std::error_code ignored;
   if (!fs::exists(backup, ignored))
     return fail(FaultCode::not_found, "there is no such file", backup.string(), "look at its name again");
@@ -244,18 +244,25 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
       throw;
     }
   };
+  Restored out;
   auto copied = copy_snapshot(backup, part.file, target, [&](SQLite::Database& restored) {
-    if (!readable) return;
-    what_there_is([&] {
+    if (readable) what_there_is([&] {
       SQLite::Statement attach(restored, "ATTACH ? AS replaced");
       attach.bind(1, target.string());
       attach.exec();
-      what_there_is([&] { carry_stubs(restored); });
+      bool stubs = false, rest = false;
       what_there_is([&] {
-        if (carry) carry(restored);
+        carry_stubs(restored);
+        stubs = true;
+      });
+      what_there_is([&] {
+        if (care.carry) care.carry(restored);
+        rest = true;
       });
       restored.exec("DETACH replaced");
+      out.carried = stubs && rest;
     });
+    if (!out.carried && care.otherwise) what_there_is([&] { care.otherwise(restored); });
   });
   if (not_carried)
     return fail(FaultCode::io,
@@ -265,7 +272,6 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
   if (!copied) return fail(copied.error());
   if (auto settled = settle_on_disk(part.file, target); !settled) return fail(settled.error());
 
-  Restored out;
   std::error_code error;
   RemoveUnlessKept kept_before{{}, true, true};  // of one file two names must not stay
   if (present) {

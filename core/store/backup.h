@@ -23,15 +23,20 @@ namespace weavelog {
 
 struct Restored {
   std::optional<std::filesystem::path> replaced;  ///< where the database that was there before is kept now
+  bool carried = false;                           ///< what must not be unlearnt came over from it; false: there was none, or it can't be read
+};
+
+/// What becomes of the restored database before it takes its place. What one throws is left at that.
+struct RestoreCare {
+  std::function<void(SQLite::Database&)> carry = {};      ///< brings more over of what must not be unlearnt, out of the other, which is attached as `replaced`
+  std::function<void(SQLite::Database&)> otherwise = {};  ///< nothing could be brought over: takes out what may have ended since the backup was made
 };
 
 /// Puts the backup in the place of the database at `target`. What was there is kept beside it under a new
 /// name; books that were forgotten there are forgotten in the restored one too. Faults: those of back_up for
 /// the backup; conflict (there is a database and `overwrite` is false); locked (a program has it open).
-/// `carry` may bring over more of what must not be unlearnt: it gets the restored database with the other
-/// attached as `replaced`; what it throws is left at that.
 [[nodiscard]] Outcome<Restored> restore(const std::filesystem::path& backup,
                                         const std::filesystem::path& target, bool overwrite,
-                                        const std::function<void(SQLite::Database&)>& carry = {});
+                                        const RestoreCare& care = {});
 
 }  // namespace weavelog

@@ -57,7 +57,7 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
   if (std::filesystem::create_directories(settings.folder, error))
     std::filesystem::permissions(settings.folder, std::filesystem::perms::owner_all, error);
   const auto done =
-      restore(arguments.file, ledger_of(settings), arguments.overwrite, DeviceList::carry_revocations);
+      restore(arguments.file, ledger_of(settings), arguments.overwrite, {DeviceList::carry_revocations, DeviceList::withdraw_open});
   if (!done) return fail(done.error());
   // Opened once, so that what is wrong with it shows now.
   Context context(settings);
@@ -70,6 +70,10 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
   if (done->replaced)
     text += "\nwhat was here before is kept in " + done->replaced->string() +
             "; it still holds whoever was in it, so remove it once all is well";
+  const bool not_carried = !done->carried && !context.station().devices().devices().empty();
+  if (not_carried)
+    text += std::string("\n") + (done->replaced ? "what was here before can't be read" : "nothing was here before") +
+            ": who was revoked or got another role since the backup was made must be so again (`devices`), and its open invitation codes were withdrawn";
   for (const std::string& fault : report.faults) {
     faults.push_back(json::string(fault));
     text += "\n" + fault;
@@ -81,6 +85,7 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
                    {"well", report.faults.empty()},
                    {"faults", std::move(faults)},
                    {"not_compared", report.not_compared},
+                   {"carried", done->carried},
                    {"replaced", done->replaced ? json::value(done->replaced->string()) : json::value()}},
       text);
   return report.faults.empty() ? Ending::done : Ending::fault;
@@ -108,7 +113,7 @@ void add_backup_commands(CLI::App& app, FolderWork& chosen) {
   in->add_option("FILE", from->file, "A file that `backup` wrote")->required();
   in->add_flag("--overwrite", from->overwrite,
                "Take the place of the database that is there; it is kept under another name");
-  in->footer("--json: one object: players, entries, well, faults, not_compared, replaced.");
+  in->footer("--json: one object: players, entries, well, faults, not_compared, carried (who is revoked, forgotten and invited, from what was here before), replaced.");
   set_work(*in, chosen, from, restore_here);
 }
 

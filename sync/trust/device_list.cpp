@@ -373,6 +373,11 @@ void DeviceList::carry_revocations(SQLite::Database& restored) {
       " r.number=trust_invitation.number), 0))");
 }
 
+void DeviceList::withdraw_open(SQLite::Database& restored) {
+  restored.exec(kTables);
+  restored.exec("DELETE FROM main.trust_invitation WHERE used_by IS NULL");
+}
+
 Outcome<> DeviceList::count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by) {
   std::vector<std::pair<PublicKey, std::size_t>> late;
   ledger_.read([&](Connection& db) {

@@ -113,6 +113,8 @@ class DeviceList {
   [[nodiscard]] std::uint64_t revocations() const { return revocations_; }
   /// For core/store/backup.h: who was revoked in the database that is replaced stays revoked in the restored one.
   static void carry_revocations(SQLite::Database& restored);
+  /// For the same, where nothing can be carried over: any of the backup's open codes may have been used or withdrawn since, so none is good.
+  static void withdraw_open(SQLite::Database& restored);
   /// Entries of these keys were taken in; those of revoked devices are counted.
   [[nodiscard]] Outcome<> count_late(const std::vector<std::pair<AuthorCard, std::size_t>>& applied_by);
   /// May the holder of this key order that a player be forgotten? This device itself, a host that it was paired with, and every

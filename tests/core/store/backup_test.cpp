@@ -118,7 +118,7 @@ TEST_CASE("a restore that can't carry over who was forgotten changes nothing; wh
     REQUIRE(device.ledger->forget(book));
   }
   const auto fails_with = [&](int code) {
-    return restore(folder / "backup.db", folder / "a.db", true, [&](SQLite::Database&) { throw SQLite::Exception("no", code); });
+    return restore(folder / "backup.db", folder / "a.db", true, {[&](SQLite::Database&) { throw SQLite::Exception("no", code); }});
   };
   for (const int code : {SQLITE_FULL, SQLITE_IOERR_WRITE, SQLITE_CANTOPEN}) {
     CHECK(fails_with(code).error().what.find("forgotten players") != std::string::npos);

@@ -232,7 +232,7 @@ TEST_CASE("device list: a copy that is put back brings no code of a device that 
   REQUIRE(host.list->revoke(lost.key.public_key()));
   host.list.reset();
   host.ledger.reset();
-  REQUIRE(restore(folder / "copy.db", host.file, true, DeviceList::carry_revocations));
+  REQUIRE(restore(folder / "copy.db", host.file, true, {DeviceList::carry_revocations}));
   host.start();
   CHECK(code_of(lost.come_to(*host.list)) == FaultCode::refused);
   // In a file of before nobody knows whose a code is: a person sees it among the open ones.
@@ -256,12 +256,41 @@ TEST_CASE("device list: a copy that is put back makes no code good again and no 
   REQUIRE(host.list->set_role(demoted.key.public_key(), Role::reader));
   host.list.reset();
   host.ledger.reset();
-  REQUIRE(restore(folder / "copy.db", host.file, true, DeviceList::carry_revocations));
+  REQUIRE(restore(folder / "copy.db", host.file, true, {DeviceList::carry_revocations}));
   host.start();
   for (const auto& spent : {code, withdrawn}) CHECK(code_of(Guest(spent->secret).come_to(*host.list)) == FaultCode::untrusted);
   CHECK(host.list->member(demoted.key.public_key())->role == Role::reader);
   CHECK(host.list->member(head.key.public_key())->role == Role::head);
   CHECK(Guest(open->secret).come_to(*host.list));
+}
+
+TEST_CASE("device list: where a copy is put back over what can't be read, or where nothing is, none of its open codes is good", "[trust]") {
+  const TemporaryFolder folder;
+  Host host(folder / "host.db");
+  const Guest head(host.list->invite(Role::head)->secret);
+  REQUIRE(head.come_to(*host.list));
+  const auto code = host.list->invite(Role::head), open = host.list->invite(Role::desk);
+  REQUIRE(back_up(host.file, folder / "copy.db", nullptr));
+  const Guest used(code->secret);
+  REQUIRE(used.come_to(*host.list));
+  REQUIRE(host.list->revoke(used.key.public_key()));
+  host.list.reset();
+  host.ledger.reset();
+  const bool unreadable = GENERATE(true, false);
+  if (unreadable) {
+    std::ofstream(host.file, std::ios::binary | std::ios::trunc) << std::string(8192, 'x');
+  } else {
+    std::filesystem::remove(host.file);
+  }
+  const auto restored = restore(folder / "copy.db", host.file, unreadable, {DeviceList::carry_revocations, DeviceList::withdraw_open});
+  REQUIRE(restored);
+  CHECK_FALSE(restored->carried);
+  CHECK(restored->replaced.has_value() == unreadable);
+  host.start();
+  CHECK(host.list->open_invitations().empty());
+  for (const auto& gone : {code, open}) CHECK(code_of(Guest(gone->secret).come_to(*host.list)) == FaultCode::untrusted);
+  CHECK(host.list->member(head.key.public_key())->role == Role::head);
+  CHECK(head.come_to(*host.list));  // its first answer again
 }
 
 TEST_CASE("device list: a file of before codes were told by who asked for them goes on", "[trust]") {
