@@ -333,11 +333,11 @@ QString BundleModel::ownWords() const { return qtext(weavelog::fingerprint_words
 
 void BundleModel::readMade() {
   made_.clear();
-  for (const auto& one : weavelog::bundles_made(device_.ledger())) {
+  for (const auto& one : weavelog::bundles_made(device_.ledger(), device_.station().devices())) {
     QVariantList taken;
     for (const auto& by : one.taken) {
-      const QString when = device_.work().timeText(by.at);
-      taken.append(by.complete ? tr("taken in by %1, %2").arg(qtext(by.device), when) : tr("taken in by %1 in part, %2").arg(qtext(by.device), when));
+      const QString when = device_.work().timeText(by.at), who = takerText(by.device, by.known);
+      taken.append(by.complete ? tr("taken in by %1, %2").arg(who, when) : tr("taken in by %1 in part, %2").arg(who, when));
     }
     QStringList detail{tr("%n book(s)", "", static_cast<int>(one.books)), qtext(one.note)};
     detail.removeAll(QString());

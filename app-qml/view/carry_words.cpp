@@ -94,6 +94,11 @@ QString standingText(weavelog::KnownAs known) {
   return {};
 }
 
+QString takerText(const std::string& device, weavelog::KnownAs known) {
+  const bool doubtful = known == weavelog::KnownAs::stranger || known == weavelog::KnownAs::revoked;
+  return doubtful ? QStringLiteral("%1 (%2)").arg(qtext(device), standingText(known)) : qtext(device);
+}
+
 QString strengthText(weavelog::PassphraseStrength strength) {
   switch (strength) {
     case weavelog::PassphraseStrength::too_short: return CarryWords::tr("Too short: at least eight characters, better four or five words.");

@@ -21,6 +21,8 @@
 [[nodiscard]] QString crossingText(weavelog::Crossing crossing);
 // What a device is to this one: "paired event server".
 [[nodiscard]] QString standingText(weavelog::KnownAs known);
+/// Who took a bundle in, by a receipt: anybody can sign one under any name, so that who is not known here is told so.
+[[nodiscard]] QString takerText(const std::string& device, weavelog::KnownAs known);
 [[nodiscard]] QString strengthText(weavelog::PassphraseStrength strength);
 // "2.3 MB" in the language.
 [[nodiscard]] QString bytesText(const weavelog::Language& language, std::uint64_t bytes);

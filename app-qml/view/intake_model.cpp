@@ -158,7 +158,7 @@ void IntakeModel::look() {
         // A receipt is small; what is large is no receipt.
         if (const auto small = weavelog::read_small_file(file, weavelog::kMaxReceiptBytes); small && weavelog::bundle_of_receipt(*small)) {
           auto receipt = weavelog::open_receipt(*small, key);
-          auto kept = receipt ? weavelog::remember_receipt(device_.ledger(), *receipt) : weavelog::Outcome<>{};
+          auto kept = receipt ? weavelog::remember_receipt(device_.ledger(), device_.station().devices(), *receipt) : weavelog::Outcome<>{};
           if (!receipt || !kept) {
             out.fault = receipt ? kept.error() : receipt.error();
             return out;
@@ -275,7 +275,7 @@ void IntakeModel::take(bool trusted) {
         }
         // Beside the bundle, where the stick goes back to whoever made it; where that can't be, it is kept for another place.
         if (auto sealed = weavelog::seal_receipt(weavelog::receipt_of(ledger, *taken), ledger.key(), taken->manifest.maker.key)) {
-          const auto beside = std::filesystem::path(file.string() + ".receipt");
+          const auto beside = weavelog::place_for_receipt(file.parent_path(), file.filename().string(), taken->id);
           out.receipt = std::move(*sealed);
           if (weavelog::write_carried_file(beside, true, [&](const weavelog::ByteSink& sink) { return sink(out.receipt); }))
             out.receiptFile = beside.string();
@@ -323,8 +323,9 @@ void IntakeModel::taken(const Brought& what) {
 
 void IntakeModel::saveReceipt(const QUrl& folder) {
   if (receipt_.empty()) return;
-  const auto name = std::filesystem::path((folder.isLocalFile() ? folder.toLocalFile() : folder.toString()).toStdString()) /
-                    (file_.filename().string() + ".receipt");
+  const auto about = weavelog::bundle_of_receipt(receipt_);
+  if (!about) return;
+  const auto name = weavelog::place_for_receipt((folder.isLocalFile() ? folder.toLocalFile() : folder.toString()).toStdString(), file_.filename().string(), *about);
   const auto written = weavelog::write_carried_file(name, true, [&](const weavelog::ByteSink& sink) { return sink(receipt_); });
   if (written) receiptFile_ = qtext(name.string());
   trouble_ = written ? QVariantMap() : carryTrouble(written.error(), false);
@@ -332,7 +333,10 @@ void IntakeModel::saveReceipt(const QUrl& folder) {
 }
 
 void IntakeModel::tellReceipt(const weavelog::Receipt& receipt, const std::vector<weavelog::ReceiptLine>& lines) {
-  const QString by = qtext(receipt.by.device), at = device_.work().timeText(receipt.at);
+  const auto& devices = device_.station().devices();
+  const auto known = weavelog::known_as(device_.ledger(), devices, receipt.by.key);
+  const QString by = takerText(known == weavelog::KnownAs::stranger ? receipt.by.device : weavelog::device_name(device_.ledger(), devices, receipt.by.key), known);
+  const QString at = device_.work().timeText(receipt.at);
   complete_ = receipt.complete;
   account_.append(receipt.complete ? tr("%1 took all of it in, %2.").arg(by, at) : tr("%1 took a part of it in, %2.").arg(by, at));
   account_.append(tr("It holds %n book(s) of it.", "", number(receipt.books.size())));

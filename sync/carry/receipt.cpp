@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <boost/json.hpp>
 #include <limits>
+#include <optional>
 
 #include "core/log/archive.h"
+#include "sync/carry/carried_file.h"
 #include "sync/carry/sealed_box.h"
 
 namespace weavelog {
@@ -79,6 +81,12 @@ std::int64_t number_in(const json::object& object, std::string_view name) {
   return held->get_int64();
 }
 
+std::uint64_t entries_of(const BookHeads& book) {
+  std::uint64_t out = 0;
+  for (const Head& head : book.heads) out += head.seq;
+  return out;
+}
+
 }  // namespace
 
 Receipt receipt_of(const Ledger& ledger, const TakenBundle& taken) {
@@ -86,7 +94,8 @@ Receipt receipt_of(const Ledger& ledger, const TakenBundle& taken) {
   out.bundle = taken.id;
   out.by = ledger.self();
   out.at = ledger.wall().now();
-  out.complete = taken.complete();
+  // What was left out here for reasons of its own is not all there either.
+  out.complete = taken.complete() && taken.withheld.empty() && taken.forgotten.empty();
   for (const BookId& id : taken.books) {
     const auto book = ledger.book(id);
     if (book) out.books.push_back({id, book->kind, ledger.heads(id)});
@@ -191,7 +200,10 @@ Outcome<> note_bundle(PeerStore& peers, const BundleWish& wish, const MadeBundle
   return peers.note_handed(wish.backup ? HandedAs::backup : HandedAs::bundle, receiver, all, made.manifest.made);
 }
 
-Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt) {
+Outcome<> remember_receipt(Ledger& ledger, const DeviceList& devices, const Receipt& receipt) {
+  if (known_as(ledger, devices, receipt.by.key) == KnownAs::revoked)
+    return fail(FaultCode::refused, "\"" + device_name(ledger, devices, receipt.by.key) + "\", which signed it, was revoked here", "receipt",
+                "ask somebody else of the room who has the bundle");
   const json::array list = remembered_list(ledger, kIndex);
   const bool known = std::any_of(list.begin(), list.end(), [&](const json::value& one) {
     return one.is_object() && text_in(one.get_object(), "id") == receipt.bundle.hex();
@@ -201,18 +213,31 @@ Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt) {
   json::array kept = remembered_list(ledger, key_of(receipt.bundle));
   const std::string by = to_hex(receipt.by.key);
   const auto theirs = [&](const json::value& one) { return one.is_object() && text_in(one.get_object(), "by") == by; };
+  // One that says less and is no newer was overtaken. Its device's clock may have been put back: then what it holds tells.
+  std::uint64_t entries = 0;
+  for (const BookHeads& book : receipt.books) entries += entries_of(book);
+  std::optional<std::int64_t> known_at;
+  std::uint64_t known_entries = 0;
+  for (const json::value& one : kept) {
+    if (!theirs(one)) continue;
+    const json::object& line = one.get_object();
+    if (line.contains("book")) {
+      known_entries += static_cast<std::uint64_t>(number_in(line, "entries"));
+    } else {
+      known_at = number_in(line, "at");
+    }
+  }
+  if (known_at && receipt.at < *known_at && entries <= known_entries)
+    return fail(FaultCode::conflict, "a newer receipt of that device was read before", "receipt", "nothing is to be done; the newer one stands");
   kept.erase(std::remove_if(kept.begin(), kept.end(), theirs), kept.end());
   kept.push_back(json::object{{"by", by}, {"device", receipt.by.device}, {"at", receipt.at}, {"complete", receipt.complete}});
   // An element a book, so that forgetting one takes just that.
-  for (const BookHeads& book : receipt.books) {
-    std::uint64_t entries = 0;
-    for (const Head& head : book.heads) entries += head.seq;
-    kept.push_back(json::object{{"by", by}, {"book", book.book.hex()}, {"entries", static_cast<std::int64_t>(entries)}});
-  }
+  for (const BookHeads& book : receipt.books)
+    kept.push_back(json::object{{"by", by}, {"book", book.book.hex()}, {"entries", static_cast<std::int64_t>(entries_of(book))}});
   return ledger.remember(key_of(receipt.bundle), as_bytes(json::serialize(kept)));
 }
 
-std::vector<HandedOver> bundles_made(const Ledger& ledger) {
+std::vector<HandedOver> bundles_made(const Ledger& ledger, const DeviceList& devices) {
   std::vector<HandedOver> out;
   for (const json::value& one : remembered_list(ledger, kIndex)) {
     if (!one.is_object()) continue;
@@ -232,7 +257,8 @@ std::vector<HandedOver> bundles_made(const Ledger& ledger) {
       HandedOver::Taken taken;
       if (!from_hex(text_in(line, "by"), taken.by)) continue;
       if (!line.contains("book")) {
-        taken.device = text_in(line, "device");
+        taken.known = known_as(ledger, devices, taken.by);
+        taken.device = taken.known == KnownAs::stranger ? text_in(line, "device") : device_name(ledger, devices, taken.by);
         taken.at = number_in(line, "at");
         const json::value* complete = line.if_contains("complete");
         taken.complete = complete != nullptr && complete->is_bool() && complete->get_bool();
@@ -244,6 +270,21 @@ std::vector<HandedOver> bundles_made(const Ledger& ledger) {
     }
   }
   std::reverse(out.begin(), out.end());
+  return out;
+}
+
+bool free_for_receipt(const std::filesystem::path& file, const BundleId& bundle) {
+  std::error_code error;
+  if (std::filesystem::symlink_status(file, error).type() == std::filesystem::file_type::not_found) return true;
+  const auto held = read_small_file(file, kMaxReceiptBytes);
+  if (!held) return false;
+  const auto about = bundle_of_receipt(*held);
+  return about && *about == bundle;
+}
+
+std::filesystem::path place_for_receipt(const std::filesystem::path& folder, const std::string& name, const BundleId& bundle) {
+  std::filesystem::path out = folder / (name + ".receipt");
+  for (int number = 2; !free_for_receipt(out, bundle); ++number) out = folder / (name + "-" + std::to_string(number) + ".receipt");
   return out;
 }
 

@@ -2,10 +2,13 @@
 // Receipt: what a device that took a bundle in holds of its books since, signed by it and sealed to the bundle's maker, who then knows
 // that the colleague has it. A small file; sealed, because it names books, and digests of what is in them.
 
+#include <filesystem>
+#include <string>
 #include <vector>
 
 #include "core/store/ledger.h"
 #include "sync/carry/bundle.h"
+#include "sync/carry/known_as.h"
 
 namespace weavelog {
 
@@ -13,7 +16,7 @@ struct Receipt {
   BundleId bundle;
   AuthorCard by;          ///< who took it in
   UnixMs at = 0;          ///< by its clock
-  bool complete = false;  ///< nothing of the bundle was put aside or missing
+  bool complete = false;  ///< nothing of the bundle was put aside, left out or missing
   std::vector<BookHeads> books;  ///< as held there when it was written; books that were left out are not among them
   bool operator==(const Receipt&) const = default;
 };
@@ -50,7 +53,8 @@ struct HandedOver {
   std::uint64_t books = 0, entries = 0;
   struct Taken {
     PublicKey by{};
-    std::string device;
+    std::string device;  ///< what this device calls it; of one that nothing is known of here, what it calls itself
+    KnownAs known = KnownAs::stranger;
     UnixMs at = 0;
     bool complete = false;
     std::uint64_t books = 0;
@@ -62,9 +66,17 @@ inline constexpr std::size_t kBundlesRemembered = 500;
 [[nodiscard]] Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::string& receiver);
 /// Notes with every book about a person that it was put into that bundle (PeerStore::handed). Faults: those of Ledger::transact.
 [[nodiscard]] Outcome<> note_bundle(PeerStore& peers, const BundleWish& wish, const MadeBundle& made, const std::string& receiver);
-/// Faults: not_found (this device does not remember having made that bundle), those of Ledger::remember.
-[[nodiscard]] Outcome<> remember_receipt(Ledger& ledger, const Receipt& receipt);
+/// Faults: not_found (this device does not remember having made that bundle), refused (who signed it was revoked), conflict (a newer one of that device was
+/// read before), those of Ledger::remember.
+[[nodiscard]] Outcome<> remember_receipt(Ledger& ledger, const DeviceList& devices, const Receipt& receipt);
 /// Newest first.
-[[nodiscard]] std::vector<HandedOver> bundles_made(const Ledger& ledger);
+[[nodiscard]] std::vector<HandedOver> bundles_made(const Ledger& ledger, const DeviceList& devices);
+
+// --- where the file goes
+
+/// Nothing is lost by writing the bundle's receipt there: there is no such file, or one of the same bundle.
+[[nodiscard]] bool free_for_receipt(const std::filesystem::path& file, const BundleId& bundle);
+/// A name in the folder, NAME.receipt if that is free for it.
+[[nodiscard]] std::filesystem::path place_for_receipt(const std::filesystem::path& folder, const std::string& name, const BundleId& bundle);
 
 }  // namespace weavelog

@@ -212,6 +212,12 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
   options.may_write = [room = options.room](Role role, const BatchBook& book, ActionKind action) {
     return check_right(role, room, book.id, book.kind, action).has_value();
   };
+  if (!arguments.receipt.empty()) {
+    auto source = read_carried_file(arguments.opening.file);
+    if (!source) return fail(source.error());
+    if (const auto head = BundleHead::read(*source); head && !free_for_receipt(arguments.receipt, head->id))
+      return fail(FaultCode::conflict, "a file of this name exists, and it is no receipt of this bundle", arguments.receipt, "choose another name; nothing was taken in");
+  }
   const auto taken = take_bundle(opened->source, opened->with, options);
   if (!taken) return fail(taken.error());
   json::object out{{"bundle", taken->id.hex()},

@@ -269,10 +269,12 @@ void Carriers::read_receipts(std::size_t place) {
     }
     const auto receipt = open_receipt(slip.file, key_of(device.key_number));
     if (!receipt || *receipt != slip.receipt) throw Violation("receipt", device.name + " can't read a receipt for it");
-    const auto kept = remember_receipt(device.ledger(), *receipt);
+    const auto kept = remember_receipt(device.ledger(), device.station().devices(), *receipt);
     if (device.gone()) return;  // it is read again another time, as are those after it
-    // A device that was put back, or copied, need not remember having made the bundle.
-    if (!kept && kept.error().code != FaultCode::not_found && !device.disk.in_trouble())
+    // A device that was put back, or copied, need not remember having made the bundle; a newer receipt may have been read, or who signed it been revoked.
+    const bool told = !kept && (kept.error().code == FaultCode::not_found || kept.error().code == FaultCode::conflict ||
+                                (kept.error().code == FaultCode::refused && known_as(device.ledger(), device.station().devices(), receipt->by.key) == KnownAs::revoked));
+    if (!kept && !told && !device.disk.in_trouble())
       throw Violation("receipt", device.name + ": " + kept.error().message());
     std::uint64_t lacking = 0;
     for (const ReceiptLine& line : compare_receipt(device.ledger(), *receipt)) lacking += line.lacking;

@@ -107,7 +107,7 @@ TEST_CASE("a bundle arrives whole at its place, is remembered, and leaves nothin
   CHECK(files_in(stick) == 1);
   CHECK(files_in(tablet.station->folder() / "outgoing") == 0);
   CHECK_FALSE(tablet.out->waiting());
-  REQUIRE(bundles_made(tablet.station->ledger()).size() == 1);
+  REQUIRE(bundles_made(tablet.station->ledger(), tablet.station->devices()).size() == 1);
   CHECK(free_name(stick, "everything").filename() == "everything-2.weavelog");
 
   const auto colleague = open_station(tablet.home / "colleague", "Colleague");
@@ -204,7 +204,7 @@ TEST_CASE("what got its name before a cut is noted as arrived the next time, and
   CHECK(must(tablet.out->bring()).id == made.id);
   CHECK_FALSE(tablet.out->waiting());
   CHECK(files_in(stick) == 1);
-  CHECK(bundles_made(tablet.station->ledger()).size() == 1);
+  CHECK(bundles_made(tablet.station->ledger(), tablet.station->devices()).size() == 1);
 }
 
 TEST_CASE("who is forgotten while a bundle is being copied does not go out with it") {
@@ -222,7 +222,7 @@ TEST_CASE("who is forgotten while a bundle is being copied does not go out with 
   REQUIRE_FALSE(gone);
   CHECK(gone.error().code == FaultCode::not_found);
   CHECK(files_in(stick) == 0);
-  CHECK(bundles_made(tablet.station->ledger()).empty());
+  CHECK(bundles_made(tablet.station->ledger(), tablet.station->devices()).empty());
 }
 
 TEST_CASE("another place can be chosen for what waits, it can be given up, and forgetting a player erases it") {

@@ -1,5 +1,8 @@
 // Receipts: the maker learns what its colleague holds.
 
+#include <fstream>
+
+#include "tests/support/temporary_folder.h"
 #include "tests/sync/carry/carriers.h"
 
 using namespace weavelog;
@@ -33,9 +36,9 @@ TEST_CASE("the maker of a bundle learns by its receipt who holds what of it, and
     CHECK(line.lacking == (line.book == books[1] ? 1 : 0));
     CHECK(line.parted == 0);
   }
-  REQUIRE(remember_receipt(*desk.ledger, *read));
-  REQUIRE(remember_receipt(*desk.ledger, *read));
-  const auto made = bundles_made(*desk.ledger);
+  REQUIRE(remember_receipt(*desk.ledger, *desk.devices, *read));
+  REQUIRE(remember_receipt(*desk.ledger, *desk.devices, *read));
+  const auto made = bundles_made(*desk.ledger, *desk.devices);
   REQUIRE(made.size() == 1);
   CHECK(made[0].receiver == "tablet");
   CHECK(made[0].books == 3);
@@ -46,7 +49,7 @@ TEST_CASE("the maker of a bundle learns by its receipt who holds what of it, and
 
   // Forgetting takes the book out of what is remembered.
   REQUIRE(desk.ledger->forget(books[0]));
-  CHECK(bundles_made(*desk.ledger)[0].taken[0].books == 2);
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken[0].books == 2);
   CHECK(as_text(*desk.ledger->remembered("carry.receipt " + bundle.made.id.hex())).find(books[0].hex()) == std::string_view::npos);
   CHECK_FALSE(compare_receipt(*desk.ledger, *read)[0].held);
 }
@@ -58,7 +61,7 @@ TEST_CASE("a receipt is for the maker only, signed, and of a bundle that the mak
   const Receipt receipt = receipt_of(*tablet.ledger, taken);
   const Bytes file = *seal_receipt(receipt, tablet.ledger->key(), desk.ledger->self().key);
   CHECK(open_receipt(file, other.ledger->key()).error().code == FaultCode::untrusted);
-  const auto unknown = remember_receipt(*desk.ledger, *open_receipt(file, desk.ledger->key()));
+  const auto unknown = remember_receipt(*desk.ledger, *desk.devices, *open_receipt(file, desk.ledger->key()));
   REQUIRE_FALSE(unknown);
   CHECK(unknown.error().code == FaultCode::not_found);
   // Written by somebody else in the tablet's name.
@@ -77,6 +80,97 @@ TEST_CASE("a receipt is for the maker only, signed, and of a bundle that the mak
   newer[17] = 2;
   CHECK(open_receipt(newer, desk.ledger->key()).error().code == FaultCode::newer);
   CHECK(open_receipt(as_bytes("weavelog bundle\n and more"), desk.ledger->key()).error().what == "this is not a receipt");
+}
+
+TEST_CASE("a receipt that was overtaken does not take the place of a newer one, whichever is read last") {
+  SyncDevice desk("desk"), tablet("tablet");
+  fill_shelves(desk, 2, 3);
+  const Carried bundle = make_for(desk, tablet);
+  REQUIRE(remember_bundle(*desk.ledger, bundle.made, "tablet"));
+  Receipt newer = receipt_of(*tablet.ledger, take(tablet, bundle.file));
+  Receipt older = newer;
+  older.books.pop_back();
+  older.complete = false;
+  older.at = newer.at - 1000;
+  REQUIRE(remember_receipt(*desk.ledger, *desk.devices, older));
+  REQUIRE(remember_receipt(*desk.ledger, *desk.devices, newer));
+  const auto late = remember_receipt(*desk.ledger, *desk.devices, older);
+  REQUIRE_FALSE(late);
+  CHECK(late.error().code == FaultCode::conflict);
+  REQUIRE(bundles_made(*desk.ledger, *desk.devices)[0].taken.size() == 1);
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken[0].complete);
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken[0].books == 2);
+  // One by a clock that was put back holds more; one that holds less is newer, where somebody was forgotten.
+  newer.at = older.at - 1000;
+  newer.books[0].heads[0].seq += 5;
+  CHECK(remember_receipt(*desk.ledger, *desk.devices, newer));
+  older.at = newer.at + 5000;
+  CHECK(remember_receipt(*desk.ledger, *desk.devices, older));
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken[0].books == 1);
+}
+
+TEST_CASE("a receipt is shown under the name by which its key is known here, and a revoked device's does not count") {
+  SyncDevice desk("desk"), tablet("tablet"), stranger("tablet");
+  fill_shelves(desk, 1, 2);
+  const Carried bundle = make_with(desk, "four or five words");
+  REQUIRE(remember_bundle(*desk.ledger, bundle.made, "anybody"));
+  enrol(desk, tablet);
+  REQUIRE(desk.devices->rename(tablet.ledger->self().key, "Bench 3"));
+  for (SyncDevice* by : {&tablet, &stranger})
+    REQUIRE(remember_receipt(*desk.ledger, *desk.devices, receipt_of(*by->ledger, take(*by, bundle.file, "four or five words"))));
+  const auto taken = bundles_made(*desk.ledger, *desk.devices)[0].taken;
+  REQUIRE(taken.size() == 2);
+  CHECK(taken[0].device == "Bench 3");
+  CHECK(taken[0].known == KnownAs::member);
+  CHECK(taken[1].device == "tablet");
+  CHECK(taken[1].known == KnownAs::stranger);
+  REQUIRE(desk.devices->revoke(tablet.ledger->self().key));
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken[0].known == KnownAs::revoked);
+  const auto refused = remember_receipt(*desk.ledger, *desk.devices, receipt_of(*tablet.ledger, take(tablet, bundle.file, "four or five words")));
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().code == FaultCode::refused);
+  CHECK(refused.error().what.find("Bench 3") != std::string::npos);
+}
+
+TEST_CASE("a receipt says that not all is there where a book was left out") {
+  SyncDevice desk("desk"), tablet("tablet");
+  fill_shelves(desk, 2, 3);
+  const auto books = books_of(desk);
+  const Carried bundle = make_for(desk, tablet);
+  const TakenBundle first = take(tablet, bundle.file);
+  CHECK(receipt_of(*tablet.ledger, first).complete);
+  if (GENERATE(false, true)) {
+    REQUIRE(tablet.ledger->forget(books[0]));
+    const TakenBundle again = take(tablet, bundle.file);
+    REQUIRE(again.forgotten.size() == 1);
+    CHECK_FALSE(receipt_of(*tablet.ledger, again).complete);
+  } else {
+    TakeOptions options = taking(tablet);
+    options.may_take = [&](const BookId& book, BookKind, const BookId&) { return book != books[0]; };
+    const auto again = try_take(tablet, bundle.file, {}, options);
+    REQUIRE(again);
+    REQUIRE(again->withheld.size() == 1);
+    CHECK_FALSE(receipt_of(*tablet.ledger, *again).complete);
+  }
+}
+
+TEST_CASE("a receipt takes the place of one of the same bundle and of no other file") {
+  const TemporaryFolder folder;
+  SyncDevice desk("desk"), tablet("tablet");
+  fill_shelves(desk, 1, 2);
+  const Carried one = make_for(desk, tablet), other = make_for(desk, tablet);
+  const auto write = [&](const std::filesystem::path& file, ByteView bytes) {
+    std::ofstream(file, std::ios::binary) << as_text(bytes);
+  };
+  const auto sealed = [&](const Carried& bundle) { return *seal_receipt(receipt_of(*tablet.ledger, take(tablet, bundle.file)), tablet.ledger->key(), desk.ledger->self().key); };
+  const auto place = [&](const Carried& bundle) { return place_for_receipt(folder.path(), "ilse.bundle", bundle.made.id); };
+  CHECK(place(one) == folder / "ilse.bundle.receipt");
+  write(place(one), sealed(one));
+  CHECK(place(one) == folder / "ilse.bundle.receipt");
+  CHECK(place(other) == folder / "ilse.bundle-2.receipt");
+  write(folder / "ilse.bundle-2.receipt", as_bytes("somebody's notes"));
+  CHECK(place(other) == folder / "ilse.bundle-3.receipt");
+  CHECK_FALSE(free_for_receipt(folder / "ilse.bundle-2.receipt", other.made.id));
 }
 
 TEST_CASE("with every book about a person stands what was made of it for others, and goes with it") {
