@@ -613,12 +613,28 @@ class Intake {
     }
     if (again_.empty()) return;
     rewrite();
-    for (const NewEntry& words : again_) {
-      auto own = ledger_.own_book(db_, words.book, words.kind);
-      report_.position = ledger_.append(db_, words, own).position;
-      ledger_.write_late(db_);
-      ledger_.late.reset();
+    for (NewEntry& words : again_) say_again(std::move(words));
+  }
+
+  /// What words replace when they are said again can be more than what they replaced, and not fit beside them any more: then they are said in two entries, and
+  /// an answer too many is left standing beside them.
+  void say_again(NewEntry words) {
+    while (encode_entry({INT64_MAX, kNewestStamp, ledger_.options.registry->schema(), words.action, words.writes}, ledger_.self_id).size() > kMaxEntryBytes) {
+      if (words.writes.size() > 1) {
+        const auto half = words.writes.begin() + static_cast<std::ptrdiff_t>(words.writes.size() / 2);
+        NewEntry first{words.book, words.kind, words.action, {words.writes.begin(), half}, words.after};
+        words.writes.erase(words.writes.begin(), half);
+        say_again(std::move(first));
+        continue;
+      }
+      std::vector<Dot>& replaces = words.writes.front().replaces;
+      if (replaces.empty()) break;
+      replaces.resize(replaces.size() / 2);
     }
+    auto own = ledger_.own_book(db_, words.book, words.kind);
+    report_.position = ledger_.append(db_, words, own).position;
+    ledger_.write_late(db_);
+    ledger_.late.reset();
   }
 
   Ledger::Impl& ledger_;

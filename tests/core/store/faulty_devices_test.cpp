@@ -317,6 +317,37 @@ TEST_CASE("an answer in the other branch of a copied device is not overruled by 
   CHECK(words(tablet) == expected);
 }
 
+TEST_CASE("words that are said again with more to replace than one entry holds are said in two") {
+  Forger twin;
+  Device tablet("tablet", ":memory:", twin.key);
+  twin.card = tablet.ledger->self();
+  twin.chain = chain_start(twin.book, kShelf, twin.card.id());
+  for (int i = 0; i < 10; ++i) {
+    Forger other;
+    other.book = twin.book;
+    other.chain = chain_start(other.book, kShelf, other.card.id());
+    REQUIRE(tablet.ledger->ingest(other.says({Write{kOne, kBox, kGuarded, std::int64_t{i}, {}}}, kThen), 1)->applied == 1);
+  }
+  // Its first word replaces all ten, so that what is said in its place later replaces no more than that one.
+  tablet.put(twin.book, kOne, kGuarded, std::string("50"));
+  const EntityState seen = *tablet.ledger->entity(twin.book, kOne);
+  const std::string agreed(131'000, 'a'), label(131'000, 'b');
+  Draft draft(twin.book, kShelf, kEdit);
+  draft.put(seen, kGuarded, agreed);
+  draft.put(seen, kLabel, label);
+  REQUIRE(tablet.ledger->append(draft));
+  const auto report = tablet.ledger->ingest(twin.says({Write{kOne, kBox, kGuarded, std::string("60"), {}}}, kThen), 1);
+  REQUIRE(report);
+  CHECK(report->applied == 1);
+  const auto state = tablet.ledger->entity(twin.book, kOne);
+  CHECK(text_of(*state->get(kLabel)) == label);
+  std::set<std::string> words;
+  for (const CellValue& held : state->find(kGuarded)->values) words.insert(text_of(held.value));
+  CHECK(words == std::set<std::string>{agreed, "60"});
+  CHECK(tablet.ledger->open_questions().size() == 1);
+  check_that_it_crosses(tablet, twin.book);
+}
+
 TEST_CASE("what a copied device's other branch says is said again in the book in which it was said") {
   TemporaryFolder folder;
   Forger one, two;
