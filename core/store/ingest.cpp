@@ -414,6 +414,8 @@ class Intake {
         // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
         // of which nobody has told us. It is replaced when it comes.
         if (!replaced || entry.stamp <= *replaced) {
+          // As in `await`, and already while who speaks of that number waits.
+          if (!replaced && dot.author == ledger_.self_id && !is_here(chain.book, dot)) took_own_back_ = true;
           if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
           if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
           some_unknown = true;
