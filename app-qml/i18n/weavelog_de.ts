@@ -4041,6 +4041,10 @@
             <numerusform>Ausgelassen, weil vergessen: %n Spieler</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Left out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Ausgelassen: das Buch eines anderen Turniers, das nur die Leitung bringen darf.</translation>
+    </message>
     <message numerus="yes">
         <source>Forgotten here too, because they withdrew: %n player(s)</source>
         <translation>

@@ -4041,6 +4041,10 @@
             <numerusform>Omitidos, por haber sido olvidados: %n jugadores</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Left out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Se dejó fuera: el libro de otro torneo, que solo puede traer el jefe de la sala.</translation>
+    </message>
     <message numerus="yes">
         <source>Forgotten here too, because they withdrew: %n player(s)</source>
         <translation>

@@ -4041,6 +4041,10 @@
             <numerusform>Laissés de côté, car oubliés&#xa0;: %n joueurs</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Left out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Laissé de côté&#xa0;: le livre d’un autre tournoi, que seul le responsable de la salle peut apporter.</translation>
+    </message>
     <message numerus="yes">
         <source>Forgotten here too, because they withdrew: %n player(s)</source>
         <translation>

@@ -129,6 +129,9 @@ weavelog::TakeOptions IntakeModel::options() {
   out.may_write = [room = out.room](weavelog::Role role, const weavelog::BatchBook& book, weavelog::ActionKind action) {
     return weavelog::check_right(role, room, book.id, book.kind, action).has_value();
   };
+  out.may_begin = [room = out.room](weavelog::Role role, const weavelog::BatchBook& book) {
+    return role == weavelog::Role::head || weavelog::belongs_to_room(room, book.id, book.kind);
+  };
   return out;
 }
 
@@ -315,6 +318,7 @@ void IntakeModel::taken(const Brought& what) {
     account_.append(tr("Left out, as the players agreed here: %1").arg(names.join(QStringLiteral(", "))));
   }
   if (!bundle.forgotten.empty()) account_.append(tr("Left out, because they were forgotten: %n player(s)", "", number(bundle.forgotten.size())));
+  if (!bundle.not_begun.empty()) account_.append(tr("Left out: the book of another event, which only the head of the room may bring."));
   if (bundle.erased > 0) account_.append(tr("Forgotten here too, because they withdrew: %n player(s)", "", number(bundle.erased)));
   if (bundle.quarantined > 0) account_.append(tr("%n entry(s) were put aside; the Exchange page tells why.", "", number(bundle.quarantined)));
   for (const auto& clock : bundle.wrong_clocks) account_.append(tr("The clock of %1 was far ahead.").arg(qtext(clock)));

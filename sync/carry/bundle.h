@@ -130,6 +130,8 @@ struct TakeOptions {
   std::function<bool(const BookId&, BookKind, const BookId& room)> may_take = [](const BookId&, BookKind, const BookId&) { return true; };
   /// By the role that its maker has here, if it is enrolled: see SessionOptions::may_write.
   std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
+  /// The same of books that are not here: see SessionOptions::may_begin. Those that it may not begin are left out.
+  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };
   /// Also from a device that is not known here and did not need to be told a passphrase.
   bool from_stranger = false;
   /// Where the pictures of a backup go; null: they are left out.
@@ -152,6 +154,7 @@ struct TakenBundle {
   std::vector<BookId> books;   ///< of which entries were offered to the ledger
   std::vector<BookId> withheld;   ///< left out because of consent
   std::vector<BookId> forgotten;  ///< left out because they were forgotten
+  std::vector<BookId> not_begun;  ///< left out because its maker's role may not bring them here
   std::uint64_t erased = 0;       ///< players forgotten here because the bundle says that they withdrew
   std::uint64_t pictures = 0;     ///< taken in
   std::uint64_t pictures_failed = 0;  ///< that could not be stored, or were damaged

@@ -9,6 +9,7 @@
 #include "core/model/fields.h"
 #include "core/store/database.h"
 #include "sync/carry/bundle_chunk.h"
+#include "sync/exchange/borrowed_names.h"
 #include "sync/exchange/incoming_books.h"
 #include "sync/exchange/said_such.h"
 
@@ -162,8 +163,13 @@ class Taker {
     if (const auto* part = std::get_if<ContentPart>(&message)) return take_picture(*part);
     const Batch& whole = entries_in(message)->batch;
     out_.entries += whole.entries.size();
-    const Batch batch = without_withheld(whole);
+    Batch batch = without_withheld(whole);
     if (auto beyond = beyond_role(batch)) return fail(std::move(*beyond));
+    // A server's word for a name is taken, as in a session with it.
+    if (!options_.devices->host(out_.manifest.maker.key)) {
+      const auto unknown = [this](const PublicKey& key) { return nobody_knows(*options_.ledger, *options_.devices, key); };
+      if (const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, unknown, batch); !borrowed.empty()) take_names_away(batch, borrowed);
+    }
     // What comes from a host and was not here is shared with it from then on, as after a session with it.
     const auto [fresh, apart] = options_.devices->host(out_.manifest.maker.key)
                                     ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
@@ -260,12 +266,22 @@ class Taker {
         leave[i] = true;
         withheld_.insert(book.id);
         out_.withheld.push_back(book.id);
+      } else if (first && !may_begin(book)) {
+        leave[i] = true;
+        withheld_.insert(book.id);
+        out_.not_begun.push_back(book.id);
       } else if (first) {
         out_.books.push_back(book.id);
       }
     }
     std::erase_if(out.entries, [&](const BatchEntry& entry) { return entry.book < leave.size() && leave[entry.book]; });
     return out;
+  }
+
+  [[nodiscard]] bool may_begin(const BatchBook& book) const {
+    if (out_.manifest.backup || options_.ledger->book(book.id)) return true;
+    const auto member = options_.devices->member(out_.manifest.maker.key);
+    return !member || options_.may_begin(member->role, book);
   }
 
   /// One that can't be stored is counted and does not stop the rest, which is worth more.

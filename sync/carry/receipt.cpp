@@ -95,7 +95,7 @@ Receipt receipt_of(const Ledger& ledger, const TakenBundle& taken) {
   out.by = ledger.self();
   out.at = ledger.wall().now();
   // What was left out here for reasons of its own is not all there either.
-  out.complete = taken.complete() && taken.withheld.empty() && taken.forgotten.empty();
+  out.complete = taken.complete() && taken.withheld.empty() && taken.forgotten.empty() && taken.not_begun.empty();
   for (const BookId& id : taken.books) {
     const auto book = ledger.book(id);
     if (book) out.books.push_back({id, book->kind, ledger.heads(id)});

@@ -212,6 +212,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
   options.may_write = [room = options.room](Role role, const BatchBook& book, ActionKind action) {
     return check_right(role, room, book.id, book.kind, action).has_value();
   };
+  options.may_begin = [room = options.room](Role role, const BatchBook& book) { return role == Role::head || belongs_to_room(room, book.id, book.kind); };
   if (!arguments.receipt.empty()) {
     auto source = read_carried_file(arguments.opening.file);
     if (!source) return fail(source.error());
@@ -232,6 +233,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
                    {"forks", taken->forks},
                    {"withheld", hex_list(taken->withheld)},
                    {"forgotten", hex_list(taken->forgotten)},
+                   {"not_begun", hex_list(taken->not_begun)},
                    {"erased", taken->erased},
                    {"backup", taken->manifest.backup},
                    {"pictures", taken->pictures},
@@ -246,6 +248,8 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
   if (!taken->withheld.empty())
     text += "\nleft out, because the players said here that nobody may pass it on: " + counted(taken->withheld.size(), "book", "books");
   if (!taken->forgotten.empty()) text += "\nleft out, because they were forgotten: " + counted(taken->forgotten.size(), "book", "books");
+  if (!taken->not_begun.empty())
+    text += "\nleft out, because only the head of the room may bring books of another event: " + counted(taken->not_begun.size(), "book", "books");
   if (taken->erased > 0) text += "\nforgotten here too, because they withdrew: " + counted(taken->erased, "player", "players");
   if (taken->quarantined > 0) text += "\nput aside with a reason (see `quarantine`): " + counted(taken->quarantined, "entry", "entries");
   for (const std::string& device : taken->wrong_clocks) text += "\nthe clock of \"" + device + "\" was far ahead";
@@ -355,7 +359,7 @@ void add_bundle_commands(CLI::App& app, Work& chosen) {
     command.footer(
         "What a damaged file still holds is taken in; take it in again later to go on.\n"
         "--json: one object: bundle, maker: {device, key, words, known_as}, made, note, books, entries, applied, known, quarantined,\n"
-        "forks, withheld, forgotten, erased, backup, pictures, complete, fault, receipt. Exit code 1 if not all of it could be read.");
+        "forks, withheld, forgotten, not_begun, erased, backup, pictures, complete, fault, receipt. Exit code 1 if not all of it could be read.");
   });
   add_command<Opening>(bundle, chosen, "show", "What is in a bundle, without taking it in", show,
                        [](CLI::App& command, Opening& arguments) {

@@ -250,8 +250,6 @@ class Session {
   [[nodiscard]] bool did_such(const BatchBook& book, const AuthorId& author, const Heads& held, std::uint64_t seq);
   /// A key that this host never enrolled.
   [[nodiscard]] bool stranger(const PublicKey& key);
-  /// Cards of strangers that bear the name of a device of the room, by their place in the batch.
-  [[nodiscard]] std::vector<std::size_t> borrowed_names(const Batch& batch);
   void count_exchanged(const Batch& batch, bool sent);
   void note_exchanged();
   void answer_devices();

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "core/base/text.h"
+#include "sync/exchange/borrowed_names.h"
 #include "sync/exchange/incoming_books.h"
 #include "sync/exchange/said_such.h"
 #include "sync/exchange/session.h"
@@ -148,10 +148,12 @@ void Session::handle(const Entries& entries, ByteView) {
   given_.insert(fresh.begin(), fresh.end());
   std::optional<Batch> rest;
   if (!held_back_.empty() || !not_kept_.empty()) rest = without_held_back(entries.batch);
-  if (const auto borrowed = borrowed_names(entries.batch); !borrowed.empty()) {
-    if (!rest) rest = entries.batch;
-    rest->ahead = {};
-    for (const std::size_t author : borrowed) rest->authors[author].device = "? " + to_hex(rest->authors[author].key).substr(0, 8);
+  if (options_.side == Side::host) {
+    const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, [this](const PublicKey& key) { return stranger(key); }, entries.batch);
+    if (!borrowed.empty()) {
+      if (!rest) rest = entries.batch;
+      take_names_away(*rest, borrowed);
+    }
   }
   if (!apart.empty())
     if (auto begun = options_.peers->begin_apart(status_.peer_number, entries.batch, apart); !begun) return close(begun.error());
@@ -186,9 +188,7 @@ void Session::handle(const Entries& entries, ByteView) {
 
 bool Session::stranger(const PublicKey& key) {
   if (known_keys_.contains(key)) return false;
-  const auto device = options_.devices->member(key);
-  // A device that was revoked is known: what it wrote and others bring is taken, counted and told.
-  const bool known = device || device.error().code == FaultCode::refused || key == options_.ledger->self().key || options_.devices->host(key);
+  const bool known = !nobody_knows(*options_.ledger, *options_.devices, key);
   if (known) known_keys_.insert(key);
   return !known;
 }
@@ -233,21 +233,6 @@ bool Session::did_such(const BatchBook& book, const AuthorId& author, const Head
   if (said_such(*options_.ledger, book.id, author, head->seq, [&](ActionKind action) { return options_.may_write(status_.role, book, action); }) == 0) return false;
   did_such_.emplace(book.id, author);
   return true;
-}
-
-std::vector<std::size_t> Session::borrowed_names(const Batch& batch) {
-  std::vector<std::size_t> out;
-  if (options_.side != Side::host) return out;
-  std::set<std::string> names;
-  for (std::size_t i = 0; i < batch.authors.size(); ++i) {
-    if (!stranger(batch.authors[i].key)) continue;
-    if (names.empty()) {
-      names.insert(search_key(options_.ledger->self().device));
-      for (const EnrolledDevice& device : options_.devices->devices()) names.insert(search_key(device.name));
-    }
-    if (names.contains(search_key(batch.authors[i].device))) out.push_back(i);
-  }
-  return out;
 }
 
 void Session::count_exchanged(const Batch& batch, bool sent) {

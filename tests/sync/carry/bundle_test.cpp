@@ -192,6 +192,43 @@ TEST_CASE("a forgotten book does not come back by bundle, and a bundle tells of 
   CHECK(asked.error().what.find("forgotten") != std::string::npos);
 }
 
+TEST_CASE("a bundle leaves out the books that its maker's role may not begin here, and brings the rest") {
+  SyncDevice host("host"), maker("maker");
+  enrol(host, maker, Role::stringer);
+  const BookId may = make_id<BookId>(kNoon), may_not = make_id<BookId>(kNoon + 1), here = make_id<BookId>(kNoon + 2);
+  host.put(here, kOne, kLabel, std::string("held already"));
+  pour(host, maker, here);
+  for (const BookId& book : {may, may_not, here}) maker.put(book, make_id<EntityId>(kNoon), kLabel, std::string("mine"));
+  TakeOptions options = taking(host);
+  options.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || book.id == may; };
+  const auto taken = try_take(host, make_for(maker, host).file, {}, options);
+  REQUIRE(taken);
+  CHECK_FALSE(taken->fault);
+  CHECK(taken->not_begun == std::vector{may_not});
+  CHECK_FALSE(host.ledger->book(may_not));
+  CHECK(host.ledger->book(may));
+  CHECK(host.ledger->heads(here) == maker.ledger->heads(here));
+  CHECK_FALSE(receipt_of(*host.ledger, *taken).complete);
+}
+
+TEST_CASE("who borrows a name of the room in a bundle is named by its key, a device that is known is not") {
+  SyncDevice host("server"), maker("maker"), desk("desk by the door"), borrower("Desk by the door");
+  enrol(host, maker, Role::stringer);
+  enrol(host, desk, Role::desk);
+  const BookId book = make_id<BookId>(kNoon);
+  desk.put(book, kOne, kLabel, std::string("its own"));
+  pour(desk, borrower, book);
+  borrower.put(book, kOne, kCount, std::int64_t{7});
+  pour(borrower, maker, book);
+  REQUIRE(try_take(host, make_for(maker, host).file));
+  std::set<std::string> names;
+  for (const KnownAuthor& author : host.ledger->authors()) names.insert(author.card.device);
+  CHECK(names.contains("desk by the door"));
+  CHECK_FALSE(names.contains("Desk by the door"));
+  CHECK(names.contains("? " + to_hex(borrower.ledger->self().key).substr(0, 8)));
+  CHECK(host.ledger->verify().faults.empty());
+}
+
 TEST_CASE("a bundle brings nothing that its maker's role would not let it bring in a session") {
   SyncDevice host("host"), maker("maker");
   enrol(host, maker, Role::stringer);
