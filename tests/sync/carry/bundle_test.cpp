@@ -215,6 +215,7 @@ TEST_CASE("who borrows a name of the room in a bundle is named by its key, a dev
   SyncDevice host("server"), maker("maker"), desk("desk by the door"), borrower("Desk by the door");
   enrol(host, maker, Role::stringer);
   enrol(host, desk, Role::desk);
+  REQUIRE(host.devices->rename(desk.ledger->self().key, "desk by the door"));
   const BookId book = make_id<BookId>(kNoon);
   desk.put(book, kOne, kLabel, std::string("its own"));
   pour(desk, borrower, book);
