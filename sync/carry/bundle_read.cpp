@@ -165,8 +165,8 @@ class Taker {
     out_.entries += whole.entries.size();
     Batch batch = without_withheld(whole);
     if (auto beyond = beyond_role(batch)) return fail(std::move(*beyond));
-    // A server's word for a name is taken, as in a session with it.
-    if (!options_.devices->host(out_.manifest.maker.key)) {
+    // A server's word for a name is taken, as in a session with it; and a backup is put back under the name that its tablet had, which may be this one's.
+    if (!out_.manifest.backup && !options_.devices->host(out_.manifest.maker.key)) {
       const auto unknown = [this](const PublicKey& key) { return nobody_knows(*options_.ledger, *options_.devices, key); };
       if (const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, unknown, batch); !borrowed.empty()) take_names_away(batch, borrowed);
     }
