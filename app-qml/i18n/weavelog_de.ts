@@ -1468,6 +1468,13 @@
 </context>
 <context>
     <name>BundleSheet</name>
+    <message numerus="yes">
+        <source>%n picture(s) could not be read and are not in it.</source>
+        <translation>
+            <numerusform>%n Bild ließ sich nicht lesen und ist nicht darin.</numerusform>
+            <numerusform>%n Bilder ließen sich nicht lesen und sind nicht darin.</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Everything, as a backup</source>
         <translation>Alles, als Sicherung</translation>
@@ -4024,6 +4031,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n picture(s) were lost already where it was made.</source>
+        <translation>
+            <numerusform>%n Bild war schon dort verloren, wo es gemacht wurde.</numerusform>
+            <numerusform>%n Bilder waren schon dort verloren, wo es gemacht wurde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n picture(s) could not be stored.</source>
         <translation>
             <numerusform>%n Bild konnte nicht gespeichert werden.</numerusform>
@@ -4040,6 +4054,10 @@
             <numerusform>Ausgelassen, weil vergessen: %n Spieler</numerusform>
             <numerusform>Ausgelassen, weil vergessen: %n Spieler</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Stays out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Bleibt draußen: das Buch eines anderen Turniers, das nur die Leitung bringen darf.</translation>
     </message>
     <message>
         <source>Left out: the book of another event, which only the head of the room may bring.</source>

@@ -198,6 +198,13 @@
 <context>
     <name>BundleSheet</name>
     <message numerus="yes">
+        <source>%n picture(s) could not be read and are not in it.</source>
+        <translation>
+            <numerusform>%n picture could not be read and is not in it.</numerusform>
+            <numerusform>%n pictures could not be read and are not in it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n player(s)</source>
         <translation>
             <numerusform>%n player</numerusform>
@@ -527,6 +534,13 @@
         <translation>
             <numerusform>%n picture came in.</numerusform>
             <numerusform>%n pictures came in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s) were lost already where it was made.</source>
+        <translation>
+            <numerusform>%n picture was lost already where it was made.</numerusform>
+            <numerusform>%n pictures were lost already where it was made.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -1468,6 +1468,13 @@
 </context>
 <context>
     <name>BundleSheet</name>
+    <message numerus="yes">
+        <source>%n picture(s) could not be read and are not in it.</source>
+        <translation>
+            <numerusform>%n foto no se pudo leer y no va incluida.</numerusform>
+            <numerusform>%n fotos no se pudieron leer y no van incluidas.</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Everything, as a backup</source>
         <translation>Todo, como copia de seguridad</translation>
@@ -4024,6 +4031,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n picture(s) were lost already where it was made.</source>
+        <translation>
+            <numerusform>%n foto ya se había perdido donde se hizo.</numerusform>
+            <numerusform>%n fotos ya se habían perdido donde se hizo.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n picture(s) could not be stored.</source>
         <translation>
             <numerusform>No se pudo guardar %n foto.</numerusform>
@@ -4040,6 +4054,10 @@
             <numerusform>Omitido, por haber sido olvidado: %n jugador</numerusform>
             <numerusform>Omitidos, por haber sido olvidados: %n jugadores</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Stays out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Se queda fuera: el libro de otro torneo, que solo puede traer el jefe de la sala.</translation>
     </message>
     <message>
         <source>Left out: the book of another event, which only the head of the room may bring.</source>

@@ -1468,6 +1468,13 @@
 </context>
 <context>
     <name>BundleSheet</name>
+    <message numerus="yes">
+        <source>%n picture(s) could not be read and are not in it.</source>
+        <translation>
+            <numerusform>%n photo n’a pas pu être lue et n’y figure pas.</numerusform>
+            <numerusform>%n photos n’ont pas pu être lues et n’y figurent pas.</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Everything, as a backup</source>
         <translation>Tout, en sauvegarde</translation>
@@ -4024,6 +4031,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n picture(s) were lost already where it was made.</source>
+        <translation>
+            <numerusform>%n photo était déjà perdue à l’endroit où il a été fait.</numerusform>
+            <numerusform>%n photos étaient déjà perdues à l’endroit où il a été fait.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n picture(s) could not be stored.</source>
         <translation>
             <numerusform>%n photo n’a pas pu être gardée.</numerusform>
@@ -4040,6 +4054,10 @@
             <numerusform>Laissé de côté, car oublié&#xa0;: %n joueur</numerusform>
             <numerusform>Laissés de côté, car oubliés&#xa0;: %n joueurs</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Stays out: the book of another event, which only the head of the room may bring.</source>
+        <translation>Reste dehors&#xa0;: le livre d’un autre tournoi, que seul le responsable de la salle peut apporter.</translation>
     </message>
     <message>
         <source>Left out: the book of another event, which only the head of the room may bring.</source>

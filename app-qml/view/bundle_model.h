@@ -42,6 +42,8 @@ class BundleModel : public QObject {
   Q_PROPERTY(int players READ players NOTIFY changed)
   Q_PROPERTY(int events READ events NOTIFY changed)
   Q_PROPERTY(int pictures READ pictures NOTIFY changed)
+  // Of what was written: not in it, because they were gone or damaged.
+  Q_PROPERTY(int picturesGone READ picturesGone NOTIFY changed)
   // Who stays behind: [{name, why}], at most twenty, and how many more.
   Q_PROPERTY(QVariantList leftOut READ leftOut NOTIFY changed)
   Q_PROPERTY(int leftOutMore READ leftOutMore NOTIFY changed)
@@ -93,6 +95,7 @@ class BundleModel : public QObject {
   [[nodiscard]] int players() const { return size_.players; }
   [[nodiscard]] int events() const { return size_.events; }
   [[nodiscard]] int pictures() const { return size_.pictures; }
+  [[nodiscard]] int picturesGone() const { return bundle_ ? static_cast<int>(bundle_->pictures_gone) : 0; }
   [[nodiscard]] QVariantList leftOut() const { return size_.leftOut; }
   [[nodiscard]] int leftOutMore() const { return size_.leftOutMore; }
   [[nodiscard]] bool ready() const;

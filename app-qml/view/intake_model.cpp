@@ -126,12 +126,7 @@ weavelog::TakeOptions IntakeModel::options() {
   out.may_take = [&station](const weavelog::BookId& book, weavelog::BookKind kind, const weavelog::BookId& room) {
     return weavelog::may_cross(station.ledger(), book, kind, room);
   };
-  out.may_write = [room = out.room](weavelog::Role role, const weavelog::BatchBook& book, weavelog::ActionKind action) {
-    return weavelog::check_right(role, room, book.id, book.kind, action).has_value();
-  };
-  out.may_begin = [room = out.room](weavelog::Role role, const weavelog::BatchBook& book) {
-    return role == weavelog::Role::head || weavelog::belongs_to_room(room, book.id, book.kind);
-  };
+  out.rights = weavelog::rights_in(out.room);
   return out;
 }
 
@@ -232,6 +227,7 @@ void IntakeModel::seen(const Sighted& what) {
                                        : tr("New here: %1 of %2 entries.").arg(number(sight.new_entries)).arg(number(sight.entries)));
   if (!sight.withheld.empty()) holds_.append(tr("Stays out, as the players agreed here: %n player(s)", "", number(sight.withheld.size())));
   if (!sight.forgotten.empty()) holds_.append(tr("Stays out, because they were forgotten: %n player(s)", "", number(sight.forgotten.size())));
+  if (!sight.not_begun.empty()) holds_.append(tr("Stays out: the book of another event, which only the head of the room may bring."));
   if (sight.refused && !mustTrust()) trouble_ = carryTrouble(sight.refused, true);
   if (!sight.refused && sight.fault) trouble_ = carryTrouble(sight.fault, true);
   if (!sight.refused && !sight.fault && sight.end != weavelog::ChunkEnd::whole)
@@ -312,6 +308,7 @@ void IntakeModel::taken(const Brought& what) {
   if (bundle.known > 0) account_.append(tr("%n entry(s) were here already.", "", number(bundle.known)));
   if (bundle.pictures > 0) account_.append(tr("%n picture(s) came in.", "", number(bundle.pictures)));
   if (bundle.pictures_failed > 0) account_.append(tr("%n picture(s) could not be stored.", "", number(bundle.pictures_failed)));
+  if (bundle.pictures_gone > 0) account_.append(tr("%n picture(s) were lost already where it was made.", "", number(bundle.pictures_gone)));
   if (!bundle.withheld.empty()) {
     QStringList names;
     for (const auto& book : bundle.withheld) names.append(nameOf(device_.ledger(), book));

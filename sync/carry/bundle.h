@@ -16,6 +16,7 @@
 #include "sync/exchange/content_files.h"
 #include "sync/exchange/peer_store.h"
 #include "sync/trust/device_list.h"
+#include "sync/trust/rights.h"
 #include "sync/wire/messages.h"
 
 namespace weavelog {
@@ -60,6 +61,7 @@ struct MadeBundle {
   BundleManifest manifest;    ///< as planned when it was begun
   std::uint64_t books = 0;    ///< as written: books may have grown or gone meanwhile
   std::uint64_t entries = 0;
+  std::uint64_t pictures = 0, pictures_gone = 0;  ///< written whole; thrown away or damaged since they were listed, and so not in it
   std::uint64_t bytes = 0;
   std::vector<BookId> left_out;
 };
@@ -128,10 +130,8 @@ struct TakeOptions {
   BookId room;
   /// By what this device knows of the player's wish: held books that may not come from that room (the bundle's) are left out.
   std::function<bool(const BookId&, BookKind, const BookId& room)> may_take = [](const BookId&, BookKind, const BookId&) { return true; };
-  /// By the role that its maker has here, if it is enrolled: see SessionOptions::may_write.
-  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
-  /// The same of books that are not here: see SessionOptions::may_begin. Those that it may not begin are left out.
-  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };
+  /// What its maker may write and begin here, if it is enrolled. Books that it may not begin are left out.
+  RoomRights rights;
   /// Also from a device that is not known here and did not need to be told a passphrase.
   bool from_stranger = false;
   /// Where the pictures of a backup go; null: they are left out.
@@ -157,7 +157,8 @@ struct TakenBundle {
   std::vector<BookId> not_begun;  ///< left out because its maker's role may not bring them here
   std::uint64_t erased = 0;       ///< players forgotten here because the bundle says that they withdrew
   std::uint64_t pictures = 0;     ///< taken in
-  std::uint64_t pictures_failed = 0;  ///< that could not be stored, or were damaged
+  std::uint64_t pictures_failed = 0;  ///< that could not be stored, or did not come whole
+  std::uint64_t pictures_gone = 0;    ///< that its maker no longer had when it came to them: they are not in it
   std::vector<std::string> wrong_clocks;
   /// All that the bundle holds is in the ledger, apart from books that were left out.
   [[nodiscard]] bool complete() const;
@@ -168,6 +169,8 @@ struct TakenBundle {
 [[nodiscard]] bool stands_in_for(const Ledger& ledger, const PublicKey& maker);
 /// Whether what the bundle's maker brings is taken in here at all. Faults: as of take_bundle.
 [[nodiscard]] Outcome<> may_bring(const BundleReader& reader, const TakeOptions& options);
+/// Whether a book of it that is not held here may come with it: RoomRights::may_begin, but for backups and makers that are not enrolled.
+[[nodiscard]] bool may_begin(const BundleManifest& manifest, const TakeOptions& options, const BatchBook& book);
 
 /// Takes the bundle in by the same way as a session's batches, chunk by chunk, each durable before the next is read. Faults: those of
 /// BundleReader::open, refused (its maker was revoked, or is enrolled here as a reader; it is for another room; a backup of another

@@ -1,7 +1,6 @@
 // Reading a bundle, and taking it in.
 
 #include <algorithm>
-#include <map>
 #include <set>
 #include <unordered_set>
 
@@ -11,7 +10,6 @@
 #include "sync/carry/bundle_chunk.h"
 #include "sync/exchange/borrowed_names.h"
 #include "sync/exchange/incoming_books.h"
-#include "sync/exchange/said_such.h"
 
 namespace weavelog {
 namespace {
@@ -108,7 +106,8 @@ constexpr std::string_view kStandsInFor = "carry.stands_in_for";
 
 class Taker {
  public:
-  Taker(const TakeOptions& options, BundleReader reader) : options_(options), reader_(std::move(reader)) {
+  Taker(const TakeOptions& options, BundleReader reader)
+      : options_(options), reader_(std::move(reader)), weigher_(*options.ledger, *options.devices) {
     out_.id = reader_.head().id;
     out_.manifest = reader_.manifest();
     out_.maker = known_as(*options_.ledger, *options_.devices, out_.manifest.maker.key);
@@ -137,6 +136,9 @@ class Taker {
         out_.fault = Fault{FaultCode::refused, "stopped by hand", "bundle", "take it in once more to go on"};
       }
     }
+    end_picture();
+    if (options_.pictures != nullptr && out_.end == ChunkEnd::whole && !out_.fault && out_.manifest.pictures > pictures_begun_)
+      out_.pictures_gone = out_.manifest.pictures - pictures_begun_;
     out_.books_read = read_.size();
     if (!out_.fault && out_.end != ChunkEnd::whole) out_.fault = ended_early();
     return std::move(out_);
@@ -165,11 +167,10 @@ class Taker {
     out_.entries += whole.entries.size();
     Batch batch = without_withheld(whole);
     if (auto beyond = beyond_role(batch)) return fail(std::move(*beyond));
-    // A server's word for a name is taken, as in a session with it; and a backup is put back under the name that its tablet had, which may be this one's.
-    if (!out_.manifest.backup && !options_.devices->host(out_.manifest.maker.key)) {
-      const auto unknown = [this](const PublicKey& key) { return nobody_knows(*options_.ledger, *options_.devices, key); };
-      if (const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, unknown, batch); !borrowed.empty()) take_names_away(batch, borrowed);
-    }
+    // A server's word for a name is taken, as in a session with it, and this device's own; and a backup is put back under the name that its tablet
+    // had, which may be this one's.
+    if (!out_.manifest.backup && out_.maker != KnownAs::self && !options_.devices->host(out_.manifest.maker.key))
+      if (const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, weigher_, batch); !borrowed.empty()) take_names_away(batch, borrowed);
     // What comes from a host and was not here is shared with it from then on, as after a session with it.
     const auto [fresh, apart] = options_.devices->host(out_.manifest.maker.key)
                                     ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
@@ -194,38 +195,16 @@ class Taker {
     return options_.peers->widen(peer_, fresh);
   }
 
-  /// As in a session: what the maker, or a key that nobody here knows, says and the maker may not.
-  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch) const {
+  /// As in a session.
+  [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch) {
     const auto member = options_.devices->member(out_.manifest.maker.key);
-    if (!member || member->role == Role::head) return std::nullopt;
-    std::vector<std::optional<bool>> weighed(batch.authors.size());
-    std::map<std::uint32_t, Heads> heads;
-    std::set<std::pair<std::uint32_t, std::uint32_t>> said_before;  ///< books and authors
-    for (const BatchEntry& entry : batch.entries) {
-      if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
-      const PublicKey& key = batch.authors[entry.author].key;
-      auto& weigh = weighed[entry.author];
-      if (!weigh) weigh = key == out_.manifest.maker.key || known_as(*options_.ledger, *options_.devices, key) == KnownAs::stranger;
-      if (!*weigh) continue;
-      const BatchBook& book = batch.books[entry.book];
-      const auto may = [&](ActionKind action) { return options_.may_write(member->role, book, action); };
-      const auto action = action_in(entry.body);
-      if (!action || may(*action) || said_before.contains({entry.book, entry.author})) continue;
-      const AuthorId author = batch.authors[entry.author].id();
-      const auto [held, fresh] = heads.try_emplace(entry.book);
-      if (fresh) held->second = options_.ledger->heads(book.id);
-      const auto head = std::find_if(held->second.begin(), held->second.end(), [&](const Head& one) { return one.author == author; });
-      if (head != held->second.end() && head->seq >= entry.seq) continue;
-      if (head != held->second.end() && said_such(*options_.ledger, book.id, author, head->seq, may) > 0) {
-        said_before.emplace(entry.book, entry.author);
-        continue;
-      }
-      return Fault{FaultCode::refused,
-                   "\"" + out_.manifest.maker.device + "\", which made this bundle, is enrolled here as a " + name_of(member->role) +
-                       ", and it holds what only others of the room may change",
-                   "bundle", "ask the head of the room for another role, or let the head bring it"};
-    }
-    return std::nullopt;
+    if (!member) return std::nullopt;  // a stranger is let in by hand
+    const auto author = weigher_.beyond(out_.manifest.maker.key, member->role, options_.rights, OwnWords::if_new, batch);
+    if (!author) return std::nullopt;
+    return Fault{FaultCode::refused,
+                 "\"" + out_.manifest.maker.device + "\", which made this bundle, is enrolled here as a " + name_of(member->role) +
+                     ", and it holds what only others of the room may change",
+                 "bundle", "ask the head of the room for another role, or let the head bring it"};
   }
 
   /// As in a session: a device passes on what it obeyed, and vouches for it if it could have ordered it; else who ordered it must
@@ -266,7 +245,7 @@ class Taker {
         leave[i] = true;
         withheld_.insert(book.id);
         out_.withheld.push_back(book.id);
-      } else if (first && !may_begin(book)) {
+      } else if (first && !may_begin(out_.manifest, options_, book)) {
         leave[i] = true;
         withheld_.insert(book.id);
         out_.not_begun.push_back(book.id);
@@ -278,27 +257,35 @@ class Taker {
     return out;
   }
 
-  [[nodiscard]] bool may_begin(const BatchBook& book) const {
-    if (out_.manifest.backup || options_.ledger->book(book.id)) return true;
-    const auto member = options_.devices->member(out_.manifest.maker.key);
-    return !member || options_.may_begin(member->role, book);
-  }
-
   /// One that can't be stored is counted and does not stop the rest, which is worth more.
   Outcome<> take_picture(const ContentPart& part) {
-    if (part.offset == 0) picture_.clear();
-    if (options_.pictures == nullptr || part.size > options_.pictures->bounds().one || !options_.ledger->book(part.book)) return {};
-    if (part.offset != picture_.size()) return {};  // its beginning is missing
-    picture_.insert(picture_.end(), part.bytes.begin(), part.bytes.end());
-    if (picture_.size() < part.size) return {};
-    const bool whole = picture_.size() == part.size && digest_of(picture_) == part.hash;
-    if (whole && options_.pictures->add(part.book, picture_)) {
-      ++out_.pictures;
-    } else {
-      ++out_.pictures_failed;
+    if (options_.pictures == nullptr) return {};
+    if (!picture_ || picture_->book != part.book || picture_->hash != part.hash) {
+      end_picture();
+      ++pictures_begun_;
+      // Of a book that was left out nothing is wanted.
+      picture_ = Picture{part.book, part.hash, !options_.ledger->book(part.book), {}};
     }
-    picture_.clear();
+    if (picture_->done) return {};
+    Bytes& bytes = picture_->bytes;
+    if (part.offset != bytes.size() || part.size > options_.pictures->bounds().one) {
+      end_picture();
+      return {};
+    }
+    bytes.insert(bytes.end(), part.bytes.begin(), part.bytes.end());
+    if (bytes.size() < part.size) return {};
+    const bool whole = bytes.size() == part.size && digest_of(bytes) == part.hash;
+    ++(whole && options_.pictures->add(part.book, bytes) ? out_.pictures : out_.pictures_failed);
+    picture_->done = true;
+    picture_->bytes = {};
     return {};
+  }
+
+  void end_picture() {
+    if (!picture_ || picture_->done) return;
+    ++out_.pictures_failed;
+    picture_->done = true;
+    picture_->bytes = {};
   }
 
   Fault ended_early() const {
@@ -311,10 +298,18 @@ class Taker {
 
   const TakeOptions& options_;
   BundleReader reader_;
+  RoleWeigher weigher_;
   TakenBundle out_;
   std::int64_t peer_ = 0;
   std::unordered_set<BookId, IdHash> read_, withheld_;
-  Bytes picture_;  ///< what has come of the one that is being read
+  struct Picture {
+    BookId book;
+    Digest hash{};
+    bool done = false;  ///< counted, or not wanted
+    Bytes bytes;        ///< what has come of it
+  };
+  std::optional<Picture> picture_;
+  std::uint64_t pictures_begun_ = 0;
 };
 
 }  // namespace
@@ -327,6 +322,12 @@ bool stands_in_for(const Ledger& ledger, const PublicKey& maker) {
   if (maker == ledger.self().key || ledger.books(kPlayerBook).empty()) return true;
   const auto kept = ledger.remembered(kStandsInFor);
   return kept && std::equal(kept->begin(), kept->end(), maker.begin(), maker.end());
+}
+
+bool may_begin(const BundleManifest& manifest, const TakeOptions& options, const BatchBook& book) {
+  if (manifest.backup || options.ledger->book(book.id)) return true;
+  const auto member = options.devices->member(manifest.maker.key);
+  return !member || options.rights.may_begin(member->role, book);
 }
 
 Outcome<> may_bring(const BundleReader& reader, const TakeOptions& options) {

@@ -39,6 +39,9 @@ class Look {
     } else if (here && !sight_.manifest.backup && !options_.may_take(book.id, book.kind, sight_.manifest.room)) {
       sight_.withheld.push_back(book.id);
       left_out_.insert(book.id);
+    } else if (!may_begin(sight_.manifest, options_, book)) {
+      sight_.not_begun.push_back(book.id);
+      left_out_.insert(book.id);
     } else if (!here) {
       ++sight_.new_books;
     }

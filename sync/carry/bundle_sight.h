@@ -18,7 +18,7 @@ struct BundleSight {
   std::uint64_t books = 0, new_books = 0;
   std::uint64_t entries = 0, new_entries = 0;
   std::uint64_t pictures = 0;
-  std::vector<BookId> withheld, forgotten;  ///< that would be left out
+  std::vector<BookId> withheld, forgotten, not_begun;  ///< that would be left out
   ChunkEnd end = ChunkEnd::whole;
   std::optional<Fault> fault;  ///< why it could not be read to its end
   [[nodiscard]] bool whole() const { return !fault && end == ChunkEnd::whole; }

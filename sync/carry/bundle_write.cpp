@@ -64,16 +64,23 @@ Bytes message_of(std::uint64_t number, Batch batch) { return encode_frame(Packed
 
 Fault stopped() { return {FaultCode::refused, "stopped by hand", "bundle", ""}; }
 
-/// One that was thrown away or damaged since it was listed is left out: the rest must not be lost for it.
+/// False: it was thrown away or damaged since it was listed, and nothing of it goes. The rest must not be lost for it.
 template <class Put>
-Outcome<> write_picture(const ContentFiles& pictures, const HeldContent& picture, Put put) {
-  for (std::uint64_t offset = 0;;) {
-    auto piece = pictures.read_piece(picture.book, picture.hash, offset, kContentPartBytes);
-    if (!piece || piece->bytes.empty()) return {};
-    const std::uint64_t next = offset + piece->bytes.size();
-    if (auto done = put(encode_frame(ContentPart{picture.book, picture.hash, piece->size, offset, std::move(piece->bytes)})); !done) return done;
-    offset = next;
+Outcome<bool> write_picture(const ContentFiles& pictures, const HeldContent& picture, Put put) {
+  Bytes whole;
+  for (;;) {
+    const auto piece = pictures.read_piece(picture.book, picture.hash, whole.size(), kContentPartBytes);
+    if (!piece || piece->size > pictures.bounds().one) return false;
+    if (piece->bytes.empty()) break;
+    whole.insert(whole.end(), piece->bytes.begin(), piece->bytes.end());
   }
+  if (digest_of(whole) != picture.hash) return false;
+  for (std::size_t offset = 0; offset < whole.size(); offset += kContentPartBytes) {
+    const ByteView part = ByteView(whole).subspan(offset, std::min<std::size_t>(kContentPartBytes, whole.size() - offset));
+    if (auto done = put(encode_frame(ContentPart{picture.book, picture.hash, whole.size(), offset, Bytes(part.begin(), part.end())})); !done)
+      return fail(done.error());
+  }
+  return true;
 }
 
 }  // namespace
@@ -171,8 +178,9 @@ Outcome<MadeBundle> make_bundle(const Ledger& ledger, const DeviceList& devices,
       if (wish.go_on && !wish.go_on(made.entries)) return fail(stopped());
     }
     for (const HeldContent& picture : plan->pictures) {
-      if (auto done = write_picture(*wish.pictures, picture, [&](const Bytes& frame) { return chunk(ChunkKind::frame, frame); }); !done)
-        return fail(done.error());
+      const auto whole = write_picture(*wish.pictures, picture, [&](const Bytes& frame) { return chunk(ChunkKind::frame, frame); });
+      if (!whole) return fail(whole.error());
+      ++(*whole ? made.pictures : made.pictures_gone);
       if (wish.go_on && !wish.go_on(made.entries)) return fail(stopped());
     }
     made.books = written.size();

@@ -32,7 +32,8 @@ json::object written(const Outgoing& one) {
           {"made", one.made},
           {"books", static_cast<std::int64_t>(one.books)},
           {"entries", static_cast<std::int64_t>(one.entries)},
-          {"bytes", static_cast<std::int64_t>(one.bytes)}};
+          {"bytes", static_cast<std::int64_t>(one.bytes)},
+          {"pictures_gone", static_cast<std::int64_t>(one.pictures_gone)}};
 }
 
 std::optional<Outgoing> read(ByteView kept) {
@@ -61,6 +62,7 @@ std::optional<Outgoing> read(ByteView kept) {
   out.books = static_cast<std::uint64_t>(number("books"));
   out.entries = static_cast<std::uint64_t>(number("entries"));
   out.bytes = static_cast<std::uint64_t>(number("bytes"));
+  out.pictures_gone = static_cast<std::uint64_t>(number("pictures_gone"));
   return out;
 }
 
@@ -126,6 +128,7 @@ Outcome<Outgoing> OutgoingBundle::make(const BundleWish& wish, const std::string
   one.books = made->books;
   one.entries = made->entries;
   one.bytes = made->bytes;
+  one.pictures_gone = made->pictures_gone;
   fs::rename(coming, file(one.id), error);
   if (error) {
     discard(coming);

@@ -22,6 +22,7 @@ struct Outgoing {
   bool backup = false;
   UnixMs made = 0;
   std::uint64_t books = 0, entries = 0, bytes = 0;
+  std::uint64_t pictures_gone = 0;  ///< see MadeBundle
 };
 
 /// Thread-safe as long as one thread at a time makes or brings.

@@ -167,6 +167,9 @@ Outcome<Ending> bundle_make(Context& context, const MakeArguments& arguments) {
   if (auto noted = note_bundle(context.station().peers(), wish, *made, receiver); !noted) return fail(noted.error());
   out["books"] = made->books;
   out["entries"] = made->entries;
+  out["pictures"] = made->pictures;
+  out["pictures_gone"] = made->pictures_gone;
+  if (made->pictures_gone > 0) left += "\nnot in it, because they were gone or damaged: " + counted(made->pictures_gone, "picture", "pictures");
   out["bundle"] = made->id.hex();
   out["bytes"] = made->bytes;
   out["receiver"] = receiver;
@@ -209,10 +212,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
     options.room = reader->manifest().room;
   }
   options.may_take = [&](const BookId& book, BookKind kind, const BookId& room) { return may_cross(context.ledger(), book, kind, room); };
-  options.may_write = [room = options.room](Role role, const BatchBook& book, ActionKind action) {
-    return check_right(role, room, book.id, book.kind, action).has_value();
-  };
-  options.may_begin = [room = options.room](Role role, const BatchBook& book) { return role == Role::head || belongs_to_room(room, book.id, book.kind); };
+  options.rights = rights_in(options.room);
   if (!arguments.receipt.empty()) {
     auto source = read_carried_file(arguments.opening.file);
     if (!source) return fail(source.error());
@@ -237,6 +237,8 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
                    {"erased", taken->erased},
                    {"backup", taken->manifest.backup},
                    {"pictures", taken->pictures},
+                   {"pictures_failed", taken->pictures_failed},
+                   {"pictures_gone", taken->pictures_gone},
                    {"complete", taken->complete()},
                    {"fault", taken->fault ? json::value(fault_json(*taken->fault)) : json::value()}};
   const BundleManifest& manifest = taken->manifest;
@@ -245,6 +247,7 @@ Outcome<Ending> read(Context& context, const ReadArguments& arguments) {
                      std::to_string(taken->known) + " known before";
   if (taken->pictures > 0) text += "\npictures: " + std::to_string(taken->pictures);
   if (taken->pictures_failed > 0) text += "\nnot stored: " + counted(taken->pictures_failed, "picture", "pictures");
+  if (taken->pictures_gone > 0) text += "\nnot in it, since its maker had them no more: " + counted(taken->pictures_gone, "picture", "pictures");
   if (!taken->withheld.empty())
     text += "\nleft out, because the players said here that nobody may pass it on: " + counted(taken->withheld.size(), "book", "books");
   if (!taken->forgotten.empty()) text += "\nleft out, because they were forgotten: " + counted(taken->forgotten.size(), "book", "books");
@@ -349,7 +352,7 @@ void add_bundle_commands(CLI::App& app, Work& chosen) {
     command.add_flag("--estimate", arguments.estimate, "Write nothing, say how large it would be");
     command.footer(
         "Players who withdrew or agreed to another room stay behind: named ones are refused, of many they are left out.\n"
-        "--json: one object: file, bundle, books, entries, pictures, backup, bytes (or about_bytes), left_out, receiver, words.");
+        "--json: one object: file, bundle, books, entries, pictures, pictures_gone, backup, bytes (or about_bytes), left_out, receiver, words.");
   });
   add_command<ReadArguments>(bundle, chosen, "read", "Take a bundle in", read, [](CLI::App& command, ReadArguments& arguments) {
     add_opening(command, arguments.opening);
@@ -359,7 +362,7 @@ void add_bundle_commands(CLI::App& app, Work& chosen) {
     command.footer(
         "What a damaged file still holds is taken in; take it in again later to go on.\n"
         "--json: one object: bundle, maker: {device, key, words, known_as}, made, note, books, entries, applied, known, quarantined,\n"
-        "forks, withheld, forgotten, not_begun, erased, backup, pictures, complete, fault, receipt. Exit code 1 if not all of it could be read.");
+        "forks, withheld, forgotten, not_begun, erased, backup, pictures, pictures_failed, pictures_gone, complete, fault, receipt. Exit code 1 if not all of it could be read.");
   });
   add_command<Opening>(bundle, chosen, "show", "What is in a bundle, without taking it in", show,
                        [](CLI::App& command, Opening& arguments) {

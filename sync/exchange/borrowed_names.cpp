@@ -7,18 +7,11 @@
 
 namespace weavelog {
 
-bool nobody_knows(const Ledger& ledger, const DeviceList& devices, const PublicKey& key) {
-  const auto device = devices.member(key);
-  // A device that was revoked is known: what it wrote and others bring is taken, counted and told.
-  return !device && device.error().code != FaultCode::refused && key != ledger.self().key && !devices.host(key);
-}
-
-std::vector<std::size_t> borrowed_names(const Ledger& ledger, const DeviceList& devices, const std::function<bool(const PublicKey&)>& stranger,
-                                        const Batch& batch) {
+std::vector<std::size_t> borrowed_names(const Ledger& ledger, const DeviceList& devices, RoleWeigher& weigher, const Batch& batch) {
   std::vector<std::size_t> out;
   std::set<std::string> names;
   for (std::size_t i = 0; i < batch.authors.size(); ++i) {
-    if (!stranger(batch.authors[i].key)) continue;
+    if (!weigher.nobody_knows(batch.authors[i].key)) continue;
     if (names.empty()) {
       names.insert(search_key(ledger.self().device));
       for (const EnrolledDevice& device : devices.devices()) names.insert(search_key(device.name));

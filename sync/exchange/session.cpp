@@ -50,6 +50,7 @@ Session::Session(SessionOptions options)
   batch_bytes_ = options_.batch_bytes;
   if (options_.ledger == nullptr || options_.devices == nullptr || options_.peers == nullptr)
     throw std::logic_error("a session needs a ledger, a device list and a peer store");
+  weigher_.emplace(*options_.ledger, *options_.devices);
 }
 
 Session::~Session() {

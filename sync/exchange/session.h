@@ -32,6 +32,7 @@
 #include "sync/exchange/common_books.h"
 #include "sync/exchange/content_exchange.h"
 #include "sync/exchange/peer_store.h"
+#include "sync/exchange/role_weigher.h"
 #include "sync/trust/device_list.h"
 #include "sync/trust/role.h"
 #include "sync/wire/messages.h"
@@ -63,12 +64,8 @@ struct SessionOptions {
   std::function<bool(const BookId& book, BookKind kind, const BookId& room, bool settled)> may_stay;
   /// Host: says why it exchanges with nobody any more, if it does not.
   std::function<std::optional<Fault>()> over;
-  /// Host: may a device in this role do such an action in this book? Asked of what the guest wrote itself, and of what comes under keys that
-  /// nobody here enrolled, since anybody can make one up; what it carries of enrolled devices was weighed where it was said. A reader may nothing, whatever this says.
-  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
-  /// Host: may a device in this role bring such a book that is not held here? Whose words are in it does not matter. If not, nothing
-  /// of it is taken, everything else is.
-  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };
+  /// Host: what guests may write and begin here.
+  RoomRights rights;
   /// Host: where the guest comes from, without the port. Wrong codes are counted by it.
   std::string remote;
   /// Host: a tablet that plays the host, not an event server. Then it is scoped as a guest is: it offers only the books that this gives
@@ -108,7 +105,7 @@ struct SessionStatus {
   bool at_odds = false;
   std::uint64_t forgotten = 0;      ///< players erased here because the peer passed on that they withdrew
   std::uint64_t not_kept = 0;       ///< books that the peer gave and that may not be here: let go again
-  /// Host: books that the guest brought and may not begin here (SessionOptions::may_begin), left out. Guest: books of which the host holds nothing
+  /// Host: books that the guest brought and may not begin here (RoomRights::may_begin), left out. Guest: books of which the host holds nothing
   /// after all of them was sent to it: it did not begin them, or let them go again.
   std::uint64_t not_begun = 0;
   std::uint64_t forks = 0;          ///< chains of which each side holds another branch
@@ -247,9 +244,6 @@ class Session {
   void check_membership();
   /// What the guest, or a key that nobody here knows, says and may not, if anything.
   [[nodiscard]] std::optional<Fault> beyond_role(const Batch& batch);
-  [[nodiscard]] bool did_such(const BatchBook& book, const AuthorId& author, const Heads& held, std::uint64_t seq);
-  /// A key that this host never enrolled.
-  [[nodiscard]] bool stranger(const PublicKey& key);
   void count_exchanged(const Batch& batch, bool sent);
   void note_exchanged();
   void answer_devices();
@@ -314,8 +308,7 @@ class Session {
   std::set<BookId> brought_;    ///< not held before this session, and not weighed yet
   std::map<BookId, Heads> apart_;  ///< see kept_apart: what the peer said of each
   std::map<BookId, std::set<AuthorId>> apart_forks_;  ///< chains of these that have parted by what the peer says: neither compares them now
-  std::set<PublicKey> known_keys_;  ///< no strangers
-  std::set<std::pair<BookId, AuthorId>> did_such_;  ///< what their chains hold here is beyond the guest's role
+  std::optional<RoleWeigher> weigher_;
   std::set<BookId> not_kept_;   ///< weighed: nothing of them is taken in this session any more
   std::set<BookId> not_begun_;  ///< see SessionStatus::not_begun
   std::uint64_t revocations_seen_ = 0;

@@ -5,7 +5,6 @@
 
 #include "sync/exchange/borrowed_names.h"
 #include "sync/exchange/incoming_books.h"
-#include "sync/exchange/said_such.h"
 #include "sync/exchange/session.h"
 
 namespace weavelog {
@@ -135,7 +134,7 @@ void Session::handle(const Entries& entries, ByteView) {
                   "the sender is faulty; nothing was lost"});
   if (options_.side == Side::host)
     for (const BatchBook& book : entries.batch.books)
-      if (!options_.ledger->book(book.id) && !options_.may_begin(status_.role, book)) {
+      if (!options_.ledger->book(book.id) && !options_.rights.may_begin(status_.role, book)) {
         not_kept_.insert(book.id);
         note_not_begun(book.id);
       }
@@ -149,7 +148,7 @@ void Session::handle(const Entries& entries, ByteView) {
   std::optional<Batch> rest;
   if (!held_back_.empty() || !not_kept_.empty()) rest = without_held_back(entries.batch);
   if (options_.side == Side::host) {
-    const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, [this](const PublicKey& key) { return stranger(key); }, entries.batch);
+    const auto borrowed = borrowed_names(*options_.ledger, *options_.devices, *weigher_, entries.batch);
     if (!borrowed.empty()) {
       if (!rest) rest = entries.batch;
       take_names_away(*rest, borrowed);
@@ -186,53 +185,16 @@ void Session::handle(const Entries& entries, ByteView) {
   pump();
 }
 
-bool Session::stranger(const PublicKey& key) {
-  if (known_keys_.contains(key)) return false;
-  const bool known = !nobody_knows(*options_.ledger, *options_.devices, key);
-  if (known) known_keys_.insert(key);
-  return !known;
-}
-
 std::optional<Fault> Session::beyond_role(const Batch& batch) {
-  if (status_.role == Role::head) return std::nullopt;
+  // Of a tablet that plays the host the guest is no more than met: whether it may is known where it is enrolled.
+  const auto author = weigher_->beyond(status_.peer.key, status_.role, options_.rights, options_.shares ? OwnWords::if_new : OwnWords::all, batch);
+  if (!author) return std::nullopt;
   const std::string where = "exchange with " + status_.peer.device;
-  std::vector<std::optional<bool>> strangers(batch.authors.size());
-  std::map<std::uint32_t, Heads> heads;
-  for (const BatchEntry& entry : batch.entries) {
-    if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) continue;  // the ledger says what is wrong with it
-    const AuthorCard& author = batch.authors[entry.author];
-    const BatchBook& book = batch.books[entry.book];
-    const bool own = author.key == status_.peer.key;
-    if (!own && !strangers[entry.author]) strangers[entry.author] = stranger(author.key);
-    if (!own && !*strangers[entry.author]) continue;
-    const auto action = action_in(entry.body);
-    if (!action || options_.may_write(status_.role, book, *action)) continue;
-    // Of a tablet that plays the host the guest is no more than met: whether it may is known where it is enrolled.
-    if (!own || options_.shares) {
-      const auto [held, fresh] = heads.try_emplace(entry.book);
-      if (fresh) held->second = options_.ledger->heads(book.id);
-      if (did_such(book, author.id(), held->second, entry.seq)) continue;
-    }
-    if (own)
-      return Fault{FaultCode::refused,
-                   std::string("a device in the role of ") + name_of(status_.role) + " sends what only others of the room may change", where,
-                   "ask the head of the room for another role, and exchange again"};
-    // A key costs nothing, so under one that nobody enrolled nobody may more than under their own.
-    return Fault{FaultCode::refused,
-                 "a device brings what one that is not known here (\"" + author.device + "\") changed, and only others of the room may", where,
-                 "pair that device with this room, or let the head of the room bring it"};
-  }
-  return std::nullopt;
-}
-
-/// It is here already, or others like it of this author are: these came by who may bring them.
-bool Session::did_such(const BatchBook& book, const AuthorId& author, const Heads& held, std::uint64_t seq) {
-  const auto head = std::find_if(held.begin(), held.end(), [&](const Head& one) { return one.author == author; });
-  if (head == held.end()) return false;
-  if (head->seq >= seq || did_such_.contains({book.id, author})) return true;
-  if (said_such(*options_.ledger, book.id, author, head->seq, [&](ActionKind action) { return options_.may_write(status_.role, book, action); }) == 0) return false;
-  did_such_.emplace(book.id, author);
-  return true;
+  if (author->key == status_.peer.key)
+    return Fault{FaultCode::refused, std::string("a device in the role of ") + name_of(status_.role) + " sends what only others of the room may change",
+                 where, "ask the head of the room for another role, and exchange again"};
+  return Fault{FaultCode::refused, "a device brings what one that is not known here (\"" + author->device + "\") changed, and only others of the room may",
+               where, "pair that device with this room, or let the head of the room bring it"};
 }
 
 void Session::count_exchanged(const Batch& batch, bool sent) {

@@ -86,8 +86,7 @@ class ExchangeHost::Impl {
     options.leaves_by = options_.leaves_by;
     options.may_stay = options_.may_stay;
     options.over = options_.over;
-    options.may_write = options_.may_write;
-    options.may_begin = options_.may_begin;
+    options.rights = options_.rights;
     if (const auto from = Address::parse(pipe->remote())) options.remote = from->host;
     options.shares = options_.shares;
     if (options_.names_content)

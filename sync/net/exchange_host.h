@@ -23,8 +23,7 @@ struct ExchangeHostOptions {
   std::function<LeaveRule()> leaves_by;  ///< see SessionOptions
   std::function<bool(const BookId&, BookKind, const BookId&, bool)> may_stay;  ///< see SessionOptions
   std::function<std::optional<Fault>()> over;                     ///< see SessionOptions
-  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };  ///< see SessionOptions
-  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };  ///< see SessionOptions
+  RoomRights rights;                                              ///< see SessionOptions
   std::function<std::vector<BookId>(const PublicKey&)> shares;  ///< see SessionOptions: set for a tablet that plays the host
   /// See ContentRules; none: no pictures are exchanged.
   std::function<bool(const BookId&, const Digest&)> names_content;

@@ -36,12 +36,7 @@ Outcome<std::unique_ptr<TabletHost>> TabletHost::start(Station& station, TabletH
   if (options.may_leave) host.may_leave = options.may_leave;
   host.leaves_by = options.leaves_by;
   host.may_stay = options.may_stay;
-  host.may_write = [event = options.event](Role role, const BatchBook& book, ActionKind action) {
-    return check_right(role, event, book.id, book.kind, action).has_value();
-  };
-  host.may_begin = [event = options.event](Role role, const BatchBook& book) {
-    return role == Role::head || belongs_to_room(event, book.id, book.kind);
-  };
+  host.rights = rights_in(options.event);
   host.names_content = options.names_content;
   host.on_status = options.on_status;
   host.shares = [shares = options.shares](const PublicKey&) { return shares ? shares() : std::vector<BookId>{}; };

@@ -218,12 +218,7 @@ Outcome<> serve(const Arguments& arguments) {
   host_options.may_stay = [&ledger = (*station)->ledger()](const BookId& book, BookKind kind, const BookId& room, bool settled) {
     return may_stay(ledger, book, kind, room, settled);
   };
-  host_options.may_write = [room = *event](Role role, const BatchBook& book, ActionKind action) {
-    return check_right(role, room, book.id, book.kind, action).has_value();
-  };
-  host_options.may_begin = [room = *event](Role role, const BatchBook& book) {
-    return role == Role::head || belongs_to_room(room, book.id, book.kind);
-  };
+  host_options.rights = rights_in(*event);
   host_options.over = [&ledger = (*station)->ledger(), room = *event] { return event_is_over(ledger, room, ledger.wall().now()); };
   host_options.names_content = [&ledger = (*station)->ledger()](const BookId& book, const Digest& content) { return names_photo(ledger, book, content); };
   // Once for each book of a session: the status comes with every step.

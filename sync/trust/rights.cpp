@@ -41,4 +41,9 @@ Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKi
               "ask the head of the room to do it, or to give this device another role");
 }
 
+RoomRights rights_in(const BookId& event) {
+  return {[event](Role role, const BatchBook& book, ActionKind action) { return check_right(role, event, book.id, book.kind, action).has_value(); },
+          [event](Role role, const BatchBook& book) { return role == Role::head || belongs_to_room(event, book.id, book.kind); }};
+}
+
 }  // namespace weavelog

@@ -1,7 +1,10 @@
 #pragma once
 // What a device may write, by its role in the room. The server holds to it, and so do tablets before they write.
 
+#include <functional>
+
 #include "core/base/id.h"
+#include "core/log/batch.h"
 #include "core/log/registry.h"
 #include "sync/trust/role.h"
 
@@ -29,5 +32,15 @@ namespace weavelog {
 
 /// may_write for a device that works at this event: books of other events are its own affair. Fault: refused, naming the role.
 [[nodiscard]] Outcome<> check_right(Role role, const BookId& event, const BookId& book, BookKind kind, ActionKind action);
+
+/// What a session and a bundle hold those to who bring something (sync/exchange/role_weigher.h).
+struct RoomRights {
+  /// May a device in this role do such an action in this book? A reader may nothing, whatever this says.
+  std::function<bool(Role, const BatchBook&, ActionKind)> may_write = [](Role, const BatchBook&, ActionKind) { return true; };
+  /// May it bring such a book that is not held here? Whose words are in it does not matter. If not, nothing of it is taken, everything else is.
+  std::function<bool(Role, const BatchBook&)> may_begin = [](Role, const BatchBook&) { return true; };
+};
+/// Those of this event's room: check_right, and books that do not belong to it only from a head.
+[[nodiscard]] RoomRights rights_in(const BookId& event);
 
 }  // namespace weavelog

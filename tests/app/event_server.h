@@ -47,10 +47,7 @@ struct EventServer {
     options.may_stay = [this](const BookId& book, BookKind kind, const BookId& room, bool settled) { return may_stay(station->ledger(), book, kind, room, settled); };
     options.leaves_by = [this] { return LeaveRule{event, crossing_mark(station->ledger(), event)}; };
     options.over = [this] { return event_is_over(station->ledger(), event, station->ledger().wall().now()); };
-    options.may_write = [this](Role role, const BatchBook& book, ActionKind action) {
-      return check_right(role, event, book.id, book.kind, action).has_value();
-    };
-    options.may_begin = [this](Role role, const BatchBook& book) { return role == Role::head || belongs_to_room(event, book.id, book.kind); };
+    options.rights = rights_in(event);
     host = must(ExchangeHost::start(*station, std::move(options)));
   }
   [[nodiscard]] PairingCode invite(Role role) {

@@ -104,6 +104,13 @@ Sheet {
         text: BundleModel.file + "\n" + (sheet.backup ? qsTr("Keep it apart from this tablet, and its passphrase apart from it.")
             : qsTr("Whoever brings it in gets a receipt beside it. Bring that in here, and you know that it came."))
     }
+    Notice {
+        objectName: "picturesGone"
+        Layout.fillWidth: true
+        visible: BundleModel.state === BundleModel.Arrived && BundleModel.picturesGone > 0
+        kind: Notice.Attention
+        title: qsTr("%n picture(s) could not be read and are not in it.", "", BundleModel.picturesGone)
+    }
 
     foot: ColumnLayout {
         Layout.fillWidth: true

@@ -1,6 +1,7 @@
 // A bundle from one device to another: what crosses, what may not, who is asked.
 
 #include "core/store/database.h"
+#include "sync/carry/bundle_sight.h"
 #include "tests/sync/carry/carriers.h"
 
 using namespace weavelog;
@@ -200,8 +201,15 @@ TEST_CASE("a bundle leaves out the books that its maker's role may not begin her
   pour(host, maker, here);
   for (const BookId& book : {may, may_not, here}) maker.put(book, make_id<EntityId>(kNoon), kLabel, std::string("mine"));
   TakeOptions options = taking(host);
-  options.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || book.id == may; };
-  const auto taken = try_take(host, make_for(maker, host).file, {}, options);
+  options.rights.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || book.id == may; };
+  const Carried bundle = make_for(maker, host);
+  const DeviceKey& key = host.ledger->key();
+  const auto sight = look_into(source_of(bundle.file), {&key, {}}, options);
+  REQUIRE(sight);
+  CHECK(sight->not_begun == std::vector{may_not});
+  CHECK(sight->new_books == 1);
+  CHECK(sight->new_entries == 2);
+  const auto taken = try_take(host, bundle.file, {}, options);
   REQUIRE(taken);
   CHECK_FALSE(taken->fault);
   CHECK(taken->not_begun == std::vector{may_not});
@@ -230,6 +238,28 @@ TEST_CASE("who borrows a name of the room in a bundle is named by its key, a dev
   CHECK(host.ledger->verify().faults.empty());
 }
 
+TEST_CASE("a backup put back on a new tablet of the same name, and a bundle of this device's own, leave names as they are") {
+  const DeviceKey key = DeviceKey::generate();
+  SyncDevice old("Ilse's tablet", ":memory:", key), bo("Ilse's Tablet"), fresh("Ilse's tablet"), again("Ilse's tablet", ":memory:", key);
+  const BookId book = make_id<BookId>(kNoon);
+  old.put(book, kOne, kLabel, std::string("its own"));
+  pour(old, bo, book);
+  bo.put(book, kOne, kCount, std::int64_t{7});
+  pour(bo, old, book);
+  const auto names = [](const SyncDevice& device) {
+    std::set<std::string> out;
+    for (const KnownAuthor& author : device.ledger->authors()) out.insert(author.card.device);
+    return out;
+  };
+  BundleWish wish = wish_for(old, ForPassphrase{"ferry to the island", kQuick});
+  wish.backup = true;
+  CHECK(take(fresh, make(old, wish).file, "ferry to the island").complete());
+  CHECK(names(fresh).contains("Ilse's Tablet"));
+  CHECK(names(fresh) == names(old));
+  CHECK(take(again, make_with(old, "ferry to the island").file, "ferry to the island").complete());
+  CHECK(names(again) == names(old));
+}
+
 TEST_CASE("a bundle brings nothing that its maker's role would not let it bring in a session") {
   SyncDevice host("host"), maker("maker");
   enrol(host, maker, Role::stringer);
@@ -237,7 +267,7 @@ TEST_CASE("a bundle brings nothing that its maker's role would not let it bring 
   maker.put(book, kOne, kLabel, std::string("mine"));
   TakeOptions options = taking(host);
   std::set<std::pair<Role, ActionKind>> asked;
-  options.may_write = [&](Role role, const BatchBook&, ActionKind action) {
+  options.rights.may_write = [&](Role role, const BatchBook&, ActionKind action) {
     asked.emplace(role, action);
     return role == Role::head;
   };
@@ -257,6 +287,31 @@ TEST_CASE("a bundle brings nothing that its maker's role would not let it bring 
   CHECK(host.ledger->book(book));
   maker.put(book, kOne, kLabel, std::string("and on"));
   CHECK(try_take(host, make_for(maker, host).file, {}, options)->complete());
+}
+
+TEST_CASE("under a key that nobody enrolled a bundle brings no more than its maker may, also after something harmless") {
+  SyncDevice host("host"), maker("maker"), made_up("made up");
+  enrol(host, maker, Role::stringer);
+  constexpr ActionKind kHeadsOnly{9};
+  TakeOptions options = taking(host);
+  options.rights.may_write = [](Role role, const BatchBook&, ActionKind action) { return role == Role::head || action != kHeadsOnly; };
+  const BookId book = make_id<BookId>(kNoon);
+  made_up.put(book, kOne, kLabel, std::string("harmless"));
+  pour(made_up, maker, book);
+  CHECK(try_take(host, make_for(maker, host).file, {}, options)->complete());
+  Draft more(book, kShelf, kHeadsOnly);
+  more.put(*made_up.ledger->entity(book, kOne), kLabel, std::string("hijacked"));
+  REQUIRE(made_up.ledger->append(more));
+  pour(made_up, maker, book);
+  const auto refused = try_take(host, make_for(maker, host).file, {}, options);
+  REQUIRE(refused);
+  REQUIRE(refused->fault);
+  CHECK(refused->fault->code == FaultCode::refused);
+  CHECK(host.ledger->entity(book, kOne)->get_as<std::string>(kLabel) == "harmless");
+  // By a head it comes.
+  REQUIRE(host.devices->set_role(maker.ledger->self().key, Role::head));
+  CHECK(try_take(host, make_for(maker, host).file, {}, options)->complete());
+  CHECK(host.ledger->entity(book, kOne)->get_as<std::string>(kLabel) == "hijacked");
 }
 
 TEST_CASE("who made it counts: a stranger has to be let in, a revoked device and a reader are not") {

@@ -332,6 +332,47 @@ TEST_CASE("a backup put back on a fresh tablet brings everything: private kit, w
   CHECK(file[17] == 2);
 }
 
+TEST_CASE("a backup says of pictures that were gone or damaged when it was made, and so does who takes it in") {
+  TemporaryFolder home;
+  const auto old = open_station(home / "old", "Ilse's tablet");
+  const BookId player = add_player(*old, "Okafor");
+  std::vector<Digest> pictures;
+  for (std::uint8_t i = 1; i <= 4; ++i) pictures.push_back(must(old->contents().add(player, Bytes(90'000, i))));
+  const auto file_of = [&](const Digest& hash) { return home / "old" / "photos" / player.hex() / to_hex(hash); };
+  std::ofstream(file_of(pictures[1]), std::ios::binary | std::ios::in | std::ios::out) << "scratched";
+  BundleWish wish;
+  wish.books = {player};
+  wish.receiver = ForPassphrase{"ferry to the island", kCheap};
+  wish.backup = true;
+  wish.pictures = &old->contents();
+  wish.go_on = [&](std::uint64_t) {
+    fs::remove(file_of(pictures[2]));
+    return true;
+  };
+  Bytes file;
+  const MadeBundle made = must(make_bundle(old->ledger(), old->devices(), wish, sink_of(file)));
+  CHECK(made.manifest.pictures == 4);
+  CHECK(made.pictures == 2);
+  CHECK(made.pictures_gone == 2);
+  // And one that there is no place for.
+  const auto fresh = open_station(home / "fresh", "New tablet");
+  ContentFiles narrow(home / "narrow", {90'000, 100'000});
+  TakeOptions options = taking(*fresh);
+  options.pictures = &narrow;
+  const TakenBundle taken = must(take_bundle(source_of(file), {nullptr, "ferry to the island"}, options));
+  CHECK(taken.pictures == 1);
+  CHECK(taken.pictures_failed == 1);
+  CHECK(taken.pictures_gone == 2);
+  CHECK_FALSE(taken.complete());
+  ContentFiles small(home / "small", {80'000, 1'000'000});
+  options.pictures = &small;
+  CHECK(must(take_bundle(source_of(file), {nullptr, "ferry to the island"}, options)).pictures_failed == 2);
+  const TakenBundle all = must(take_bundle(source_of(file), {nullptr, "ferry to the island"}, taking(*fresh)));
+  CHECK(all.complete());
+  CHECK(all.pictures == 2);
+  CHECK(all.pictures_gone == 2);
+}
+
 TEST_CASE("looking into a bundle tells what would come, and takes nothing") {
   TemporaryFolder home;
   const auto desk = open_station(home / "desk", "Desk"), tablet = open_station(home / "tablet", "Tablet");

@@ -476,7 +476,7 @@ TEST_CASE("under a made-up key nobody may more than under their own, and no name
   REQUIRE(host.devices->rename(desk.ledger->self().key, "desk by the door"));
   constexpr ActionKind kHeadsOnly{9};
   SessionOptions strict;
-  strict.may_write = [](Role role, const BatchBook&, ActionKind action) { return role == Role::head || action != kHeadsOnly; };
+  strict.rights.may_write = [](Role role, const BatchBook&, ActionKind action) { return role == Role::head || action != kHeadsOnly; };
   const BookId book = make_id<BookId>(kNoon);
   host.put(book, kOne, kLabel, std::string("Open"));
   const DeviceKey made_up = DeviceKey::generate();
@@ -538,7 +538,7 @@ TEST_CASE("a book that the room does not take from a guest is left out, everythi
   enrol(host, guest, Role::stringer);
   const BookId squatted = make_id<BookId>(kNoon), good = make_id<BookId>(kNoon + 1);
   SessionOptions strict;
-  strict.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || book.id != squatted; };
+  strict.rights.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || book.id != squatted; };
   for (const BookId& book : {squatted, good}) {
     guest.put(book, kOne, kLabel, std::string("brought"));
     guest.share(host, book);

@@ -111,7 +111,7 @@ TEST_CASE("books that a guest may not begin are left out and counted on both sid
   Visit visit;
   const BookId welcome = visit.brings("welcome"), first = visit.brings("of another event"), second = visit.brings("of a third");
   SessionOptions host;
-  host.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || (book.id != first && book.id != second); };
+  host.rights.may_begin = [&](Role role, const BatchBook& book) { return role == Role::head || (book.id != first && book.id != second); };
   Loopback session(visit.guest, visit.host, {}, host);
   REQUIRE_FALSE(session.deliver());
   for (int quiet = 0; quiet < 6; ++quiet) session.changed();

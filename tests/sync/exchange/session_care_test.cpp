@@ -389,7 +389,7 @@ TEST_CASE("what a device's role does not allow is refused by the host, and what 
   SessionOptions strict;
   std::vector<std::tuple<Role, BookId, ActionKind>> asked;
   const BookId free = make_id<BookId>(kNoon), closed = make_id<BookId>(kNoon + 1);
-  strict.may_write = [&](Role role, const BatchBook& book, ActionKind action) {
+  strict.rights.may_write = [&](Role role, const BatchBook& book, ActionKind action) {
     asked.emplace_back(role, book.id, action);
     return book.id != closed;
   };
