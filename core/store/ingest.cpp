@@ -1,6 +1,7 @@
 // Ledger::ingest: what comes from another device is proved, checked, and applied, or put aside with a reason.
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 #include <map>
 #include <set>
@@ -27,6 +28,8 @@ constexpr const char* kBranchUnproved =
     "another entry stands under this number here, and its author's signature does not cover this one (forged, or a fork)";
 constexpr const char* kBranchBeyond = "it goes on from another entry than the one that stands here: the device was copied or its log was forged (fork)";
 constexpr const char* kOtherKind = "a book of one kind is offered as another";
+/// What was put aside for another reason than these is proved to be its author's.
+constexpr std::array kUnprovedReasons{kUnproved, kBranchUnproved, kBranchBeyond, kOtherKind};
 constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
 constexpr const char* kNotAfter = "its time stamp is not after what it replaces";
 
@@ -397,7 +400,7 @@ class Intake {
     Stamp newest;
     bool some_unknown = false, replaces_any = false;
     std::optional<bool> again;
-    const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place)); };
+    const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place, true)); };
     for (const Write& write : entry.writes) {
       if (write.replaces.empty()) continue;
       const Cell* cell = nullptr;
@@ -414,8 +417,6 @@ class Intake {
         // Its sender heard that something is lacking here, and has nothing more: what is meant stands in another branch of that chain,
         // of which nobody has told us. It is replaced when it comes.
         if (!replaced || entry.stamp <= *replaced) {
-          // As in `await`, and already while who speaks of that number waits.
-          if (!replaced && dot.author == ledger_.self_id && !is_here(chain.book, dot)) took_own_back_ = true;
           if (!comes_again()) return replaced ? kNotAfter : kNotSentBefore;
           if (!replaced && !note_awaited(chain.book, dot)) return kNotSentBefore;
           some_unknown = true;
@@ -454,16 +455,27 @@ class Intake {
     return query.executeStep();
   }
 
-  /// This very entry was put aside before.
-  bool lies_aside(std::size_t i) {
+  /// This very entry was put aside before. `proved`: and its author had signed it. Who else said it, perhaps before its author did, does not count.
+  bool lies_aside(std::size_t i, bool proved) {
     if (!some_aside_) return false;
-    const auto& entry = batch_.entries[i];
-    auto& query = db_.statement("SELECT 1 FROM quarantine WHERE book=? AND author=? AND seq=? AND body=?");
-    bind_blob(query, 1, batch_.books[entry.book].id.bytes);
-    bind_blob(query, 2, ids_[entry.author].bytes);
-    query.bind(3, static_cast<std::int64_t>(entry.seq));
-    bind_blob(query, 4, entry.body);
+    auto& query = db_.statement("SELECT 1 FROM quarantine WHERE book=? AND author=? AND seq=? AND body=? AND NOT (? AND reason IN (?, ?, ?, ?))");
+    bind_entry(query, 1, i);
+    query.bind(5, proved ? 1 : 0);
+    bind_unproved(query, 6);
     return query.executeStep();
+  }
+
+  /// Book, author, number and body.
+  void bind_entry(SQLite::Statement& to, int first, std::size_t i) {
+    const auto& entry = batch_.entries[i];
+    bind_blob(to, first, batch_.books[entry.book].id.bytes);
+    bind_blob(to, first + 1, ids_[entry.author].bytes);
+    to.bind(first + 2, static_cast<std::int64_t>(entry.seq));
+    bind_blob(to, first + 3, entry.body);
+  }
+
+  static void bind_unproved(SQLite::Statement& to, int first) {
+    for (std::size_t i = 0; i < kUnprovedReasons.size(); ++i) to.bind(first + static_cast<int>(i), kUnprovedReasons[i]);
   }
 
   /// The entry that is being taken replaces these numbers, which are not here.
@@ -521,26 +533,20 @@ class Intake {
 
   /// What came too early lies in the quarantine until it is applied.
   void take_out(std::size_t i) {
-    const auto& entry = batch_.entries[i];
     auto& remove = db_.statement("DELETE FROM quarantine WHERE book=? AND author=? AND seq=? AND body=?");
-    bind_blob(remove, 1, batch_.books[entry.book].id.bytes);
-    bind_blob(remove, 2, ids_[entry.author].bytes);
-    remove.bind(3, static_cast<std::int64_t>(entry.seq));
-    bind_blob(remove, 4, entry.body);
+    bind_entry(remove, 1, i);
     remove.exec();
   }
 
   /// What comes again need not fit.
   void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
     const auto& entry = batch_.entries[i];
-    const bool proved = reason != kUnproved && reason != kBranchUnproved && reason != kBranchBeyond && reason != kOtherKind;
+    const bool proved = std::find(kUnprovedReasons.begin(), kUnprovedReasons.end(), reason) == kUnprovedReasons.end();
+    if (proved) heed_own_numbers(i);
     if (!aside_) {
       auto& size = db_.statement("SELECT coalesce(sum(length(body)+?1), 0), coalesce(sum((length(body)+?1)*(reason IN (?2, ?3, ?4, ?5))), 0) FROM quarantine");
       size.bind(1, kQuarantineRow);
-      size.bind(2, kUnproved);
-      size.bind(3, kBranchUnproved);
-      size.bind(4, kBranchBeyond);
-      size.bind(5, kOtherKind);
+      bind_unproved(size, 2);
       size.executeStep();
       aside_ = size.getColumn(0).getInt64();
       aside_unproved_ = size.getColumn(1).getInt64();
@@ -551,26 +557,43 @@ class Intake {
     }
     if (*aside_ > kQuarantineBytes) {
       if (comes_again) return;
-      if (lies_aside(i)) {
+      if (lies_aside(i, false)) {
         ++report_.quarantined;
         return;
       }
       throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
                    "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
     }
+    ++report_.quarantined;
+    const std::int64_t counts = static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
+    if (proved && some_aside_) {  // it may lie there since somebody else said it
+      auto& proves = db_.statement("UPDATE quarantine SET reason=? WHERE book=? AND author=? AND seq=? AND body=? AND reason IN (?, ?, ?, ?)");
+      proves.bind(1, reason);
+      bind_entry(proves, 2, i);
+      bind_unproved(proves, 6);
+      if (proves.exec() > 0) {
+        aside_unproved_ -= counts;
+        return;
+      }
+    }
     auto& add = db_.statement("INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) VALUES(?,?,?,?,?,?)");
-    bind_blob(add, 1, batch_.books[entry.book].id.bytes);
-    bind_blob(add, 2, ids_[entry.author].bytes);
-    add.bind(3, static_cast<std::int64_t>(entry.seq));
-    bind_blob(add, 4, entry.body);
+    bind_entry(add, 1, i);
     add.bind(5, reason);
     add.bind(6, ledger_.options.clock->now());
-    if (add.exec() > 0) {
-      const std::int64_t counts = static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
-      *aside_ += counts;
-      if (!proved) aside_unproved_ += counts;
-    }
-    ++report_.quarantined;
+    if (add.exec() == 0) return;
+    *aside_ += counts;
+    if (!proved) aside_unproved_ += counts;
+  }
+
+  /// As in `await`, and already while who speaks of a number of ours waits.
+  void heed_own_numbers(std::size_t i) {
+    if (took_own_back_) return;
+    const auto& incoming = batch_.entries[i];
+    const auto entry = decode_entry(incoming.body, ids_[incoming.author]);
+    if (!entry) return;
+    for (const Write& write : entry->writes)
+      for (const Dot& dot : write.replaces)
+        if (dot.author == ledger_.self_id && !is_here(books_[incoming.book].number, dot)) took_own_back_ = true;
   }
 
   void store_seals() {

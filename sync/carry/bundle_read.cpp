@@ -176,8 +176,9 @@ class Taker {
                                     ? incoming_books(*options_.ledger, *options_.peers, peer_, out_.manifest.maker.key, batch,
                                                      [this](const BookId& book) { return withheld_.contains(book); })
                                     : IncomingBooks{};
-    if (!apart.empty())
-      if (auto begun = options_.peers->begin_apart(peer_, batch, apart); !begun) return begun;
+    Outcome<ApartBegun> begun;
+    if (!apart.empty()) begun = options_.peers->begin_apart(peer_, batch, apart);
+    if (!begun) return fail(begun.error());
     const auto report = options_.ledger->ingest(batch, peer_);
     if (!report) return fail(report.error());
     out_.applied += report->applied;
@@ -191,7 +192,7 @@ class Taker {
           out_.wrong_clocks.push_back(card.device);
     if (auto counted = options_.devices->count_late(report->applied_by); !counted) return counted;
     if (!apart.empty())
-      if (auto kept = options_.peers->keep_apart(peer_, batch, apart); !kept) return kept;
+      if (auto kept = options_.peers->keep_apart(peer_, batch, apart, *begun); !kept) return kept;
     return options_.peers->widen(peer_, fresh);
   }
 

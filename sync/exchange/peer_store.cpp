@@ -80,6 +80,14 @@ void drop_forgotten(Connection& db) {
   if (dropped > 0) db.raw().exec("UPDATE exchange_peer SET token=NULL, digest=NULL");
 }
 
+/// Up to which number the chains of these books are held.
+std::map<std::pair<BookId, AuthorId>, std::uint64_t> held_of(const Ledger& ledger, const Batch& batch, const std::vector<std::uint32_t>& books) {
+  std::map<std::pair<BookId, AuthorId>, std::uint64_t> out;
+  for (const std::uint32_t place : books)
+    for (const Head& head : ledger.heads(batch.books[place].id)) out[{batch.books[place].id, head.author}] = head.seq;
+  return out;
+}
+
 }  // namespace
 
 Outcome<std::unique_ptr<PeerStore>> PeerStore::open(Ledger& ledger) {
@@ -200,24 +208,31 @@ std::map<BookId, Heads> PeerStore::apart(std::int64_t peer) const {
   return out;
 }
 
-Outcome<> PeerStore::begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
+Outcome<ApartBegun> PeerStore::begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
   std::set<std::pair<std::uint32_t, std::uint32_t>> chains;
   for (const BatchEntry& entry : batch.entries)
     if (entry.author < batch.authors.size() && std::find(books.begin(), books.end(), entry.book) != books.end()) chains.emplace(entry.book, entry.author);
-  return ledger_.transact([&](Connection& db) {
+  const auto held = held_of(ledger_, batch, books);
+  ApartBegun begun;
+  auto noted = ledger_.transact([&](Connection& db) {
     for (const auto& [book, author] : chains) {
       auto& put = db.statement(
           "INSERT OR IGNORE INTO exchange_apart(book, peer, author, seq, hash) SELECT ?1, ?2, ?3, 0, x'' WHERE EXISTS(SELECT 1 FROM book WHERE id=?1 AND "
           "forgotten=0)");
       bind_blob(put, 1, batch.books[book].id.bytes);
       put.bind(2, peer);
-      bind_blob(put, 3, batch.authors[author].id().bytes);
-      put.exec();
+      const std::pair chain{batch.books[book].id, batch.authors[author].id()};
+      bind_blob(put, 3, chain.second.bytes);
+      if (put.exec() == 0) continue;
+      const auto before = held.find(chain);
+      begun[chain] = before == held.end() ? 0 : before->second;
     }
   });
+  if (!noted) return fail(noted.error());
+  return begun;
 }
 
-Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books) {
+Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books, const ApartBegun& begun) {
   std::map<BookId, Heads> said = apart(peer);
   // A device that holds nothing else would have taken this branch, so it counts as taken here too, where another one stands under the number.
   std::optional<std::vector<Fork>> forks;
@@ -241,16 +256,19 @@ Outcome<> PeerStore::keep_apart(std::int64_t peer, const Batch& batch, const std
       ++head->seq;
     }
   }
-  std::set<std::pair<std::uint32_t, AuthorId>> held;
-  for (const std::uint32_t place : books)
-    for (const Head& head : ledger_.heads(batch.books[place].id)) held.emplace(place, head.author);
-  const auto held_here = [&](std::uint32_t place, const AuthorId& author) { return held.contains({place, author}); };
+  const auto held = held_of(ledger_, batch, books);
+  const auto some_was_taken = [&](const BookId& book, const AuthorId& author) {
+    const auto now = held.find({book, author});
+    if (now == held.end()) return false;
+    const auto before = begun.find({book, author});
+    return before == begun.end() || before->second != now->second;
+  };
   return ledger_.transact([&](Connection& db) {
     for (const std::uint32_t place : books)
       for (const Head& head : said[batch.books[place].id]) {
         if (head.seq == 0) {
-          if (held_here(place, head.author)) continue;
-          // Nothing of it was taken, so there is nothing that could be taken for something else later.
+          if (some_was_taken(batch.books[place].id, head.author)) continue;
+          // There is nothing that could be taken for something else later; and what others put here by this author goes on showing that who has it has it.
           auto& drop = db.statement("DELETE FROM exchange_apart WHERE book=? AND peer=? AND author=? AND seq=0");
           bind_blob(drop, 1, batch.books[place].id.bytes);
           drop.bind(2, peer);

@@ -55,6 +55,9 @@ struct HandedOn {
   UnixMs first = 0, last = 0;
 };
 
+/// Chains that are noted for the first time as having come to a book that is kept apart, with the number up to which they were held before.
+using ApartBegun = std::map<std::pair<BookId, AuthorId>, std::uint64_t>;
+
 /// Thread-safe as the ledger is.
 class PeerStore {
  public:
@@ -80,9 +83,9 @@ class PeerStore {
   [[nodiscard]] std::map<BookId, Heads> apart(std::int64_t peer) const;
   /// Notes who speaks in these books of a batch, by their place in it, before it is taken in: whoever is cut off between the two must not take it for something
   /// that was here when it comes again. `keep_apart` comes after it.
-  [[nodiscard]] Outcome<> begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
-  /// Adds what the batch says of these of its books, by their place in it, as far as it was taken in.
-  [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
+  [[nodiscard]] Outcome<ApartBegun> begin_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books);
+  /// Adds what the batch says of these of its books, by their place in it, as far as it was taken in; `begun` is what begin_apart gave for it.
+  [[nodiscard]] Outcome<> keep_apart(std::int64_t peer, const Batch& batch, const std::vector<std::uint32_t>& books, const ApartBegun& begun);
   /// What it said by these authors is no longer what it holds.
   [[nodiscard]] Outcome<> forget_apart(std::int64_t peer, const BookId& book, const std::vector<AuthorId>& authors);
   /// Authors of what any peer so said of a book, also of one that was ticked since.

@@ -154,13 +154,14 @@ void Session::handle(const Entries& entries, ByteView) {
       take_names_away(*rest, borrowed);
     }
   }
-  if (!apart.empty())
-    if (auto begun = options_.peers->begin_apart(status_.peer_number, entries.batch, apart); !begun) return close(begun.error());
+  Outcome<ApartBegun> begun;
+  if (!apart.empty()) begun = options_.peers->begin_apart(status_.peer_number, entries.batch, apart);
+  if (!begun) return close(begun.error());
   note_brought(rest ? *rest : entries.batch);
   const auto report = options_.ledger->ingest(rest ? *rest : entries.batch, status_.peer_number);
   if (!report) return close(report.error());
   if (!apart.empty()) {
-    if (auto kept = options_.peers->keep_apart(status_.peer_number, entries.batch, apart); !kept) return close(kept.error());
+    if (auto kept = options_.peers->keep_apart(status_.peer_number, entries.batch, apart, *begun); !kept) return close(kept.error());
     apart_ = options_.peers->apart(status_.peer_number);
   }
   ++applied_;

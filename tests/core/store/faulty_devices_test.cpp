@@ -244,6 +244,58 @@ TEST_CASE("a device that was put back to an old copy unseen does not give a numb
   CHECK(back.ledger->verify().faults.empty());
 }
 
+TEST_CASE("a number of this device of which others speak is not given again, whatever else they wait for who speak of it") {
+  Forger forger;
+  Device back("tablet");
+  const AuthorId before = back.ledger->self().id(), lacking = AuthorCard{DeviceKey::generate().public_key(), 1, "x"}.id();
+  const Write waits{kOne, kBox, kLabel, std::string("a"), {Dot{lacking, 1, 0}}}, names_ours{kOne, kBox, kGuarded, std::string("51"), {Dot{before, 1, 0}}};
+  const Stamp after{kThen.raw + 1};
+  Batch batch;
+  SECTION("in the same entry") { batch = forger.says({waits, names_ours}, after); }
+  SECTION("in one that follows it") {
+    batch = forger.says({waits}, kThen);
+    const Batch next = forger.says({names_ours}, after);
+    batch.entries.push_back(next.entries.front());
+    batch.seals = next.seals;
+  }
+  SECTION("but not where nobody signed it") {
+    batch = forger.says({waits, names_ours}, after);
+    batch.seals.front().signature[0] ^= 1;
+    CHECK(back.ledger->ingest(batch, 1)->quarantined == 1);
+    CHECK(back.ledger->self().id() == before);
+    return;
+  }
+  CHECK(back.ledger->ingest(batch, 1)->applied == 0);
+  CHECK(back.put(forger.book, kOne, kGuarded, std::string("52")).dot.author != before);
+  // Once is enough.
+  const AuthorId now = back.ledger->self().id();
+  CHECK(back.ledger->ingest(batch, 1));
+  CHECK(back.ledger->self().id() == now);
+}
+
+TEST_CASE("who says an entry before its author does takes from its sender nothing of what lacks") {
+  Forger forger;
+  Device desk("desk");
+  const AuthorId lacking = AuthorCard{DeviceKey::generate().public_key(), 1, "x"}.id();
+  const Batch real = forger.says({Write{kOne, kBox, kLabel, std::string("a"), {Dot{lacking, 1, 0}}}}, kThen);
+  Batch noise = real;
+  noise.seals.front().signature[0] ^= 1;
+  const auto first = desk.ledger->ingest(noise, 1);
+  REQUIRE(first);
+  CHECK(first->quarantined == 1);
+  CHECK_FALSE(first->gaps);
+  // Its sender hears that something lacks, and only when it comes again has nothing more.
+  const auto second = desk.ledger->ingest(real, 2);
+  REQUIRE(second);
+  CHECK(second->gaps);
+  CHECK(second->applied == 0);
+  REQUIRE(desk.ledger->quarantine().size() == 1);
+  CHECK(desk.ledger->quarantine().front().reason.find("sent before") != std::string::npos);
+  if (GENERATE(false, true)) CHECK(desk.ledger->ingest(noise, 1)->applied == 0);
+  CHECK(desk.ledger->ingest(real, 2)->applied == 1);
+  CHECK(desk.ledger->quarantine().empty());
+}
+
 TEST_CASE("what the copy of a device goes on to say before its branch comes takes nothing back that this device said") {
   Forger twin, later;
   later.key = twin.key;

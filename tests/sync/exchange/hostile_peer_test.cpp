@@ -282,13 +282,46 @@ TEST_CASE("what was put aside of a book that is kept apart leaves no trace of wh
   const auto peer = tablet.peers->number_of(DeviceKey::generate().public_key());
   REQUIRE(peer);
   const AuthorId author = forger.batch.authors.front().id();
-  REQUIRE(tablet.peers->begin_apart(*peer, forger.batch, {0}));
+  const auto begun = tablet.peers->begin_apart(*peer, forger.batch, {0});
+  REQUIRE(begun);
   CHECK(tablet.peers->apart_authors(book).contains(author));
   CHECK(tablet.peers->apart(*peer).empty());
   forger.batch.seals.front().signature[0] ^= 1;
   CHECK(tablet.ledger->ingest(forger.batch, *peer)->quarantined == 1);
-  REQUIRE(tablet.peers->keep_apart(*peer, forger.batch, {0}));
+  REQUIRE(tablet.peers->keep_apart(*peer, forger.batch, {0}, *begun));
   CHECK_FALSE(tablet.peers->apart_authors(book).contains(author));
+}
+
+TEST_CASE("a forgery in the name of somebody whose chain is here does not keep that chain from showing who has it", "[hostile]") {
+  SyncDevice tablet("tablet"), colleague("colleague"), bad("bad"), honest("honest");
+  const BookId book = make_id<BookId>(kNoon);
+  colleague.put(book, kOne, kLabel, std::string("a whole career"));
+  pour(colleague, tablet, book);
+  pour(colleague, honest, book);
+  const AuthorId author = colleague.ledger->self().id();
+  Forger forger(book);
+  forger.chain(DeviceKey::generate(), "colleague", {std::string("a whole career"), std::string("forged")});
+  forger.batch.authors.front() = colleague.ledger->self();
+  enrol(tablet, bad);
+  enrol(tablet, honest);
+  SessionOptions as_tablet;
+  as_tablet.shares = [](const PublicKey&) { return std::vector<BookId>{}; };
+  {
+    Loopback loopback(bad, tablet, {}, as_tablet);
+    loopback.deliver();
+    bring(loopback, forger.batch);
+    CHECK(tablet.ledger->quarantine().size() + loopback.host.status().forks > 0);
+  }
+  CHECK_FALSE(tablet.peers->apart_authors(book).contains(author));
+  // What really came that way goes on showing nothing.
+  colleague.put(book, kOne, kCount, std::int64_t{1});
+  const Batch more = colleague.ledger->missing(book, tablet.ledger->heads(book), 1 << 20);
+  const auto peer = tablet.peer_number(bad);
+  const auto begun = tablet.peers->begin_apart(peer, more, {0});
+  REQUIRE(begun);
+  REQUIRE(tablet.ledger->ingest(more, peer)->applied == 1);
+  REQUIRE(tablet.peers->keep_apart(peer, more, {0}, *begun));
+  CHECK(tablet.peers->apart_authors(book).contains(author));
 }
 
 TEST_CASE("a book of which the room shows that it holds the same is shared as before, ticked or not", "[hostile]") {
