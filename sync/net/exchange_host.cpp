@@ -139,8 +139,8 @@ class ExchangeHost::Impl {
     }
     if (held <= kConnectionsOfOne) return;
     oldest->ending = true;
-    oldest->pipe->close(Fault{FaultCode::refused, "this device came anew and has too many connections; the oldest ends", oldest->pipe->remote(),
-                              "end programs that exchange from the same folder, or copies of it"});
+    oldest->pipe->close(Fault{FaultCode::refused, "this device came anew, and of its connections the oldest ends", oldest->pipe->remote(),
+                              "end copies of the program"});
   }
 
   template <class Work>

@@ -156,7 +156,8 @@ class WebGuest::Impl : public std::enable_shared_from_this<WebGuest::Impl> {
     }
     if (stopping_ || !options_.reconnect) return;
     failures_ = was_open && Clock::now() - since_ >= kHeld ? 0 : failures_ + 1;
-    pause(fault && fault->code == FaultCode::untrusted);
+    // Whom the host turns away comes back late: two copies of one device would else go on taking each other's place.
+    pause(fault && (fault->code == FaultCode::untrusted || (was_open && fault->code == FaultCode::refused)));
   }
 
   void pause(bool longest) {

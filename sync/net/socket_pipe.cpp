@@ -45,9 +45,14 @@ constexpr std::size_t kKeptBuffer = 64 * 1024;
 websocket::close_reason close_reason_of(const std::optional<Fault>& why) {
   if (!why) return websocket::close_code::normal;
   std::string text = name_of(why->code) + std::string(": ") + why->what;
-  if (!why->what_to_do.empty()) text += "; " + why->what_to_do;
-  text.resize(std::min(text.size(), kMaxCloseReason));
-  if (const auto bad = first_invalid_utf8(text)) text.resize(*bad);
+  // A hint that fits only in part is none.
+  if (!why->what_to_do.empty() && text.size() + 2 + why->what_to_do.size() <= kMaxCloseReason) text += "; " + why->what_to_do;
+  if (text.size() > kMaxCloseReason) {
+    constexpr std::string_view kMore = " ...";
+    text.resize(std::min(text.rfind(' ', kMaxCloseReason - kMore.size()), kMaxCloseReason - kMore.size()));
+    if (const auto bad = first_invalid_utf8(text)) text.resize(*bad);
+    text += kMore;
+  }
   return {websocket::close_code::policy_error, text};
 }
 
