@@ -183,6 +183,11 @@ void carry_stubs(SQLite::Database& restored) {
       "signature, heard, heard_from FROM replaced.stub ORDER BY n");
 }
 
+/// False: the database that it takes the place of was only just made, and knows nothing of what came since the backup.
+bool held_something(SQLite::Database& restored) {
+  return restored.execAndGet("SELECT EXISTS(SELECT 1 FROM replaced.entry) OR EXISTS(SELECT 1 FROM replaced.stub)").getInt() != 0;
+}
+
 }  // namespace
 
 Outcome<> back_up(const fs::path& source, const fs::path& target, const DeviceKey* key) {
@@ -250,17 +255,17 @@ Outcome<Restored> restore(const fs::path& backup, const fs::path& target, bool o
       SQLite::Statement attach(restored, "ATTACH ? AS replaced");
       attach.bind(1, target.string());
       attach.exec();
-      bool stubs = false, rest = false;
+      bool some = false, rest = false;
       what_there_is([&] {
         carry_stubs(restored);
-        stubs = true;
+        some = held_something(restored);
       });
       what_there_is([&] {
         if (care.carry) care.carry(restored);
         rest = true;
       });
       restored.exec("DETACH replaced");
-      out.carried = stubs && rest;
+      out.carried = some && rest;
     });
     if (!out.carried && care.otherwise) what_there_is([&] { care.otherwise(restored); });
   });

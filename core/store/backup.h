@@ -23,7 +23,7 @@ namespace weavelog {
 
 struct Restored {
   std::optional<std::filesystem::path> replaced;  ///< where the database that was there before is kept now
-  bool carried = false;                           ///< what must not be unlearnt came over from it; false: there was none, or it can't be read
+  bool carried = false;                           ///< what must not be unlearnt came over from it; false: there was none, it held nothing, or it can't be read
 };
 
 /// What becomes of the restored database before it takes its place. What one throws is left at that.

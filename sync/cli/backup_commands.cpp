@@ -70,10 +70,12 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
   if (done->replaced)
     text += "\nwhat was here before is kept in " + done->replaced->string() +
             "; it still holds whoever was in it, so remove it once all is well";
-  const bool not_carried = !done->carried && !context.station().devices().devices().empty();
-  if (not_carried)
-    text += std::string("\n") + (done->replaced ? "what was here before can't be read" : "nothing was here before") +
-            ": who was revoked or got another role since the backup was made must be so again (`devices`), and its open invitation codes were withdrawn";
+  if (!done->carried) {
+    text += std::string("\n") + (done->replaced ? "what was here before held nothing, or can't be read" : "nothing was here before") +
+            ": players who were forgotten since the backup was made are in it, and have to be forgotten again (`forget`)";
+    if (!context.station().devices().devices().empty())
+      text += "; who was revoked or got another role since then must be so again (`devices`), and its open invitation codes were withdrawn";
+  }
   for (const std::string& fault : report.faults) {
     faults.push_back(json::string(fault));
     text += "\n" + fault;

@@ -276,16 +276,20 @@ TEST_CASE("device list: where a copy is put back over what can't be read, or whe
   REQUIRE(host.list->revoke(used.key.public_key()));
   host.list.reset();
   host.ledger.reset();
-  const bool unreadable = GENERATE(true, false);
-  if (unreadable) {
+  enum There { unreadable, only_just_made, nothing };
+  const There there = GENERATE(unreadable, only_just_made, nothing);
+  std::filesystem::remove(host.file);
+  if (there == unreadable) {
     std::ofstream(host.file, std::ios::binary | std::ios::trunc) << std::string(8192, 'x');
-  } else {
-    std::filesystem::remove(host.file);
+  } else if (there == only_just_made) {
+    host.start();
+    host.list.reset();
+    host.ledger.reset();
   }
-  const auto restored = restore(folder / "copy.db", host.file, unreadable, {DeviceList::carry_revocations, DeviceList::withdraw_open});
+  const auto restored = restore(folder / "copy.db", host.file, there != nothing, {DeviceList::carry_revocations, DeviceList::withdraw_open});
   REQUIRE(restored);
   CHECK_FALSE(restored->carried);
-  CHECK(restored->replaced.has_value() == unreadable);
+  CHECK(restored->replaced.has_value() == (there != nothing));
   host.start();
   CHECK(host.list->open_invitations().empty());
   for (const auto& gone : {code, open}) CHECK(code_of(Guest(gone->secret).come_to(*host.list)) == FaultCode::untrusted);
