@@ -58,6 +58,7 @@ struct BundleWish {
 /// What stands in the bundle that was written.
 struct MadeBundle {
   BundleId id;
+  std::optional<PublicKey> for_device;  ///< only that one can open it
   BundleManifest manifest;    ///< as planned when it was begun
   std::uint64_t books = 0;    ///< as written: books may have grown or gone meanwhile
   std::uint64_t entries = 0;

@@ -143,6 +143,7 @@ Outcome<MadeBundle> make_bundle(const Ledger& ledger, const DeviceList& devices,
   if (!plan) return fail(plan.error());
   MadeBundle made;
   made.id = make_bundle_id();
+  if (const auto* to = std::get_if<PublicKey>(&wish.receiver)) made.for_device = *to;
   made.manifest = {ledger.self(), ledger.wall().now(), plan->books.size(), plan->entries, plan->stubs, wish.backup ? BookId{} : wish.room,
                    *note,         wish.backup,         plan->pictures.size()};
   made.left_out = std::move(plan->left_out);

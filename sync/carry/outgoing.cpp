@@ -25,6 +25,7 @@ bool is_there(const fs::path& file) {
 
 json::object written(const Outgoing& one) {
   return {{"id", one.id.hex()},
+          {"for", one.for_device ? to_hex(*one.for_device) : std::string()},
           {"target", one.target.string()},
           {"receiver", one.receiver},
           {"note", one.note},
@@ -54,6 +55,7 @@ std::optional<Outgoing> read(ByteView kept) {
   const json::value* backup = held.if_contains("backup");
   Outgoing out;
   out.id = *id;
+  if (PublicKey key{}; from_hex(text("for"), key)) out.for_device = key;
   out.target = text("target");
   out.receiver = text("receiver");
   out.note = text("note");
@@ -120,6 +122,7 @@ Outcome<Outgoing> OutgoingBundle::make(const BundleWish& wish, const std::string
   if (!done) return fail(done.error());
   Outgoing one;
   one.id = made->id;
+  one.for_device = made->for_device;
   one.target = target;
   one.receiver = receiver;
   one.note = made->manifest.note;
@@ -157,6 +160,7 @@ Outcome<Outgoing> OutgoingBundle::bring(const std::function<bool(std::uint64_t)>
   if (!copied) return fail(copied.error());
   MadeBundle made;
   made.id = one->id;
+  made.for_device = one->for_device;
   made.manifest.made = one->made;
   made.manifest.note = one->note;
   made.books = one->books;

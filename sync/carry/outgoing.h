@@ -16,6 +16,7 @@ namespace weavelog {
 /// The one that waits. A further one can be made when it has arrived or was given up.
 struct Outgoing {
   BundleId id;
+  std::optional<PublicKey> for_device;  ///< see MadeBundle
   std::filesystem::path target;  ///< the file that it becomes
   std::string receiver;          ///< for people
   std::string note;

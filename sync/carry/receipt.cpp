@@ -184,6 +184,7 @@ Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::str
     list.erase(list.begin());
   }
   list.push_back(json::object{{"id", made.id.hex()},
+                              {"for", made.for_device ? to_hex(*made.for_device) : std::string()},
                               {"made", made.manifest.made},
                               {"receiver", receiver},
                               {"note", made.manifest.note},
@@ -205,13 +206,16 @@ Outcome<> remember_receipt(Ledger& ledger, const DeviceList& devices, const Rece
     return fail(FaultCode::refused, "\"" + device_name(ledger, devices, receipt.by.key) + "\", which signed it, was revoked here", "receipt",
                 "ask somebody else of the room who has the bundle");
   const json::array list = remembered_list(ledger, kIndex);
-  const bool known = std::any_of(list.begin(), list.end(), [&](const json::value& one) {
+  const auto about = std::find_if(list.begin(), list.end(), [&](const json::value& one) {
     return one.is_object() && text_in(one.get_object(), "id") == receipt.bundle.hex();
   });
-  if (!known)
+  if (about == list.end())
     return fail(FaultCode::not_found, "this device does not remember having made that bundle", "receipt", "read it on the device that made it");
   json::array kept = remembered_list(ledger, key_of(receipt.bundle));
   const std::string by = to_hex(receipt.by.key);
+  if (const std::string only = text_in(about->get_object(), "for"); !only.empty() && only != by)
+    return fail(FaultCode::untrusted, "it is signed by \"" + device_name(ledger, devices, receipt.by.key) + "\", which can't open that bundle: it was made for another device",
+                "receipt", "ask that device for one");
   const auto theirs = [&](const json::value& one) { return one.is_object() && text_in(one.get_object(), "by") == by; };
   // One that says less and is no newer was overtaken. Its device's clock may have been put back: then what it holds tells.
   std::uint64_t entries = 0;

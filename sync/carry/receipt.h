@@ -66,7 +66,8 @@ inline constexpr std::size_t kBundlesRemembered = 500;
 [[nodiscard]] Outcome<> remember_bundle(Ledger& ledger, const MadeBundle& made, const std::string& receiver);
 /// Notes with every book about a person that it was put into that bundle (PeerStore::handed). Faults: those of Ledger::transact.
 [[nodiscard]] Outcome<> note_bundle(PeerStore& peers, const BundleWish& wish, const MadeBundle& made, const std::string& receiver);
-/// Faults: not_found (this device does not remember having made that bundle), refused (who signed it was revoked), conflict (a newer one of that device was
+/// Faults: not_found (this device does not remember having made that bundle), refused (who signed it was revoked), untrusted (the bundle was sealed to
+/// another device than who signed it), conflict (a newer one of that device was
 /// read before), those of Ledger::remember.
 [[nodiscard]] Outcome<> remember_receipt(Ledger& ledger, const DeviceList& devices, const Receipt& receipt);
 /// Newest first.

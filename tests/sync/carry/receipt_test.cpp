@@ -132,6 +132,23 @@ TEST_CASE("a receipt is shown under the name by which its key is known here, and
   CHECK(refused.error().what.find("Bench 3") != std::string::npos);
 }
 
+TEST_CASE("a bundle that one device only can open has receipts of that device only") {
+  SyncDevice desk("desk"), tablet("tablet"), other("other");
+  fill_shelves(desk, 1, 2);
+  const Carried bundle = make_for(desk, tablet);
+  CHECK(bundle.made.for_device == tablet.ledger->self().key);
+  REQUIRE(remember_bundle(*desk.ledger, bundle.made, "tablet"));
+  Receipt receipt = receipt_of(*tablet.ledger, take(tablet, bundle.file));
+  receipt.by = other.ledger->self();
+  const auto not_its = remember_receipt(*desk.ledger, *desk.devices, receipt);
+  REQUIRE_FALSE(not_its);
+  CHECK(not_its.error().code == FaultCode::untrusted);
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken.empty());
+  receipt.by = tablet.ledger->self();
+  CHECK(remember_receipt(*desk.ledger, *desk.devices, receipt));
+  CHECK(bundles_made(*desk.ledger, *desk.devices)[0].taken.size() == 1);
+}
+
 TEST_CASE("a receipt says that not all is there where a book was left out") {
   SyncDevice desk("desk"), tablet("tablet");
   fill_shelves(desk, 2, 3);
