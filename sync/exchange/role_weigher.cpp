@@ -34,14 +34,14 @@ std::optional<AuthorCard> RoleWeigher::beyond(const PublicKey& bringer, Role rol
     if (!action || may(*action)) continue;
     if (of_bringer && own == OwnWords::all) return card;
     const AuthorId author = card.id();
-    if (said_such_.contains({book.id, author})) continue;
+    if (said_such_.contains({role, book.id, author})) continue;
     const auto [held, fresh] = heads.try_emplace(entry.book);
     if (fresh) held->second = ledger_.heads(book.id);
     const auto head = std::find_if(held->second.begin(), held->second.end(), [&](const Head& one) { return one.author == author; });
     if (head == held->second.end()) return card;
     if (head->seq >= entry.seq) continue;
     if (!holds_such(ledger_, book.id, author, head->seq, may)) return card;
-    said_such_.emplace(book.id, author);
+    said_such_.emplace(role, book.id, author);
   }
   return std::nullopt;
 }

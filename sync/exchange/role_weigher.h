@@ -7,7 +7,7 @@
 
 #include <optional>
 #include <set>
-#include <utility>
+#include <tuple>
 
 #include "sync/trust/device_list.h"
 #include "sync/trust/rights.h"
@@ -33,7 +33,7 @@ class RoleWeigher {
   const Ledger& ledger_;
   const DeviceList& devices_;
   std::set<PublicKey> known_;
-  std::set<std::pair<BookId, AuthorId>> said_such_;  ///< what their chains hold here is beyond the role, too
+  std::set<std::tuple<Role, BookId, AuthorId>> said_such_;  ///< what their chains hold here is beyond that role, too
 };
 
 }  // namespace weavelog

@@ -44,15 +44,26 @@ void bend(std::vector<BookHeads>& books, Random& random) {
 
 }  // namespace
 
+std::optional<Liar::Met> Liar::met_in(const Batch& batch) {
+  if (batch.entries.empty()) return std::nullopt;
+  const BatchEntry& entry = random_.pick(batch.entries);
+  if (entry.author >= batch.authors.size() || entry.book >= batch.books.size()) return std::nullopt;
+  const auto said = decode_entry(entry.body, batch.authors[entry.author].id());
+  if (!said || said->writes.empty()) return std::nullopt;
+  return Met{batch.books[entry.book], random_.pick(said->writes)};
+}
+
 Batch Liar::forged(const Batch& like) {
   Batch out;
+  const auto met = random_.chance(500) ? met_in(like) : std::nullopt;
   const BookId book = like.books.empty() ? BookId{} : like.books.front().id;
-  const BookKind kind =
-      random_.chance(200) ? BookKind{static_cast<std::uint8_t>(1 + random_.below(3))} : kPlayerBook;
+  const BookKind kind = met                  ? met->book.kind
+                        : random_.chance(200) ? BookKind{static_cast<std::uint8_t>(1 + random_.below(3))}
+                                              : kPlayerBook;
   AuthorCard card{key_.public_key(), random_.below(3), "a stranger"};
   const AuthorId author = card.id();
-  BookId target = book;
-  if (!target || random_.chance(500)) {
+  BookId target = met ? met->book.id : book;
+  if (!target || (!met && random_.chance(500))) {
     target.bytes[0] = 1;
     target.bytes[15] = static_cast<std::uint8_t>(random_.below(4));
   }
@@ -70,6 +81,12 @@ Batch Liar::forged(const Batch& like) {
     write.kind = kRacket;
     write.tag = FieldTag{201};
     write.value = Value{std::string("lie ") + std::to_string(random_.below(9))};
+    if (met) {
+      write.entity = met->write.entity;
+      write.kind = random_.chance(400) ? met->write.kind : EntityKind{static_cast<std::uint16_t>(1 + random_.below(40))};
+      if (random_.chance(700)) write.tag = met->write.tag;
+      if (random_.chance(500)) write.value = random_.chance(300) ? Value{} : met->write.value;
+    }
     if (random_.chance(300)) write.replaces.push_back(Dot{author, seq + random_.below(2), 0});
     entry.writes.push_back(write);
     const Bytes body = encode_entry(entry, author);

@@ -1,6 +1,7 @@
 #pragma once
 // What a hostile device with a valid key makes of the frames that its session wants to send.
 
+#include <optional>
 #include <vector>
 
 #include "core/log/author.h"
@@ -25,8 +26,14 @@ class Liar {
  private:
   [[nodiscard]] Message bent(Message message);
   void bend(Entries& entries);
-  /// Entries under the liar's own key, properly signed, that break the rules of a log.
+  /// Entries under the liar's own key, properly signed, that break the rules of a log, or speak of somebody else's things as of another kind.
   [[nodiscard]] Batch forged(const Batch& like);
+  struct Met {
+    BatchBook book;
+    Write write;
+  };
+  /// Something that somebody said in the batch.
+  [[nodiscard]] std::optional<Met> met_in(const Batch& batch);
 
   const DeviceKey& key_;
   Random random_;
