@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <QSignalSpy>
+#include <fstream>
 
 #include "app-qml/view/intake_model.h"
 #include "sync/carry/bundle_chunk.h"
@@ -231,6 +232,10 @@ TEST_CASE("a backup comes back whole on a new tablet, is refused on a colleague'
   CarryRoom room;
   room.fill();
   room.setConsent(room.okafor, ConsentChoice::withdrawn);
+  ContentFiles& pictures = room.device->station().contents();
+  (void)must(pictures.add(room.okafor, Bytes(70'000, 1)));
+  const Digest gone = must(pictures.add(room.okafor, Bytes(70'000, 2)));
+  std::ofstream(room.device->station().folder() / "photos" / room.okafor.hex() / to_hex(gone), std::ios::trunc) << "scratched";
   BundleModel model(*room.device);
   model.begin(BundleModel::Backup);
   CHECK(model.receiver().isEmpty());
@@ -240,6 +245,8 @@ TEST_CASE("a backup comes back whole on a new tablet, is refused on a colleague'
   CHECK(model.leftOut().isEmpty());
   model.write(url(room.stick));
   REQUIRE(arrives(model));
+  CHECK(model.pictures() == 2);
+  CHECK(model.picturesGone() == 1);
   const fs::path file = model.file().toStdString();
 
   const auto unlocked = [&](IntakeModel& intake, const fs::path& which) {
@@ -256,6 +263,8 @@ TEST_CASE("a backup comes back whole on a new tablet, is refused on a colleague'
   intake.take(false);
   REQUIRE(waitUntil([&] { return intake.state() == IntakeModel::Taken; }));
   CHECK(intake.complete());
+  CHECK(intake.account().filter("lost already").size() == 1);
+  CHECK(fresh.device->station().contents().all().size() == 1);
   for (const BookInfo& book : room.ledger().books()) CHECK(fresh.ledger().book(book.id)->heads == book.heads);
 
   CarryRoom colleague("Bo's tablet");
