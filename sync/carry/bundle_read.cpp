@@ -136,9 +136,10 @@ class Taker {
         out_.fault = Fault{FaultCode::refused, "stopped by hand", "bundle", "take it in once more to go on"};
       }
     }
-    end_picture();
-    if (options_.pictures != nullptr && out_.end == ChunkEnd::whole && !out_.fault && out_.manifest.pictures > pictures_begun_)
-      out_.pictures_gone = out_.manifest.pictures - pictures_begun_;
+    if (out_.end == ChunkEnd::whole && !out_.fault) {  // else it says itself that not all came
+      end_picture();
+      if (options_.pictures != nullptr && out_.manifest.pictures > pictures_begun_) out_.pictures_gone = out_.manifest.pictures - pictures_begun_;
+    }
     out_.books_read = read_.size();
     if (!out_.fault && out_.end != ChunkEnd::whole) out_.fault = ended_early();
     return std::move(out_);
