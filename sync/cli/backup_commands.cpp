@@ -72,7 +72,7 @@ Outcome<Ending> restore_here(const Settings& settings, const RestoreArguments& a
             "; it still holds whoever was in it, so remove it once all is well";
   if (!done->carried) {
     text += std::string("\n") + (done->replaced ? "what was here before held nothing, or can't be read" : "nothing was here before") +
-            ": players who were forgotten since the backup was made are in it, and have to be forgotten again (`forget`)";
+            ": a player who was forgotten since the backup was made is in it, and has to be forgotten again (`forget`)";
     if (!context.station().devices().devices().empty())
       text += "; who was revoked or got another role since then must be so again (`devices`), and its open invitation codes were withdrawn";
   }
