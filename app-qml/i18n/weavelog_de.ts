@@ -1843,6 +1843,14 @@
         <translation>Sie wurde nicht geschrieben</translation>
     </message>
     <message>
+        <source>This receipt does not count</source>
+        <translation>Diese Quittung zählt nicht</translation>
+    </message>
+    <message>
+        <source>The line below says why. What is known of the bundle stays as it was.</source>
+        <translation>Die Zeile darunter sagt, warum. Was von dem Bündel bekannt ist, bleibt, wie es war.</translation>
+    </message>
+    <message>
         <source>The line below says why and what to do. Nothing was taken.</source>
         <translation>Die Zeile darunter sagt, warum und was zu tun ist. Es wurde nichts übernommen.</translation>
     </message>

@@ -1843,6 +1843,14 @@
         <translation>No se escribió</translation>
     </message>
     <message>
+        <source>This receipt does not count</source>
+        <translation>Este recibo no cuenta</translation>
+    </message>
+    <message>
+        <source>The line below says why. What is known of the bundle stays as it was.</source>
+        <translation>La línea de abajo dice por qué. Lo que se sabe del paquete queda como estaba.</translation>
+    </message>
+    <message>
         <source>The line below says why and what to do. Nothing was taken.</source>
         <translation>La línea de abajo dice por qué y qué hacer. No se tomó nada.</translation>
     </message>

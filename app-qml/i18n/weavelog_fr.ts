@@ -1843,6 +1843,14 @@
         <translation>Il n’a pas été écrit</translation>
     </message>
     <message>
+        <source>This receipt does not count</source>
+        <translation>Ce reçu ne compte pas</translation>
+    </message>
+    <message>
+        <source>The line below says why. What is known of the bundle stays as it was.</source>
+        <translation>La ligne ci-dessous dit pourquoi. Ce que l’on sait du lot reste comme c’était.</translation>
+    </message>
+    <message>
         <source>The line below says why and what to do. Nothing was taken.</source>
         <translation>La ligne ci-dessous dit pourquoi et que faire. Rien n’a été pris.</translation>
     </message>

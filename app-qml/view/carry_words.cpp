@@ -71,6 +71,12 @@ QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bring
   return {{QStringLiteral("title"), title}, {QStringLiteral("text"), text}, {QStringLiteral("detail"), detail}};
 }
 
+QVariantMap receiptTrouble(const weavelog::Fault& fault) {
+  return {{QStringLiteral("title"), CarryWords::tr("This receipt does not count")},
+          {QStringLiteral("text"), CarryWords::tr("The line below says why. What is known of the bundle stays as it was.")},
+          {QStringLiteral("detail"), qtext(fault.message())}};
+}
+
 QString crossingText(weavelog::Crossing crossing) {
   switch (crossing) {
     case weavelog::Crossing::may: return {};

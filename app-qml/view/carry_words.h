@@ -17,6 +17,8 @@
 // What went wrong and what to do about it: {title, text, detail}; empty for no fault. `detail`: where it lies, or the program's own words where
 // only those tell. `bringing`: a file is read, not written.
 [[nodiscard]] QVariantMap carryTrouble(const std::optional<weavelog::Fault>& fault, bool bringing);
+// The same of a receipt that was read and does not count: only the program's own words tell why.
+[[nodiscard]] QVariantMap receiptTrouble(const weavelog::Fault& fault);
 // Why a book may not go; "" if it may.
 [[nodiscard]] QString crossingText(weavelog::Crossing crossing);
 // What a device is to this one: "paired event server".

@@ -159,6 +159,7 @@ void IntakeModel::look() {
           auto kept = receipt ? weavelog::remember_receipt(device_.ledger(), device_.station().devices(), *receipt) : weavelog::Outcome<>{};
           if (!receipt || !kept) {
             out.fault = receipt ? kept.error() : receipt.error();
+            out.ofReceipt = receipt.has_value();
             return out;
           }
           out.lines = weavelog::compare_receipt(device_.ledger(), *receipt);
@@ -210,7 +211,7 @@ void IntakeModel::seen(const Sighted& what) {
   if (what.receipt) return tellReceipt(*what.receipt, what.lines);
   if (what.locked) return setState(Locked);
   if (what.fault) {
-    trouble_ = carryTrouble(what.fault, true);
+    trouble_ = what.ofReceipt ? receiptTrouble(*what.fault) : carryTrouble(what.fault, true);
     return setState(Failed);
   }
   sight_ = what.sight;

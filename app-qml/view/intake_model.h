@@ -105,6 +105,7 @@ class IntakeModel : public QObject {
     std::optional<weavelog::BundleSight> sight;
     std::optional<weavelog::Fault> fault;
     bool locked = false, wrong = false;
+    bool ofReceipt = false;  ///< the fault: it was read, and does not count
     QStringList names;
     int more = 0;
     std::optional<weavelog::Receipt> receipt;

@@ -147,6 +147,17 @@ TEST_CASE("players are handed to a colleague: who may not go is said with the re
   CHECK(back.complete());
   CHECK(back.account().first().contains("Bo's tablet"));
   CHECK(read.count() == 1);
+  // Where the bundle was not made it counts for nothing, and that is what is said: not that a file is missing.
+  IntakeModel elsewhere(*colleague.device);
+  Receipt stray;
+  stray.bundle = make_bundle_id();
+  stray.by = room.ledger().self();
+  const Bytes sealed = must(seal_receipt(stray, room.ledger().key(), colleague.ledger().self().key));
+  REQUIRE(write_carried_file(room.stick / "stray.receipt", false, [&](const ByteSink& sink) { return sink(sealed); }));
+  elsewhere.open(url(room.stick / "stray.receipt"));
+  REQUIRE(waitUntil([&] { return elsewhere.state() == IntakeModel::Failed; }));
+  CHECK(elsewhere.trouble().value("title") == "This receipt does not count");
+  CHECK(elsewhere.trouble().value("detail").toString().contains("does not remember"));
   model.readMade();
   REQUIRE(model.made().size() == 1);
   CHECK(model.made().first().toMap().value("taken").toList().first().toString().contains("Bo's tablet"));
