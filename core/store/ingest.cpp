@@ -1,37 +1,22 @@
 // Ledger::ingest: what comes from another device is proved, checked, and applied, or put aside with a reason.
 
 #include <algorithm>
-#include <array>
 #include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
 
 #include "core/base/parallel.h"
+#include "core/store/aside.h"
 #include "core/store/entry_rules.h"
 #include "core/store/ledger_impl.h"
 
 namespace weavelog {
 namespace {
 
-constexpr std::int64_t kQuarantineBytes = 16 * 1024 * 1024;
-/// Of that, for what nobody proved to be whose it says: noise, with which anybody could take the room of what honest devices have to put aside.
-constexpr std::int64_t kUnprovedBytes = 2 * 1024 * 1024;
-/// What a row of the quarantine counts beside its body: else empty ones would cost nothing.
-constexpr std::int64_t kQuarantineRow = 256;
 /// More than ten times what any program puts into a batch.
 constexpr std::size_t kMostEntriesInBatch = 100'000;
-constexpr const char* kForked = "another entry stands under this number here: the device was copied or its log was forged (fork)";
 constexpr std::int64_t kNoBook = 0;  ///< row numbers begin at 1
-constexpr const char* kUnproved = "the author's signature does not cover this entry after those held here (forged, or a fork)";
-constexpr const char* kBranchUnproved =
-    "another entry stands under this number here, and its author's signature does not cover this one (forged, or a fork)";
-constexpr const char* kBranchBeyond = "it goes on from another entry than the one that stands here: the device was copied or its log was forged (fork)";
-constexpr const char* kOtherKind = "a book of one kind is offered as another";
-/// What was put aside for another reason than these is proved to be its author's.
-constexpr std::array kUnprovedReasons{kUnproved, kBranchUnproved, kBranchBeyond, kOtherKind};
-constexpr const char* kNotSentBefore = "it replaces a value that its sender should have sent before";
-constexpr const char* kNotAfter = "its time stamp is not after what it replaces";
 
 /// One book of the batch.
 struct Shelf {
@@ -61,7 +46,12 @@ struct Chain {
 class Intake {
  public:
   Intake(Ledger::Impl& ledger, Connection& db, const Batch& batch, std::int64_t from)
-      : ledger_(ledger), db_(db), batch_(batch), from_(from), applier_(db, *ledger.options.registry, ledger.options.projections, ledger.entities) {}
+      : ledger_(ledger),
+        db_(db),
+        batch_(batch),
+        from_(from),
+        applier_(db, *ledger.options.registry, ledger.options.projections, ledger.entities),
+        aside_(db, batch, ids_, *ledger.options.clock) {}
 
   /// Once it is on disk.
   void keep() {
@@ -77,8 +67,6 @@ class Intake {
     check_bounds();
     auto& forks = db_.statement("SELECT EXISTS(SELECT 1 FROM fork)");
     forks_known_ = forks.executeStep() && forks.getColumn(0).getInt() != 0;
-    auto& aside = db_.statement("SELECT EXISTS(SELECT 1 FROM quarantine)");
-    some_aside_ = aside.executeStep() && aside.getColumn(0).getInt() != 0;
     auto& awaited = db_.statement("SELECT EXISTS(SELECT 1 FROM awaited)");
     some_awaited_ = awaited.executeStep() && awaited.getColumn(0).getInt() != 0;
     number_books_and_authors();
@@ -330,7 +318,7 @@ class Intake {
     }
     chain.head = {incoming.seq, chain.hashes[chain.applied]};
     report_.position = ledger_.insert_entry(db_, chain.book, chain.author, chain.head, from_, incoming.body);
-    if (some_aside_) take_out(i);
+    aside_.take_out(i);
     await(chain.book);
     applier_.apply(chain.book, batch_.books[incoming.book].id, author, *entry);
     if (incoming.seq % kSealEvery == 0) keep_waypoint(incoming.author, chain);
@@ -400,7 +388,7 @@ class Intake {
     Stamp newest;
     bool some_unknown = false, replaces_any = false;
     std::optional<bool> again;
-    const auto comes_again = [&] { return again ? *again : *(again = lies_aside(place, true)); };
+    const auto comes_again = [&] { return again ? *again : *(again = aside_.holds(place, true)); };
     for (const Write& write : entry.writes) {
       if (write.replaces.empty()) continue;
       const Cell* cell = nullptr;
@@ -453,29 +441,6 @@ class Intake {
     query.bind(2, *author);
     query.bind(3, static_cast<std::int64_t>(dot.seq));
     return query.executeStep();
-  }
-
-  /// This very entry was put aside before. `proved`: and its author had signed it. Who else said it, perhaps before its author did, does not count.
-  bool lies_aside(std::size_t i, bool proved) {
-    if (!some_aside_) return false;
-    auto& query = db_.statement("SELECT 1 FROM quarantine WHERE book=? AND author=? AND seq=? AND body=? AND NOT (? AND reason IN (?, ?, ?, ?))");
-    bind_entry(query, 1, i);
-    query.bind(5, proved ? 1 : 0);
-    bind_unproved(query, 6);
-    return query.executeStep();
-  }
-
-  /// Book, author, number and body.
-  void bind_entry(SQLite::Statement& to, int first, std::size_t i) {
-    const auto& entry = batch_.entries[i];
-    bind_blob(to, first, batch_.books[entry.book].id.bytes);
-    bind_blob(to, first + 1, ids_[entry.author].bytes);
-    to.bind(first + 2, static_cast<std::int64_t>(entry.seq));
-    bind_blob(to, first + 3, entry.body);
-  }
-
-  static void bind_unproved(SQLite::Statement& to, int first) {
-    for (std::size_t i = 0; i < kUnprovedReasons.size(); ++i) to.bind(first + static_cast<int>(i), kUnprovedReasons[i]);
   }
 
   /// The entry that is being taken replaces these numbers, which are not here.
@@ -531,58 +496,9 @@ class Intake {
     return Bytes(held.begin(), held.end());
   }
 
-  /// What came too early lies in the quarantine until it is applied.
-  void take_out(std::size_t i) {
-    auto& remove = db_.statement("DELETE FROM quarantine WHERE book=? AND author=? AND seq=? AND body=?");
-    bind_entry(remove, 1, i);
-    remove.exec();
-  }
-
-  /// What comes again need not fit.
   void put_aside(std::size_t i, const std::string& reason, bool comes_again = false) {
-    const auto& entry = batch_.entries[i];
-    const bool proved = std::find(kUnprovedReasons.begin(), kUnprovedReasons.end(), reason) == kUnprovedReasons.end();
-    if (proved) heed_own_numbers(i);
-    if (!aside_) {
-      auto& size = db_.statement("SELECT coalesce(sum(length(body)+?1), 0), coalesce(sum((length(body)+?1)*(reason IN (?2, ?3, ?4, ?5))), 0) FROM quarantine");
-      size.bind(1, kQuarantineRow);
-      bind_unproved(size, 2);
-      size.executeStep();
-      aside_ = size.getColumn(0).getInt64();
-      aside_unproved_ = size.getColumn(1).getInt64();
-    }
-    if (!proved && aside_unproved_ > kUnprovedBytes) {
-      ++report_.quarantined;
-      return;
-    }
-    if (*aside_ > kQuarantineBytes) {
-      if (comes_again) return;
-      if (lies_aside(i, false)) {
-        ++report_.quarantined;
-        return;
-      }
-      throw Abort{{FaultCode::refused, "too much was put aside from faulty devices; the last: " + reason,
-                   "device " + batch_.authors[entry.author].device, "look at the quarantine and end the exchange with that device"}};
-    }
-    ++report_.quarantined;
-    const std::int64_t counts = static_cast<std::int64_t>(entry.body.size()) + kQuarantineRow;
-    if (proved && some_aside_) {  // it may lie there since somebody else said it
-      auto& proves = db_.statement("UPDATE quarantine SET reason=? WHERE book=? AND author=? AND seq=? AND body=? AND reason IN (?, ?, ?, ?)");
-      proves.bind(1, reason);
-      bind_entry(proves, 2, i);
-      bind_unproved(proves, 6);
-      if (proves.exec() > 0) {
-        aside_unproved_ -= counts;
-        return;
-      }
-    }
-    auto& add = db_.statement("INSERT OR IGNORE INTO quarantine(book, author, seq, body, reason, at) VALUES(?,?,?,?,?,?)");
-    bind_entry(add, 1, i);
-    add.bind(5, reason);
-    add.bind(6, ledger_.options.clock->now());
-    if (add.exec() == 0) return;
-    *aside_ += counts;
-    if (!proved) aside_unproved_ += counts;
+    if (proves_author(reason)) heed_own_numbers(i);
+    if (aside_.put(i, reason, comes_again)) ++report_.quarantined;
   }
 
   /// As in `await`, and already while who speaks of a number of ours waits.
@@ -671,16 +587,14 @@ class Intake {
   std::vector<Shelf> books_;
   std::vector<std::optional<std::int64_t>> authors_;
   std::vector<AuthorId> ids_;
+  Aside aside_;
   std::map<ChainKey, Chain> chains_;
   std::map<ChainKey, std::uint64_t> next_;
   Stamp newest_;
   std::map<std::int64_t, BookId> late_branches_;  ///< books into which a branch of a fork came
   bool forks_known_ = false;  ///< hardly ever: then nothing has to be looked up for every value replaced
-  bool some_aside_ = false;   ///< in the quarantine, before this batch
   bool some_awaited_ = false;
   std::set<std::pair<AuthorId, std::uint64_t>> awaits_;  ///< what the entry that is being judged replaces and is not here
-  std::optional<std::int64_t> aside_;  ///< what the quarantine holds, in bytes and rows, once it was asked
-  std::int64_t aside_unproved_ = 0;    ///< of that, what nobody proved
   struct StoredEntry {
     Stamp stamp;
     std::size_t writes = 0;
