@@ -6,6 +6,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/log/batch.h"
 
 namespace weavelog {
@@ -22,7 +23,7 @@ class HeadIndex {
 
  private:
   const std::vector<Head>& heads_;
-  std::unordered_map<AuthorId, std::size_t, IdHash> places_;  ///< empty while there are few: then looking at each is quicker
+  std::unordered_map<AuthorId, std::size_t, SaltedIdHash> places_;  ///< empty while there are few: then looking at each is quicker
 };
 
 }  // namespace weavelog

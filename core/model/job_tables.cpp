@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/base/salted_hash.h"
 #include "core/model/job_times.h"
 #include "core/model/player.h"
 #include "core/model/stage_now.h"
@@ -13,7 +14,7 @@
 namespace weavelog {
 namespace {
 
-using MarksByJob = std::unordered_map<EntityId, std::vector<PlacedMark>, IdHash>;
+using MarksByJob = std::unordered_map<EntityId, std::vector<PlacedMark>, SaltedIdHash>;
 
 /// Fields of a job that its row shows.
 bool shown(FieldTag tag) {

@@ -4,6 +4,7 @@
 #include <unordered_map>
 #include <unordered_set>
 
+#include "core/base/salted_hash.h"
 #include "core/base/text.h"
 #include "core/model/event.h"
 #include "core/model/job_tables.h"
@@ -329,8 +330,8 @@ void ModelTables::create(Connection& db) {
 
 void ModelTables::apply(Connection& db, std::span<const EntityChange> changes) {
   std::vector<BookId> books;  // of players, in the order in which they occur
-  std::unordered_map<BookId, JobChanges, IdHash> jobs;
-  std::unordered_set<BookId, IdHash> newest_job_may_differ;
+  std::unordered_map<BookId, JobChanges, SaltedIdHash> jobs;
+  std::unordered_set<BookId, SaltedIdHash> newest_job_may_differ;
   const auto jobs_of = [&](const BookId& book) -> JobChanges& {
     const auto [found, fresh] = jobs.try_emplace(book);
     if (fresh) books.push_back(book);

@@ -8,6 +8,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/store/database.h"
 #include "core/store/entity_cache.h"
 #include "core/store/ledger.h"
@@ -50,7 +51,7 @@ class Applier {
   EntityCache& cache_;
   using Key = std::pair<std::int64_t, EntityId>;
   struct KeyHash {
-    std::size_t operator()(const Key& key) const { return IdHash()(key.second) ^ static_cast<std::size_t>(key.first); }
+    std::size_t operator()(const Key& key) const { return SaltedIdHash()(key.second) ^ static_cast<std::size_t>(key.first); }
   };
   std::unordered_map<Key, Row, KeyHash> rows_;
   std::unordered_set<std::int64_t> begun_;

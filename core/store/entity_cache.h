@@ -8,6 +8,7 @@
 #include <optional>
 #include <unordered_map>
 
+#include "core/base/salted_hash.h"
 #include "core/log/cell.h"
 
 namespace weavelog {
@@ -39,7 +40,7 @@ class EntityCache {
     bool operator==(const Key&) const = default;
   };
   struct KeyHash {
-    std::size_t operator()(const Key& key) const { return IdHash()(key.id) ^ (IdHash()(key.book) * 31); }
+    std::size_t operator()(const Key& key) const { return SaltedIdHash()(key.id) ^ (SaltedIdHash()(key.book) * 31); }
   };
   using Order = std::list<HeldEntity>;
   /// How often entities of a kind were kept, and how often one was found; both fade.

@@ -7,6 +7,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/log/cell.h"
 
 namespace weavelog {
@@ -18,7 +19,7 @@ class ReplacedBefore {
   [[nodiscard]] std::vector<std::uint32_t> of(const AuthorId& author, const Entry& entry);
 
  private:
-  std::unordered_map<AuthorId, std::uint64_t, IdHash> heads_;
+  std::unordered_map<AuthorId, std::uint64_t, SaltedIdHash> heads_;
   std::set<std::tuple<EntityId, FieldTag, Dot>> early_;
 };
 

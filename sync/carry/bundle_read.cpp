@@ -4,6 +4,7 @@
 #include <set>
 #include <unordered_set>
 
+#include "core/base/salted_hash.h"
 #include "core/log/archive.h"
 #include "core/model/fields.h"
 #include "core/store/database.h"
@@ -303,7 +304,7 @@ class Taker {
   RoleWeigher weigher_;
   TakenBundle out_;
   std::int64_t peer_ = 0;
-  std::unordered_set<BookId, IdHash> read_, withheld_;
+  std::unordered_set<BookId, SaltedIdHash> read_, withheld_;
   struct Picture {
     BookId book;
     Digest hash{};

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/base/salted_hash.h"
+
 namespace weavelog {
 namespace {
 
@@ -50,7 +52,7 @@ class Look {
 
   const TakeOptions& options_;
   BundleSight& sight_;
-  std::unordered_map<BookId, Heads, IdHash> held_;
+  std::unordered_map<BookId, Heads, SaltedIdHash> held_;
   std::set<BookId> left_out_;
 };
 

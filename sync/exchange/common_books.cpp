@@ -136,7 +136,7 @@ std::vector<BookInfo> CommonBooks::books_of(const std::vector<Digest>& items) co
   std::unordered_set<std::string_view> wanted;
   for (const Digest& item : items) wanted.insert(as_text(item));
   const std::lock_guard guard(mutex_);
-  std::unordered_set<BookId, IdHash> earlier;
+  std::unordered_set<BookId, SaltedIdHash> earlier;
   for (const std::string_view item : wanted)
     if (const auto found = replaced_.find(std::string(item)); found != replaced_.end()) earlier.insert(found->second);
   for (const auto& [id, held] : books_)

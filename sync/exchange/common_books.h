@@ -12,6 +12,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/store/ledger.h"
 #include "sync/exchange/reconcile_set.h"
 
@@ -67,7 +68,7 @@ class CommonBooks {
   std::int64_t position_ = 0;
   std::int64_t deletions_ = -1;
   std::optional<std::uint64_t> mark_;
-  std::unordered_map<BookId, Held, IdHash> books_;
+  std::unordered_map<BookId, Held, SaltedIdHash> books_;
   ReconcileSet items_;
   /// Items that stood for a book a while ago: a peer may speak of them until it has heard of what replaced them.
   std::unordered_map<std::string, BookId> replaced_;

@@ -13,6 +13,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/store/ledger.h"
 #include "sync/exchange/common_books.h"
 #include "sync/wire/messages.h"
@@ -123,7 +124,7 @@ class PeerStore {
   /// it they saw need not count anew. They are in no ledger, so that nothing of them can cross.
   struct Scope {
     std::vector<BookId> order;
-    std::unordered_set<BookId, IdHash> books;
+    std::unordered_set<BookId, SaltedIdHash> books;
   };
   /// Calls look(scope) under the lock, which is never held while the ledger is read or written.
   template <class Look>

@@ -28,6 +28,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "core/base/salted_hash.h"
 #include "core/store/ledger.h"
 #include "sync/exchange/common_books.h"
 #include "sync/exchange/content_exchange.h"
@@ -315,7 +316,7 @@ class Session {
   std::shared_ptr<CommonBooks> common_;
   std::optional<BookId> common_room_;  ///< of the one that is kept from one session to the next; none: it is this session's own
   std::size_t scope_known_ = 0;    ///< scoped: how much of the scope the peer has been told or has told
-  std::unordered_set<BookId, IdHash> given_;  ///< scoped: books that came into the scope by the peer
+  std::unordered_set<BookId, SaltedIdHash> given_;  ///< scoped: books that came into the scope by the peer
   std::uint64_t sent_ = 0, acked_ = 0, applied_ = 0;
   struct Sent {
     std::uint64_t entries;

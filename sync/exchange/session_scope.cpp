@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <unordered_set>
 
+#include "core/base/salted_hash.h"
 #include "core/log/head_index.h"
 #include "sync/exchange/incoming_books.h"
 #include "sync/exchange/session.h"
@@ -43,7 +44,7 @@ bool Session::shows_heads(const BookHeads& theirs) const {
   const Heads ours = options_.ledger->heads(theirs.book);
   const HeadIndex index(ours);
   const auto found = options_.ledger->forked(theirs.book, theirs.heads);
-  const std::unordered_set<AuthorId, IdHash> parted(found.begin(), found.end());
+  const std::unordered_set<AuthorId, SaltedIdHash> parted(found.begin(), found.end());
   const auto nothing = showing_nothing(*options_.ledger, *options_.peers, status_.peer.key, theirs.book);
   return std::any_of(theirs.heads.begin(), theirs.heads.end(), [&](const Head& head) {
     const Head* mine = index.find(head.author);

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/support/processor_time.h"
+
 using namespace weavelog;
 
 namespace {
@@ -31,4 +33,16 @@ TEST_CASE("of an author that is listed twice the first head counts, among few an
   if (GENERATE(false, true))
     for (std::size_t n = 2; n < 100; ++n) heads.push_back({author_of(n), 1, {}});
   CHECK(HeadIndex(heads).find(author_of(1))->seq == 5);
+}
+
+// 3,000 offers of 5,000 heads each, chosen so, kept a server busy for minutes.
+TEST_CASE("heads whose authors were chosen to be alike in one half are found as quickly as others") {
+  const bool second_half = GENERATE(false, true);
+  std::vector<Head> heads(100'000);
+  for (std::size_t n = 0; n < heads.size(); ++n)
+    for (std::size_t at = 0; at < 3; ++at) heads[n].author.bytes[(second_half ? 8 : 0) + at] = static_cast<std::uint8_t>(n >> (8 * at));
+  const double begin = testing::processor_ms();
+  const HeadIndex index(heads);
+  CHECK(index.place(heads.back().author) == heads.size() - 1);
+  CHECK(testing::processor_ms() - begin < 3000);
 }
