@@ -313,6 +313,13 @@ TEST_CASE("a forgery in the name of somebody whose chain is here does not keep t
     CHECK(tablet.ledger->quarantine().size() + loopback.host.status().forks > 0);
   }
   CHECK_FALSE(tablet.peers->apart_authors(book).contains(author));
+  {
+    honest.share(tablet, book);
+    Loopback loopback(honest, tablet, {}, as_tablet);
+    loopback.deliver();
+    CHECK(agreed(loopback));
+    CHECK(tablet.peers->in_scope(tablet.peer_number(honest), book));
+  }
   // What really came that way goes on showing nothing.
   colleague.put(book, kOne, kCount, std::int64_t{1});
   const Batch more = colleague.ledger->missing(book, tablet.ledger->heads(book), 1 << 20);

@@ -61,6 +61,27 @@ TEST_CASE("pipe: what was queued before the close arrives, and the reason after 
   CHECK(at_host.ends[0]->where == "Tablet 2");
 }
 
+TEST_CASE("pipe: of a reason for closing that does not fit the hint goes first, and then whole words", "[net]") {
+  Recorder at_host, at_guest;
+  const auto host = WebHost::start(loopback_host(), at_host.handlers()).value();
+  WebGuest guest(guest_of(*host), at_guest.handlers());
+  std::string what = "every", hint = "ask the head of the room for another role, and then exchange with this event server again";
+  const bool long_words = GENERATE(false, true);
+  for (int i = 0; i < (long_words ? 40 : 8); ++i) what += " grüner";
+  at_host.pipe()->close(Fault{FaultCode::refused, what, "Tablet 2", hint});
+  REQUIRE(at_guest.wait([&] { return at_guest.ends.size() == 1; }));
+  REQUIRE(at_guest.ends[0]);
+  CHECK(at_guest.ends[0]->what_to_do.empty());
+  if (!long_words) {
+    CHECK(at_guest.ends[0]->what == what);
+    return;
+  }
+  const std::string told = at_guest.ends[0]->what;
+  REQUIRE(told.ends_with(" grüner ..."));
+  CHECK(told.size() > 90);
+  CHECK(what.starts_with(told.substr(0, told.size() - 4)));
+}
+
 TEST_CASE("pipe: another certificate than the pinned one is untrusted", "[net]") {
   Recorder at_host, at_guest;
   const auto host = WebHost::start(loopback_host(), at_host.handlers()).value();
